@@ -1,0 +1,75 @@
+package org.headhouse.linter.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a rule or an earlier stage has found in one file, before the policy gives it a level and the
+ * façade makes a {@link Result} of it.
+ *
+ * @param rule the id of the rule that is broken
+ * @param place where
+ * @param message what to tell
+ * @param level a level milder than the rule's own, or null for the rule's own
+ * @param unit the unit that is concerned, where the place does not tell it, else null
+ * @param related other places that the reader must see
+ */
+public record Finding(
+    String rule,
+    Place place,
+    Message message,
+    @Nullable Level level,
+    @Nullable String unit,
+    List<Related> related) {
+
+  /**
+   * Another place of the same finding.
+   *
+   * @param source the file, or null for the file of the finding
+   */
+  public record Related(@Nullable SourceText source, Region region, String text) {}
+
+  public Finding {
+    related = List.copyOf(related);
+  }
+
+  /** A finding at the rule's own level. */
+  public static Finding of(String rule, Place place, Message message) {
+    return new Finding(rule, place, message, null, null, List.of());
+  }
+
+  /** A finding about something written out. */
+  public static Finding of(String rule, Region region, Message message) {
+    return of(rule, Place.at(region), message);
+  }
+
+  /** The same finding at another level. */
+  public Finding at(Level milder) {
+    return new Finding(rule, place, message, milder, unit, related);
+  }
+
+  /** The same finding, said of a unit elsewhere in the file. */
+  public Finding concerning(String unitName) {
+    return new Finding(rule, place, message, level, unitName, related);
+  }
+
+  /** The same finding with another place of the same file. */
+  public Finding related(Region region, String text) {
+    return related(new Related(null, region, text));
+  }
+
+  /** The same finding with a place of another file. */
+  public Finding related(SourceText source, Region region, String text) {
+    return related(new Related(source, region, text));
+  }
+
+  private Finding related(Related one) {
+    List<Related> all = new ArrayList<>(related);
+    all.add(one);
+    return new Finding(rule, place, message, level, unit, all);
+  }
+}

@@ -1,0 +1,38 @@
+package org.headhouse.linter.result;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** How grave a result is, gravest first; the words are SARIF's. */
+public enum Level {
+  ERROR,
+  WARNING,
+  NOTE,
+  /** Switched off. */
+  NONE;
+
+  /** The word as it is written in files and on the command line. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The level of a word, where it is one. */
+  public static Optional<Level> ofWord(String word) {
+    for (Level level : values()) {
+      if (level.word().equals(word)) {
+        return Optional.of(level);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether this level is as grave as the other or graver; {@code NONE} reaches nothing. */
+  public boolean reaches(Level other) {
+    return this != NONE && compareTo(other) <= 0;
+  }
+
+  /** The milder of two levels. */
+  public Level atMost(Level other) {
+    return compareTo(other) >= 0 ? this : other;
+  }
+}

@@ -1,0 +1,4 @@
+package org.headhouse.linter.result;
+
+/** Another location of a result, and what is to be seen there. */
+public record RelatedLocation(Location location, String text) {}

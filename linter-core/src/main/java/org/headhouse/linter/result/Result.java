@@ -1,0 +1,50 @@
+package org.headhouse.linter.result;
+
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One result of a check.
+ *
+ * @param rule the id of the broken rule
+ * @param level as the policy has it
+ * @param message what to tell
+ * @param location where
+ * @param logical the place in the words of the site, such as {@code
+ *     alder-brook/Propagation/address}; empty where the file could not be read that far
+ * @param unit the name of the unit concerned, or null
+ * @param related other places that the reader must see
+ * @param suppression that it was accepted, or null
+ */
+public record Result(
+    String rule,
+    Level level,
+    Message message,
+    Location location,
+    String logical,
+    @Nullable String unit,
+    List<RelatedLocation> related,
+    @Nullable Suppression suppression) {
+
+  /** The order in which results are told: by file, by place, by rule. */
+  public static final Comparator<Result> ORDER =
+      Comparator.comparing((Result result) -> result.location().file())
+          .thenComparing(result -> result.location().region())
+          .thenComparing(Result::rule)
+          .thenComparing(result -> result.message().text());
+
+  public Result {
+    related = List.copyOf(related);
+  }
+
+  /** Whether it was accepted on purpose. */
+  public boolean suppressed() {
+    return suppression != null;
+  }
+
+  /** The same result, accepted. */
+  public Result suppressedBy(Suppression accepted) {
+    return new Result(rule, level, message, location, logical, unit, related, accepted);
+  }
+}

@@ -1,0 +1,9 @@
+/**
+ * What is reported, in the words of SARIF 2.1.0: levels, messages, locations and results.
+ *
+ * <p>Immutable records only; who finds things and who prints them lives elsewhere.
+ */
+@NullMarked
+package org.headhouse.linter.result;
+
+import org.jspecify.annotations.NullMarked;

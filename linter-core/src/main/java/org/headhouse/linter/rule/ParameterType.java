@@ -1,0 +1,97 @@
+package org.headhouse.linter.rule;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.Length;
+import org.headhouse.linter.site.Quantities;
+import org.headhouse.linter.site.Voltage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a parameter is written in the policy.
+ *
+ * @param <T> what a rule gets
+ */
+public interface ParameterType<T> {
+
+  /** The value of what the policy's file has as text, or empty where it is none. */
+  Optional<T> parse(String written);
+
+  /** What can be written, for messages and documentation: {@code one of "head", "every-unit"}. */
+  String describe();
+
+  /** The words that can be written, or empty where any number of values can be. */
+  default List<String> words() {
+    return List.of();
+  }
+
+  /** One of some words. */
+  static ParameterType<String> choice(String... words) {
+    List<String> known = List.of(words);
+    return new ParameterType<>() {
+      @Override
+      public Optional<String> parse(String written) {
+        return known.contains(written) ? Optional.of(written) : Optional.empty();
+      }
+
+      @Override
+      public String describe() {
+        return "one of " + String.join(", ", known);
+      }
+
+      @Override
+      public List<String> words() {
+        return known;
+      }
+    };
+  }
+
+  /** A voltage with its unit. */
+  static ParameterType<Voltage> voltage() {
+    return of("a voltage such as 20 mV", Quantities::voltage);
+  }
+
+  /** A length with its unit. */
+  static ParameterType<Length> length() {
+    return of("a length such as 20 m", Quantities::length);
+  }
+
+  /** A stretch of time with its unit. */
+  static ParameterType<Interval> interval() {
+    return of("a time such as 100 ms", Quantities::interval);
+  }
+
+  /** A share, written in percent. */
+  static ParameterType<Double> percent() {
+    return of(
+        "a share such as 70 %",
+        written ->
+            written.matches("[0-9]{1,6}(\\.[0-9]{1,6})? *%")
+                ? Double.parseDouble(written.substring(0, written.length() - 1).strip()) / 100
+                : null);
+  }
+
+  /** A number without a unit. */
+  static ParameterType<Double> number() {
+    return of(
+        "a number such as 0.66",
+        written ->
+            written.matches("[0-9]{1,9}(\\.[0-9]{1,9})?") ? Double.parseDouble(written) : null);
+  }
+
+  private static <T> ParameterType<T> of(String description, Function<String, @Nullable T> parser) {
+    return new ParameterType<>() {
+      @Override
+      public Optional<T> parse(String written) {
+        return Optional.ofNullable(parser.apply(written));
+      }
+
+      @Override
+      public String describe() {
+        return description;
+      }
+    };
+  }
+}

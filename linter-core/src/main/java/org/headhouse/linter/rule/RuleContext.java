@@ -1,0 +1,31 @@
+package org.headhouse.linter.rule;
+
+import java.time.LocalDate;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.source.Place;
+
+/** What a rule may know besides the site, and where its findings go. */
+public interface RuleContext {
+
+  /** The value of a parameter: what the policy says, else the default. */
+  <T> T value(Parameter<T> parameter);
+
+  /** The types of device that the repository knows. */
+  DeviceTypes deviceTypes();
+
+  /** The day of the check. */
+  LocalDate today();
+
+  /** A finding of the rule at hand, to be completed and reported. */
+  Finding finding(Place place, Message message);
+
+  /** Takes a finding. */
+  void report(Finding finding);
+
+  /** Takes a finding that needs nothing but a place and a message. */
+  default void report(Place place, Message message) {
+    report(finding(place, message));
+  }
+}

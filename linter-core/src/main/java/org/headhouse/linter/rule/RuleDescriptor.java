@@ -1,0 +1,49 @@
+package org.headhouse.linter.rule;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import org.headhouse.linter.result.Level;
+
+/**
+ * What is known of a rule without running it.
+ *
+ * @param id two words with a point between, {@code address.gap}: letters, digits and hyphens, lower
+ *     case
+ * @param summary the requirement in one sentence
+ * @param level of its results where the policy says nothing
+ * @param ruleSet the number of the first rule set that has the rule
+ * @param parameters what the policy may set
+ */
+public record RuleDescriptor(
+    String id, String summary, Level level, int ruleSet, List<Parameter<?>> parameters) {
+
+  private static final Pattern ID = Pattern.compile("[a-z][a-z0-9-]*\\.[a-z][a-z0-9-]*");
+
+  /** Checks what is given. */
+  public RuleDescriptor {
+    if (!isId(id)) {
+      throw new IllegalArgumentException(
+          "\"" + id + "\" is no id of a rule: write two lower-case words with a point between");
+    }
+    if (ruleSet < 1) {
+      throw new IllegalArgumentException(id + ": rule sets count from 1");
+    }
+    parameters = List.copyOf(parameters);
+  }
+
+  /** A rule of the first rule set. */
+  public static RuleDescriptor of(
+      String id, String summary, Level level, Parameter<?>... parameters) {
+    return new RuleDescriptor(id, summary, level, 1, List.of(parameters));
+  }
+
+  /** Whether a text has the form of a rule's id. */
+  public static boolean isId(String text) {
+    return ID.matcher(text).matches();
+  }
+
+  /** The part of the id before the point: what the rule is about. */
+  public String subject() {
+    return id.substring(0, id.indexOf('.'));
+  }
+}

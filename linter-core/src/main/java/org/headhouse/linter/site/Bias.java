@@ -1,0 +1,12 @@
+package org.headhouse.linter.site;
+
+import org.headhouse.linter.source.Place;
+
+/**
+ * Resistors that hold an idle line: one from the supply to D1, one from D0 to common.
+ *
+ * @param at the item that they are fitted at
+ * @param resistors the value of each of the two
+ */
+public record Bias(
+    Place place, Setting<String> at, Setting<Resistance> resistors, Setting<Voltage> supply) {}

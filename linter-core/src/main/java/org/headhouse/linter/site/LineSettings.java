@@ -1,0 +1,22 @@
+package org.headhouse.linter.site;
+
+import java.util.List;
+import org.headhouse.linter.source.Place;
+
+/**
+ * What holds for the whole line.
+ *
+ * @param place the key {@code line}
+ * @param baud in bit/s
+ * @param bias where the line is biased; given as an empty list never, missing where there is none
+ * @param maximumTemperature of the conductors
+ */
+public record LineSettings(
+    Place place,
+    Setting<Integer> baud,
+    Setting<Parity> parity,
+    Setting<Integer> stopBits,
+    Setting<Cable> cable,
+    Setting<List<Bias>> bias,
+    Setting<Broadcast> broadcast,
+    Setting<Temperature> maximumTemperature) {}

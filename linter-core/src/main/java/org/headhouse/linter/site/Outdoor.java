@@ -1,0 +1,23 @@
+package org.headhouse.linter.site;
+
+import java.util.Map;
+import org.headhouse.linter.source.Place;
+
+/**
+ * Where a unit takes the outdoor readings from.
+ *
+ * @param place the key {@code outdoor}
+ * @param sources the readings that are written
+ */
+public record Outdoor(Place place, Map<Reading, Setting<ReadingSource>> sources) {
+
+  public Outdoor {
+    sources = Map.copyOf(sources);
+  }
+
+  /** The source of a reading. */
+  public Setting<ReadingSource> source(Reading reading) {
+    Setting<ReadingSource> source = sources.get(reading);
+    return source == null ? new Setting.Missing<>(place) : source;
+  }
+}

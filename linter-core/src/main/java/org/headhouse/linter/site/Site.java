@@ -1,0 +1,162 @@
+package org.headhouse.linter.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.headhouse.linter.source.SourceText;
+import org.jspecify.annotations.Nullable;
+
+/** One customer's line, as one file defines it. */
+public final class Site {
+  private final SourceText source;
+  private final Setting<String> id;
+  private final Setting<String> title;
+  private final Setting<String> customer;
+  private final Setting<Stage> stage;
+  private final Setting<WeatherStation> weatherStation;
+  private final Setting<LineSettings> line;
+  private final Setting<List<ChainItem>> chain;
+  private final Setting<Supervision> supervision;
+  private final Setting<Commissioning> commissioning;
+  private final List<SuppressionEntry> suppressions;
+  private final List<ChainItem> items;
+  private final List<Unit> units;
+  private final List<Segment> segments;
+
+  /**
+   * @param chain its items; an item that is not understood stands as a unit of which all settings
+   *     are faulty
+   */
+  public Site(
+      SourceText source,
+      Setting<String> id,
+      Setting<String> title,
+      Setting<String> customer,
+      Setting<Stage> stage,
+      Setting<WeatherStation> weatherStation,
+      Setting<LineSettings> line,
+      Setting<List<ChainItem>> chain,
+      Setting<Supervision> supervision,
+      Setting<Commissioning> commissioning,
+      List<SuppressionEntry> suppressions) {
+    this.source = source;
+    this.id = id;
+    this.title = title;
+    this.customer = customer;
+    this.stage = stage;
+    this.weatherStation = weatherStation;
+    this.line = line;
+    this.chain = chain;
+    this.supervision = supervision;
+    this.commissioning = commissioning;
+    this.suppressions = List.copyOf(suppressions);
+    this.items = List.copyOf(chain.or(List.of()));
+    this.units = items.stream().filter(Unit.class::isInstance).map(Unit.class::cast).toList();
+    this.segments = segments(items);
+  }
+
+  private static List<Segment> segments(List<ChainItem> items) {
+    List<Segment> segments = new ArrayList<>();
+    List<ChainItem> open = new ArrayList<>();
+    for (ChainItem item : items) {
+      open.add(item);
+      if (item instanceof Repeater && open.size() > 1) {
+        segments.add(new Segment(open));
+        open = new ArrayList<>(List.of(item));
+      }
+    }
+    if (open.size() > 1 || (segments.isEmpty() && !open.isEmpty())) {
+      segments.add(new Segment(open));
+    }
+    return List.copyOf(segments);
+  }
+
+  public SourceText source() {
+    return source;
+  }
+
+  public Setting<String> id() {
+    return id;
+  }
+
+  public Setting<String> title() {
+    return title;
+  }
+
+  public Setting<String> customer() {
+    return customer;
+  }
+
+  public Setting<Stage> stage() {
+    return stage;
+  }
+
+  public Setting<WeatherStation> weatherStation() {
+    return weatherStation;
+  }
+
+  public Setting<LineSettings> line() {
+    return line;
+  }
+
+  /** The key {@code chain} as it is written; {@link #items()} are the items themselves. */
+  public Setting<List<ChainItem>> chain() {
+    return chain;
+  }
+
+  public Setting<Supervision> supervision() {
+    return supervision;
+  }
+
+  public Setting<Commissioning> commissioning() {
+    return commissioning;
+  }
+
+  public List<SuppressionEntry> suppressions() {
+    return suppressions;
+  }
+
+  /** The chain in wiring order; empty where it is missing or not understood. */
+  public List<ChainItem> items() {
+    return items;
+  }
+
+  /** The units of the chain in wiring order. */
+  public List<Unit> units() {
+    return units;
+  }
+
+  /** The electrically separate stretches of the chain, from the head unit on. */
+  public List<Segment> segments() {
+    return segments;
+  }
+
+  /** The head unit, or null where there is not exactly one. */
+  public @Nullable Unit head() {
+    Unit head = null;
+    for (Unit unit : units) {
+      if (unit.isHead()) {
+        if (head != null) {
+          return null;
+        }
+        head = unit;
+      }
+    }
+    return head;
+  }
+
+  /** The first unit of a name, or null where no unit has it. */
+  public @Nullable Unit unit(@Nullable String name) {
+    for (Unit unit : units) {
+      if (name != null && Objects.equals(unit.name().orNull(), name)) {
+        return unit;
+      }
+    }
+    return null;
+  }
+
+  /** Whether every unit's name is understood, so that a name that is not here names nothing. */
+  public boolean allNamesKnown() {
+    return chain.isGiven() && items.stream().allMatch(item -> item.name().isGiven());
+  }
+}

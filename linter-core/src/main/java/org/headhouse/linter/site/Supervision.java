@@ -1,0 +1,16 @@
+package org.headhouse.linter.site;
+
+import java.util.List;
+import org.headhouse.linter.source.Place;
+
+/**
+ * Software that lists and polls the units.
+ *
+ * @param place the key {@code supervision}
+ * @param zones the units that it lists, by name
+ */
+public record Supervision(
+    Place place,
+    Setting<Link> link,
+    Setting<List<Setting<String>>> zones,
+    Setting<Polling> polling) {}

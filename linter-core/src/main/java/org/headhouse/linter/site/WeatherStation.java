@@ -1,0 +1,31 @@
+package org.headhouse.linter.site;
+
+import java.util.List;
+import org.headhouse.linter.source.Place;
+
+/**
+ * The weather station.
+ *
+ * @param place the key {@code weather-station}
+ * @param at the name of the unit that it is wired to
+ * @param readings what it measures, each with its place; what is not understood is left out
+ * @param maximumAge how old a reading may become at any follower
+ */
+public record WeatherStation(
+    Place place,
+    Setting<String> at,
+    Setting<List<Setting<Reading>>> readings,
+    Setting<Interval> maximumAge) {
+
+  /** Whether the station measures a reading, as far as the file is understood. */
+  public boolean measures(Reading reading) {
+    List<Setting<Reading>> given = readings.orNull();
+    return given != null && given.stream().anyMatch(setting -> setting.is(reading));
+  }
+
+  /** Whether every reading of the station is understood, so that what is not listed is lacking. */
+  public boolean isComplete() {
+    List<Setting<Reading>> given = readings.orNull();
+    return given != null && given.stream().allMatch(Setting::isGiven);
+  }
+}

@@ -1,0 +1,20 @@
+package org.headhouse.linter.source;
+
+/**
+ * Budgets that keep one file from taking the machine: a file over any of them is not read further.
+ *
+ * @param bytes the largest file
+ * @param depth the deepest nesting, aliases followed
+ * @param nodes the most values after every alias is written out
+ */
+public record Limits(int bytes, int depth, int nodes) {
+
+  /** 1 MiB, 64 levels, 200 000 values: a site of 255 units has about 64 KiB, 5 levels, 6000. */
+  public static final Limits DEFAULT = new Limits(1 << 20, 64, 200_000);
+
+  public Limits {
+    if (bytes < 1 || depth < 1 || nodes < 1) {
+      throw new IllegalArgumentException("a limit must be at least 1");
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package org.headhouse.linter.source;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Finds the word that was probably meant, for remedies that say what to write. */
+public final class Nearest {
+  private Nearest() {}
+
+  /**
+   * The known word nearest to a written one, where one is near: at most a third of its letters
+   * differ (inserted, left out, replaced, or two neighbours swapped). Of two equally near ones, the
+   * first.
+   */
+  public static Optional<String> to(String written, Collection<String> known) {
+    String wanted = normal(written);
+    String best = null;
+    int least = Integer.MAX_VALUE;
+    for (String word : known) {
+      String candidate = normal(word);
+      int allowed = Math.max(1, Math.max(wanted.length(), candidate.length()) / 3);
+      if (Math.abs(wanted.length() - candidate.length()) > allowed) {
+        continue;
+      }
+      int distance = distance(wanted, candidate);
+      if (distance <= allowed && distance < least) {
+        best = word;
+        least = distance;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private static String normal(String word) {
+    String cut = word.length() > 80 ? word.substring(0, 80) : word;
+    return cut.strip().toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
+  }
+
+  /** The optimal string alignment distance (Damerau and Levenshtein, neighbours swapped once). */
+  private static int distance(String a, String b) {
+    int[] beforeLast = new int[b.length() + 1];
+    int[] last = new int[b.length() + 1];
+    int[] row = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      last[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      row[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        boolean same = a.charAt(i - 1) == b.charAt(j - 1);
+        row[j] = Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + (same ? 0 : 1));
+        if (i > 1
+            && j > 1
+            && a.charAt(i - 1) == b.charAt(j - 2)
+            && a.charAt(i - 2) == b.charAt(j - 1)) {
+          row[j] = Math.min(row[j], beforeLast[j - 2] + 1);
+        }
+      }
+      int[] spare = beforeLast;
+      beforeLast = last;
+      last = row;
+      row = spare;
+    }
+    return last[b.length()];
+  }
+}

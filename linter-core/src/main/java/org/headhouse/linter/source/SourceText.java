@@ -1,0 +1,119 @@
+package org.headhouse.linter.source;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The decoded text of one file, with its lines.
+ *
+ * <p>Lines end as YAML 1.1 readers end them, since the positions of the parser count on it: LF, CR
+ * LF, a lone CR, NEL (U+0085), LS (U+2028) and PS (U+2029). A leading byte order mark is not part
+ * of the text.
+ */
+public final class SourceText {
+  private final String path;
+  private final String text;
+
+  /**
+   * @param path how the file is called in results, with forward slashes
+   * @param text the file's characters without a byte order mark
+   */
+  public SourceText(String path, String text) {
+    this.path = path;
+    this.text = text;
+  }
+
+  public String path() {
+    return path;
+  }
+
+  public String text() {
+    return text;
+  }
+
+  /** The characters of a line without its end; empty for a line that the text does not have. */
+  public String line(int number) {
+    int start = startOfLine(number);
+    if (start < 0) {
+      return "";
+    }
+    int end = start;
+    while (end < text.length() && !isLineBreak(text.charAt(end))) {
+      end++;
+    }
+    return text.substring(start, end);
+  }
+
+  /** The characters of a region. */
+  public String slice(Region region) {
+    return text.substring(
+        offset(region.startLine(), region.startColumn()),
+        offset(region.endLine(), region.endColumn()));
+  }
+
+  /** The index of the UTF-16 unit at a position; the text's length for a position beyond it. */
+  public int offset(int line, int column) {
+    int start = startOfLine(line);
+    if (start < 0) {
+      return text.length();
+    }
+    int offset = start;
+    for (int i = 1; i < column && offset < text.length(); i++) {
+      offset += Character.charCount(text.codePointAt(offset));
+    }
+    return offset;
+  }
+
+  /** The empty region at an index of the text. */
+  public Region at(int offset) {
+    int line = 1;
+    int start = 0;
+    for (int i = 0; i < offset; i++) {
+      if (endsLine(i)) {
+        line++;
+        start = i + 1;
+      }
+    }
+    return Region.onLine(line, 1 + text.codePointCount(start, offset), 0);
+  }
+
+  /** All lines, each without its end. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    int start = 0;
+    for (int i = 0; i < text.length(); i++) {
+      if (endsLine(i)) {
+        int end = i > start && text.charAt(i) == '\n' && text.charAt(i - 1) == '\r' ? i - 1 : i;
+        lines.add(text.substring(start, end));
+        start = i + 1;
+      }
+    }
+    lines.add(text.substring(start));
+    return lines;
+  }
+
+  private int startOfLine(int number) {
+    int line = 1;
+    int start = 0;
+    for (int i = 0; line < number; i++) {
+      if (i == text.length()) {
+        return -1;
+      }
+      if (endsLine(i)) {
+        line++;
+        start = i + 1;
+      }
+    }
+    return start;
+  }
+
+  private boolean endsLine(int index) {
+    char c = text.charAt(index);
+    boolean crOfCrLf = c == '\r' && index + 1 < text.length() && text.charAt(index + 1) == '\n';
+    return isLineBreak(c) && !crOfCrLf;
+  }
+
+  private static boolean isLineBreak(char c) {
+    return c == '\n' || c == '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
+  }
+}

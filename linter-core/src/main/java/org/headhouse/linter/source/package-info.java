@@ -1,0 +1,9 @@
+/**
+ * From bytes to text: decoding, lines, positions and regions.
+ *
+ * <p>Nothing here knows of YAML, of rules or of results.
+ */
+@NullMarked
+package org.headhouse.linter.source;
+
+import org.jspecify.annotations.NullMarked;

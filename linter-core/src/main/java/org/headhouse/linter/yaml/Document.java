@@ -1,0 +1,21 @@
+package org.headhouse.linter.yaml;
+
+import java.util.List;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.source.SourceText;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What could be read of a file.
+ *
+ * @param root the first document's node; null where the file cannot be read as YAML at all. A file
+ *     without a document has an empty scalar
+ * @param ambiguous plain values that a YAML 1.1 reader would read as something else, in the order
+ *     of the file
+ * @param findings what is wrong with the file as YAML
+ */
+public record Document(
+    SourceText source,
+    Node.@Nullable Valued root,
+    List<Scalar> ambiguous,
+    List<Finding> findings) {}

@@ -1,0 +1,169 @@
+package org.headhouse.linter.yaml;
+
+import java.util.Collection;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/** What is said of a text that is not the YAML it should be. */
+final class SyntaxFaults {
+  private static final String SYNTAX = "yaml.syntax";
+  private static final String TOO_LARGE = "file.too-large";
+  private static final String NOT_READ = "nothing in the file can be checked";
+
+  private SyntaxFaults() {}
+
+  static Finding of(YAMLException exception, SourceText source) {
+    if (exception instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
+      return marked(marked);
+    }
+    return unprintable(source, exception);
+  }
+
+  private static Finding marked(MarkedYAMLException exception) {
+    String problem = exception.getProblem() == null ? "unexpected text" : exception.getProblem();
+    Finding finding =
+        Finding.of(
+            SYNTAX,
+            Marks.at(exception.getProblemMark()),
+            new Message("this is not YAML, " + inWords(problem), NOT_READ, remedy(problem)));
+    Mark context = exception.getContextMark();
+    if (context == null || context.getIndex() == exception.getProblemMark().getIndex()) {
+      return finding;
+    }
+    return finding.related(Marks.at(context), "what is being read starts here");
+  }
+
+  private static String inWords(String problem) {
+    return problem.replace("\\t(TAB)", "tab").replace('\n', ' ').strip();
+  }
+
+  private static String remedy(String problem) {
+    if (problem.contains("TAB")) {
+      return "indent with spaces";
+    }
+    if (problem.contains("mapping values are not allowed")) {
+      return "line the keys up, and put a text that holds a colon and a space in quotes";
+    }
+    if (problem.contains("expected <block end>")) {
+      return "line this key up with the others of its block";
+    }
+    return "correct the line; quotes, brackets and indentation are the usual causes";
+  }
+
+  private static Finding unprintable(SourceText source, YAMLException exception) {
+    String text = source.text();
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      int c = text.codePointAt(i);
+      if (!StreamReader.isPrintable(c)) {
+        Region at = source.at(i);
+        return Finding.of(
+            SYNTAX,
+            Region.onLine(at.startLine(), at.startColumn(), 1),
+            new Message(
+                String.format("the character U+%04X is not allowed in YAML", c),
+                NOT_READ,
+                "delete it, or write it as an escape in double quotes"));
+      }
+    }
+    throw exception; // not a fault of the text: the caller's last resort tells it
+  }
+
+  static Finding severalDocuments(Region region) {
+    return Finding.of(
+        "yaml.several-documents",
+        region,
+        new Message(
+            "a second document starts here",
+            "one file holds one definition, and what follows is not read",
+            "move it into a file of its own, or delete the line \"---\""));
+  }
+
+  static Finding duplicateKey(Scalar key, Scalar first) {
+    return Finding.of(
+            "yaml.duplicate-key",
+            key.region(),
+            new Message(
+                "the key \"" + key.text() + "\" is written twice",
+                "readers differ in which value they take",
+                "keep one of the two"))
+        .related(first.region(), "\"" + key.text() + "\" is first written here");
+  }
+
+  static Finding keyIsNoText(Region region) {
+    return Finding.of(
+        SYNTAX,
+        region,
+        new Message(
+            "this key is not a plain word",
+            "every key of a definition is a word",
+            "write the key as a word, and put a text that starts with a bracket in quotes"));
+  }
+
+  static Finding mergedNoMapping(Region region) {
+    return Finding.of(
+        SYNTAX,
+        region,
+        new Message(
+            "the merge key \"<<\" takes keys from something that has none",
+            "it can only take the keys of a mapping",
+            "write an alias of a mapping, or a list of such aliases"));
+  }
+
+  static Finding unknownAlias(String name, Collection<String> anchors, Region region) {
+    String remedy =
+        Nearest.to(name, anchors)
+            .map(near -> "write *" + near)
+            .orElse("write &" + name + " before the value that is meant");
+    return Finding.of(
+        SYNTAX,
+        region,
+        new Message("the alias *" + name + " names no anchor above it", NOT_READ, remedy));
+  }
+
+  static Finding recursiveAlias(String name, Region region) {
+    return Finding.of(
+        SYNTAX,
+        region,
+        new Message(
+            "the alias *" + name + " stands inside the value that it names",
+            "the value would never end, and " + NOT_READ,
+            "write the value out here"));
+  }
+
+  static Finding foreignTag(String tag, Region region) {
+    return Finding.of(
+        SYNTAX,
+        region,
+        new Message(
+            "the tag " + tag + " has no meaning here",
+            "only the types of YAML's core schema are read",
+            "delete the tag"));
+  }
+
+  static Finding tooDeep(int limit, Region region) {
+    return Finding.of(
+        TOO_LARGE,
+        region,
+        new Message(
+            "the nesting is deeper than " + limit + " levels",
+            "no definition needs that, and " + NOT_READ,
+            "take out what does not belong here"));
+  }
+
+  static Finding tooManyNodes(int limit, Region region) {
+    return Finding.of(
+        TOO_LARGE,
+        region,
+        new Message(
+            "the file has more than " + limit + " values once its aliases are written out",
+            "no definition needs that, and " + NOT_READ,
+            "use fewer aliases, or split the file"));
+  }
+}

@@ -1,0 +1,71 @@
+package org.headhouse.linter.yaml;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.events.DocumentStartEvent;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/**
+ * Reads the first document of a text into a located tree.
+ *
+ * <p>Whatever the text, {@link #read} returns: faults of syntax are findings, and so is a document
+ * over the limits.
+ */
+public final class YamlReader {
+  private final Limits limits;
+  private final LoaderOptions options;
+
+  public YamlReader(Limits limits) {
+    this.limits = limits;
+    this.options = new LoaderOptions();
+    options.setCodePointLimit(Integer.MAX_VALUE); // the size of the file was checked in bytes
+  }
+
+  /** Reads a text. */
+  public Document read(SourceText source) {
+    List<Finding> findings = new ArrayList<>();
+    List<Scalar> ambiguous = new ArrayList<>();
+    Node.@Nullable Valued root = null;
+    try {
+      Parser parser = new ParserImpl(new StreamReader(source.text()), options);
+      root = firstDocument(parser, new TreeBuilder(parser, source, limits, ambiguous, findings));
+      reportSecondDocument(parser, findings);
+    } catch (Unreadable unreadable) {
+      findings.add(unreadable.finding());
+    } catch (YAMLException exception) {
+      findings.add(SyntaxFaults.of(exception, source));
+      // What was read before the fault is kept from the later stages: half a chain would look like
+      // a chain with faults of its own.
+      root = null;
+    }
+    return new Document(source, root, List.copyOf(ambiguous), List.copyOf(findings));
+  }
+
+  private static Node.Valued firstDocument(Parser parser, TreeBuilder builder) {
+    parser.getEvent(); // start of the stream
+    if (!parser.checkEvent(Event.ID.DocumentStart)) {
+      return new Scalar(Region.START_OF_FILE, "", true, null);
+    }
+    parser.getEvent();
+    Node.Valued root = builder.root();
+    parser.getEvent(); // end of the document
+    return root;
+  }
+
+  private static void reportSecondDocument(Parser parser, List<Finding> findings) {
+    if (parser.checkEvent(Event.ID.DocumentStart)) {
+      var start = (DocumentStartEvent) parser.getEvent();
+      findings.add(SyntaxFaults.severalDocuments(Marks.region(start)));
+    }
+  }
+}
