@@ -1,0 +1,12 @@
+package org.headhouse.linter.bind;
+
+import java.util.List;
+import org.headhouse.linter.result.Finding;
+
+/**
+ * A model, and what was met on the way to it.
+ *
+ * @param doubtful whether the schema has something to say about the file
+ * @param findings faults that the schema cannot express
+ */
+public record Bound<T>(T model, boolean doubtful, List<Finding> findings) {}

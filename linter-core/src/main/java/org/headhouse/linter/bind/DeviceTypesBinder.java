@@ -1,0 +1,86 @@
+package org.headhouse.linter.bind;
+
+import java.util.List;
+import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.DeviceType;
+import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.ModuleNeed;
+import org.headhouse.linter.site.Quantities;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.yaml.Cursor;
+import org.headhouse.linter.yaml.Node;
+import org.headhouse.linter.yaml.Scalar;
+import org.jspecify.annotations.Nullable;
+
+/** Binds the file of device types. */
+public final class DeviceTypesBinder {
+  private static final List<ModuleNeed> NEEDS = List.of(ModuleNeed.values());
+  private static final List<Conductor> POSITIVE = List.of(Conductor.A, Conductor.B);
+  private static final double HEAVIEST = 32;
+
+  private DeviceTypesBinder() {}
+
+  /** Binds the root node of the file. */
+  public static Bound<DeviceTypes> bind(SourceText source, Node.Valued root) {
+    Doubts doubts = new Doubts();
+    Field whole = new Field(new Cursor(root, null), Place.at(Region.START_OF_FILE), doubts);
+    Setting<DeviceTypes> types = whole.mapping((fields, place) -> types(fields, source));
+    return doubts.bound(types.or(new DeviceTypes(source, List.of(), false)));
+  }
+
+  private static DeviceTypes types(Fields fields, SourceText source) {
+    fields.required("format").oneOf(List.of(1));
+    Setting<List<Setting<DeviceType>>> list =
+        fields
+            .required("device-types")
+            .list(0, 1000, item -> item.mapping(DeviceTypesBinder::type));
+    List<Setting<DeviceType>> items = list.or(List.of());
+    List<DeviceType> types = items.stream().flatMap(item -> item.optional().stream()).toList();
+    boolean complete =
+        list.isGiven()
+            && types.size() == items.size()
+            && types.stream().allMatch(type -> type.id().isGiven());
+    return new DeviceTypes(source, types, complete);
+  }
+
+  private static DeviceType type(Fields fields, Place place) {
+    return new DeviceType(
+        place,
+        SiteBinder.id(fields.required("id")),
+        fields.optional("title").text(1, 200),
+        unitLoad(fields.optional("unit-load")),
+        fields.optional("address-limit").integer(1, 255),
+        fields.optional("name-limit").integer(1, 64),
+        fields.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
+        fields.optional("baud-rates").list(1, 8, item -> item.oneOf(SiteBinder.BAUD_RATES)),
+        fields.optional("positive-terminal").word(POSITIVE),
+        fields.optional("default-address").integer(1, 255),
+        fields.optional("comm-module").word(NEEDS),
+        fields.optional("ethernet").bool());
+  }
+
+  /** A fraction is text to YAML and a whole unit load is a number, so both are read. */
+  private static Setting<Double> unitLoad(Field field) {
+    Cursor cursor = field.cursor();
+    if (cursor == null) {
+      return new Setting.Missing<>(field.text(0, 0).place());
+    }
+    Double load = cursor.node() instanceof Scalar scalar ? load(scalar) : null;
+    if (load == null || load <= 0 || load > HEAVIEST) {
+      field.doubts().add();
+      return new Setting.Faulty<>(cursor.place());
+    }
+    return new Setting.Given<>(load, cursor.place());
+  }
+
+  private static @Nullable Double load(Scalar scalar) {
+    return switch (scalar.type()) {
+      case TEXT, INTEGER, FLOAT -> Quantities.unitLoad(scalar.text());
+      case NULL, BOOLEAN -> null;
+    };
+  }
+}

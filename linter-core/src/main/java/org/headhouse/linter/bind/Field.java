@@ -1,0 +1,199 @@
+package org.headhouse.linter.bind;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Word;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.yaml.CoreType;
+import org.headhouse.linter.yaml.Cursor;
+import org.headhouse.linter.yaml.Mapping;
+import org.headhouse.linter.yaml.Scalar;
+import org.headhouse.linter.yaml.Sequence;
+import org.jspecify.annotations.Nullable;
+
+/** One value on its way from the tree to the model. */
+final class Field {
+  private final @Nullable Cursor cursor;
+  private final Place key;
+  private final Doubts doubts;
+
+  /**
+   * @param cursor at the value, or null where it is missing
+   * @param key where the key stands, or for a missing one its owner
+   */
+  Field(@Nullable Cursor cursor, Place key, Doubts doubts) {
+    this.cursor = cursor;
+    this.key = key;
+    this.doubts = doubts;
+  }
+
+  boolean isMissing() {
+    return cursor == null;
+  }
+
+  private <T> Setting<T> faulty(Cursor at) {
+    doubts.add();
+    return new Setting.Faulty<>(at.place());
+  }
+
+  private <T> Setting<T> given(T value, Cursor at) {
+    return new Setting.Given<>(value, at.place());
+  }
+
+  private <T> Setting<T> missing() {
+    return new Setting.Missing<>(key);
+  }
+
+  private @Nullable Scalar scalar(CoreType type) {
+    return cursor != null && cursor.node() instanceof Scalar scalar && scalar.type() == type
+        ? scalar
+        : null;
+  }
+
+  /** Text that a function understands; null from the function is a fault. */
+  <T> Setting<T> parsed(Function<String, @Nullable T> parser) {
+    if (cursor == null) {
+      return missing();
+    }
+    Scalar scalar = scalar(CoreType.TEXT);
+    T value = scalar == null ? null : parser.apply(scalar.text());
+    return value == null ? faulty(cursor) : given(value, cursor);
+  }
+
+  /** Text of some length in code points. */
+  Setting<String> text(int least, int most) {
+    return parsed(text -> isLong(text, least, most) ? text : null);
+  }
+
+  private static boolean isLong(String text, int least, int most) {
+    int length = text.codePointCount(0, text.length());
+    return length >= least && length <= most;
+  }
+
+  /** A word out of a closed set. */
+  <E extends Word> Setting<E> word(List<E> words) {
+    return parsed(
+        text -> {
+          for (E word : words) {
+            if (word.word().equals(text)) {
+              return word;
+            }
+          }
+          return null;
+        });
+  }
+
+  /** A quantity that makes sense only above zero. */
+  <T> Setting<T> positive(Function<String, @Nullable T> parser, Function<T, Double> size) {
+    Setting<T> setting = parsed(parser);
+    T value = setting.orNull();
+    if (value == null || size.apply(value) > 0) {
+      return setting;
+    }
+    doubts.tell(
+        "schema.out-of-range",
+        setting.place(),
+        new Message(
+            "the value is zero", "nothing can be computed with it", "write a value above zero"));
+    return new Setting.Faulty<>(setting.place());
+  }
+
+  Setting<Boolean> bool() {
+    if (cursor == null) {
+      return missing();
+    }
+    Scalar scalar = scalar(CoreType.BOOLEAN);
+    return scalar == null ? faulty(cursor) : given(scalar.text().equalsIgnoreCase("true"), cursor);
+  }
+
+  /** A whole number in a range. */
+  Setting<Integer> integer(int least, int most) {
+    if (cursor == null) {
+      return missing();
+    }
+    Integer value = cursor.node() instanceof Scalar scalar ? Numbers.whole(scalar) : null;
+    return value == null || value < least || value > most ? faulty(cursor) : given(value, cursor);
+  }
+
+  /** A whole number out of a list. */
+  Setting<Integer> oneOf(List<Integer> numbers) {
+    Setting<Integer> setting = integer(Integer.MIN_VALUE, Integer.MAX_VALUE);
+    Integer value = setting.orNull();
+    if (value == null || numbers.contains(value)) {
+      return setting;
+    }
+    doubts.add();
+    return new Setting.Faulty<>(setting.place());
+  }
+
+  /** A day of the calendar. */
+  Setting<LocalDate> date() {
+    if (cursor == null) {
+      return missing();
+    }
+    Scalar scalar = scalar(CoreType.TEXT);
+    if (scalar == null || !scalar.text().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+      return faulty(cursor);
+    }
+    try {
+      return given(LocalDate.parse(scalar.text()), cursor);
+    } catch (DateTimeException noSuchDay) {
+      doubts.tell(
+          "schema.bad-value",
+          cursor.place(),
+          new Message(
+              "the calendar has no day " + scalar.text(),
+              "the date cannot be compared",
+              "write the day that is meant as year-month-day"));
+      return new Setting.Faulty<>(cursor.place());
+    }
+  }
+
+  /** A mapping that a binder reads. */
+  <T> Setting<T> mapping(BiFunction<Fields, Place, T> binder) {
+    if (cursor == null) {
+      return missing();
+    }
+    if (!(cursor.node() instanceof Mapping mapping)) {
+      return faulty(cursor);
+    }
+    Fields fields = new Fields(cursor, mapping, key, doubts);
+    T value = binder.apply(fields, key);
+    fields.end();
+    return given(value, cursor);
+  }
+
+  /** A list whose items are read one by one. */
+  <T> Setting<List<T>> list(int least, int most, Function<Field, T> item) {
+    if (cursor == null) {
+      return missing();
+    }
+    if (!(cursor.node() instanceof Sequence sequence)) {
+      return faulty(cursor);
+    }
+    if (sequence.items().size() < least || sequence.items().size() > most) {
+      doubts.add();
+    }
+    List<T> items = new ArrayList<>(sequence.items().size());
+    for (var node : sequence.items()) {
+      Cursor at = cursor.inside(node);
+      items.add(item.apply(new Field(at, at.place(), doubts)));
+    }
+    return given(items, cursor);
+  }
+
+  /** What lies under the cursor, for a binder that must look before it chooses. */
+  @Nullable Cursor cursor() {
+    return cursor;
+  }
+
+  Doubts doubts() {
+    return doubts;
+  }
+}

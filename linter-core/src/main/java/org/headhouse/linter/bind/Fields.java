@@ -1,0 +1,61 @@
+package org.headhouse.linter.bind;
+
+import java.util.List;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.yaml.Cursor;
+import org.headhouse.linter.yaml.Mapping;
+
+/**
+ * The keys of one mapping, taken one by one; {@link #end} then tells whether any was left.
+ *
+ * <p>Keys are looked for from where the last one was found, since most files keep the usual order.
+ */
+final class Fields {
+  private final Doubts doubts;
+  private final Cursor cursor;
+  private final List<Mapping.Entry> entries;
+  private final Place owner;
+  private int next;
+  private int taken;
+
+  /**
+   * @param owner where the mapping's owner stands, for keys that are missing
+   */
+  Fields(Cursor cursor, Mapping mapping, Place owner, Doubts doubts) {
+    this.cursor = cursor;
+    this.entries = mapping.entries();
+    this.owner = owner;
+    this.doubts = doubts;
+  }
+
+  /** A key that may be missing. */
+  Field optional(String key) {
+    int size = entries.size();
+    for (int i = 0; i < size; i++) {
+      int at = next + i < size ? next + i : next + i - size;
+      Mapping.Entry entry = entries.get(at);
+      if (entry.key().text().equals(key)) {
+        next = at + 1 == size ? 0 : at + 1;
+        taken++;
+        return new Field(cursor.valueOf(entry), cursor.keyOf(entry), doubts);
+      }
+    }
+    return new Field(null, owner, doubts);
+  }
+
+  /** A key that must be there. */
+  Field required(String key) {
+    Field field = optional(key);
+    if (field.isMissing()) {
+      doubts.add();
+    }
+    return field;
+  }
+
+  /** Raises a doubt where the mapping has keys that nobody took. */
+  void end() {
+    if (taken < entries.size()) {
+      doubts.add();
+    }
+  }
+}

@@ -1,0 +1,277 @@
+package org.headhouse.linter.bind;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.Broadcast;
+import org.headhouse.linter.site.Cable;
+import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Link;
+import org.headhouse.linter.site.Outdoor;
+import org.headhouse.linter.site.Parity;
+import org.headhouse.linter.site.Polling;
+import org.headhouse.linter.site.Quantities;
+import org.headhouse.linter.site.Reading;
+import org.headhouse.linter.site.ReadingSource;
+import org.headhouse.linter.site.Resistance;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
+import org.headhouse.linter.site.Supervision;
+import org.headhouse.linter.site.SuppressionEntry;
+import org.headhouse.linter.site.Voltage;
+import org.headhouse.linter.site.WeatherStation;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.yaml.Cursor;
+import org.headhouse.linter.yaml.Node;
+
+/** Binds a site definition. */
+public final class SiteBinder {
+  static final List<Integer> BAUD_RATES =
+      List.of(1200, 2400, 4800, 9600, 19200, 38400, 57600, 115200);
+
+  private static final int LONGEST_NAME = 200;
+  private static final int LONGEST_TEXT = 1000;
+  private static final int MOST_ITEMS = 512;
+  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+  private static final List<Stage> STAGES = List.of(Stage.values());
+  private static final List<Reading> READINGS = List.of(Reading.values());
+  private static final List<ReadingSource> SOURCES = List.of(ReadingSource.values());
+  private static final List<Parity> PARITIES = List.of(Parity.values());
+  private static final List<Link> LINKS = List.of(Link.values());
+
+  private SiteBinder() {}
+
+  /** Binds the root node of a site's file. */
+  public static Bound<Site> bind(SourceText source, Node.Valued root, DeviceTypes types) {
+    Doubts doubts = new Doubts();
+    Field whole = new Field(new Cursor(root, null), Place.at(Region.START_OF_FILE), doubts);
+    Setting<Site> site = whole.mapping((fields, place) -> site(fields, source, types));
+    return doubts.bound(site.or(nothing(source)));
+  }
+
+  private static Site nothing(SourceText source) {
+    Place place = Place.at(Region.START_OF_FILE);
+    return new Site(
+        source,
+        new Setting.Faulty<>(place),
+        new Setting.Faulty<>(place),
+        new Setting.Faulty<>(place),
+        new Setting.Faulty<>(place),
+        new Setting.Faulty<>(place),
+        new Setting.Faulty<>(place),
+        new Setting.Faulty<>(place),
+        new Setting.Faulty<>(place),
+        new Setting.Faulty<>(place),
+        List.of());
+  }
+
+  private static Site site(Fields fields, SourceText source, DeviceTypes types) {
+    fields.required("format").oneOf(List.of(1));
+    ChainBinder chain = new ChainBinder(types);
+    return new Site(
+        source,
+        id(fields.required("site")),
+        fields.optional("title").text(0, LONGEST_NAME),
+        id(fields.optional("customer")),
+        fields.required("stage").word(STAGES),
+        fields.required("weather-station").mapping(SiteBinder::weatherStation),
+        fields.required("line").mapping(SiteBinder::line),
+        fields.required("chain").list(2, MOST_ITEMS, chain::item),
+        fields.optional("supervision").mapping(SiteBinder::supervision),
+        fields.optional("commissioning").mapping(SiteBinder::commissioning),
+        fields
+            .optional("suppressions")
+            .list(0, MOST_ITEMS, SiteBinder::suppression)
+            .or(List.of())
+            .stream()
+            .filter(Setting::isGiven)
+            .map(entry -> entry.optional().orElseThrow())
+            .toList());
+  }
+
+  /** Lower-case words of letters and digits with hyphens between. */
+  static Setting<String> id(Field field) {
+    return field.parsed(text -> text.length() <= 64 && ID.matcher(text).matches() ? text : null);
+  }
+
+  /** The name of an item of the chain, where it is given or referred to. */
+  static Setting<String> name(Field field) {
+    return field.text(1, LONGEST_NAME);
+  }
+
+  private static WeatherStation weatherStation(Fields fields, Place place) {
+    return new WeatherStation(
+        place,
+        name(fields.required("at")),
+        fields.required("readings").list(1, READINGS.size(), item -> item.word(READINGS)),
+        period(fields.optional("maximum-age")));
+  }
+
+  private static Setting<Interval> period(Field field) {
+    return field.positive(Quantities::interval, Interval::seconds);
+  }
+
+  private static LineSettings line(Fields fields, Place place) {
+    return new LineSettings(
+        place,
+        fields.required("baud").oneOf(BAUD_RATES),
+        fields.required("parity").word(PARITIES),
+        fields.required("stop-bits").oneOf(List.of(1, 2)),
+        fields.required("cable").mapping(SiteBinder::cable),
+        biases(fields.optional("bias")),
+        broadcast(fields.optional("traffic")),
+        fields.optional("maximum-temperature").parsed(Quantities::temperature));
+  }
+
+  private static Cable cable(Fields fields, Place place) {
+    return new Cable(
+        place,
+        fields.required("gauge").parsed(Quantities::gauge),
+        fields.required("shielded").bool(),
+        ohms(fields.required("impedance")));
+  }
+
+  private static Setting<Resistance> ohms(Field field) {
+    return field.positive(Quantities::resistance, Resistance::ohms);
+  }
+
+  private static Setting<List<Bias>> biases(Field field) {
+    Setting<List<Setting<Bias>>> list =
+        field.list(0, MOST_ITEMS, item -> item.mapping(SiteBinder::bias));
+    List<Setting<Bias>> items = list.orNull();
+    if (items == null) {
+      return list.isMissing()
+          ? new Setting.Missing<>(list.place())
+          : new Setting.Faulty<>(list.place());
+    }
+    if (!items.stream().allMatch(Setting::isGiven)) {
+      return new Setting.Faulty<>(list.place());
+    }
+    return new Setting.Given<>(
+        items.stream().map(item -> item.optional().orElseThrow()).toList(), list.place());
+  }
+
+  private static Bias bias(Fields fields, Place place) {
+    return new Bias(
+        place,
+        name(fields.required("at")),
+        ohms(fields.required("resistors")),
+        fields.required("supply").positive(Quantities::voltage, Voltage::volts));
+  }
+
+  private static Setting<Broadcast> broadcast(Field traffic) {
+    Setting<Setting<Broadcast>> setting =
+        traffic.mapping(
+            (fields, place) ->
+                fields
+                    .optional("broadcast")
+                    .mapping(
+                        (inner, at) ->
+                            new Broadcast(
+                                at,
+                                inner.required("registers").integer(1, 1000),
+                                period(inner.required("every")))));
+    Setting<Broadcast> inner = setting.orNull();
+    if (inner != null) {
+      return inner;
+    }
+    return setting.isMissing()
+        ? new Setting.Missing<>(setting.place())
+        : new Setting.Faulty<>(setting.place());
+  }
+
+  private static Supervision supervision(Fields fields, Place place) {
+    return new Supervision(
+        place,
+        fields.required("link").word(LINKS),
+        fields.required("zones").list(0, MOST_ITEMS, SiteBinder::name),
+        fields.optional("polling").mapping(SiteBinder::polling));
+  }
+
+  private static Polling polling(Fields fields, Place place) {
+    return new Polling(
+        place,
+        period(fields.required("every")),
+        fields.required("registers").integer(1, 1000),
+        period(fields.optional("timeout")),
+        fields.optional("retries").integer(0, 10));
+  }
+
+  private static Commissioning commissioning(Fields fields, Place place) {
+    Setting<Measured> measured = fields.optional("measured").mapping(SiteBinder::measured);
+    Measured values = measured.orNull();
+    Setting<Resistance> noResistance = new Setting.Missing<>(measured.place());
+    Setting<Voltage> noVoltage = new Setting.Missing<>(measured.place());
+    return new Commissioning(
+        place,
+        fields.required("date").date(),
+        fields.required("by").text(1, LONGEST_NAME),
+        values == null ? noResistance : values.pairResistance(),
+        values == null ? noVoltage : values.idleVoltage(),
+        fields.optional("outdoor-readings-seen").list(0, MOST_ITEMS, SiteBinder::name));
+  }
+
+  private record Measured(Setting<Resistance> pairResistance, Setting<Voltage> idleVoltage) {}
+
+  private static Measured measured(Fields fields, Place place) {
+    return new Measured(
+        fields.optional("pair-resistance").parsed(Quantities::resistance),
+        fields.optional("idle-voltage").parsed(Quantities::voltage));
+  }
+
+  private static Setting<SuppressionEntry> suppression(Field field) {
+    return field.mapping(
+        (fields, place) ->
+            new SuppressionEntry(
+                place,
+                fields.required("rule").text(1, LONGEST_NAME),
+                name(fields.optional("unit")),
+                justification(fields.required("justification"), field.doubts()),
+                fields.optional("until").date()));
+  }
+
+  private static Setting<String> justification(Field field, Doubts doubts) {
+    Setting<String> setting = field.text(1, LONGEST_TEXT);
+    String text = setting.orNull();
+    if (text == null || !saysNothing(text)) {
+      return setting;
+    }
+    doubts.tell(
+        "schema.bad-value",
+        setting.place(),
+        new Message(
+            "the justification \"" + text + "\" says nothing",
+            "the next person cannot tell whether the reason still holds",
+            "write why this is accepted"));
+    return new Setting.Faulty<>(setting.place());
+  }
+
+  private static boolean saysNothing(String text) {
+    String word = text.strip();
+    return word.isEmpty()
+        || word.equalsIgnoreCase("todo")
+        || word.equalsIgnoreCase("tbd")
+        || word.chars().noneMatch(Character::isLetter);
+  }
+
+  /** Where a follower or the head unit takes each reading from. */
+  static Outdoor outdoor(Fields fields, Place place) {
+    Map<Reading, Setting<ReadingSource>> sources = new EnumMap<>(Reading.class);
+    for (Reading reading : READINGS) {
+      Setting<ReadingSource> source = fields.optional(reading.word()).word(SOURCES);
+      if (!source.isMissing()) {
+        sources.put(reading, source);
+      }
+    }
+    return new Outdoor(place, sources);
+  }
+}
