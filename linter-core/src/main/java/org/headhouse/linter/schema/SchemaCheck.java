@@ -1,0 +1,60 @@
+package org.headhouse.linter.schema;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SchemaRegistryConfig;
+import com.networknt.schema.SpecificationVersion;
+import com.networknt.schema.path.PathType;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.yaml.Cursor;
+import org.headhouse.linter.yaml.Node;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Tells what the schema of a kind of file has against a tree. Safe for use by several threads. */
+public final class SchemaCheck {
+  private final Schema schema;
+  private final JsonNode text;
+
+  /** Loads the schema of a kind of file. */
+  public SchemaCheck(FileKind kind) {
+    String json = PublishedSchemas.text(kind);
+    SchemaRegistryConfig config =
+        SchemaRegistryConfig.builder().pathType(PathType.JSON_POINTER).locale(Locale.ROOT).build();
+    SchemaRegistry registry =
+        SchemaRegistry.withDefaultDialect(
+            SpecificationVersion.DRAFT_2020_12, builder -> builder.schemaRegistryConfig(config));
+    this.schema = registry.getSchema(json, InputFormat.JSON);
+    this.text = JsonMapper.shared().readTree(json);
+  }
+
+  /** What the schema has against a tree: one finding for each fault, in the order of the file. */
+  public List<Finding> explain(Node.Valued root) {
+    Cursor cursor = new Cursor(root, null);
+    List<Finding> findings = new ArrayList<>();
+    Set<Object> told = new HashSet<>();
+    for (Error error : inOrder(schema.validate(JsonTree.of(cursor)))) {
+      SchemaFault fault = SchemaFault.of(error, text, cursor);
+      if (told.add(fault.identity())) {
+        findings.add(fault.finding());
+      }
+    }
+    findings.sort(Comparator.comparing(finding -> finding.place().region()));
+    return findings;
+  }
+
+  /** Where a value has the wrong type, nothing else that is said of it helps. */
+  private static List<Error> inOrder(List<Error> errors) {
+    return errors.stream()
+        .sorted(Comparator.comparing(error -> !error.getKeyword().equals("type")))
+        .toList();
+  }
+}

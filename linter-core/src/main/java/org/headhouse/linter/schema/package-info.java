@@ -1,0 +1,10 @@
+/**
+ * The published JSON Schemas, and their errors told in the words of the trade.
+ *
+ * <p>A schema is loaded only when a file is in doubt: loading one costs more than checking hundreds
+ * of clean files.
+ */
+@NullMarked
+package org.headhouse.linter.schema;
+
+import org.jspecify.annotations.NullMarked;
