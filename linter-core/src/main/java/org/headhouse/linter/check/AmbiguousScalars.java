@@ -1,0 +1,78 @@
+package org.headhouse.linter.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.yaml.Document;
+import org.headhouse.linter.yaml.OlderReading;
+import org.headhouse.linter.yaml.Scalar;
+
+/** Tells of values that YAML 1.1 readers take for something else. */
+final class AmbiguousScalars {
+  private static final Set<String> DATE_KEYS = Set.of("date", "until");
+
+  private AmbiguousScalars() {}
+
+  /**
+   * Adds what is to be told of a document to what the schema found in it. Where both speak of one
+   * value, the quotes are what is missing, so only this is told.
+   */
+  static List<Finding> addTo(List<Finding> schemaFindings, Document document) {
+    if (document.ambiguous().isEmpty()) {
+      return schemaFindings;
+    }
+    List<Finding> findings = new ArrayList<>();
+    Set<Region> told =
+        document.ambiguous().stream()
+            .filter(scalar -> !isDate(scalar, document))
+            .map(Scalar::region)
+            .collect(Collectors.toSet());
+    for (Finding finding : schemaFindings) {
+      if (!told.contains(finding.place().region())) {
+        findings.add(finding);
+      }
+    }
+    List<Region> unread =
+        schemaFindings.stream()
+            .filter(finding -> finding.rule().equals("schema.unknown-key"))
+            .map(finding -> finding.place().region())
+            .toList();
+    for (Scalar scalar : document.ambiguous()) {
+      if (told.contains(scalar.region())) {
+        boolean isRead = unread.stream().noneMatch(key -> leadsTo(key, scalar.region()));
+        findings.add(isRead ? finding(scalar) : finding(scalar).at(Level.WARNING));
+      }
+    }
+    return findings;
+  }
+
+  private static boolean leadsTo(Region key, Region value) {
+    return key.startLine() == value.startLine() && key.compareTo(value) < 0;
+  }
+
+  private static boolean isDate(Scalar scalar, Document document) {
+    if (!OlderReading.isDate(scalar.text())) {
+      return false;
+    }
+    String path = LogicalPath.of(document.root(), scalar.region()).text();
+    return DATE_KEYS.contains(path.substring(path.lastIndexOf('/') + 1));
+  }
+
+  private static Finding finding(Scalar scalar) {
+    String other = OlderReading.of(scalar.text()).orElse("something else");
+    return Finding.of(
+        "yaml.ambiguous-scalar",
+        scalar.region(),
+        new Message(
+            "\"" + scalar.text() + "\" stands without quotes",
+            "readers of YAML 1.1 take it for " + other,
+            "write \""
+                + scalar.text()
+                + "\" in quotes if it is text, or the plain decimal number"));
+  }
+}

@@ -1,0 +1,19 @@
+package org.headhouse.linter.check;
+
+import java.util.List;
+import org.headhouse.linter.result.Location;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+
+/**
+ * What came of one file.
+ *
+ * @param keys what rules over the whole repository remember of it
+ * @param units how many units its chain has
+ */
+public record FileOutcome(
+    List<Result> results, List<Notification> notifications, List<Key> keys, int units) {
+
+  /** A text that may stand in one file only, under one rule. */
+  public record Key(String rule, String text, Location location) {}
+}

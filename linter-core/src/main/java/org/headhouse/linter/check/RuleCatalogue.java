@@ -1,0 +1,70 @@
+package org.headhouse.linter.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.headhouse.linter.rule.RepositoryRule;
+import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.jspecify.annotations.Nullable;
+
+/** All rules of a run, each id once. */
+public final class RuleCatalogue {
+  private final Map<String, RuleDescriptor> descriptors = new LinkedHashMap<>();
+  private final List<SiteRule> siteRules = new ArrayList<>();
+  private final List<RepositoryRule> repositoryRules = new ArrayList<>();
+
+  /**
+   * @throws IllegalArgumentException for an id that two rules have
+   */
+  public RuleCatalogue(List<Rule> rules) {
+    Map<String, Rule> byId = new LinkedHashMap<>();
+    for (Rule rule : rules) {
+      RuleDescriptor descriptor = rule.descriptor();
+      Rule other = byId.putIfAbsent(descriptor.id(), rule);
+      if (other != null) {
+        throw new IllegalArgumentException(
+            "two rules have the id "
+                + descriptor.id()
+                + ": "
+                + other.getClass().getName()
+                + " and "
+                + rule.getClass().getName()
+                + "; rename or remove one of them");
+      }
+      descriptors.put(descriptor.id(), descriptor);
+      if (rule instanceof SiteRule siteRule) {
+        siteRules.add(siteRule);
+      } else if (rule instanceof RepositoryRule repositoryRule) {
+        repositoryRules.add(repositoryRule);
+      }
+    }
+  }
+
+  /** What is known of each rule, in the order of the list. */
+  public List<RuleDescriptor> descriptors() {
+    return List.copyOf(descriptors.values());
+  }
+
+  /** The ids. */
+  public Set<String> ids() {
+    return descriptors.keySet();
+  }
+
+  /** What is known of a rule, or null for an id that no rule has. */
+  public @Nullable RuleDescriptor get(String id) {
+    return descriptors.get(id);
+  }
+
+  List<SiteRule> siteRules() {
+    return siteRules;
+  }
+
+  /** The rules over all sites. */
+  public List<RepositoryRule> repositoryRules() {
+    return repositoryRules;
+  }
+}

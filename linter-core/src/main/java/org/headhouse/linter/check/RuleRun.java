@@ -1,0 +1,90 @@
+package org.headhouse.linter.check;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.policy.Policy;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.rule.Parameter;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.source.Place;
+
+/** Runs the rules on one site; a rule that fails is told of, and the others go on. */
+final class RuleRun {
+  private final Policy policy;
+  private final DeviceTypes types;
+  private final LocalDate today;
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<Notification> notifications = new ArrayList<>();
+
+  RuleRun(Policy policy, DeviceTypes types, LocalDate today) {
+    this.policy = policy;
+    this.types = types;
+    this.today = today;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  List<Notification> notifications() {
+    return notifications;
+  }
+
+  // A rule may come from anywhere, so whatever it throws must not end the run.
+  @SuppressWarnings("IllegalCatch")
+  void run(SiteRule rule, Site site) {
+    int before = findings.size();
+    try {
+      rule.check(site, new Context(rule.descriptor()));
+    } catch (RuntimeException | StackOverflowError failure) {
+      findings.subList(before, findings.size()).clear();
+      notifications.add(
+          new Notification(
+              Level.ERROR,
+              "the rule " + rule.descriptor().id() + " failed: " + failure,
+              site.source().path(),
+              rule.descriptor().id()));
+    }
+  }
+
+  private final class Context implements RuleContext {
+    private final RuleDescriptor rule;
+
+    Context(RuleDescriptor rule) {
+      this.rule = rule;
+    }
+
+    @Override
+    public <T> T value(Parameter<T> parameter) {
+      return policy.value(rule, parameter);
+    }
+
+    @Override
+    public DeviceTypes deviceTypes() {
+      return types;
+    }
+
+    @Override
+    public LocalDate today() {
+      return today;
+    }
+
+    @Override
+    public Finding finding(Place place, Message message) {
+      return Finding.of(rule.id(), place, message);
+    }
+
+    @Override
+    public void report(Finding finding) {
+      findings.add(finding);
+    }
+  }
+}

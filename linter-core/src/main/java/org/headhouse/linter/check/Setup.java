@@ -1,0 +1,10 @@
+package org.headhouse.linter.check;
+
+import java.time.LocalDate;
+import org.headhouse.linter.policy.Policy;
+import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.source.Limits;
+
+/** What holds for every file of a run. */
+public record Setup(
+    RuleCatalogue rules, Policy policy, DeviceTypes deviceTypes, Limits limits, LocalDate today) {}

@@ -1,0 +1,97 @@
+package org.headhouse.linter.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.headhouse.linter.bind.Bound;
+import org.headhouse.linter.bind.SiteBinder;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.RepositoryRule;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.schema.SchemaCheck;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.yaml.Document;
+
+/** Checks site files one by one. Safe for use by several threads. */
+public final class SiteCheck {
+  private final Setup setup;
+  private final Leveller leveller;
+  private final List<SiteRule> rules;
+  private final Supplier<SchemaCheck> schema;
+
+  /**
+   * @param schema asked for the site's schema once a file is in doubt
+   */
+  public SiteCheck(Setup setup, Supplier<SchemaCheck> schema) {
+    this.setup = setup;
+    this.schema = schema;
+    this.leveller = new Leveller(setup.rules(), setup.policy());
+    this.rules =
+        setup.rules().siteRules().stream()
+            .filter(rule -> setup.policy().level(rule.descriptor()) != Level.NONE)
+            .toList();
+  }
+
+  /** Checks one file. */
+  public FileOutcome check(String path, byte[] bytes) {
+    Document document = Reading.read(path, bytes, setup.limits());
+    List<Finding> findings = new ArrayList<>(document.findings());
+    var root = document.root();
+    if (root == null) {
+      return new FileOutcome(results(document, findings), List.of(), List.of(), 0);
+    }
+    Bound<Site> bound = SiteBinder.bind(document.source(), root, setup.deviceTypes());
+    List<Finding> faults = new ArrayList<>(bound.findings());
+    if (bound.doubtful()) {
+      faults.addAll(schema.get().explain(root));
+    }
+    findings.addAll(AmbiguousScalars.addTo(faults, document));
+    RuleRun run = new RuleRun(setup.policy(), setup.deviceTypes(), setup.today());
+    Site site = bound.model();
+    rules.forEach(rule -> run.run(rule, site));
+    findings.addAll(run.findings());
+    List<Notification> notifications = new ArrayList<>(run.notifications());
+    if (bound.doubtful() && faults.isEmpty()) {
+      notifications.add(
+          new Notification(
+              Level.ERROR, "a value was not understood, and the schema accepts it", path, null));
+    }
+    return new FileOutcome(
+        suppressed(document, findings, site), notifications, keys(site), site.units().size());
+  }
+
+  private List<Result> suppressed(Document document, List<Finding> findings, Site site) {
+    List<Result> results = results(document, findings);
+    if (site.suppressions().isEmpty()) {
+      return results;
+    }
+    Suppressions suppressions = new Suppressions(site, setup.rules().ids(), setup.today());
+    results.replaceAll(suppressions::apply);
+    results.addAll(results(document, List.copyOf(suppressions.findings())));
+    results.sort(Result.ORDER);
+    return results;
+  }
+
+  private List<Result> results(Document document, List<Finding> findings) {
+    Locations locations = new Locations(document.source(), document.root());
+    return leveller.results(findings, locations);
+  }
+
+  private List<FileOutcome.Key> keys(Site site) {
+    List<FileOutcome.Key> keys = new ArrayList<>();
+    for (RepositoryRule rule : setup.rules().repositoryRules()) {
+      if (rule.key(site) instanceof Setting.Given<String> given) {
+        keys.add(
+            new FileOutcome.Key(
+                rule.descriptor().id(),
+                given.value(),
+                Locations.location(site.source(), given.place().region())));
+      }
+    }
+    return keys;
+  }
+}

@@ -1,0 +1,9 @@
+/**
+ * The way of one file through all stages: bytes, YAML, schema, model, rules, policy, suppressions.
+ *
+ * <p>Used by the façade only; neither files nor threads are known here.
+ */
+@NullMarked
+package org.headhouse.linter.check;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,46 @@
+package org.headhouse.linter.policy;
+
+import java.util.Map;
+import java.util.Optional;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.rule.Parameter;
+import org.headhouse.linter.rule.RuleDescriptor;
+
+/**
+ * Levels and parameters of the rules.
+ *
+ * @param ruleSet the rule set whose rules are on; later rules stay off, so that a newer version of
+ *     the tool does not break a repository by itself
+ * @param levels what is written for single rules
+ * @param parameters what is written for single rules, by rule and then by name, already checked
+ */
+public record Policy(
+    int ruleSet, Map<String, Level> levels, Map<String, Map<String, String>> parameters) {
+
+  /** The newest rule set. */
+  public static final int NEWEST_RULE_SET = 1;
+
+  /** Where no policy is written. */
+  public static final Policy DEFAULT = new Policy(NEWEST_RULE_SET, Map.of(), Map.of());
+
+  public Policy {
+    levels = Map.copyOf(levels);
+    parameters = Map.copyOf(parameters);
+  }
+
+  /** The level of a rule's gravest results; {@link Level#NONE} for a rule that is off. */
+  public Level level(RuleDescriptor rule) {
+    Level written = levels.get(rule.id());
+    if (written != null) {
+      return written;
+    }
+    return rule.ruleSet() <= ruleSet ? rule.level() : Level.NONE;
+  }
+
+  /** The value of a rule's parameter. */
+  public <T> T value(RuleDescriptor rule, Parameter<T> parameter) {
+    return Optional.ofNullable(parameters.getOrDefault(rule.id(), Map.of()).get(parameter.name()))
+        .flatMap(written -> parameter.type().parse(written))
+        .orElseGet(parameter::defaultValue);
+  }
+}

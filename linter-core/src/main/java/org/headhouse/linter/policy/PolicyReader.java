@@ -1,0 +1,128 @@
+package org.headhouse.linter.policy;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.Parameter;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.yaml.Cursor;
+import org.headhouse.linter.yaml.Mapping;
+import org.headhouse.linter.yaml.Scalar;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a policy whose form the schema has looked at; what the schema refused is passed over. */
+public final class PolicyReader {
+  private final Map<String, RuleDescriptor> known = new HashMap<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private final Map<String, Level> levels = new HashMap<>();
+  private final Map<String, Map<String, String>> parameters = new HashMap<>();
+
+  /** A reader for one file. */
+  public PolicyReader(List<RuleDescriptor> rules) {
+    rules.forEach(rule -> known.put(rule.id(), rule));
+  }
+
+  /** What was found besides the faults that the schema tells. */
+  public List<Finding> findings() {
+    return List.copyOf(findings);
+  }
+
+  /** Reads the root node of the file. */
+  public Policy read(Cursor root) {
+    Cursor rules = root.get("rules");
+    if (rules != null && rules.node() instanceof Mapping mapping) {
+      for (Mapping.Entry entry : mapping.entries()) {
+        rule(entry, rules);
+      }
+    }
+    return new Policy(ruleSet(root.get("rule-set")), levels, parameters);
+  }
+
+  private static int ruleSet(@Nullable Cursor cursor) {
+    String text = text(cursor);
+    return text != null && text.matches("[1-9][0-9]{0,3}")
+        ? Integer.parseInt(text)
+        : Policy.NEWEST_RULE_SET;
+  }
+
+  private void rule(Mapping.Entry entry, Cursor rules) {
+    String id = entry.key().text();
+    RuleDescriptor rule = known.get(id);
+    if (rule == null) {
+      unknown("rule", id, List.copyOf(known.keySet()), rules, entry);
+      return;
+    }
+    Cursor value = rules.valueOf(entry);
+    Optional.ofNullable(text(value.get("level")))
+        .flatMap(Level::ofWord)
+        .ifPresent(level -> levels.put(id, level));
+    Cursor written = value.get("parameters");
+    if (written != null && written.node() instanceof Mapping mapping) {
+      for (Mapping.Entry parameter : mapping.entries()) {
+        parameter(rule, parameter, written);
+      }
+    }
+  }
+
+  private void parameter(RuleDescriptor rule, Mapping.Entry entry, Cursor parent) {
+    String name = entry.key().text();
+    List<String> names = rule.parameters().stream().map(Parameter::name).toList();
+    Optional<Parameter<?>> parameter =
+        rule.parameters().stream().filter(one -> one.name().equals(name)).findFirst();
+    if (parameter.isEmpty()) {
+      unknown("parameter of " + rule.id(), name, names, parent, entry);
+      return;
+    }
+    Cursor value = parent.valueOf(entry);
+    String written = text(value);
+    if (written == null) {
+      return;
+    }
+    if (parameter.get().type().parse(written).isPresent()) {
+      parameters.computeIfAbsent(rule.id(), id -> new HashMap<>()).put(name, written);
+    } else {
+      findings.add(badParameter(parameter.get(), written, value));
+    }
+  }
+
+  private static Finding badParameter(Parameter<?> parameter, String written, Cursor value) {
+    String remedy =
+        Nearest.to(written, parameter.type().words())
+            .map(near -> "write " + near)
+            .orElse("write " + parameter.type().describe());
+    return Finding.of(
+        "schema.bad-value",
+        value.place(),
+        new Message(
+            "the parameter \"" + parameter.name() + "\" cannot be \"" + written + "\"",
+            "it is " + parameter.type().describe(),
+            remedy));
+  }
+
+  private void unknown(
+      String what, String name, List<String> names, Cursor parent, Mapping.Entry entry) {
+    List<String> sorted = names.stream().sorted().toList();
+    String remedy =
+        Nearest.to(name, sorted)
+            .map(near -> "write \"" + near + "\"")
+            .orElse("delete it; the goal \"rules\" lists what there is");
+    findings.add(
+        Finding.of(
+            "schema.unknown-key",
+            parent.keyOf(entry),
+            new Message(
+                "there is no " + what + " \"" + name + "\"",
+                "what stands under it has no effect",
+                remedy)));
+  }
+
+  private static @Nullable String text(@Nullable Cursor cursor) {
+    return cursor != null && cursor.node() instanceof Scalar scalar ? scalar.text() : null;
+  }
+}
