@@ -1,0 +1,37 @@
+package org.headhouse.linter;
+
+import java.util.List;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.RuleDescriptor;
+
+/**
+ * What came of a check.
+ *
+ * @param results in the order of files and places, suppressed ones included
+ * @param notifications troubles of the tool itself
+ * @param files how many files were looked at, device types and policy not counted
+ * @param units how many units their chains have
+ * @param rules all rules that the linter knows
+ */
+public record CheckReport(
+    List<Result> results,
+    List<Notification> notifications,
+    int files,
+    int units,
+    List<RuleDescriptor> rules) {
+
+  public CheckReport {
+    results = List.copyOf(results);
+    notifications = List.copyOf(notifications);
+    rules = List.copyOf(rules);
+  }
+
+  /** The results that are not accepted and are as grave as a level or graver. */
+  public List<Result> at(Level level) {
+    return results.stream()
+        .filter(result -> !result.suppressed() && result.level().reaches(level))
+        .toList();
+  }
+}

@@ -1,0 +1,68 @@
+package org.headhouse.linter;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Iterator;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Works on things by several threads and hands the outcomes on in the order of the things.
+ *
+ * <p>Only a few things are under way at a time, so that memory does not grow with their number.
+ */
+final class InOrder implements AutoCloseable {
+  private static final int UNDER_WAY_PER_THREAD = 64;
+
+  private final int threads;
+  private final @Nullable ExecutorService pool;
+
+  InOrder(int threads) {
+    this.threads = threads;
+    this.pool = threads == 1 ? null : Executors.newFixedThreadPool(threads, InOrder::worker);
+  }
+
+  private static Thread worker(Runnable work) {
+    Thread thread = new Thread(work, "site-linter");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  <T, R> void run(Iterator<T> things, Function<T, R> work, Consumer<R> taker) {
+    if (pool == null) {
+      things.forEachRemaining(thing -> taker.accept(work.apply(thing)));
+      return;
+    }
+    Deque<Future<R>> underWay = new ArrayDeque<>();
+    while (things.hasNext() || !underWay.isEmpty()) {
+      while (things.hasNext() && underWay.size() < threads * UNDER_WAY_PER_THREAD) {
+        T thing = things.next();
+        underWay.add(pool.submit(() -> work.apply(thing)));
+      }
+      taker.accept(outcome(underWay.remove()));
+    }
+  }
+
+  private static <R> R outcome(Future<R> future) {
+    try {
+      return future.get();
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("the check was interrupted", interrupted);
+    } catch (ExecutionException failure) {
+      throw new IllegalStateException("the check failed", failure.getCause());
+    }
+  }
+
+  @Override
+  public void close() {
+    if (pool != null) {
+      pool.shutdownNow();
+    }
+  }
+}

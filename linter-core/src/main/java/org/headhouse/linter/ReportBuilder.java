@@ -1,0 +1,43 @@
+package org.headhouse.linter;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.check.FileOutcome;
+import org.headhouse.linter.check.RepositoryClashes;
+import org.headhouse.linter.check.RuleCatalogue;
+import org.headhouse.linter.policy.Policy;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+
+/** Puts the outcomes of single files together, in their order. */
+final class ReportBuilder {
+  private final RuleCatalogue rules;
+  private final List<Result> results;
+  private final List<Notification> notifications = new ArrayList<>();
+  private final RepositoryClashes clashes;
+  private int files;
+  private int units;
+
+  ReportBuilder(RuleCatalogue rules, Policy policy, List<Result> settingsResults) {
+    this.rules = rules;
+    this.results = new ArrayList<>(settingsResults);
+    this.clashes = new RepositoryClashes(rules, policy);
+  }
+
+  void add(FileOutcome outcome) {
+    files++;
+    units += outcome.units();
+    results.addAll(outcome.results());
+    notifications.addAll(outcome.notifications());
+    outcome.keys().forEach(key -> clashes.add(key).ifPresent(results::add));
+  }
+
+  int files() {
+    return files;
+  }
+
+  CheckReport build() {
+    results.sort(Result.ORDER);
+    return new CheckReport(results, notifications, files, units, rules.descriptors());
+  }
+}

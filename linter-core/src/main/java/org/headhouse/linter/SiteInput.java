@@ -1,0 +1,50 @@
+package org.headhouse.linter;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * A file to check, or a text that stands for one. It is read when its turn comes, and not kept.
+ *
+ * @param path how the file is called in results, with forward slashes; an angle bracket in front
+ *     marks a text without a file
+ */
+public record SiteInput(String path, Content content) {
+
+  /** Where the bytes come from. */
+  @FunctionalInterface
+  public interface Content {
+    /**
+     * At most some bytes.
+     *
+     * @param most more are not needed, since a file of that size is refused
+     */
+    byte[] read(int most) throws IOException;
+  }
+
+  /** A file. */
+  public static SiteInput file(Path file, String shownAs) {
+    return new SiteInput(shownAs, most -> readAtMost(file, most));
+  }
+
+  /** A file under the name by which it was found. */
+  public static SiteInput file(Path file) {
+    return file(file, file.toString().replace('\\', '/'));
+  }
+
+  /** A text. */
+  public static SiteInput text(String name, String text) {
+    byte[] bytes = text.getBytes(UTF_8);
+    return new SiteInput(name, most -> bytes);
+  }
+
+  private static byte[] readAtMost(Path file, int most) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.readNBytes(most);
+    }
+  }
+}

@@ -1,0 +1,222 @@
+package org.headhouse.linter;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.ServiceLoader;
+import java.util.stream.Stream;
+import org.headhouse.linter.check.RuleCatalogue;
+import org.headhouse.linter.check.SettingsCheck;
+import org.headhouse.linter.check.Setup;
+import org.headhouse.linter.check.SiteCheck;
+import org.headhouse.linter.policy.Policy;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rules.BuiltInRules;
+import org.headhouse.linter.schema.FileKind;
+import org.headhouse.linter.schema.SchemaCheck;
+import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.source.Limits;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Checks site definitions.
+ *
+ * <pre>{@code
+ * SiteLinter linter = SiteLinter.builder().deviceTypes(Path.of("device-types.yaml")).build();
+ * CheckReport report = linter.checkFiles(List.of(Path.of("sites/alder-brook.yaml")));
+ * report.results().forEach(result -> System.out.println(result.message()));
+ * }</pre>
+ *
+ * <p>A linter is immutable and safe for use by several threads. It prints nothing, keeps no sites,
+ * and gives the same report whatever the number of threads.
+ */
+public final class SiteLinter {
+  private final RuleCatalogue rules;
+  private final SiteCheck check;
+  private final Policy policy;
+  private final List<Result> settingsResults;
+  private final int threads;
+  private final Limits limits;
+
+  private SiteLinter(Builder builder) throws IOException {
+    this.threads = builder.threads;
+    this.limits = builder.limits;
+    this.rules = new RuleCatalogue(builder.allRules());
+    SettingsCheck settings = new SettingsCheck(rules, limits);
+    SiteInput policyFile = builder.policy;
+    SiteInput typesFile = builder.deviceTypes;
+    this.policy =
+        policyFile == null
+            ? Policy.DEFAULT
+            : settings.policy(policyFile.path(), read(policyFile, limits));
+    DeviceTypes types =
+        typesFile == null
+            ? DeviceTypes.NONE
+            : settings.deviceTypes(typesFile.path(), read(typesFile, limits));
+    this.settingsResults = settings.results();
+    LocalDate today = LocalDate.now(builder.clock);
+    LazySchema schema = new LazySchema(FileKind.SITE);
+    this.check = new SiteCheck(new Setup(rules, policy, types, limits, today), schema);
+  }
+
+  /** What is needed of a file: one byte over the limit tells that it is over. */
+  static byte[] read(SiteInput input, Limits limits) throws IOException {
+    return input.content().read(limits.bytes() + 1);
+  }
+
+  /** Starts the settings of a linter. */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** The rules that this linter knows. */
+  public List<RuleDescriptor> rules() {
+    return rules.descriptors();
+  }
+
+  /** Checks one text. */
+  public CheckReport checkText(String name, String text) {
+    return check(Stream.of(SiteInput.text(name, text)));
+  }
+
+  /** Checks files. */
+  public CheckReport checkFiles(List<Path> files) {
+    return check(files.stream().map(SiteInput::file));
+  }
+
+  /**
+   * Checks a stream of files or texts. They are read as their turn comes; a file that cannot be
+   * read is a notification, and the others are checked.
+   */
+  public CheckReport check(Stream<SiteInput> inputs) {
+    return check(inputs, CheckProgress.NONE);
+  }
+
+  /** Checks a stream of files or texts, and tells how far it is. */
+  public CheckReport check(Stream<SiteInput> inputs, CheckProgress progress) {
+    ReportBuilder report = new ReportBuilder(rules, policy, settingsResults);
+    try (InOrder order = new InOrder(threads)) {
+      order.run(
+          inputs.iterator(),
+          input -> SingleFile.check(check, input, limits),
+          outcome -> {
+            report.add(outcome);
+            progress.checked(report.files());
+          });
+    }
+    return report.build();
+  }
+
+  private static final class LazySchema implements java.util.function.Supplier<SchemaCheck> {
+    private final FileKind kind;
+    private @Nullable SchemaCheck schema;
+
+    LazySchema(FileKind kind) {
+      this.kind = kind;
+    }
+
+    @Override
+    public synchronized SchemaCheck get() {
+      SchemaCheck loaded = schema;
+      if (loaded == null) {
+        loaded = new SchemaCheck(kind);
+        schema = loaded;
+      }
+      return loaded;
+    }
+  }
+
+  /** The settings of a linter; each has a default. */
+  public static final class Builder {
+    private @Nullable SiteInput policy;
+    private @Nullable SiteInput deviceTypes;
+    private int threads = 1;
+    private Limits limits = Limits.DEFAULT;
+    private Clock clock = Clock.system(ZoneId.systemDefault());
+    private @Nullable ClassLoader services;
+    private final List<Rule> extraRules = new ArrayList<>();
+
+    private Builder() {}
+
+    /** The policy; without one, every rule has its own level. */
+    public Builder policy(Path file) {
+      return policy(SiteInput.file(file));
+    }
+
+    /** The policy, from anywhere. */
+    public Builder policy(SiteInput input) {
+      this.policy = input;
+      return this;
+    }
+
+    /** The types of device; without them, rules that need them stay silent. */
+    public Builder deviceTypes(Path file) {
+      return deviceTypes(SiteInput.file(file));
+    }
+
+    /** The types of device, from anywhere. */
+    public Builder deviceTypes(SiteInput input) {
+      this.deviceTypes = input;
+      return this;
+    }
+
+    /** How many files are checked at a time; 1 by default. */
+    public Builder threads(int number) {
+      if (number < 1) {
+        throw new IllegalArgumentException("the number of threads must be at least 1");
+      }
+      this.threads = number;
+      return this;
+    }
+
+    /** Budgets for one file. */
+    public Builder limits(Limits budgets) {
+      this.limits = budgets;
+      return this;
+    }
+
+    /** What tells the day of the check. */
+    public Builder clock(Clock source) {
+      this.clock = source;
+      return this;
+    }
+
+    /** A rule besides those that are built in. */
+    public Builder rule(Rule rule) {
+      extraRules.add(rule);
+      return this;
+    }
+
+    /** Takes the rules that other jars offer through {@link ServiceLoader}. */
+    public Builder rulesFrom(ClassLoader loader) {
+      this.services = loader;
+      return this;
+    }
+
+    private List<Rule> allRules() {
+      List<Rule> all = new ArrayList<>(BuiltInRules.all());
+      if (services != null) {
+        ServiceLoader.load(Rule.class, services).forEach(all::add);
+      }
+      all.addAll(extraRules);
+      return all;
+    }
+
+    /**
+     * The linter.
+     *
+     * @throws IOException where the policy or the device types cannot be read; what is wrong inside
+     *     them is a result of every check
+     * @throws IllegalArgumentException where two rules have one id
+     */
+    public SiteLinter build() throws IOException {
+      return new SiteLinter(this);
+    }
+  }
+}

@@ -1,0 +1,9 @@
+/**
+ * The built-in rules: one small class each, in groups by subject, and the list of all.
+ *
+ * <p>What two rules need lies in the model or in {@code line}, not in a helper of rules.
+ */
+@NullMarked
+package org.headhouse.linter.rules;
+
+import org.jspecify.annotations.NullMarked;
