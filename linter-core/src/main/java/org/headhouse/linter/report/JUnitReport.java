@@ -1,0 +1,98 @@
+package org.headhouse.linter.report;
+
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Result;
+
+/**
+ * Results in the XML form that Surefire writes for JUnit tests, which build servers read: a test
+ * case for each rule that was broken in a file, failed where it reaches the failing level.
+ */
+public final class JUnitReport {
+  private final Level failLevel;
+
+  /** A report in which results of a level and graver are failures. */
+  public JUnitReport(Level failLevel) {
+    this.failLevel = failLevel;
+  }
+
+  private record Case(String file, String rule) implements Comparable<Case> {
+    @Override
+    public int compareTo(Case other) {
+      int byFile = file.compareTo(other.file);
+      return byFile != 0 ? byFile : rule.compareTo(other.rule);
+    }
+  }
+
+  /** Writes the report; the stream is left open. */
+  public void write(List<Result> results, OutputStream out) throws XMLStreamException {
+    Map<Case, List<Result>> cases =
+        results.stream()
+            .filter(result -> !result.suppressed())
+            .collect(
+                Collectors.groupingBy(
+                    result -> new Case(result.location().file(), result.rule()),
+                    TreeMap::new,
+                    Collectors.toList()));
+    long failures = cases.values().stream().filter(this::fails).count();
+    XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(out, "UTF-8");
+    xml.writeStartDocument("UTF-8", "1.0");
+    xml.writeCharacters("\n");
+    xml.writeStartElement("testsuite");
+    xml.writeAttribute("name", "site definitions");
+    // A suite without a case is taken for a broken run by some servers.
+    xml.writeAttribute("tests", String.valueOf(cases.size() + 1));
+    xml.writeAttribute("errors", "0");
+    xml.writeAttribute("skipped", "0");
+    xml.writeAttribute("failures", String.valueOf(failures));
+    xml.writeAttribute("time", "0");
+    openCase(xml, "all sites", "checked");
+    xml.writeEndElement();
+    for (Map.Entry<Case, List<Result>> entry : cases.entrySet()) {
+      testCase(xml, entry.getKey(), entry.getValue());
+    }
+    xml.writeCharacters("\n");
+    xml.writeEndElement();
+    xml.writeCharacters("\n");
+    xml.writeEndDocument();
+    xml.flush();
+  }
+
+  private boolean fails(List<Result> results) {
+    return results.stream().anyMatch(result -> result.level().reaches(failLevel));
+  }
+
+  private static void openCase(XMLStreamWriter xml, String file, String name)
+      throws XMLStreamException {
+    xml.writeCharacters("\n  ");
+    xml.writeStartElement("testcase");
+    xml.writeAttribute("classname", XmlText.of(file));
+    xml.writeAttribute("name", XmlText.of(name));
+    xml.writeAttribute("time", "0");
+  }
+
+  private void testCase(XMLStreamWriter xml, Case id, List<Result> results)
+      throws XMLStreamException {
+    openCase(xml, id.file(), id.rule());
+    String text = results.stream().map(TextReport::headline).collect(Collectors.joining("\n"));
+    if (fails(results)) {
+      xml.writeStartElement("failure");
+      xml.writeAttribute("message", XmlText.of(results.get(0).message().text()));
+      xml.writeAttribute("type", id.rule());
+      xml.writeCharacters(XmlText.of(text));
+      xml.writeEndElement();
+    } else {
+      xml.writeStartElement("system-out");
+      xml.writeCharacters(XmlText.of(text));
+      xml.writeEndElement();
+    }
+    xml.writeEndElement();
+  }
+}

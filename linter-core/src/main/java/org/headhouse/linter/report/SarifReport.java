@@ -1,0 +1,189 @@
+package org.headhouse.linter.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Location;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.RelatedLocation;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.source.Region;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Results as a log file of the OASIS standard SARIF 2.1.0. */
+public final class SarifReport {
+  private static final String SCHEMA =
+      "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
+
+  private final List<RuleDescriptor> rules;
+  private final Map<String, Integer> ruleIndex = new HashMap<>();
+
+  /** A report that lists some rules. */
+  public SarifReport(List<RuleDescriptor> rules) {
+    this.rules = rules;
+    rules.forEach(rule -> ruleIndex.put(rule.id(), ruleIndex.size()));
+  }
+
+  /** Writes the log; the stream is left open. */
+  public void write(List<Result> results, List<Notification> notifications, OutputStream out)
+      throws IOException {
+    StringWriter writer = new StringWriter();
+    try (JsonGenerator json =
+        JsonMapper.shared().writerWithDefaultPrettyPrinter().createGenerator(writer)) {
+      log(json, results, notifications);
+    }
+    out.write((writer + "\n").getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void log(JsonGenerator json, List<Result> results, List<Notification> notifications) {
+    json.writeStartObject();
+    json.writeStringProperty("$schema", SCHEMA);
+    json.writeStringProperty("version", "2.1.0");
+    json.writeArrayPropertyStart("runs");
+    json.writeStartObject();
+    tool(json);
+    json.writeStringProperty("columnKind", "unicodeCodePoints");
+    json.writeArrayPropertyStart("newlineSequences");
+    for (String end : List.of("\r\n", "\n", "\r", "\u0085", "\u2028", "\u2029")) {
+      json.writeString(end);
+    }
+    json.writeEndArray();
+    invocation(json, notifications);
+    json.writeArrayPropertyStart("results");
+    results.forEach(result -> result(json, result));
+    json.writeEndArray();
+    json.writeEndObject();
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void tool(JsonGenerator json) {
+    json.writeObjectPropertyStart("tool");
+    json.writeObjectPropertyStart("driver");
+    json.writeStringProperty("name", "Headhouse Linter");
+    json.writeArrayPropertyStart("rules");
+    for (RuleDescriptor rule : rules) {
+      json.writeStartObject();
+      json.writeStringProperty("id", rule.id());
+      text(json, "shortDescription", rule.summary());
+      json.writeObjectPropertyStart("defaultConfiguration");
+      json.writeStringProperty("level", rule.level().word());
+      json.writeEndObject();
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+    json.writeEndObject();
+  }
+
+  private void invocation(JsonGenerator json, List<Notification> notifications) {
+    json.writeArrayPropertyStart("invocations");
+    json.writeStartObject();
+    json.writeBooleanProperty(
+        "executionSuccessful", notifications.stream().noneMatch(one -> one.level() == Level.ERROR));
+    json.writeArrayPropertyStart("toolExecutionNotifications");
+    for (Notification notification : notifications) {
+      json.writeStartObject();
+      json.writeStringProperty("level", notification.level().word());
+      text(json, "message", notification.text());
+      if (notification.rule() != null) {
+        json.writeObjectPropertyStart("associatedRule");
+        json.writeStringProperty("id", notification.rule());
+        json.writeEndObject();
+      }
+      if (notification.file() != null) {
+        json.writeArrayPropertyStart("locations");
+        json.writeStartObject();
+        json.writeObjectPropertyStart("physicalLocation");
+        artifact(json, notification.file());
+        json.writeEndObject();
+        json.writeEndObject();
+        json.writeEndArray();
+      }
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+    json.writeEndArray();
+  }
+
+  private void result(JsonGenerator json, Result result) {
+    json.writeStartObject();
+    json.writeStringProperty("ruleId", result.rule());
+    json.writeNumberProperty("ruleIndex", ruleIndex.getOrDefault(result.rule(), -1));
+    json.writeStringProperty("level", result.level().word());
+    text(json, "message", result.message().text());
+    json.writeArrayPropertyStart("locations");
+    json.writeStartObject();
+    physical(json, result.location());
+    if (!result.logical().isEmpty()) {
+      json.writeArrayPropertyStart("logicalLocations");
+      json.writeStartObject();
+      json.writeStringProperty("fullyQualifiedName", result.logical());
+      json.writeEndObject();
+      json.writeEndArray();
+    }
+    json.writeEndObject();
+    json.writeEndArray();
+    related(json, result.related());
+    if (result.suppression() != null) {
+      json.writeArrayPropertyStart("suppressions");
+      json.writeStartObject();
+      json.writeStringProperty("kind", "inSource");
+      json.writeStringProperty("status", "accepted");
+      json.writeStringProperty("justification", result.suppression().justification());
+      json.writeObjectPropertyStart("location");
+      physical(json, result.suppression().location());
+      json.writeEndObject();
+      json.writeEndObject();
+      json.writeEndArray();
+    }
+    json.writeEndObject();
+  }
+
+  private void related(JsonGenerator json, List<RelatedLocation> related) {
+    if (related.isEmpty()) {
+      return;
+    }
+    json.writeArrayPropertyStart("relatedLocations");
+    for (RelatedLocation one : related) {
+      json.writeStartObject();
+      physical(json, one.location());
+      text(json, "message", one.text());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void physical(JsonGenerator json, Location location) {
+    json.writeObjectPropertyStart("physicalLocation");
+    artifact(json, location.file());
+    Region region = location.region();
+    json.writeObjectPropertyStart("region");
+    json.writeNumberProperty("startLine", region.startLine());
+    json.writeNumberProperty("startColumn", region.startColumn());
+    json.writeNumberProperty("endLine", region.endLine());
+    json.writeNumberProperty("endColumn", region.endColumn());
+    json.writeEndObject();
+    json.writeEndObject();
+  }
+
+  private static void artifact(JsonGenerator json, String file) {
+    json.writeObjectPropertyStart("artifactLocation");
+    json.writeStringProperty("uri", UriText.of(file));
+    json.writeEndObject();
+  }
+
+  private static void text(JsonGenerator json, String property, String text) {
+    json.writeObjectPropertyStart(property);
+    json.writeStringProperty("text", text);
+    json.writeEndObject();
+  }
+}

@@ -1,0 +1,113 @@
+package org.headhouse.linter.report;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Location;
+import org.headhouse.linter.result.RelatedLocation;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.source.Region;
+
+/** Results as lines of text: the form of the GNU coding standards, and the excerpt under it. */
+public final class TextReport {
+  private TextReport() {}
+
+  /** {@code file:line:column: level: message [rule]}. */
+  public static String headline(Result result) {
+    return position(result.location())
+        + ": "
+        + result.level().word()
+        + ": "
+        + printable(result.message().text())
+        + " ["
+        + result.rule()
+        + "]";
+  }
+
+  /** The headline, the line of the file with the region marked, and the related locations. */
+  public static List<String> lines(Result result) {
+    List<String> lines = new ArrayList<>();
+    lines.add(headline(result));
+    lines.addAll(excerpt(result.location()));
+    for (RelatedLocation related : result.related()) {
+      lines.add(position(related.location()) + ": related: " + printable(related.text()));
+    }
+    return lines;
+  }
+
+  private static String position(Location location) {
+    Region region = location.region();
+    return location.file() + ":" + region.startLine() + ":" + region.startColumn();
+  }
+
+  private static List<String> excerpt(Location location) {
+    String line = location.line();
+    if (line.isBlank()) {
+      return List.of();
+    }
+    Region region = location.region();
+    String number = String.valueOf(region.startLine());
+    int length = line.codePointCount(0, line.length());
+    int start = Math.min(region.startColumn() - 1, length);
+    int end =
+        region.endLine() == region.startLine() ? Math.min(region.endColumn() - 1, length) : length;
+    String margin = " ".repeat(number.length());
+    return List.of(
+        "  " + number + " | " + printable(line),
+        "  " + margin + " | " + " ".repeat(start) + "^".repeat(Math.max(1, end - start)));
+  }
+
+  /** Control characters and those that turn the direction of text would garble a terminal. */
+  static String printable(String text) {
+    StringBuilder printable = new StringBuilder(text.length());
+    text.codePoints()
+        .forEach(
+            c -> {
+              int type = Character.getType(c);
+              boolean hidden =
+                  type == Character.CONTROL
+                      || type == Character.FORMAT
+                      || type == Character.LINE_SEPARATOR
+                      || type == Character.PARAGRAPH_SEPARATOR;
+              printable.appendCodePoint(hidden ? ' ' : c);
+            });
+    return printable.toString();
+  }
+
+  /** How many results there are, by level and by rule. */
+  public static List<String> summary(List<Result> results, int files, int units) {
+    Map<Level, Integer> byLevel = new EnumMap<>(Level.class);
+    Map<String, Integer> byRule = new TreeMap<>();
+    int suppressed = 0;
+    for (Result result : results) {
+      if (result.suppressed()) {
+        suppressed++;
+      } else {
+        byLevel.merge(result.level(), 1, Integer::sum);
+        byRule.merge(result.rule(), 1, Integer::sum);
+      }
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        counted(files, "site")
+            + ", "
+            + counted(units, "unit")
+            + ": "
+            + counted(byLevel.getOrDefault(Level.ERROR, 0), "error")
+            + ", "
+            + counted(byLevel.getOrDefault(Level.WARNING, 0), "warning")
+            + ", "
+            + counted(byLevel.getOrDefault(Level.NOTE, 0), "note")
+            + (suppressed == 0 ? "" : ", " + suppressed + " suppressed"));
+    byRule.forEach((rule, count) -> lines.add(String.format(Locale.ROOT, "%6d  %s", count, rule)));
+    return lines;
+  }
+
+  private static String counted(int number, String word) {
+    return number + " " + word + (number == 1 ? "" : "s");
+  }
+}

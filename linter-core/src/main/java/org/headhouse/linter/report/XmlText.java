@@ -1,0 +1,23 @@
+package org.headhouse.linter.report;
+
+/** Text that XML 1.0 can hold: characters outside its production Char become U+FFFD. */
+final class XmlText {
+  private static final int REPLACEMENT = 0xFFFD;
+
+  private XmlText() {}
+
+  static String of(String text) {
+    StringBuilder safe = new StringBuilder(text.length());
+    text.codePoints().forEach(c -> safe.appendCodePoint(isAllowed(c) ? c : REPLACEMENT));
+    return safe.toString();
+  }
+
+  private static boolean isAllowed(int c) {
+    return c == '\t'
+        || c == '\n'
+        || c == '\r'
+        || (c >= 0x20 && c <= 0xD7FF)
+        || (c >= 0xE000 && c <= 0xFFFD)
+        || c >= 0x10000;
+  }
+}
