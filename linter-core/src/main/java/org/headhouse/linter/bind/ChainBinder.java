@@ -64,7 +64,7 @@ final class ChainBinder {
         address,
         deviceType,
         types.get(deviceType.orNull()),
-        fields.optional("firmware").text(1, 64),
+        fields.optional("firmware").text(1, 200),
         fields.required("comm-module").word(MODULES),
         fields.required("conductors").list(0, MOST_CONDUCTORS, item -> item.word(CONDUCTORS)),
         fields.optional("termination").parsed(Quantities::termination),
@@ -81,7 +81,9 @@ final class ChainBinder {
 
   private static Network network(Fields fields, Place place) {
     return new Network(
-        place, fields.required("ip").text(1, 64), fields.optional("gateway").text(1, 64));
+        place,
+        fields.required("ip").text(0, Integer.MAX_VALUE),
+        fields.optional("gateway").text(0, Integer.MAX_VALUE));
   }
 
   private record Sides(Setting<Termination> in, Setting<Termination> out) {}

@@ -1,6 +1,7 @@
 package org.headhouse.linter.bind;
 
 import java.util.List;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.DeviceTypes;
@@ -37,7 +38,7 @@ public final class DeviceTypesBinder {
     Setting<List<Setting<DeviceType>>> list =
         fields
             .required("device-types")
-            .list(0, 1000, item -> item.mapping(DeviceTypesBinder::type));
+            .list(0, Integer.MAX_VALUE, item -> item.mapping(DeviceTypesBinder::type));
     List<Setting<DeviceType>> items = list.or(List.of());
     List<DeviceType> types = items.stream().flatMap(item -> item.optional().stream()).toList();
     boolean complete =
@@ -56,7 +57,7 @@ public final class DeviceTypesBinder {
         fields.optional("address-limit").integer(1, 255),
         fields.optional("name-limit").integer(1, 64),
         fields.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
-        fields.optional("baud-rates").list(1, 8, item -> item.oneOf(SiteBinder.BAUD_RATES)),
+        fields.optional("baud-rates").set(item -> item.oneOf(SiteBinder.BAUD_RATES)),
         fields.optional("positive-terminal").word(POSITIVE),
         fields.optional("default-address").integer(1, 255),
         fields.optional("comm-module").word(NEEDS),
@@ -67,20 +68,35 @@ public final class DeviceTypesBinder {
   private static Setting<Double> unitLoad(Field field) {
     Cursor cursor = field.cursor();
     if (cursor == null) {
-      return new Setting.Missing<>(field.text(0, 0).place());
+      return field.parsed(Quantities::unitLoad);
     }
     Double load = cursor.node() instanceof Scalar scalar ? load(scalar) : null;
-    if (load == null || load <= 0 || load > HEAVIEST) {
+    if (load == null || load <= 0) {
       field.doubts().add();
       return new Setting.Faulty<>(cursor.place());
+    }
+    if (load > HEAVIEST) {
+      return tooHeavy(field.doubts(), cursor);
     }
     return new Setting.Given<>(load, cursor.place());
   }
 
   private static @Nullable Double load(Scalar scalar) {
     return switch (scalar.type()) {
-      case TEXT, INTEGER, FLOAT -> Quantities.unitLoad(scalar.text());
+      case TEXT -> Quantities.unitLoad(scalar.text());
+      case INTEGER, FLOAT -> Numbers.decimal(scalar);
       case NULL, BOOLEAN -> null;
     };
+  }
+
+  private static Setting<Double> tooHeavy(Doubts doubts, Cursor cursor) {
+    doubts.tell(
+        "schema.out-of-range",
+        cursor.place(),
+        new Message(
+            "the unit load is above 32",
+            "a line drives 32 unit loads in all",
+            "write the unit load of one device, such as 1/8"));
+    return new Setting.Faulty<>(cursor.place());
   }
 }

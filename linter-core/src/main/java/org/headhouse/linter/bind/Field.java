@@ -188,6 +188,17 @@ final class Field {
     return given(items, cursor);
   }
 
+  /** A list of at least one value in which none may stand twice. */
+  <T> Setting<List<Setting<T>>> set(Function<Field, Setting<T>> item) {
+    Setting<List<Setting<T>>> list = list(1, Integer.MAX_VALUE, item);
+    List<T> values =
+        list.or(List.of()).stream().flatMap(setting -> setting.optional().stream()).toList();
+    if (values.stream().distinct().count() < values.size()) {
+      doubts.add();
+    }
+    return list;
+  }
+
   /** What lies under the cursor, for a binder that must look before it chooses. */
   @Nullable Cursor cursor() {
     return cursor;

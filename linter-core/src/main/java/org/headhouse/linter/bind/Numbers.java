@@ -34,6 +34,17 @@ final class Numbers {
     }
   }
 
+  /** The number that a scalar is, or null. */
+  static @Nullable Double decimal(Scalar scalar) {
+    String text = scalar.text();
+    if (text.length() > MOST_CHARACTERS || text.startsWith("0o") || text.startsWith("0x")) {
+      Integer whole = whole(scalar);
+      return whole == null ? null : Double.valueOf(whole);
+    }
+    boolean isWord = text.indexOf('n') >= 0 || text.indexOf('N') >= 0;
+    return isWord ? null : Double.valueOf(text);
+  }
+
   private static @Nullable Integer ofFloat(String text) {
     double value = text.indexOf('n') >= 0 || text.indexOf('N') >= 0 ? Double.NaN : parse(text);
     return value == Math.rint(value) && Math.abs(value) <= Integer.MAX_VALUE ? (int) value : null;

@@ -39,7 +39,7 @@ public final class SiteBinder {
       List.of(1200, 2400, 4800, 9600, 19200, 38400, 57600, 115200);
 
   private static final int LONGEST_NAME = 200;
-  private static final int LONGEST_TEXT = 1000;
+  private static final int ANY_NUMBER = Integer.MAX_VALUE;
   private static final int MOST_ITEMS = 512;
   private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
   private static final List<Stage> STAGES = List.of(Stage.values());
@@ -80,7 +80,7 @@ public final class SiteBinder {
     return new Site(
         source,
         id(fields.required("site")),
-        fields.optional("title").text(0, LONGEST_NAME),
+        fields.optional("title").text(1, LONGEST_NAME),
         id(fields.optional("customer")),
         fields.required("stage").word(STAGES),
         fields.required("weather-station").mapping(SiteBinder::weatherStation),
@@ -90,7 +90,7 @@ public final class SiteBinder {
         fields.optional("commissioning").mapping(SiteBinder::commissioning),
         fields
             .optional("suppressions")
-            .list(0, MOST_ITEMS, SiteBinder::suppression)
+            .list(0, ANY_NUMBER, SiteBinder::suppression)
             .or(List.of())
             .stream()
             .filter(Setting::isGiven)
@@ -112,7 +112,7 @@ public final class SiteBinder {
     return new WeatherStation(
         place,
         name(fields.required("at")),
-        fields.required("readings").list(1, READINGS.size(), item -> item.word(READINGS)),
+        fields.required("readings").set(item -> item.word(READINGS)),
         period(fields.optional("maximum-age")));
   }
 
@@ -146,7 +146,7 @@ public final class SiteBinder {
 
   private static Setting<List<Bias>> biases(Field field) {
     Setting<List<Setting<Bias>>> list =
-        field.list(0, MOST_ITEMS, item -> item.mapping(SiteBinder::bias));
+        field.list(0, ANY_NUMBER, item -> item.mapping(SiteBinder::bias));
     List<Setting<Bias>> items = list.orNull();
     if (items == null) {
       return list.isMissing()
@@ -173,7 +173,7 @@ public final class SiteBinder {
         traffic.mapping(
             (fields, place) ->
                 fields
-                    .optional("broadcast")
+                    .required("broadcast")
                     .mapping(
                         (inner, at) ->
                             new Broadcast(
@@ -193,7 +193,7 @@ public final class SiteBinder {
     return new Supervision(
         place,
         fields.required("link").word(LINKS),
-        fields.required("zones").list(0, MOST_ITEMS, SiteBinder::name),
+        fields.required("zones").list(0, ANY_NUMBER, SiteBinder::name),
         fields.optional("polling").mapping(SiteBinder::polling));
   }
 
@@ -217,7 +217,7 @@ public final class SiteBinder {
         fields.required("by").text(1, LONGEST_NAME),
         values == null ? noResistance : values.pairResistance(),
         values == null ? noVoltage : values.idleVoltage(),
-        fields.optional("outdoor-readings-seen").list(0, MOST_ITEMS, SiteBinder::name));
+        fields.optional("outdoor-readings-seen").list(0, ANY_NUMBER, SiteBinder::name));
   }
 
   private record Measured(Setting<Resistance> pairResistance, Setting<Voltage> idleVoltage) {}
@@ -233,14 +233,14 @@ public final class SiteBinder {
         (fields, place) ->
             new SuppressionEntry(
                 place,
-                fields.required("rule").text(1, LONGEST_NAME),
+                fields.required("rule").text(0, ANY_NUMBER),
                 name(fields.optional("unit")),
                 justification(fields.required("justification"), field.doubts()),
                 fields.optional("until").date()));
   }
 
   private static Setting<String> justification(Field field, Doubts doubts) {
-    Setting<String> setting = field.text(1, LONGEST_TEXT);
+    Setting<String> setting = field.text(1, ANY_NUMBER);
     String text = setting.orNull();
     if (text == null || !saysNothing(text)) {
       return setting;

@@ -42,6 +42,9 @@ public final class SchemaCheck {
     List<Finding> findings = new ArrayList<>();
     Set<Object> told = new HashSet<>();
     for (Error error : inOrder(schema.validate(JsonTree.of(cursor)))) {
+      if (SchemaFault.isMisspelt(error, text, cursor)) {
+        continue;
+      }
       SchemaFault fault = SchemaFault.of(error, text, cursor);
       if (told.add(fault.identity())) {
         findings.add(fault.finding());

@@ -4,6 +4,8 @@ import com.networknt.schema.Error;
 import com.networknt.schema.path.NodePath;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Nearest;
@@ -34,6 +36,21 @@ record SchemaFault(Object identity, Finding finding) {
       case "required" -> missingKey(error, where, rules);
       default -> badValue(keyword, where, rules);
     };
+  }
+
+  /** Whether a key is only missing because it is misspelt, which is told of the misspelt one. */
+  static boolean isMisspelt(Error error, JsonNode schema, Cursor root) {
+    if (!error.getKeyword().equals("required")) {
+      return false;
+    }
+    Cursor cursor = Where.find(error.getInstanceLocation(), root).cursor();
+    List<String> known =
+        new ArrayList<>(enclosing(error, schema).path("properties").propertyNames());
+    return cursor.node() instanceof Mapping mapping
+        && mapping.entries().stream()
+            .map(entry -> entry.key().text())
+            .filter(key -> !known.contains(key))
+            .anyMatch(key -> Nearest.to(key, known).equals(Optional.of(error.getProperty())));
   }
 
   /** The part of the schema that the failed keyword stands in. */
@@ -86,7 +103,7 @@ record SchemaFault(Object identity, Finding finding) {
     String sentence = stop < 0 ? description : description.substring(0, stop);
     return sentence.isEmpty()
         ? ""
-        : sentence.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + sentence.substring(1);
+        : sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 
   private static SchemaFault badValue(String keyword, Where where, JsonNode rules) {

@@ -2,6 +2,7 @@ package org.headhouse.linter.schema;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.headhouse.linter.source.Nearest;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +29,7 @@ final class ValueWords {
   /** A quantity is text that must match a pattern with units in it. */
   private boolean isQuantity() {
     String pattern = rules.path("pattern").asString("");
-    return pattern.contains(" *") || pattern.contains("[0-9]{1,3}/");
+    return pattern.contains(" *(?:") || pattern.contains(" *ns") || pattern.contains("(?:/");
   }
 
   String fact(String keyword, String quoted) {
@@ -63,7 +64,7 @@ final class ValueWords {
           + rules.path("maxItems").asString()
           + " items";
     }
-    if (rules.path("pattern").asString("").startsWith("^[a-z0-9]+(-")) {
+    if (rules.path("pattern").asString("").startsWith("^[a-z0-9]+(?:-")) {
       return "it is lower-case letters and digits with single hyphens between";
     }
     if (rules.has("maxLength")) {
@@ -114,7 +115,7 @@ final class ValueWords {
   private static String lowerFirst(String text) {
     return text.isEmpty()
         ? text
-        : text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
+        : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
   }
 
   private static String cut(String sentence) {

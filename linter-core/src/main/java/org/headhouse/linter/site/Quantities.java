@@ -1,5 +1,6 @@
 package org.headhouse.linter.site;
 
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 public final class Quantities {
   private static final double METRES_PER_FOOT = 0.3048;
   private static final int MOST_DIGITS = 9;
+  private static final Pattern UNIT_LOAD =
+      Pattern.compile("[1-9][0-9]{0,2}(?:/[1-9][0-9]{0,2})?|0\\.0{0,5}[1-9][0-9]{0,5}");
 
   private Quantities() {}
 
@@ -99,7 +102,9 @@ public final class Quantities {
 
   private static Gauge.@Nullable Awg awg(String written, int unit) {
     String digits = written.substring(0, unit).stripTrailing();
-    if (digits.length() > 2 || digits.indexOf('.') >= 0) {
+    if (digits.length() > 2
+        || digits.indexOf('.') >= 0
+        || (digits.length() == 2 && digits.charAt(0) == '0')) {
       return null;
     }
     int number = Integer.parseInt(digits);
@@ -123,24 +128,16 @@ public final class Quantities {
         : new Termination(resistance, capacitance, written);
   }
 
-  /** A unit load: a fraction such as {@code 1/8}, or a number. Null also for a division by zero. */
+  /** A unit load written as text: {@code 1/8}, {@code 1} or {@code 0.125}. */
   public static @Nullable Double unitLoad(String written) {
-    int slash = written.indexOf('/');
-    if (slash < 0) {
-      int end = unit(written);
-      return end > 0 && end == written.length() ? Double.valueOf(written) : null;
-    }
-    String above = written.substring(0, slash);
-    String below = written.substring(slash + 1);
-    if (!isWhole(above) || !isWhole(below) || Integer.parseInt(below) == 0) {
+    if (!UNIT_LOAD.matcher(written).matches()) {
       return null;
     }
-    return Double.parseDouble(above) / Double.parseDouble(below);
-  }
-
-  private static boolean isWhole(String text) {
-    int digits = digits(text, 0);
-    return digits > 0 && digits <= 3 && digits == text.length();
+    int slash = written.indexOf('/');
+    return slash < 0
+        ? Double.parseDouble(written)
+        : Double.parseDouble(written.substring(0, slash))
+            / Double.parseDouble(written.substring(slash + 1));
   }
 
   /** Where the unit starts after the number and the spaces; -1 where there is no number. */
