@@ -1,0 +1,77 @@
+package org.headhouse.linter.maven;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.apache.maven.plugin.logging.Log;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+
+/** Tells a report in the log of the build, and ends the build where it must. */
+final class ConsoleReport {
+  private static final int REPEATED = 5;
+
+  private final Log log;
+  private final Level printed;
+
+  ConsoleReport(Log log, Level printed) {
+    this.log = log;
+    this.printed = printed;
+  }
+
+  void print(CheckReport report) {
+    for (Result result : report.at(printed)) {
+      TextReport.lines(result).forEach(line -> print(result.level(), line));
+    }
+    for (Notification notification : report.notifications()) {
+      print(notification.level(), text(notification));
+    }
+    TextReport.summary(report.results(), report.files(), report.units()).forEach(log::info);
+  }
+
+  private static String text(Notification notification) {
+    return notification.file() == null
+        ? notification.text()
+        : notification.file() + ": " + notification.text();
+  }
+
+  private void print(Level level, String line) {
+    switch (level) {
+      case ERROR -> log.error(line);
+      case WARNING -> log.warn(line);
+      case NOTE, NONE -> log.info(line);
+    }
+  }
+
+  /** A broken site fails the build; a trouble of the tool itself is an error of the build. */
+  void failOn(CheckReport report, Level failing)
+      throws MojoFailureException, MojoExecutionException {
+    List<Result> failed = report.at(failing);
+    if (failing != Level.NONE && !failed.isEmpty()) {
+      throw new MojoFailureException(repeated(failed));
+    }
+    List<Notification> troubles =
+        report.notifications().stream().filter(one -> one.level() == Level.ERROR).toList();
+    if (!troubles.isEmpty()) {
+      throw new MojoExecutionException(
+          troubles.stream()
+              .limit(REPEATED)
+              .map(ConsoleReport::text)
+              .collect(Collectors.joining("\n")));
+    }
+  }
+
+  private static String repeated(List<Result> failed) {
+    String first =
+        failed.stream().limit(REPEATED).map(TextReport::headline).collect(Collectors.joining("\n"));
+    int more = failed.size() - REPEATED;
+    return (failed.size() == 1 ? "1 result fails" : failed.size() + " results fail")
+        + " the build:\n"
+        + first
+        + (more > 0 ? "\nand " + more + " more" : "");
+  }
+}

@@ -1,0 +1,31 @@
+package org.headhouse.linter.maven;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.File;
+import java.nio.file.Path;
+import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.headhouse.linter.schema.FileKind;
+import org.headhouse.linter.schema.PublishedSchemas;
+
+/** Writes the JSON Schemas of the three kinds of file, for editors. */
+@Mojo(name = "schema", requiresProject = false, threadSafe = true)
+public final class SchemaMojo extends AbstractMojo {
+  /** Where the schemas are written. */
+  @Parameter(
+      property = "linter.outputDirectory",
+      defaultValue = "${project.build.directory}/linter")
+  private File outputDirectory = new File("target/linter");
+
+  @Override
+  public void execute() throws MojoExecutionException {
+    for (FileKind kind : FileKind.values()) {
+      Path file = outputDirectory.toPath().resolve(kind.schemaFile());
+      AtomicFile.write(file, out -> out.write(PublishedSchemas.text(kind).getBytes(UTF_8)));
+      getLog().info("Wrote " + file);
+    }
+  }
+}
