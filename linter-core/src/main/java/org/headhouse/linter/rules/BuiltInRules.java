@@ -2,10 +2,133 @@ package org.headhouse.linter.rules;
 
 import java.util.List;
 import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rules.address.AddressBeyondLimit;
+import org.headhouse.linter.rules.address.AddressGap;
+import org.headhouse.linter.rules.address.AddressOrder;
+import org.headhouse.linter.rules.address.DuplicateAddress;
+import org.headhouse.linter.rules.address.ReservedAddress;
+import org.headhouse.linter.rules.cable.TooThin;
+import org.headhouse.linter.rules.cable.Unshielded;
+import org.headhouse.linter.rules.commissioning.FutureDate;
+import org.headhouse.linter.rules.commissioning.MissingRecord;
+import org.headhouse.linter.rules.commissioning.UnseenUnit;
+import org.headhouse.linter.rules.conductors.Ground;
+import org.headhouse.linter.rules.conductors.PairMissing;
+import org.headhouse.linter.rules.conductors.Polarity;
+import org.headhouse.linter.rules.firmware.MixedFirmware;
+import org.headhouse.linter.rules.head.DuplicateHead;
+import org.headhouse.linter.rules.head.HeadAddress;
+import org.headhouse.linter.rules.head.HeadNotFirst;
+import org.headhouse.linter.rules.head.MissingHead;
+import org.headhouse.linter.rules.module.AbsentModule;
+import org.headhouse.linter.rules.name.ConfusableName;
+import org.headhouse.linter.rules.name.DuplicateName;
+import org.headhouse.linter.rules.name.PlaceholderName;
+import org.headhouse.linter.rules.name.TooLongName;
+import org.headhouse.linter.rules.name.UnreadableName;
+import org.headhouse.linter.rules.network.BadAddress;
+import org.headhouse.linter.rules.network.DuplicateIp;
+import org.headhouse.linter.rules.network.OutsideSubnet;
+import org.headhouse.linter.rules.network.UnsupportedNetwork;
+import org.headhouse.linter.rules.outdoor.HeadNotLocal;
+import org.headhouse.linter.rules.outdoor.NotFromHead;
+import org.headhouse.linter.rules.outdoor.NotMeasured;
+import org.headhouse.linter.rules.outdoor.UnsafeFallback;
+import org.headhouse.linter.rules.reading.AmbiguousScalar;
+import org.headhouse.linter.rules.reading.BadQuantity;
+import org.headhouse.linter.rules.reading.BadValue;
+import org.headhouse.linter.rules.reading.DuplicateKey;
+import org.headhouse.linter.rules.reading.Encoding;
+import org.headhouse.linter.rules.reading.MissingKey;
+import org.headhouse.linter.rules.reading.OutOfRange;
+import org.headhouse.linter.rules.reading.SeveralDocuments;
+import org.headhouse.linter.rules.reading.Syntax;
+import org.headhouse.linter.rules.reading.TooLarge;
+import org.headhouse.linter.rules.reading.UnknownKey;
+import org.headhouse.linter.rules.reading.WrongType;
+import org.headhouse.linter.rules.reference.UnknownReference;
+import org.headhouse.linter.rules.run.UnprotectedRun;
+import org.headhouse.linter.rules.serial.Framing;
+import org.headhouse.linter.rules.serial.UnsupportedRate;
+import org.headhouse.linter.rules.site.DuplicateId;
+import org.headhouse.linter.rules.site.FileName;
+import org.headhouse.linter.rules.station.StationNotAtHead;
+import org.headhouse.linter.rules.supervision.DuplicateZone;
+import org.headhouse.linter.rules.supervision.MissingZone;
+import org.headhouse.linter.rules.supervision.UnknownZone;
+import org.headhouse.linter.rules.supervision.UnreachableZone;
+import org.headhouse.linter.rules.suppression.Expired;
+import org.headhouse.linter.rules.suppression.UnknownRule;
+import org.headhouse.linter.rules.suppression.Unused;
+import org.headhouse.linter.rules.termination.MidLine;
+import org.headhouse.linter.rules.termination.MissingAtEnd;
+import org.headhouse.linter.rules.termination.Undeclared;
 
 /** The list of all built-in rules, in the order of the reference. */
 public final class BuiltInRules {
-  private static final List<Rule> ALL = List.of();
+  private static final List<Rule> ALL =
+      List.of(
+          new Encoding(),
+          new TooLarge(),
+          new Syntax(),
+          new DuplicateKey(),
+          new SeveralDocuments(),
+          new AmbiguousScalar(),
+          new UnknownKey(),
+          new MissingKey(),
+          new WrongType(),
+          new BadValue(),
+          new OutOfRange(),
+          new BadQuantity(),
+          new MissingHead(),
+          new DuplicateHead(),
+          new HeadNotFirst(),
+          new HeadAddress(),
+          new DuplicateAddress(),
+          new AddressGap(),
+          new AddressOrder(),
+          new ReservedAddress(),
+          new AddressBeyondLimit(),
+          new DuplicateName(),
+          new ConfusableName(),
+          new TooLongName(),
+          new UnreadableName(),
+          new PlaceholderName(),
+          new AbsentModule(),
+          new StationNotAtHead(),
+          new NotFromHead(),
+          new HeadNotLocal(),
+          new NotMeasured(),
+          new UnsafeFallback(),
+          new Undeclared(),
+          new MissingAtEnd(),
+          new MidLine(),
+          new PairMissing(),
+          new Ground(),
+          new Polarity(),
+          new Unshielded(),
+          new TooThin(),
+          new Framing(),
+          new UnsupportedRate(),
+          new UnprotectedRun(),
+          new MissingZone(),
+          new UnknownZone(),
+          new DuplicateZone(),
+          new UnreachableZone(),
+          new BadAddress(),
+          new DuplicateIp(),
+          new OutsideSubnet(),
+          new UnsupportedNetwork(),
+          new MixedFirmware(),
+          new UnknownReference(),
+          new MissingRecord(),
+          new UnseenUnit(),
+          new FutureDate(),
+          new FileName(),
+          new DuplicateId(),
+          new Unused(),
+          new Expired(),
+          new UnknownRule());
 
   private BuiltInRules() {}
 

@@ -1,0 +1,55 @@
+package org.headhouse.linter.rules.address;
+
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.source.SourceText;
+
+/** {@code address.beyond-limit}. */
+public final class AddressBeyondLimit implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "address.beyond-limit",
+          "No address is above what the type of device can be set to.",
+          Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (Unit unit : site.units()) {
+      Integer address = unit.address().orNull();
+      boolean limited = unit.type().addressLimitSetting().isGiven();
+      if (address != null && limited && address > unit.type().addressLimit() && address <= 247) {
+        report(unit, address, context);
+      }
+    }
+  }
+
+  private static void report(Unit unit, int address, RuleContext context) {
+    int limit = unit.type().addressLimit();
+    Finding finding =
+        context.finding(
+            unit.address().place(),
+            new Message(
+                unit.called() + " has address " + address + ", above the " + limit + " of its type",
+                "the device cannot be set to it",
+                "give " + unit.called() + " a free address of at most " + limit));
+    SourceText types = context.deviceTypes().source();
+    context.report(
+        types == null
+            ? finding
+            : finding.related(
+                types,
+                unit.type().addressLimitSetting().place().region(),
+                "the limit of the type is written here"));
+  }
+}

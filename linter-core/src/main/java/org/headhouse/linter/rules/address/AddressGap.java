@@ -1,0 +1,79 @@
+package org.headhouse.linter.rules.address;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+
+/** {@code address.gap}: told once, at the unit behind the first gap. */
+public final class AddressGap implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "address.gap", "The addresses are 1, 2, 3 and so on without a gap.", Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    List<Unit> units = site.units();
+    if (units.isEmpty() || !units.stream().allMatch(unit -> unit.address().isGiven())) {
+      return;
+    }
+    TreeMap<Integer, Unit> byAddress = new TreeMap<>();
+    units.forEach(unit -> byAddress.putIfAbsent(unit.address().or(0), unit));
+    boolean explained =
+        byAddress.size() < units.size()
+            || isHeadAway(site)
+            || units.stream().anyMatch(AddressGap::cannotStay);
+    if (!explained) {
+      reportFirst(byAddress, context);
+    }
+  }
+
+  /** An address that the unit cannot have is told by itself, and leaves a gap when it goes. */
+  private static boolean cannotStay(Unit unit) {
+    int address = unit.address().or(0);
+    return ReservedAddress.isReserved(address) || address > unit.type().addressLimit();
+  }
+
+  /** A head unit with a wrong address leaves its own gap, which is told of the head unit. */
+  private static boolean isHeadAway(Site site) {
+    Unit head = site.head();
+    return head != null && !head.address().is(1);
+  }
+
+  private static void reportFirst(Map<Integer, Unit> byAddress, RuleContext context) {
+    int expected = 1;
+    for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
+      int address = entry.getKey();
+      if (address != expected) {
+        Unit unit = entry.getValue();
+        String missing =
+            address - expected == 1
+                ? "no unit has address " + expected
+                : "no unit has the addresses " + expected + " to " + (address - 1);
+        context.report(
+            unit.address().place(),
+            new Message(
+                missing,
+                "the next visit cannot tell a forgotten unit from a free address",
+                "give "
+                    + unit.called()
+                    + " address "
+                    + expected
+                    + ", and the units after it the next ones"));
+        return;
+      }
+      expected++;
+    }
+  }
+}

@@ -1,0 +1,5 @@
+/** The cable of the trunk. */
+@NullMarked
+package org.headhouse.linter.rules.cable;
+
+import org.jspecify.annotations.NullMarked;

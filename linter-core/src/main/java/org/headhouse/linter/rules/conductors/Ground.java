@@ -1,0 +1,70 @@
+package org.headhouse.linter.rules.conductors;
+
+import java.util.List;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.Parameter;
+import org.headhouse.linter.rule.ParameterType;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+
+/**
+ * {@code conductors.ground}: common practice, no source; MODBUS over Serial Line V1.02 §3.3.2 and
+ * §3.4.4 run a common to every device.
+ */
+public final class Ground implements SiteRule {
+  private static final Parameter<String> LANDED =
+      new Parameter<>(
+          "landed",
+          "where ground is landed: at the head unit only, or at every unit",
+          ParameterType.choice("head", "every-unit"),
+          "head");
+
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "conductors.ground", "Ground is landed once, at the head unit.", Level.WARNING, LANDED);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    boolean everywhere = context.value(LANDED).equals("every-unit");
+    Unit head = site.head();
+    if (head == null) {
+      return;
+    }
+    for (Unit unit : site.units()) {
+      List<Setting<Conductor>> landed = unit.conductors().orNull();
+      if (landed == null || landed.stream().anyMatch(Setting::isFaulty)) {
+        continue;
+      }
+      boolean wanted = everywhere || unit.equals(head);
+      boolean has = landed.stream().anyMatch(setting -> setting.is(Conductor.G));
+      if (wanted != has) {
+        context.report(unit.conductors().place(), has ? tooMany(unit, head) : missing(unit));
+      }
+    }
+  }
+
+  private static Message missing(Unit unit) {
+    return new Message(
+        "at " + unit.called() + " ground is not landed",
+        "without a common the levels of the units drift apart",
+        "isolate the supply, land G, and add it to the list");
+  }
+
+  private static Message tooMany(Unit unit, Unit head) {
+    return new Message(
+        "at " + unit.called() + " ground is landed too",
+        "ground at two places lets currents between buildings run through the cable",
+        "land G at " + head.called() + " only, and take it off the list here");
+  }
+}

@@ -1,0 +1,52 @@
+package org.headhouse.linter.rules.conductors;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+
+/** {@code conductors.pair-missing}: common practice, no source. */
+public final class PairMissing implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "conductors.pair-missing",
+          "Both conductors of the pair are landed at every unit.",
+          Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (Unit unit : site.units()) {
+      List<Setting<Conductor>> landed = unit.conductors().orNull();
+      if (landed == null || landed.stream().anyMatch(Setting::isFaulty)) {
+        continue;
+      }
+      List<String> missing = new ArrayList<>();
+      for (Conductor conductor : List.of(Conductor.A, Conductor.B)) {
+        if (landed.stream().noneMatch(setting -> setting.is(conductor))) {
+          missing.add(conductor.word());
+        }
+      }
+      if (!missing.isEmpty()) {
+        String which = String.join(" and ", missing);
+        context.report(
+            unit.conductors().place(),
+            new Message(
+                "at " + unit.called() + " conductor " + which + " is not landed",
+                "a unit with half a pair hears noise, and can hold the whole line",
+                "isolate the supply, land " + which + ", and add it to the list"));
+      }
+    }
+  }
+}

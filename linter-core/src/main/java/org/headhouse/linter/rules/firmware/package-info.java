@@ -1,0 +1,5 @@
+/** The firmware of units. */
+@NullMarked
+package org.headhouse.linter.rules.firmware;
+
+import org.jspecify.annotations.NullMarked;

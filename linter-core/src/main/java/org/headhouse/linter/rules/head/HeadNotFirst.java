@@ -1,0 +1,34 @@
+package org.headhouse.linter.rules.head;
+
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+
+/** {@code head.not-first}. */
+public final class HeadNotFirst implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "head.not-first", "The head unit is the first unit on the chain.", Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    Unit head = site.head();
+    if (head != null && head.index() > 0) {
+      context.report(
+          head.role().place(),
+          new Message(
+              "the head unit " + head.called() + " is item " + (head.index() + 1) + " of the chain",
+              "the line is planned, terminated and proved from the head unit outwards",
+              "put " + head.called() + " first, or make the first unit the head unit"));
+    }
+  }
+}

@@ -1,0 +1,17 @@
+package org.headhouse.linter.rules.name;
+
+import java.text.Normalizer;
+import java.util.Locale;
+
+/** Names as people tell them apart. */
+final class Folded {
+  private Folded() {}
+
+  /** Equal for names that differ only in case, in width or composition of letters, in spaces. */
+  static String of(String name) {
+    String compatible = Normalizer.normalize(name, Normalizer.Form.NFKC);
+    String lower = compatible.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+    String again = Normalizer.normalize(lower, Normalizer.Form.NFKC);
+    return again.strip().replaceAll("[\\s\\p{Z}]+", " ");
+  }
+}

@@ -1,0 +1,69 @@
+package org.headhouse.linter.rules.name;
+
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Site;
+import org.jspecify.annotations.Nullable;
+
+/** {@code name.unreadable}. */
+public final class UnreadableName implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of("name.unreadable", "A name can be read and said.", Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (ChainItem item : site.items()) {
+      String name = item.name().orNull();
+      String fault = name == null ? null : fault(name);
+      if (name != null && fault != null) {
+        context.report(
+            item.name().place(),
+            new Message(
+                "the name " + item.called() + " " + fault,
+                "people on the site cannot read it out or find it",
+                "write a name of visible letters without spaces around it"));
+      }
+    }
+  }
+
+  private static @Nullable String fault(String name) {
+    if (name.codePoints().anyMatch(UnreadableName::isInvisible)) {
+      return "has a control or invisible character";
+    }
+    int first = name.codePointAt(0);
+    int last = name.codePointBefore(name.length());
+    if (isSpace(first) || isSpace(last)) {
+      return "starts or ends with a space";
+    }
+    return name.codePoints().noneMatch(Character::isLetter)
+        ? "has only digits or punctuation"
+        : null;
+  }
+
+  private static boolean isSpace(int c) {
+    return Character.isWhitespace(c) || Character.isSpaceChar(c);
+  }
+
+  private static boolean isInvisible(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.PRIVATE_USE,
+          Character.SURROGATE,
+          Character.UNASSIGNED ->
+          true;
+      default -> false;
+    };
+  }
+}

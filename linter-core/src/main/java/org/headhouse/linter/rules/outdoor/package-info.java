@@ -1,0 +1,5 @@
+/** Where units take the outdoor readings from, and what they do without them. */
+@NullMarked
+package org.headhouse.linter.rules.outdoor;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,19 @@
+package org.headhouse.linter.rules.reading;
+
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.StageRule;
+
+/** {@code schema.bad-quantity}: checked by the published schema. */
+public final class BadQuantity implements StageRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "schema.bad-quantity",
+          "A quantity is a number with one of the units that its key allows.",
+          Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+}

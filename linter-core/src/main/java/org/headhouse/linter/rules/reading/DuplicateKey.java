@@ -1,0 +1,16 @@
+package org.headhouse.linter.rules.reading;
+
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.StageRule;
+
+/** {@code yaml.duplicate-key}: checked by the YAML reader. */
+public final class DuplicateKey implements StageRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of("yaml.duplicate-key", "A key stands once in its block.", Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+}

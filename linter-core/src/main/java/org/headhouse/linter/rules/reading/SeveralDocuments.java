@@ -1,0 +1,16 @@
+package org.headhouse.linter.rules.reading;
+
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.StageRule;
+
+/** {@code yaml.several-documents}: checked by the YAML reader. */
+public final class SeveralDocuments implements StageRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of("yaml.several-documents", "A file holds one document.", Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+}

@@ -1,0 +1,86 @@
+package org.headhouse.linter.rules.reference;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.source.Nearest;
+
+/** {@code reference.unknown}. */
+public final class UnknownReference implements SiteRule {
+  private static final int MOST_SHOWN = 8;
+
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of("reference.unknown", "A name that is referred to is there.", Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    checkDeviceTypes(site, context);
+    if (!site.allNamesKnown()) {
+      return;
+    }
+    List<String> units =
+        site.units().stream().flatMap(unit -> unit.name().optional().stream()).toList();
+    List<String> items =
+        site.items().stream().flatMap(item -> item.name().optional().stream()).toList();
+    site.weatherStation()
+        .optional()
+        .ifPresent(station -> check(station.at(), "unit", units, context));
+    List<Bias> biases =
+        site.line().optional().map(line -> line.bias().or(List.of())).orElse(List.of());
+    biases.forEach(bias -> check(bias.at(), "item of the chain", items, context));
+    site.commissioning()
+        .optional()
+        .ifPresent(
+            record ->
+                record
+                    .outdoorReadingsSeen()
+                    .or(List.of())
+                    .forEach(name -> check(name, "unit", units, context)));
+    site.suppressions().forEach(entry -> check(entry.unit(), "item of the chain", items, context));
+  }
+
+  private static void checkDeviceTypes(Site site, RuleContext context) {
+    DeviceTypes types = context.deviceTypes();
+    if (!types.isComplete() || types.source() == null) {
+      return;
+    }
+    List<String> ids = List.copyOf(types.ids());
+    site.units().forEach(unit -> check(unit.deviceType(), "device type", ids, context));
+  }
+
+  private static void check(
+      Setting<String> reference, String what, List<String> known, RuleContext context) {
+    String name = reference.orNull();
+    if (name != null && !known.contains(name)) {
+      String remedy =
+          Nearest.to(name, known)
+              .map(near -> "write \"" + near + "\"")
+              .orElse(known.isEmpty() ? "delete it" : "write one of " + shown(known));
+      context.report(
+          reference.place(),
+          new Message(
+              "there is no " + what + " \"" + name + "\"",
+              "what is written of it has no effect",
+              remedy));
+    }
+  }
+
+  private static String shown(List<String> known) {
+    String first =
+        known.stream().limit(MOST_SHOWN).collect(Collectors.joining("\", \"", "\"", "\""));
+    return known.size() > MOST_SHOWN ? first + " …" : first;
+  }
+}

@@ -1,0 +1,43 @@
+package org.headhouse.linter.rules.site;
+
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Site;
+
+/** {@code site.file-name}. */
+public final class FileName implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "site.file-name", "The file or its folder is named after the site.", Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    String id = site.id().orNull();
+    String path = site.source().path();
+    if (id == null || path.startsWith("<")) {
+      return;
+    }
+    String[] steps = path.split("/", -1);
+    String file = steps[steps.length - 1];
+    int point = file.lastIndexOf('.');
+    String stem = point > 0 ? file.substring(0, point) : file;
+    boolean isFolderForm =
+        stem.equals("site") && steps.length > 1 && steps[steps.length - 2].equals(id);
+    if (!stem.equals(id) && !isFolderForm) {
+      context.report(
+          site.id().place(),
+          new Message(
+              "the site \"" + id + "\" lies in the file " + file,
+              "nobody finds a site in a file of another name",
+              "name the file " + id + ".yaml, or correct the id"));
+    }
+  }
+}

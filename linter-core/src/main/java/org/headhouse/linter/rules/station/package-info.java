@@ -1,0 +1,5 @@
+/** Where the weather station is wired. */
+@NullMarked
+package org.headhouse.linter.rules.station;
+
+import org.jspecify.annotations.NullMarked;

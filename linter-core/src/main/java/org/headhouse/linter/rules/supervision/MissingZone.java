@@ -1,0 +1,63 @@
+package org.headhouse.linter.rules.supervision;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Supervision;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.source.Nearest;
+
+/** {@code supervision.zone-missing}. */
+public final class MissingZone implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "supervision.zone-missing", "The supervising software lists every unit.", Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    Supervision supervision = site.supervision().orNull();
+    List<Setting<String>> zones = supervision == null ? null : supervision.zones().orNull();
+    if (supervision == null || zones == null || zones.stream().anyMatch(Setting::isFaulty)) {
+      return;
+    }
+    Set<String> listed = new HashSet<>();
+    zones.forEach(zone -> listed.add(zone.or("")));
+    for (Unit unit : site.units()) {
+      String name = unit.name().orNull();
+      if (name != null && !listed.contains(name) && !isMisspelt(site, name, listed)) {
+        context.report(
+            context
+                .finding(
+                    supervision.zones().place(),
+                    new Message(
+                        "the zones lack " + unit.called(),
+                        "nobody sees an alarm of that unit",
+                        "add " + unit.called() + " to the zones"))
+                .concerning(name)
+                .related(unit.name().place().region(), unit.called() + " is on the chain here"));
+      }
+    }
+  }
+
+  /** A zone that is nearly the unit's name is told as an unknown zone. */
+  private static boolean isMisspelt(Site site, String name, Set<String> listed) {
+    List<String> names =
+        site.units().stream().flatMap(unit -> unit.name().optional().stream()).toList();
+    return listed.stream()
+        .filter(zone -> !names.contains(zone))
+        .anyMatch(zone -> Nearest.to(zone, names).equals(Optional.of(name)));
+  }
+}

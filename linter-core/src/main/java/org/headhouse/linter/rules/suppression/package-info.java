@@ -1,0 +1,5 @@
+/** What is checked of the suppressions of a site; none of it can be suppressed. */
+@NullMarked
+package org.headhouse.linter.rules.suppression;
+
+import org.jspecify.annotations.NullMarked;
