@@ -21,6 +21,8 @@ final class JsonTree {
   /** What stands for any number beyond all limits; the message quotes the file, not this. */
   private static final long BEYOND = 999_999_999_999L;
 
+  private static final double NEVER_ALLOWED = -0.5;
+
   private JsonTree() {}
 
   static JsonNode of(Cursor cursor) {
@@ -64,14 +66,14 @@ final class JsonTree {
     return JSON.numberNode(Long.parseLong(text));
   }
 
-  /** JSON Schema takes 2.0 for a whole number; its library fails on whole numbers like 1e20. */
+  /**
+   * JSON Schema takes 2.0 for a whole number; its library fails on whole numbers like 1e20. What is
+   * no number of a definition becomes one that no key allows.
+   */
   private static JsonNode number(String text) {
     String plain = text.toLowerCase(Locale.ROOT);
-    if (plain.endsWith("inf") || plain.endsWith("nan")) {
-      return JSON.stringNode(text);
-    }
-    if (text.length() > LONGEST_NUMBER) {
-      return JSON.numberNode(0.5);
+    if (plain.endsWith("inf") || plain.endsWith("nan") || text.length() > LONGEST_NUMBER) {
+      return JSON.numberNode(NEVER_ALLOWED);
     }
     double value = Double.parseDouble(text);
     if (value != Math.rint(value)) {

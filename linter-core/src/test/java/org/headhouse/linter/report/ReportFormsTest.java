@@ -1,0 +1,96 @@
+package org.headhouse.linter.report;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.Checks;
+import org.headhouse.linter.Example;
+import org.headhouse.linter.result.Level;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+
+class ReportFormsTest {
+  private static final String SUPPRESSION =
+      """
+      suppressions:
+        - rule: termination.mid-line
+          justification: Spare terminator, taken out at the next visit.
+      """;
+
+  private static CheckReport faulty() {
+    return Checks.of(
+        Example.with("termination: none", "termination: 120 ohm")
+                .replace("address: 3", "address: 2")
+                .replace("Hardening Bay", "Bay <&> \u202E 1")
+            + SUPPRESSION);
+  }
+
+  /** The JSON Schema that OASIS publishes with SARIF 2.1.0. */
+  @Test
+  void theLogIsSarif() throws Exception {
+    CheckReport report = faulty();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    new SarifReport(report.rules()).write(report.results(), report.notifications(), out);
+    try (InputStream schema = sarifSchema()) {
+      var registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7);
+      assertThat(registry.getSchema(schema).validate(out.toString(UTF_8), InputFormat.JSON))
+          .isEmpty();
+    }
+    assertThat(out.toString(UTF_8))
+        .contains("\"kind\" : \"inSource\"")
+        .contains("unicodeCodePoints");
+  }
+
+  private static InputStream sarifSchema() {
+    InputStream schema =
+        ReportFormsTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json");
+    assertThat(schema).isNotNull();
+    return schema;
+  }
+
+  @Test
+  void theJUnitReportIsXmlAndCountsItsCases() throws Exception {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    new JUnitReport(Level.ERROR).write(faulty().results(), out);
+    Element suite =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new ByteArrayInputStream(out.toByteArray()))
+            .getDocumentElement();
+    int cases = suite.getElementsByTagName("testcase").getLength();
+    assertThat(suite.getAttribute("tests")).isEqualTo(String.valueOf(cases));
+    assertThat(suite.getElementsByTagName("failure").getLength())
+        .isEqualTo(Integer.parseInt(suite.getAttribute("failures")))
+        .isPositive();
+  }
+
+  /** The form of the GNU coding standards: {@code sourcefile:lineno:column: message}. */
+  @Test
+  void theTextPointsAtTheRegion() {
+    CheckReport report = Checks.of(Example.with("address: 3", "address: 2"));
+    assertThat(report.results().stream().flatMap(result -> TextReport.lines(result).stream()))
+        .containsExactly(
+            "example.yaml:25:14: error: address 2 is used twice: both units answer at once, which"
+                + " disturbs the whole line; give \"Hardening Bay\" address 3 [address.duplicate]",
+            "  25 |     address: 2",
+            "     |              ^",
+            "example.yaml:17:14: related: address 2 is first used here, by \"Seedling North\"");
+    assertThat(TextReport.summary(report.results(), 1, 3))
+        .isEqualTo(
+            List.of("1 site, 3 units: 1 error, 0 warnings, 0 notes", "     1  address.duplicate"));
+  }
+
+  @Test
+  void textThatTurnsDirectionDoesNotReachTheTerminal() {
+    assertThat(TextReport.printable("a\u202Eb\u001B[31m")).isEqualTo("a b [31m");
+  }
+}
