@@ -33,16 +33,10 @@ public final class AddressGap implements SiteRule {
     boolean explained =
         byAddress.size() < units.size()
             || isHeadAway(site)
-            || units.stream().anyMatch(AddressGap::cannotStay);
+            || units.stream().anyMatch(Settable::isNot);
     if (!explained) {
       reportFirst(byAddress, context);
     }
-  }
-
-  /** An address that the unit cannot have is told by itself, and leaves a gap when it goes. */
-  private static boolean cannotStay(Unit unit) {
-    int address = unit.address().or(0);
-    return ReservedAddress.isReserved(address) || address > unit.type().addressLimit();
   }
 
   /** A head unit with a wrong address leaves its own gap, which is told of the head unit. */

@@ -28,7 +28,7 @@ public final class AddressOrder implements SiteRule {
       if (address == null) {
         return;
       }
-      if (ReservedAddress.isReserved(address)) {
+      if (Settable.isNot(unit)) {
         continue;
       }
       boolean inOrder = highest == null || address >= highest.address().or(0);

@@ -1,0 +1,16 @@
+package org.headhouse.linter.rules.address;
+
+import org.headhouse.linter.site.Unit;
+
+/**
+ * Tells addresses that a unit cannot keep. They are told by rules of their own, and what they do to
+ * gaps and order says nothing.
+ */
+final class Settable {
+  private Settable() {}
+
+  static boolean isNot(Unit unit) {
+    int address = unit.address().or(0);
+    return ReservedAddress.isReserved(address) || address > unit.type().addressLimit();
+  }
+}

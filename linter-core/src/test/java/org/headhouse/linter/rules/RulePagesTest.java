@@ -1,0 +1,134 @@
+package org.headhouse.linter.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.RulePages;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.source.Region;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The page of each rule is a test: its first example breaks exactly that rule, there. */
+class RulePagesTest {
+  private static final Pattern MARK = Pattern.compile("#( *)(\\^+)|#\\^ first-column");
+
+  static Stream<String> ids() {
+    return BuiltInRules.all().stream().map(rule -> rule.descriptor().id());
+  }
+
+  static Stream<String> idsWithExamples() {
+    return ids().filter(id -> !block(section(page(id), "Breaks the rule"), "yaml").isEmpty());
+  }
+
+  private static String page(String id) {
+    return RulePages.text(id).orElseThrow(() -> new AssertionError("no page of " + id));
+  }
+
+  private static String section(String page, String title) {
+    int start = page.indexOf("\n## " + title + "\n");
+    if (start < 0) {
+      return "";
+    }
+    int end = page.indexOf("\n## ", start + 1);
+    return page.substring(start, end < 0 ? page.length() : end);
+  }
+
+  /** The text of the block with an info string; empty where there is none. */
+  private static String block(String section, String info) {
+    Matcher matcher = Pattern.compile("```" + info + "\n(.*?)```", Pattern.DOTALL).matcher(section);
+    return matcher.find() ? matcher.group(1) : "";
+  }
+
+  @ParameterizedTest
+  @MethodSource("ids")
+  void everyRuleHasAPageWithItsParts(String id) {
+    assertThat(page(id))
+        .startsWith("# " + id + "\n\n")
+        .contains("\n## Why\n", "\n## Breaks the rule\n", "\n## Sources\n");
+  }
+
+  @ParameterizedTest
+  @MethodSource("idsWithExamples")
+  void theFirstExampleBreaksThatRuleThere(String id) throws IOException {
+    String section = section(page(id), "Breaks the rule");
+    Marked marked = Marked.of(block(section, "yaml"));
+    List<Result> results = open(check(marked.text, block(section, "yaml device-types")));
+    assertThat(results).extracting(Result::rule).containsExactly(id);
+    Region region = results.get(0).location().region();
+    assertThat(region.startLine()).as("line of %s", results).isEqualTo(marked.line);
+    if (marked.column > 1) {
+      assertThat(region).isEqualTo(Region.onLine(marked.line, marked.column, marked.length));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("idsWithExamples")
+  void theSecondExampleIsClean(String id) throws IOException {
+    String section = section(page(id), "Keeps the rule");
+    CheckReport report = check(block(section, "yaml"), block(section, "yaml device-types"));
+    assertThat(open(report)).isEmpty();
+    assertThat(report.notifications()).isEmpty();
+  }
+
+  @Test
+  void parametersAreOnTheirPages() {
+    for (Rule rule : BuiltInRules.all()) {
+      String section = section(page(rule.descriptor().id()), "Parameters");
+      rule.descriptor()
+          .parameters()
+          .forEach(
+              parameter ->
+                  assertThat(section)
+                      .contains("`" + parameter.name() + "`", "`" + parameter.fallback() + "`"));
+    }
+  }
+
+  private static List<Result> open(CheckReport report) {
+    return report.results().stream().filter(result -> !result.suppressed()).toList();
+  }
+
+  private static CheckReport check(String site, String types) throws IOException {
+    SiteLinter.Builder builder = SiteLinter.builder();
+    if (!types.isEmpty()) {
+      builder.deviceTypes(SiteInput.text("device-types.yaml", types));
+    }
+    return builder.build().checkText("example.yaml", site);
+  }
+
+  /** An example with the line of its mark taken out. */
+  private record Marked(String text, int line, int column, int length) {
+    static Marked of(String example) {
+      List<String> lines = new ArrayList<>();
+      Marked marked = null;
+      for (String line : example.split("\n", -1)) {
+        Matcher matcher = MARK.matcher(line);
+        if (matcher.matches()) {
+          boolean first = matcher.group(2) == null;
+          marked =
+              new Marked(
+                  "",
+                  lines.size(),
+                  first ? 1 : matcher.start(2) + 1,
+                  first ? 0 : matcher.group(2).length());
+        } else {
+          lines.add(line);
+        }
+      }
+      if (marked == null) {
+        throw new AssertionError("no mark in\n" + example);
+      }
+      return new Marked(String.join("\n", lines), marked.line, marked.column, marked.length);
+    }
+  }
+}
