@@ -107,13 +107,15 @@ public final class SourceText {
     return start;
   }
 
-  private boolean endsLine(int index) {
+  /** Whether a line ends with the character at an index; CR LF ends it with the LF. */
+  public boolean endsLine(int index) {
     char c = text.charAt(index);
     boolean crOfCrLf = c == '\r' && index + 1 < text.length() && text.charAt(index + 1) == '\n';
     return isLineBreak(c) && !crOfCrLf;
   }
 
-  private static boolean isLineBreak(char c) {
+  /** Whether a character is a line break or a part of one. */
+  public static boolean isLineBreak(char c) {
     return c == '\n' || c == '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
   }
 }

@@ -15,7 +15,13 @@ import org.jspecify.annotations.Nullable;
  * @param findings what is wrong with the file as YAML
  */
 public record Document(
-    SourceText source,
-    Node.@Nullable Valued root,
-    List<Scalar> ambiguous,
-    List<Finding> findings) {}
+    SourceText source, Node.@Nullable Valued root, List<Scalar> ambiguous, List<Finding> findings) {
+
+  /**
+   * The comments in the order of the file, found anew by each call; none where the file cannot be
+   * read as YAML.
+   */
+  public List<Comment> comments() {
+    return root == null ? List.of() : YamlReader.comments(source);
+  }
+}

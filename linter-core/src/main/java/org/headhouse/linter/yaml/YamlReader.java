@@ -27,8 +27,18 @@ public final class YamlReader {
 
   public YamlReader(Limits limits) {
     this.limits = limits;
-    this.options = new LoaderOptions();
+    this.options = options();
+  }
+
+  private static LoaderOptions options() {
+    LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(Integer.MAX_VALUE); // the size of the file was checked in bytes
+    return options;
+  }
+
+  /** The comments of a text that was read without a fault of syntax. */
+  static List<Comment> comments(SourceText source) {
+    return Comments.of(source, options());
   }
 
   /** Reads a text. */
