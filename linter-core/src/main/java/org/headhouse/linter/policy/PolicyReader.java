@@ -95,7 +95,7 @@ public final class PolicyReader {
     String remedy =
         Nearest.to(written, parameter.type().words())
             .map(near -> "write " + near)
-            .orElse("write " + parameter.type().describe());
+            .orElse("write for example " + parameter.fallback());
     return Finding.of(
         "schema.bad-value",
         value.place(),

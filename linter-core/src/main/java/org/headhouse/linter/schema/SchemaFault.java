@@ -24,6 +24,8 @@ import tools.jackson.databind.JsonNode;
  */
 record SchemaFault(Object identity, Finding finding) {
 
+  private static final List<String> NAMING = List.of("unit", "repeater", "id", "rule");
+
   /** What a fault is about, whatever the way it was reached. */
   private record Identity(int node, String detail) {}
 
@@ -149,7 +151,7 @@ record SchemaFault(Object identity, Finding finding) {
           int index = Integer.parseInt(step.toString());
           cursor = cursor.inside(sequence.items().get(index));
           owner = first(cursor);
-          called = "item " + (index + 1);
+          called = named(cursor, "item " + (index + 1));
         } else {
           Mapping.Entry entry = cursor.entry(step.toString());
           if (entry == null) {
@@ -161,6 +163,17 @@ record SchemaFault(Object identity, Finding finding) {
         }
       }
       return new Where(cursor, owner, called);
+    }
+
+    /** An item of a list by the name that it gives itself. */
+    private static String named(Cursor item, String otherwise) {
+      for (String key : NAMING) {
+        Cursor name = item.get(key);
+        if (name != null && name.node() instanceof Scalar scalar && !scalar.text().isEmpty()) {
+          return quoted(name);
+        }
+      }
+      return otherwise;
     }
 
     private static Place first(Cursor cursor) {
