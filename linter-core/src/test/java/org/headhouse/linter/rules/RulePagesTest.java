@@ -9,7 +9,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.headhouse.linter.CheckReport;
-import org.headhouse.linter.RulePages;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.result.Result;
@@ -28,32 +27,13 @@ class RulePagesTest {
   }
 
   static Stream<String> idsWithExamples() {
-    return ids().filter(id -> !block(section(page(id), "Breaks the rule"), "yaml").isEmpty());
-  }
-
-  private static String page(String id) {
-    return RulePages.text(id).orElseThrow(() -> new AssertionError("no page of " + id));
-  }
-
-  private static String section(String page, String title) {
-    int start = page.indexOf("\n## " + title + "\n");
-    if (start < 0) {
-      return "";
-    }
-    int end = page.indexOf("\n## ", start + 1);
-    return page.substring(start, end < 0 ? page.length() : end);
-  }
-
-  /** The text of the block with an info string; empty where there is none. */
-  private static String block(String section, String info) {
-    Matcher matcher = Pattern.compile("```" + info + "\n(.*?)```", Pattern.DOTALL).matcher(section);
-    return matcher.find() ? matcher.group(1) : "";
+    return ids().filter(id -> !failing(id).block("yaml").isEmpty());
   }
 
   @ParameterizedTest
   @MethodSource("ids")
   void everyRuleHasAPageWithItsParts(String id) {
-    assertThat(page(id))
+    assertThat(RulePage.of(id).text())
         .startsWith("# " + id + "\n\n")
         .contains("\n## Why\n", "\n## Breaks the rule\n", "\n## Sources\n");
   }
@@ -61,9 +41,9 @@ class RulePagesTest {
   @ParameterizedTest
   @MethodSource("idsWithExamples")
   void theFirstExampleBreaksThatRuleThere(String id) throws IOException {
-    String section = section(page(id), "Breaks the rule");
-    Marked marked = Marked.of(block(section, "yaml"));
-    List<Result> results = open(check(marked.text, block(section, "yaml device-types")));
+    RulePage.Section section = failing(id);
+    Marked marked = Marked.of(section.block("yaml"));
+    List<Result> results = open(check(marked.text, section.block("yaml device-types")));
     assertThat(results).extracting(Result::rule).containsExactly(id);
     Region region = results.get(0).location().region();
     assertThat(region.startLine()).as("line of %s", results).isEqualTo(marked.line);
@@ -75,8 +55,8 @@ class RulePagesTest {
   @ParameterizedTest
   @MethodSource("idsWithExamples")
   void theSecondExampleIsClean(String id) throws IOException {
-    String section = section(page(id), "Keeps the rule");
-    CheckReport report = check(block(section, "yaml"), block(section, "yaml device-types"));
+    RulePage.Section section = RulePage.of(id).section("Keeps the rule");
+    CheckReport report = check(section.block("yaml"), section.block("yaml device-types"));
     assertThat(open(report)).isEmpty();
     assertThat(report.notifications()).isEmpty();
   }
@@ -84,7 +64,7 @@ class RulePagesTest {
   @Test
   void parametersAreOnTheirPages() {
     for (Rule rule : BuiltInRules.all()) {
-      String section = section(page(rule.descriptor().id()), "Parameters");
+      String section = RulePage.of(rule.descriptor().id()).section("Parameters").text();
       rule.descriptor()
           .parameters()
           .forEach(
@@ -92,6 +72,10 @@ class RulePagesTest {
                   assertThat(section)
                       .contains("`" + parameter.name() + "`", "`" + parameter.fallback() + "`"));
     }
+  }
+
+  private static RulePage.Section failing(String id) {
+    return RulePage.of(id).section("Breaks the rule");
   }
 
   private static List<Result> open(CheckReport report) {

@@ -1,0 +1,76 @@
+package org.headhouse.linter.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The reference of the rules is made from their pages, and is not stale.
+ *
+ * <p>With {@code -Dreference=write} the test writes the reference instead of comparing it.
+ */
+class RuleReferenceTest {
+  private static final Path FILE = Path.of("docs", "rules.md");
+  private static final String PAGES = "../src/main/resources/org/headhouse/linter/rules/";
+
+  @Test
+  void isMadeFromThePages() throws IOException {
+    if ("write".equals(System.getProperty("reference"))) {
+      Files.createDirectories(FILE.getParent());
+      Files.writeString(FILE, reference());
+    }
+    assertThat(Files.readString(FILE))
+        .as(
+            "%s is stale; write it anew with"
+                + " mvn -pl linter-core test -Dtest=RuleReferenceTest -Dreference=write",
+            FILE)
+        .isEqualTo(reference());
+  }
+
+  private static String reference() {
+    StringBuilder text = new StringBuilder();
+    text.append("# Rules\n\n")
+        .append("Made from the pages of the rules; do not edit. Each page has an example that\n")
+        .append("breaks the rule and one that keeps it, and both are run as tests.\n\n")
+        .append("| rule | level | requirement |\n|---|---|---|\n");
+    for (Rule rule : BuiltInRules.all()) {
+      RuleDescriptor descriptor = rule.descriptor();
+      text.append(
+          "| [`%s`](#%s) | %s | %s |\n"
+              .formatted(
+                  descriptor.id(),
+                  descriptor.id().replace(".", ""),
+                  descriptor.level().word(),
+                  RulePage.of(descriptor.id())
+                      .requirement()
+                      .replace("|", "\\|")
+                      .replace('\n', ' ')));
+    }
+    BuiltInRules.all().forEach(rule -> append(rule.descriptor(), text));
+    return text.toString();
+  }
+
+  private static void append(RuleDescriptor rule, StringBuilder text) {
+    RulePage page = RulePage.of(rule.id());
+    text.append("\n## %s\n\n".formatted(rule.id()))
+        .append(page.requirement())
+        .append(
+            "\n\nLevel: %s. Examples: [page](%s%s.md).\n"
+                .formatted(rule.level().word(), PAGES, rule.id()));
+    append("Why", page, text);
+    append("Parameters", page, text);
+    append("Sources", page, text);
+  }
+
+  private static void append(String title, RulePage page, StringBuilder text) {
+    String section = page.section(title).text().strip();
+    if (!section.isEmpty()) {
+      text.append("\n### %s\n\n%s\n".formatted(title, section));
+    }
+  }
+}
