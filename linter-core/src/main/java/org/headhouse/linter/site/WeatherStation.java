@@ -20,7 +20,14 @@ public record WeatherStation(
   /** Whether the station measures a reading, as far as the file is understood. */
   public boolean measures(Reading reading) {
     List<Setting<Reading>> given = readings.orNull();
-    return given != null && given.stream().anyMatch(setting -> setting.is(reading));
+    if (given != null) {
+      for (Setting<Reading> setting : given) {
+        if (setting.is(reading)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Whether every reading of the station is understood, so that what is not listed is lacking. */

@@ -1,7 +1,9 @@
 package org.headhouse.linter.yaml;
 
 import java.math.BigInteger;
-import java.util.Locale;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -11,8 +13,7 @@ import java.util.regex.Pattern;
  * <p>The forms are those of the type repository of YAML 1.1 (bool, int, float, timestamp).
  */
 public final class OlderReading {
-  private static final Pattern BOOLEAN =
-      Pattern.compile("y|Y|yes|Yes|YES|n|N|no|No|NO|on|On|ON|off|Off|OFF");
+  private static final Map<String, String> TRUTH_VALUES = truthValues();
   private static final Pattern BINARY = Pattern.compile("[-+]?0b[01_]+");
   private static final Pattern OCTAL = Pattern.compile("[-+]?0[0-7_]+");
   private static final Pattern DECIMAL = Pattern.compile("[-+]?(?:0|[1-9][0-9_]*)");
@@ -60,12 +61,43 @@ public final class OlderReading {
     return (first >= '0' && first <= '9') || "+-.yYnNoO=<".indexOf(first) >= 0;
   }
 
-  private static Optional<String> ofText(String text) {
-    if (BOOLEAN.matcher(text).matches()) {
-      String word = text.toLowerCase(Locale.ROOT);
-      boolean yes = word.equals("yes") || word.equals("on") || word.equals("y");
-      return Optional.of("the truth value " + yes);
+  private static Map<String, String> truthValues() {
+    Map<String, String> values = new HashMap<>();
+    for (String word : List.of("y", "Y", "yes", "Yes", "YES", "on", "On", "ON")) {
+      values.put(word, "the truth value true");
     }
+    for (String word : List.of("n", "N", "no", "No", "NO", "off", "Off", "OFF")) {
+      values.put(word, "the truth value false");
+    }
+    return values;
+  }
+
+  private static Optional<String> ofText(String text) {
+    if (Character.isLetter(text.charAt(0))) {
+      return Optional.ofNullable(TRUTH_VALUES.get(text));
+    }
+    return isQuantity(text) ? Optional.empty() : ofOtherText(text);
+  }
+
+  /**
+   * Digits, a space and letters, as in {@code 120 ohm}: the most frequent text that starts like a
+   * number, and nothing but text to any reader.
+   */
+  private static boolean isQuantity(String text) {
+    int at = 0;
+    while (at < text.length() && isDigitOrPoint(text.charAt(at))) {
+      at++;
+    }
+    return at + 1 < text.length()
+        && text.charAt(at) == ' '
+        && Character.isLetter(text.charAt(at + 1));
+  }
+
+  private static boolean isDigitOrPoint(char c) {
+    return (c >= '0' && c <= '9') || c == '.';
+  }
+
+  private static Optional<String> ofOtherText(String text) {
     if (DATE.matcher(text).matches() || TIMESTAMP.matcher(text).matches()) {
       return Optional.of("a point in time");
     }

@@ -9,6 +9,23 @@ final class Folded {
 
   /** Equal for names that differ only in case, in width or composition of letters, in spaces. */
   static String of(String name) {
+    return isPlain(name) ? name.toLowerCase(Locale.ROOT) : foldedByUnicode(name);
+  }
+
+  /** Most names are words of ASCII with single spaces between: there is only case to fold. */
+  private static boolean isPlain(String name) {
+    boolean space = true;
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (c < ' ' || c > '~' || (c == ' ' && space)) {
+        return false;
+      }
+      space = c == ' ';
+    }
+    return !space;
+  }
+
+  private static String foldedByUnicode(String name) {
     String compatible = Normalizer.normalize(name, Normalizer.Form.NFKC);
     String lower = compatible.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     String again = Normalizer.normalize(lower, Normalizer.Form.NFKC);

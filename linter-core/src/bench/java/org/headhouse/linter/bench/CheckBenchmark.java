@@ -1,0 +1,101 @@
+package org.headhouse.linter.bench;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.jspecify.annotations.Nullable;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/** One operation is all the files, held in memory. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 5, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(3)
+public class CheckBenchmark {
+  static final int FILES = 5000;
+  static final int UNITS = 20;
+
+  private final List<SiteInput> inputs = new ArrayList<>();
+  private List<byte[]> files = List.of();
+  private @Nullable SiteLinter oneThread;
+  private @Nullable SiteLinter twoThreads;
+
+  /** Makes the files, and proves that they are without a fault. */
+  @Setup
+  public void makeFiles() throws IOException {
+    files = Corpus.sites(FILES, UNITS);
+    for (int i = 0; i < files.size(); i++) {
+      byte[] bytes = files.get(i);
+      inputs.add(new SiteInput("site-" + i + ".yaml", most -> bytes));
+    }
+    oneThread = linter(1);
+    twoThreads = linter(2);
+    CheckReport report = check(oneThread);
+    if (!report.results().isEmpty() || report.units() != FILES * UNITS) {
+      throw new IllegalStateException("the files are not as expected: " + report.results().get(0));
+    }
+  }
+
+  private static SiteLinter linter(int threads) throws IOException {
+    return SiteLinter.builder()
+        .threads(threads)
+        .deviceTypes(SiteInput.text("device-types.yaml", Corpus.DEVICE_TYPES))
+        .build();
+  }
+
+  /** The floor: the bytes decoded and parsed into events, and nothing made of them. */
+  @Benchmark
+  public int events() {
+    int events = 0;
+    for (byte[] file : files) {
+      Parser parser =
+          new ParserImpl(new StreamReader(new String(file, UTF_8)), new LoaderOptions());
+      while (!parser.checkEvent(Event.ID.StreamEnd)) {
+        parser.getEvent();
+        events++;
+      }
+    }
+    return events;
+  }
+
+  /** The whole check by one thread. */
+  @Benchmark
+  public CheckReport oneThread() {
+    return check(oneThread);
+  }
+
+  /** The whole check by two threads. */
+  @Benchmark
+  public CheckReport twoThreads() {
+    return check(twoThreads);
+  }
+
+  private CheckReport check(@Nullable SiteLinter linter) {
+    if (linter == null) {
+      throw new IllegalStateException("the files were not made");
+    }
+    return linter.check(inputs.stream());
+  }
+}
