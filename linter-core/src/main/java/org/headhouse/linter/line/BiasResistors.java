@@ -1,0 +1,25 @@
+package org.headhouse.linter.line;
+
+/**
+ * Resistors that hold an idle line: one from the supply to D1, an equal one from D0 to common
+ * (MODBUS over Serial Line V1.02 §3.4.6 calls this polarization).
+ *
+ * @param eachOhms the value of each of the two
+ * @param supplyVolts the supply against common
+ */
+public record BiasResistors(double eachOhms, double supplyVolts) {
+
+  public BiasResistors {
+    Require.positive(eachOhms, "bias resistor");
+    Require.positive(supplyVolts, "bias supply");
+  }
+
+  /** The current into the pair when it is shorted, as the differential network counts it. */
+  double sourceAmperes() {
+    return supplyVolts / eachOhms;
+  }
+
+  double siemens() {
+    return 1 / eachOhms;
+  }
+}

@@ -1,0 +1,51 @@
+package org.headhouse.linter.line;
+
+import java.util.stream.IntStream;
+
+/**
+ * Bytes of RTU frames, with address and check (MODBUS Application Protocol V1.1b3 §6.3, §6.4, §6.6,
+ * §6.12).
+ */
+public final class FrameLengths {
+
+  /** Read holding or input registers (functions 3 and 4), the request. */
+  public static final int READ_REQUEST_BYTES = 8;
+
+  /** Write one register (function 6), the request and the answer. */
+  public static final int WRITE_ONE_BYTES = 8;
+
+  /** Write several registers (function 16), the answer. */
+  public static final int WRITE_SEVERAL_ANSWER_BYTES = 8;
+
+  /** How many registers one request can read. */
+  public static final int MOST_REGISTERS_READ = 125;
+
+  /** How many registers one request can write. */
+  public static final int MOST_REGISTERS_WRITTEN = 123;
+
+  private FrameLengths() {}
+
+  /** Read registers (functions 3 and 4), the answer: {@code 5 + 2N}. */
+  public static int readAnswerBytes(int registers) {
+    return 5 + 2 * within(registers, MOST_REGISTERS_READ);
+  }
+
+  /** Write several registers (function 16), the request: {@code 9 + 2N}. */
+  public static int writeSeveralRequestBytes(int registers) {
+    return 9 + 2 * within(registers, MOST_REGISTERS_WRITTEN);
+  }
+
+  /** Registers cut into as few parts as can be: full ones, then the rest. */
+  static IntStream parts(int registers, int most) {
+    int full = (registers - 1) / most;
+    return IntStream.concat(
+        IntStream.generate(() -> most).limit(full), IntStream.of(registers - full * most));
+  }
+
+  private static int within(int registers, int most) {
+    if (registers < 1 || registers > most) {
+      throw new IllegalArgumentException("registers must be 1 to " + most + ": " + registers);
+    }
+    return registers;
+  }
+}

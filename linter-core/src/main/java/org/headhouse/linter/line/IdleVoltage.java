@@ -1,0 +1,47 @@
+package org.headhouse.linter.line;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The difference D1 − D0 at one item while no driver is on.
+ *
+ * @param item its index in the segment
+ * @param volts positive, since the bias pulls D1 up
+ */
+public record IdleVoltage(int item, double volts) {
+
+  /**
+   * The difference at every item, from the nodal analysis of the whole segment, O(n). Without cable
+   * resistance it is {@code Vs / (R_B · (g + 2·G))} with {@code g = 1/R_B + ΣUL/12 kΩ} and {@code G
+   * = Σ1/R_T}, the formula behind the bias resistors of TI SLLA272. A terminator with a capacitor
+   * is open.
+   *
+   * @return in the order of the chain; null without bias, where the state of an idle line is open
+   */
+  public static @Nullable List<Double> ofAllItems(SegmentCircuit circuit) {
+    if (!circuit.isBiased()) {
+      return null;
+    }
+    double[] volts = DifferentialNetwork.steady(circuit).volts();
+    return Arrays.stream(volts).boxed().toList();
+  }
+
+  /**
+   * The lowest over the units; of equal ones the first in the chain.
+   *
+   * @param idleVolts at every item of the segment
+   * @return null where the segment has no unit
+   */
+  static @Nullable IdleVoltage lowest(SegmentCircuit circuit, List<Double> idleVolts) {
+    IdleVoltage lowest = null;
+    for (int item = 0; item < idleVolts.size(); item++) {
+      double volts = idleVolts.get(item);
+      if (circuit.items().get(item).isUnit() && (lowest == null || volts < lowest.volts())) {
+        lowest = new IdleVoltage(item, volts);
+      }
+    }
+    return lowest;
+  }
+}

@@ -1,0 +1,39 @@
+package org.headhouse.linter.line;
+
+/**
+ * Levels, loads and resistors of TIA/EIA-485-A, as The RS-485 Design Guide, Texas Instruments
+ * SLLA272, and the RS-485/RS-422 Circuit Implementation Guide, Analog Devices AN-960, tell them.
+ */
+public final class Levels {
+
+  /** The difference that a receiver needs to be sure of a state (SLLA272, AN-960). */
+  public static final double RECEIVER_THRESHOLD_VOLTS = 0.2;
+
+  /** The least that a driver puts on the pair, into 54 ohms (SLLA272). */
+  public static final double DRIVER_VOLTS = 1.5;
+
+  /** One unit load: this resistance from each line to common (SLLA272, AN-960). */
+  public static final double UNIT_LOAD_OHMS = 12_000;
+
+  /** How many unit loads a driver carries (SLLA272, AN-960). */
+  public static final double MOST_UNIT_LOADS = 32;
+
+  /** The least of each bias resistor (MODBUS over Serial Line V1.02 §3.4.6). */
+  public static final double LEAST_BIAS_OHMS = 450;
+
+  /** The greatest of each bias resistor (MODBUS over Serial Line V1.02 §3.4.6). */
+  public static final double GREATEST_BIAS_OHMS = 650;
+
+  private Levels() {}
+
+  /**
+   * How far a difference lies above the receiver's threshold: {@code 20 · log10(V / 0.2 V)}.
+   *
+   * @param volts the difference in the wanted sense
+   * @return decibels, negative under the threshold; minus infinity for a difference of zero or in
+   *     the wrong sense
+   */
+  public static double marginDecibels(double volts) {
+    return volts > 0 ? 20 * Math.log10(volts / RECEIVER_THRESHOLD_VOLTS) : Double.NEGATIVE_INFINITY;
+  }
+}

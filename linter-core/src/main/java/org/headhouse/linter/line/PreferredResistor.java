@@ -1,0 +1,37 @@
+package org.headhouse.linter.line;
+
+import java.util.stream.IntStream;
+
+/** The values that resistors are sold in. */
+public final class PreferredResistor {
+
+  /** The E24 series of IEC 60063, two digits of each decade (from memory). */
+  private static final int[] E24 = {
+    10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47, 51, 56, 62, 68, 75, 82, 91
+  };
+
+  /** A computed value that misses a preferred one by less than this has only been rounded. */
+  private static final double ROUNDING = 1e-9;
+
+  private PreferredResistor() {}
+
+  /**
+   * The greatest value of the E24 series that does not exceed a resistance.
+   *
+   * @param ohms 1 or more, finite
+   */
+  public static double e24AtMost(double ohms) {
+    Require.positive(ohms, "resistor");
+    if (ohms < 1) {
+      throw new IllegalArgumentException("resistor must be 1 ohm or more: " + ohms);
+    }
+    double most = ohms * (1 + ROUNDING);
+    int decade = (int) Math.floor(Math.log10(most));
+    double step = Math.pow(10, decade - 1);
+    return IntStream.of(E24)
+        .mapToDouble(digits -> digits * step)
+        .filter(value -> value <= most)
+        .max()
+        .orElseThrow();
+  }
+}

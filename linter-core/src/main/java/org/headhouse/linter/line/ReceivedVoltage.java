@@ -1,0 +1,71 @@
+package org.headhouse.linter.line;
+
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one unit receives from another, in the state that the bias opposes.
+ *
+ * @param from the index of the sending unit in the segment
+ * @param to the index of the receiving unit
+ * @param volts D0 − D1 at the receiver; negative where the bias overrules the driver there
+ */
+public record ReceivedVoltage(int from, int to, double volts) {
+
+  /** Two ways told apart by less than this are equal but for rounding. */
+  private static final double ROUNDING_VOLTS = 1e-12;
+
+  /**
+   * The weakest over all ordered pairs of units, exactly and in O(n).
+   *
+   * <p>The driver is an ideal source of 1.5 V, the least that TIA/EIA-485-A asks of one (TI
+   * SLLA272), floating between the conductors, and drives D1 below D0, against the bias. A
+   * terminator with a capacitor counts as its resistor.
+   *
+   * <p>With {@code x = D0 − D1}, an ideal source at item j holds {@code x[j] = 1.5 V}, whatever is
+   * on its other side. Away from it {@link Ladder} gives {@code x[k+1] = a[k] · (x[k] − R[k] ·
+   * J[k+1])} with {@code 0 < a ≤ 1} and {@code J ≥ 0}: a rising function of x[k] that never exceeds
+   * the greater of x[k] and zero. So what a unit j starts reaches a later unit j' with at most the
+   * 1.5 V that j' itself would start with, and stays the lower of the two from there on. The
+   * weakest sender for every receiver is therefore the first unit, and from the other side the
+   * last; one walk from each finds the weakest receiver.
+   *
+   * @return null with less than two units; of equal pairs the one that the first unit sends, to the
+   *     nearest receiver
+   */
+  public static @Nullable ReceivedVoltage weakest(SegmentCircuit circuit) {
+    int[] units =
+        IntStream.range(0, circuit.items().size())
+            .filter(item -> circuit.items().get(item).isUnit())
+            .toArray();
+    if (units.length < 2) {
+      return null;
+    }
+    int first = units[0];
+    int last = units[units.length - 1];
+    int end = circuit.items().size() - 1;
+    Ladder ladder = DifferentialNetwork.signal(circuit);
+    ReceivedVoltage onward = weakestAlong(ladder, first, last, node -> node, circuit);
+    ReceivedVoltage back =
+        weakestAlong(ladder.reversed(), end - last, end - first, node -> end - node, circuit);
+    return back.volts() < onward.volts() - ROUNDING_VOLTS ? back : onward;
+  }
+
+  /** What the unit at one node sends to those at the nodes after it, up to another. */
+  private static ReceivedVoltage weakestAlong(
+      Ladder ladder, int sender, int lastNode, IntUnaryOperator itemAt, SegmentCircuit circuit) {
+    int weakestNode = lastNode;
+    double weakestVolts = Double.POSITIVE_INFINITY;
+    double difference = -Levels.DRIVER_VOLTS;
+    for (int node = sender + 1; node <= lastNode; node++) {
+      difference = ladder.nextVolts(node - 1, difference);
+      if (-difference < weakestVolts && circuit.items().get(itemAt.applyAsInt(node)).isUnit()) {
+        weakestNode = node;
+        weakestVolts = -difference;
+      }
+    }
+    return new ReceivedVoltage(
+        itemAt.applyAsInt(sender), itemAt.applyAsInt(weakestNode), weakestVolts);
+  }
+}

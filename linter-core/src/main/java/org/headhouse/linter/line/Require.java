@@ -1,0 +1,18 @@
+package org.headhouse.linter.line;
+
+/** What the records of this package demand of their numbers. */
+final class Require {
+  private Require() {}
+
+  static void positive(double value, String name) {
+    if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(name + " must be positive and finite: " + value);
+    }
+  }
+
+  static void notNegative(double value, String name) {
+    if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(name + " must be finite and not negative: " + value);
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package org.headhouse.linter.line;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What can be told of a segment.
+ *
+ * @param items the names in the order of the chain
+ * @param lengthMetres the cable, stubs not counted
+ * @param loopResistanceOhms out and back
+ * @param unitLoads the sum over all items
+ * @param idleVolts D1 − D0 at every item, or null without bias
+ * @param lowestIdle of the units, or null without bias or units
+ * @param weakestReceived over all pairs of units, or null with less than two
+ * @param pairResistance at the item where it is measured
+ */
+public record SegmentFigures(
+    List<String> items,
+    double lengthMetres,
+    double loopResistanceOhms,
+    double unitLoads,
+    @Nullable List<Double> idleVolts,
+    @Nullable IdleVoltage lowestIdle,
+    @Nullable ReceivedVoltage weakestReceived,
+    PairResistance pairResistance) {
+
+  public SegmentFigures {
+    items = List.copyOf(items);
+    idleVolts = idleVolts == null ? null : List.copyOf(idleVolts);
+  }
+
+  /**
+   * Computes all figures of a segment, O(n).
+   *
+   * @param measuredAt the index of the item where the pair resistance is measured
+   */
+  public static SegmentFigures of(SegmentCircuit circuit, int measuredAt) {
+    List<Double> idleVolts = IdleVoltage.ofAllItems(circuit);
+    return new SegmentFigures(
+        circuit.items().stream().map(SegmentItem::name).toList(),
+        circuit.lengthMetres(),
+        circuit.loopResistanceOhms(),
+        circuit.unitLoads(),
+        idleVolts,
+        idleVolts == null ? null : IdleVoltage.lowest(circuit, idleVolts),
+        ReceivedVoltage.weakest(circuit),
+        PairResistance.at(circuit, measuredAt));
+  }
+}

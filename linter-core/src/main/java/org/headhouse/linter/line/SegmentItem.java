@@ -1,0 +1,76 @@
+package org.headhouse.linter.line;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one place of the chain connects to the pair.
+ *
+ * @param name as people call it; need not be unique
+ * @param kind whether its voltages are looked at
+ * @param unitLoads in units of 12 kΩ from each conductor to common
+ * @param terminator across the pair, or null
+ * @param bias resistors to its supply, or null
+ */
+public record SegmentItem(
+    String name,
+    Kind kind,
+    double unitLoads,
+    @Nullable Terminator terminator,
+    @Nullable BiasResistors bias) {
+
+  /**
+   * What an item is. Both kinds load the line. The weakest voltages are taken over units alone,
+   * which are what the site's readings must reach; a repeater restores what it receives.
+   */
+  public enum Kind {
+    UNIT,
+    REPEATER_SIDE
+  }
+
+  private static final double REPEATER_SIDE_UNIT_LOADS = 1;
+
+  public SegmentItem {
+    Require.notNegative(unitLoads, "unit loads");
+  }
+
+  /** A controller. */
+  public static SegmentItem unit(
+      String name,
+      double unitLoads,
+      @Nullable Terminator terminator,
+      @Nullable BiasResistors bias) {
+    return new SegmentItem(name, Kind.UNIT, unitLoads, terminator, bias);
+  }
+
+  /** The side of a repeater in this segment: one unit load. */
+  public static SegmentItem repeaterSide(
+      String name, @Nullable Terminator terminator, @Nullable BiasResistors bias) {
+    return new SegmentItem(name, Kind.REPEATER_SIDE, REPEATER_SIDE_UNIT_LOADS, terminator, bias);
+  }
+
+  /** Whether this is a controller. */
+  public boolean isUnit() {
+    return kind == Kind.UNIT;
+  }
+
+  /** The conductance of the load from each conductor to common. */
+  double loadSiemens() {
+    return unitLoads / Levels.UNIT_LOAD_OHMS;
+  }
+
+  double biasSiemens() {
+    return bias == null ? 0 : bias.siemens();
+  }
+
+  double biasAmperes() {
+    return bias == null ? 0 : bias.sourceAmperes();
+  }
+
+  double steadyTerminatorSiemens() {
+    return terminator == null ? 0 : terminator.steadySiemens();
+  }
+
+  double signalTerminatorSiemens() {
+    return terminator == null ? 0 : terminator.signalSiemens();
+  }
+}

@@ -1,0 +1,35 @@
+package org.headhouse.linter.line;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What can be told of the traffic.
+ *
+ * @param broadcastSeconds one broadcast with silence and turnaround, or null without one
+ * @param pollSeconds the poll of one zone, or null without polls over the serial line
+ * @param utilisation the share of the time that the line is in use
+ * @param worstAgeSeconds of the readings at a unit, or null without a broadcast
+ * @param worstAgeOneSilentSeconds the same while one polled unit is silent
+ */
+public record TrafficFigures(
+    double characterSeconds,
+    @Nullable Double broadcastSeconds,
+    @Nullable Double pollSeconds,
+    double utilisation,
+    @Nullable Double worstAgeSeconds,
+    @Nullable Double worstAgeOneSilentSeconds) {
+
+  /** Computes all figures; the formulas are with {@link Traffic} and its parts. */
+  public static TrafficFigures of(Traffic traffic) {
+    SerialFormat serial = traffic.serial();
+    BroadcastLoad broadcast = traffic.broadcast();
+    PollLoad polls = traffic.polls();
+    return new TrafficFigures(
+        serial.characterSeconds(),
+        broadcast == null ? null : broadcast.seconds(serial),
+        polls == null ? null : polls.seconds(serial),
+        traffic.utilisation(),
+        traffic.worstAgeSeconds(),
+        traffic.worstAgeOneSilentSeconds());
+  }
+}

@@ -1,0 +1,70 @@
+package org.headhouse.linter.line;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+
+/** What to change so that the traffic fits. */
+public final class TrafficSizing {
+  private TrafficSizing() {}
+
+  /**
+   * The shortest period of the broadcast at which the line is in use for no more than a share of
+   * the time, the polls as they are: {@code broadcast / (share − share of the polls)} (computed).
+   *
+   * @return empty where the polls alone take the share, or there is no broadcast
+   */
+  public static OptionalDouble shortestBroadcastPeriodSeconds(Traffic traffic, double utilisation) {
+    BroadcastLoad broadcast = traffic.broadcast();
+    double left = utilisation - traffic.pollShare();
+    return broadcast == null || left <= 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(broadcast.seconds(traffic.serial()) / left);
+  }
+
+  /**
+   * The shortest period of the polls at which the line is in use for no more than a share of the
+   * time, the broadcast as it is: {@code zones · poll / (share − share of the broadcast)}
+   * (computed).
+   *
+   * @return empty where the broadcast alone takes the share, or there are no polls
+   */
+  public static OptionalDouble shortestPollPeriodSeconds(Traffic traffic, double utilisation) {
+    PollLoad polls = traffic.polls();
+    double left = utilisation - traffic.broadcastShare();
+    return polls == null || left <= 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(polls.zones() * polls.seconds(traffic.serial()) / left);
+  }
+
+  /**
+   * The longest period of the broadcast at which the readings become no older than an age: what is
+   * left of the age after the rest of {@link Traffic#worstAgeSeconds} (computed).
+   *
+   * @param oneSilent whether it must hold while one polled unit is silent
+   * @return empty where no period is short enough, or there is no broadcast
+   */
+  public static OptionalDouble longestBroadcastPeriodSeconds(
+      Traffic traffic, double ageSeconds, boolean oneSilent) {
+    BroadcastLoad broadcast = traffic.broadcast();
+    Double worst = oneSilent ? traffic.worstAgeOneSilentSeconds() : traffic.worstAgeSeconds();
+    if (broadcast == null || worst == null) {
+      return OptionalDouble.empty();
+    }
+    double longest = ageSeconds - (worst - broadcast.periodSeconds());
+    return longest > 0 ? OptionalDouble.of(longest) : OptionalDouble.empty();
+  }
+
+  /**
+   * The lowest standard rate above the present one at which the traffic fits.
+   *
+   * @param fits what the traffic has to fulfil, such as a utilisation or an age of readings
+   */
+  public static OptionalInt nextBaud(Traffic traffic, Predicate<Traffic> fits) {
+    return SerialFormat.STANDARD_RATES.stream()
+        .mapToInt(Integer::intValue)
+        .filter(baud -> baud > traffic.serial().baud())
+        .filter(baud -> fits.test(traffic.withBaud(baud)))
+        .findFirst();
+  }
+}

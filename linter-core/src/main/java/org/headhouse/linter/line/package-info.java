@@ -1,0 +1,15 @@
+/**
+ * The physics of a line: wire, DC network, timing. Numbers in, numbers out.
+ *
+ * <p>Pure functions and small records in SI units; each name carries its unit. Neither YAML nor the
+ * model of a site nor any reading or writing may enter here, and nothing here judges: a rule
+ * compares the figures with its limits.
+ *
+ * <p>What the model of the network leaves out: reflections and the rise of the signal, common mode
+ * and differences of ground, noise, tolerances of parts, resistance of stubs and contacts, and the
+ * current limit of a real driver. A margin computed here is no guarantee.
+ */
+@NullMarked
+package org.headhouse.linter.line;
+
+import org.jspecify.annotations.NullMarked;
