@@ -32,10 +32,11 @@ class PrintedFramesTest {
   }
 
   @Test
-  void countedLengthsAreThoseOfThePrintedFrames() {
+  void countedLengthsAreThoseOfTheProtocol() {
     assertThat(FrameLengths.READ_REQUEST_BYTES).isEqualTo(8);
     assertThat(FrameLengths.readAnswerBytes(3)).isEqualTo(11);
-    assertThat(FrameLengths.WRITE_ONE_BYTES).isEqualTo(8);
+    assertThat(FrameLengths.readAnswerBytes(10)).isEqualTo(25);
+    assertThat(FrameLengths.writeSeveralRequestBytes(2)).isEqualTo(13);
   }
 
   /** MODBUS over Serial Line V1.02 §2.5.1 (read): a frame has at most 256 bytes. */

@@ -45,26 +45,17 @@ class SerialFormatTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "read,   10,  9600,  45.833",
-    "read,   10, 19200,  22.917",
-    "read,  125,  9600, 309.375",
-    "read,    3,  9600,  29.792",
-    "write,   2,  9600,  32.083",
-    "write,   1,  9600,  26.354",
+    "read 10,       8,  25,  9600,  45.833",
+    "read 10,       8,  25, 19200,  22.917",
+    "read 125,      8, 255,  9600, 309.375",
+    "read 3,        8,  11,  9600,  29.792",
+    "write 2 (16), 13,   8,  9600,  32.083",
+    "write one,     8,   8,  9600,  26.354",
   })
-  void anExchangeTakesItsTime(String what, int registers, int baud, double expectedMillis) {
-    int requestBytes = FrameLengths.READ_REQUEST_BYTES;
-    int answerBytes;
-    if (what.equals("read")) {
-      answerBytes = FrameLengths.readAnswerBytes(registers);
-    } else if (registers == 1) {
-      requestBytes = FrameLengths.WRITE_ONE_BYTES;
-      answerBytes = FrameLengths.WRITE_ONE_BYTES;
-    } else {
-      requestBytes = FrameLengths.writeSeveralRequestBytes(registers);
-      answerBytes = FrameLengths.WRITE_SEVERAL_ANSWER_BYTES;
-    }
+  void anExchangeTakesItsTime(
+      String what, int requestBytes, int answerBytes, int baud, double expectedMillis) {
     assertThat(at(baud).exchangeSeconds(requestBytes, answerBytes) * 1e3)
+        .as(what)
         .isCloseTo(expectedMillis, within(0.0005));
   }
 

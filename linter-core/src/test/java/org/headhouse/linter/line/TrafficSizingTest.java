@@ -46,6 +46,17 @@ class TrafficSizingTest {
         .isEmpty();
   }
 
+  /** With nothing left, no period is long or short enough. */
+  @Test
+  void nothingLeftIsNotEnough() {
+    Traffic noPolls = new Traffic(AT_9600, BROADCAST, null);
+    Traffic noBroadcast = new Traffic(AT_9600, null, POLLS);
+    double frame = BROADCAST.frameSeconds(AT_9600);
+    assertThat(TrafficSizing.shortestBroadcastPeriodSeconds(noPolls, 0)).isEmpty();
+    assertThat(TrafficSizing.shortestPollPeriodSeconds(noBroadcast, 0)).isEmpty();
+    assertThat(TrafficSizing.longestBroadcastPeriodSeconds(noPolls, frame, true)).isEmpty();
+  }
+
   private static Traffic with(double broadcastPeriodSeconds) {
     return new Traffic(AT_9600, new BroadcastLoad(12, broadcastPeriodSeconds, 0.1), POLLS);
   }
