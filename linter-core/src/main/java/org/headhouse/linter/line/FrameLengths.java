@@ -3,35 +3,29 @@ package org.headhouse.linter.line;
 import java.util.stream.IntStream;
 
 /**
- * Bytes of RTU frames, with address and check (MODBUS Application Protocol V1.1b3 §6.3, §6.4, §6.6,
+ * Bytes of RTU frames, with address and check (MODBUS Application Protocol V1.1b3 §6.3, §6.4,
  * §6.12).
  */
-public final class FrameLengths {
+final class FrameLengths {
 
   /** Read holding or input registers (functions 3 and 4), the request. */
-  public static final int READ_REQUEST_BYTES = 8;
-
-  /** Write one register (function 6), the request and the answer. */
-  public static final int WRITE_ONE_BYTES = 8;
-
-  /** Write several registers (function 16), the answer. */
-  public static final int WRITE_SEVERAL_ANSWER_BYTES = 8;
+  static final int READ_REQUEST_BYTES = 8;
 
   /** How many registers one request can read. */
-  public static final int MOST_REGISTERS_READ = 125;
+  static final int MOST_REGISTERS_READ = 125;
 
   /** How many registers one request can write. */
-  public static final int MOST_REGISTERS_WRITTEN = 123;
+  static final int MOST_REGISTERS_WRITTEN = 123;
 
   private FrameLengths() {}
 
   /** Read registers (functions 3 and 4), the answer: {@code 5 + 2N}. */
-  public static int readAnswerBytes(int registers) {
+  static int readAnswerBytes(int registers) {
     return 5 + 2 * within(registers, MOST_REGISTERS_READ);
   }
 
   /** Write several registers (function 16), the request: {@code 9 + 2N}. */
-  public static int writeSeveralRequestBytes(int registers) {
+  static int writeSeveralRequestBytes(int registers) {
     return 9 + 2 * within(registers, MOST_REGISTERS_WRITTEN);
   }
 

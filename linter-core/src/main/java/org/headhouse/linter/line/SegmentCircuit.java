@@ -42,7 +42,7 @@ public record SegmentCircuit(
   }
 
   /** Whether any item has bias resistors. */
-  public boolean isBiased() {
+  boolean isBiased() {
     return items.stream().anyMatch(item -> item.bias() != null);
   }
 

@@ -36,7 +36,7 @@ public record Traffic(
    * @return null without a broadcast
    */
   public @Nullable Double worstAgeSeconds() {
-    return ageSeconds(polls == null ? 0 : polls.seconds(serial));
+    return broadcast == null ? null : broadcast.periodSeconds() + overdueSeconds(broadcast, false);
   }
 
   /**
@@ -46,14 +46,16 @@ public record Traffic(
    * @return null without a broadcast
    */
   public @Nullable Double worstAgeOneSilentSeconds() {
-    return ageSeconds(
-        polls == null ? 0 : Math.max(polls.seconds(serial), polls.silentSeconds(serial)));
+    return broadcast == null ? null : broadcast.periodSeconds() + overdueSeconds(broadcast, true);
   }
 
-  private @Nullable Double ageSeconds(double otherSeconds) {
-    return broadcast == null
-        ? null
-        : broadcast.periodSeconds() + otherSeconds + broadcast.frameSeconds(serial);
+  /** From when a broadcast is due to its last bit, at worst. */
+  double overdueSeconds(BroadcastLoad due, boolean oneSilent) {
+    double otherSeconds = polls == null ? 0 : polls.seconds(serial);
+    if (polls != null && oneSilent) {
+      otherSeconds = Math.max(otherSeconds, polls.silentSeconds(serial));
+    }
+    return otherSeconds + due.frameSeconds(serial);
   }
 
   /** The same traffic at another rate. */

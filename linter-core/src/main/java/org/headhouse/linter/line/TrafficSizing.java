@@ -47,11 +47,10 @@ public final class TrafficSizing {
   public static OptionalDouble longestBroadcastPeriodSeconds(
       Traffic traffic, double ageSeconds, boolean oneSilent) {
     BroadcastLoad broadcast = traffic.broadcast();
-    Double worst = oneSilent ? traffic.worstAgeOneSilentSeconds() : traffic.worstAgeSeconds();
-    if (broadcast == null || worst == null) {
+    if (broadcast == null) {
       return OptionalDouble.empty();
     }
-    double longest = ageSeconds - (worst - broadcast.periodSeconds());
+    double longest = ageSeconds - traffic.overdueSeconds(broadcast, oneSilent);
     return longest > 0 ? OptionalDouble.of(longest) : OptionalDouble.empty();
   }
 
