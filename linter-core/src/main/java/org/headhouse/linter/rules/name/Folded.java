@@ -10,8 +10,12 @@ final class Folded {
   /** Equal for names that differ only in case, in width or composition of letters, in spaces. */
   static String of(String name) {
     String compatible = Normalizer.normalize(name, Normalizer.Form.NFKC);
-    String lower = compatible.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
-    String again = Normalizer.normalize(lower, Normalizer.Form.NFKC);
-    return again.strip().replaceAll("[\\s\\p{Z}]+", " ");
+    String folded = Normalizer.normalize(foldedCase(compatible), Normalizer.Form.NFKC);
+    return folded.strip().replaceAll("[\\s\\p{Z}]+", " ");
+  }
+
+  /** By way of small letters, since only the small sharp s becomes SS. */
+  private static String foldedCase(String text) {
+    return text.toLowerCase(Locale.ROOT).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
   }
 }
