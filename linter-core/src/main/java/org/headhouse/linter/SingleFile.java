@@ -19,7 +19,7 @@ final class SingleFile {
       return check.check(input.path(), SiteLinter.read(input, limits));
     } catch (IOException exception) {
       return trouble(input, "the file cannot be read: " + reason(exception));
-    } catch (RuntimeException | StackOverflowError failure) {
+    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
       return trouble(input, "the tool failed on this file: " + failure);
     }
   }
