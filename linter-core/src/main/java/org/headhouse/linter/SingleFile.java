@@ -2,6 +2,7 @@ package org.headhouse.linter;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
 import org.headhouse.linter.check.FileOutcome;
@@ -31,7 +32,10 @@ final class SingleFile {
     if (exception instanceof NoSuchFileException) {
       return "it does not exist";
     }
-    String message = exception.getMessage();
+    String message =
+        exception instanceof FileSystemException failure && failure.getReason() != null
+            ? failure.getReason()
+            : exception.getMessage();
     return message == null ? exception.getClass().getSimpleName() : message;
   }
 
