@@ -35,7 +35,12 @@ final class InOrder implements AutoCloseable {
 
   <T, R> void run(Iterator<T> things, Function<T, R> work, Consumer<R> taker) {
     if (pool == null) {
-      things.forEachRemaining(thing -> taker.accept(work.apply(thing)));
+      while (things.hasNext()) {
+        if (Thread.currentThread().isInterrupted()) {
+          throw interrupted(null);
+        }
+        taker.accept(work.apply(things.next()));
+      }
       return;
     }
     Deque<Future<R>> underWay = new ArrayDeque<>();
@@ -53,10 +58,14 @@ final class InOrder implements AutoCloseable {
       return future.get();
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
-      throw new IllegalStateException("the check was interrupted", interrupted);
+      throw interrupted(interrupted);
     } catch (ExecutionException failure) {
       throw new IllegalStateException("the check failed", failure.getCause());
     }
+  }
+
+  private static IllegalStateException interrupted(@Nullable Throwable cause) {
+    return new IllegalStateException("the check was interrupted", cause);
   }
 
   @Override

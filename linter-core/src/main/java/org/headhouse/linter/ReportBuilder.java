@@ -5,6 +5,7 @@ import java.util.List;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.check.RepositoryClashes;
 import org.headhouse.linter.check.RuleCatalogue;
+import org.headhouse.linter.check.RuleFailure;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -29,7 +30,16 @@ final class ReportBuilder {
     units += outcome.units();
     results.addAll(outcome.results());
     notifications.addAll(outcome.notifications());
-    outcome.keys().forEach(key -> clashes.add(key).ifPresent(results::add));
+    outcome.keys().forEach(this::add);
+  }
+
+  // A rule may come from anywhere, so whatever it throws must not end the run.
+  private void add(FileOutcome.Key key) {
+    try {
+      clashes.add(key).ifPresent(results::add);
+    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
+      notifications.add(RuleFailure.of(key.rule(), key.location().file(), failure));
+    }
   }
 
   int files() {

@@ -2,6 +2,7 @@ package org.headhouse.linter;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
 import org.headhouse.linter.check.FileOutcome;
@@ -19,7 +20,7 @@ final class SingleFile {
       return check.check(input.path(), SiteLinter.read(input, limits));
     } catch (IOException exception) {
       return trouble(input, "the file cannot be read: " + reason(exception));
-    } catch (RuntimeException | StackOverflowError failure) {
+    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
       return trouble(input, "the tool failed on this file: " + failure);
     }
   }
@@ -31,7 +32,10 @@ final class SingleFile {
     if (exception instanceof NoSuchFileException) {
       return "it does not exist";
     }
-    String message = exception.getMessage();
+    String message =
+        exception instanceof FileSystemException failure && failure.getReason() != null
+            ? failure.getReason()
+            : exception.getMessage();
     return message == null ? exception.getClass().getSimpleName() : message;
   }
 

@@ -45,6 +45,9 @@ public record SiteInput(String path, Content content) {
   private static byte[] readAtMost(Path file, int most) throws IOException {
     try (InputStream in = Files.newInputStream(file)) {
       return in.readNBytes(most);
+    } catch (IOException exception) {
+      // What is said of a folder differs from system to system.
+      throw Files.isDirectory(file) ? new IOException("it is a folder", exception) : exception;
     }
   }
 }

@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.ServiceLoader;
 import java.util.stream.Stream;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
@@ -193,7 +192,7 @@ public final class SiteLinter {
       return this;
     }
 
-    /** Takes the rules that other jars offer through {@link ServiceLoader}. */
+    /** Takes the rules that other jars offer through {@link java.util.ServiceLoader}. */
     public Builder rulesFrom(ClassLoader loader) {
       this.services = loader;
       return this;
@@ -202,7 +201,7 @@ public final class SiteLinter {
     private List<Rule> allRules() {
       List<Rule> all = new ArrayList<>(BuiltInRules.all());
       if (services != null) {
-        ServiceLoader.load(Rule.class, services).forEach(all::add);
+        all.addAll(OfferedRules.from(services));
       }
       all.addAll(extraRules);
       return all;
@@ -213,7 +212,8 @@ public final class SiteLinter {
      *
      * @throws IOException where the policy or the device types cannot be read; what is wrong inside
      *     them is a result of every check
-     * @throws IllegalArgumentException where two rules have one id
+     * @throws IllegalArgumentException where two rules have one id, or a rule of another jar cannot
+     *     be used
      */
     public SiteLinter build() throws IOException {
       return new SiteLinter(this);

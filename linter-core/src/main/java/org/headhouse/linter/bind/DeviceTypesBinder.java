@@ -12,6 +12,7 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
@@ -71,12 +72,12 @@ public final class DeviceTypesBinder {
       return field.parsed(Quantities::unitLoad);
     }
     Double load = cursor.node() instanceof Scalar scalar ? load(scalar) : null;
-    if (load == null || load <= 0) {
+    if (load != null && load > HEAVIEST && isText(cursor)) {
+      return tooHeavy(field.doubts(), cursor);
+    }
+    if (load == null || load <= 0 || load > HEAVIEST) {
       field.doubts().add();
       return new Setting.Faulty<>(cursor.place());
-    }
-    if (load > HEAVIEST) {
-      return tooHeavy(field.doubts(), cursor);
     }
     return new Setting.Given<>(load, cursor.place());
   }
@@ -89,6 +90,11 @@ public final class DeviceTypesBinder {
     };
   }
 
+  private static boolean isText(Cursor cursor) {
+    return cursor.node() instanceof Scalar scalar && scalar.type() == CoreType.TEXT;
+  }
+
+  /** The schema bounds numbers, but cannot compute a fraction. */
   private static Setting<Double> tooHeavy(Doubts doubts, Cursor cursor) {
     doubts.tell(
         "schema.out-of-range",

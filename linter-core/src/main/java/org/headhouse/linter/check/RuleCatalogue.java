@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.Rule;
@@ -18,12 +19,13 @@ public final class RuleCatalogue {
   private final List<RepositoryRule> repositoryRules = new ArrayList<>();
 
   /**
-   * @throws IllegalArgumentException for an id that two rules have
+   * @throws IllegalArgumentException for an id that two rules have, and for a rule without a
+   *     descriptor
    */
   public RuleCatalogue(List<Rule> rules) {
     Map<String, Rule> byId = new LinkedHashMap<>();
     for (Rule rule : rules) {
-      RuleDescriptor descriptor = rule.descriptor();
+      RuleDescriptor descriptor = descriptor(rule);
       Rule other = byId.putIfAbsent(descriptor.id(), rule);
       if (other != null) {
         throw new IllegalArgumentException(
@@ -41,6 +43,16 @@ public final class RuleCatalogue {
       } else if (rule instanceof RepositoryRule repositoryRule) {
         repositoryRules.add(repositoryRule);
       }
+    }
+  }
+
+  // A rule may come from anywhere, and may make its descriptor only now.
+  private static RuleDescriptor descriptor(Rule rule) {
+    try {
+      return Objects.requireNonNull(rule.descriptor(), "it has none");
+    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
+      throw new IllegalArgumentException(
+          "the rule " + rule.getClass().getName() + " has no descriptor: " + failure, failure);
     }
   }
 

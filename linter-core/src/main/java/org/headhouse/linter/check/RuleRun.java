@@ -5,16 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Finding;
-import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.rule.Parameter;
+import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
+import org.jspecify.annotations.Nullable;
 
 /** Runs the rules on one site; a rule that fails is told of, and the others go on. */
 final class RuleRun {
@@ -44,14 +46,19 @@ final class RuleRun {
     int before = findings.size();
     try {
       rule.check(site, new Context(rule.descriptor()));
-    } catch (RuntimeException | StackOverflowError failure) {
+    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
       findings.subList(before, findings.size()).clear();
-      notifications.add(
-          new Notification(
-              Level.ERROR,
-              "the rule " + rule.descriptor().id() + " failed: " + failure,
-              site.source().path(),
-              rule.descriptor().id()));
+      notifications.add(RuleFailure.of(rule.descriptor().id(), site.source().path(), failure));
+    }
+  }
+
+  /** What a rule over all sites remembers of this one; null where there is nothing. */
+  @Nullable Setting<String> key(RepositoryRule rule, Site site) {
+    try {
+      return rule.key(site);
+    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
+      notifications.add(RuleFailure.of(rule.descriptor().id(), site.source().path(), failure));
+      return null;
     }
   }
 
@@ -84,6 +91,9 @@ final class RuleRun {
 
     @Override
     public void report(Finding finding) {
+      if (!finding.rule().equals(rule.id())) {
+        throw new IllegalArgumentException("it reported a finding of " + finding.rule());
+      }
       findings.add(finding);
     }
   }

@@ -54,6 +54,7 @@ public final class SiteCheck {
     Site site = bound.model();
     rules.forEach(rule -> run.run(rule, site));
     findings.addAll(run.findings());
+    List<FileOutcome.Key> keys = keys(site, run);
     List<Notification> notifications = new ArrayList<>(run.notifications());
     if (bound.doubtful() && faults.isEmpty()) {
       notifications.add(
@@ -61,7 +62,7 @@ public final class SiteCheck {
               Level.ERROR, "a value was not understood, and the schema accepts it", path, null));
     }
     return new FileOutcome(
-        suppressed(document, findings, site), notifications, keys(site), site.units().size());
+        suppressed(document, findings, site), notifications, keys, site.units().size());
   }
 
   private List<Result> suppressed(Document document, List<Finding> findings, Site site) {
@@ -81,10 +82,10 @@ public final class SiteCheck {
     return leveller.results(findings, locations);
   }
 
-  private List<FileOutcome.Key> keys(Site site) {
+  private List<FileOutcome.Key> keys(Site site, RuleRun run) {
     List<FileOutcome.Key> keys = new ArrayList<>();
     for (RepositoryRule rule : setup.rules().repositoryRules()) {
-      if (rule.key(site) instanceof Setting.Given<String> given) {
+      if (run.key(rule, site) instanceof Setting.Given<String> given) {
         keys.add(
             new FileOutcome.Key(
                 rule.descriptor().id(),

@@ -14,6 +14,7 @@ import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Scalar;
+import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a policy whose form the schema has looked at; what the schema refused is passed over. */
@@ -44,11 +45,28 @@ public final class PolicyReader {
     return new Policy(ruleSet(root.get("rule-set")), levels, parameters);
   }
 
-  private static int ruleSet(@Nullable Cursor cursor) {
+  private int ruleSet(@Nullable Cursor cursor) {
     String text = text(cursor);
-    return text != null && text.matches("[1-9][0-9]{0,3}")
-        ? Integer.parseInt(text)
-        : Policy.NEWEST_RULE_SET;
+    if (cursor == null || text == null || !text.matches("[1-9][0-9]{0,3}")) {
+      return Policy.NEWEST_RULE_SET;
+    }
+    int number = Integer.parseInt(text);
+    if (number > Policy.NEWEST_RULE_SET) {
+      findings.add(unknownRuleSet(number, cursor));
+    }
+    return number;
+  }
+
+  private static Finding unknownRuleSet(int number, Cursor cursor) {
+    return Finding.of(
+        "schema.out-of-range",
+        cursor.place(),
+        new Message(
+            "there is no rule set " + number,
+            "the rules that it has besides those of rule set "
+                + Policy.NEWEST_RULE_SET
+                + " are not checked",
+            "take the version of the tool that has it, or write " + Policy.NEWEST_RULE_SET));
   }
 
   private void rule(Mapping.Entry entry, Cursor rules) {
@@ -81,17 +99,17 @@ public final class PolicyReader {
     }
     Cursor value = parent.valueOf(entry);
     String written = text(value);
-    if (written == null) {
-      return;
-    }
-    if (parameter.get().type().parse(written).isPresent()) {
+    if (written != null && parameter.get().type().parse(written).isPresent()) {
       parameters.computeIfAbsent(rule.id(), id -> new HashMap<>()).put(name, written);
-    } else {
-      findings.add(badParameter(parameter.get(), written, value));
+    } else if (written != null) {
+      findings.add(badParameter(parameter.get(), "\"" + written + "\"", written, value));
+    } else if (value.node() instanceof Sequence) {
+      findings.add(badParameter(parameter.get(), "a list", "", value));
     }
   }
 
-  private static Finding badParameter(Parameter<?> parameter, String written, Cursor value) {
+  private static Finding badParameter(
+      Parameter<?> parameter, String quoted, String written, Cursor value) {
     String remedy =
         Nearest.to(written, parameter.type().words())
             .map(near -> "write " + near)
@@ -100,7 +118,7 @@ public final class PolicyReader {
         "schema.bad-value",
         value.place(),
         new Message(
-            "the parameter \"" + parameter.name() + "\" cannot be \"" + written + "\"",
+            "the parameter \"" + parameter.name() + "\" cannot be " + quoted,
             "it is " + parameter.type().describe(),
             remedy));
   }

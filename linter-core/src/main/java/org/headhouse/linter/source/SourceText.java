@@ -1,7 +1,10 @@
 package org.headhouse.linter.source;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The decoded text of one file, with its lines.
@@ -13,6 +16,7 @@ import java.util.List;
 public final class SourceText {
   private final String path;
   private final String text;
+  private volatile int @Nullable [] startsOfLines;
 
   /**
    * @param path how the file is called in results, with forward slashes
@@ -66,14 +70,9 @@ public final class SourceText {
 
   /** The empty region at an index of the text. */
   public Region at(int offset) {
-    int line = 1;
-    int start = 0;
-    for (int i = 0; i < offset; i++) {
-      if (endsLine(i)) {
-        line++;
-        start = i + 1;
-      }
-    }
+    int found = Arrays.binarySearch(startsOfLines(), offset);
+    int line = found >= 0 ? found + 1 : -found - 1;
+    int start = startOfLine(line);
     return Region.onLine(line, 1 + text.codePointCount(start, offset), 0);
   }
 
@@ -93,18 +92,22 @@ public final class SourceText {
   }
 
   private int startOfLine(int number) {
-    int line = 1;
-    int start = 0;
-    for (int i = 0; line < number; i++) {
-      if (i == text.length()) {
-        return -1;
-      }
-      if (endsLine(i)) {
-        line++;
-        start = i + 1;
-      }
+    int[] starts = startsOfLines();
+    return number <= starts.length ? starts[number - 1] : -1;
+  }
+
+  /** Counted when first asked for: most files have nothing to tell, and some have much. */
+  private int[] startsOfLines() {
+    int[] known = startsOfLines;
+    if (known == null) {
+      known =
+          IntStream.concat(
+                  IntStream.of(0),
+                  IntStream.range(0, text.length()).filter(this::endsLine).map(i -> i + 1))
+              .toArray();
+      startsOfLines = known;
     }
-    return start;
+    return known;
   }
 
   /** Whether a line ends with the character at an index; CR LF ends it with the LF. */

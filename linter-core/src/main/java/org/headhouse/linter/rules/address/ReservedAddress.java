@@ -28,7 +28,7 @@ public final class ReservedAddress implements SiteRule {
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       if (address != null && isReserved(address)) {
-        boolean allowedByType = address > HIGHEST && unit.type().addressLimit() > HIGHEST;
+        boolean allowedByType = address > HIGHEST && address <= unit.type().addressLimit();
         Finding finding = context.finding(unit.address().place(), message(unit, address));
         context.report(allowedByType ? finding.at(Level.WARNING) : finding);
       }

@@ -27,8 +27,12 @@ final class Folded {
 
   private static String foldedByUnicode(String name) {
     String compatible = Normalizer.normalize(name, Normalizer.Form.NFKC);
-    String lower = compatible.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
-    String again = Normalizer.normalize(lower, Normalizer.Form.NFKC);
-    return again.strip().replaceAll("[\\s\\p{Z}]+", " ");
+    String folded = Normalizer.normalize(foldedCase(compatible), Normalizer.Form.NFKC);
+    return folded.strip().replaceAll("[\\s\\p{Z}]+", " ");
+  }
+
+  /** By way of small letters, since only the small sharp s becomes SS. */
+  private static String foldedCase(String text) {
+    return text.toLowerCase(Locale.ROOT).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
   }
 }

@@ -1,0 +1,181 @@
+package org.headhouse.linter;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
+import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rules.BuiltInRules;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Which package may know which, and what no class may do. */
+class ArchitectureTest {
+  private static final String ROOT = "org.headhouse.linter";
+  private static final JavaClasses OURS =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages(ROOT);
+
+  /** The packages follow the way of the data; each may know those that are listed. */
+  @ParameterizedTest
+  @CsvSource({
+    "source, ''",
+    "line, ''",
+    "result, source",
+    "yaml, source result",
+    "site, source",
+    "bind, source result yaml site",
+    "schema, source result yaml",
+    "rule, source result site",
+    "rules, source result site rule line",
+    "policy, source result yaml rule",
+    "check, source result yaml site bind schema rule policy",
+    "report, source result rule"
+  })
+  void packagesKnowOnlyThoseBeforeThem(String name, String known) {
+    String[] allowed =
+        Stream.concat(
+                Stream.of(name), Arrays.stream(known.split(" ")).filter(one -> !one.isEmpty()))
+            .map(one -> ROOT + "." + one + "..")
+            .toArray(String[]::new);
+    DescribedPredicate<JavaClass> others =
+        resideInAnyPackage(ROOT + "..").and(not(resideInAnyPackage(allowed)));
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + "." + name + "..")
+        .should()
+        .dependOnClassesThat(others)
+        .allowEmptyShould(name.equals("line"))
+        .check(OURS);
+  }
+
+  /** Libraries stay behind the packages that are made for them. */
+  @ParameterizedTest
+  @CsvSource({
+    "org.yaml.snakeyaml.., yaml",
+    "com.networknt.., schema",
+    "tools.jackson.., schema report",
+    "javax.xml.., report"
+  })
+  void librariesAreKnownInOnePlace(String library, String places) {
+    String[] allowed =
+        Arrays.stream(places.split(" ")).map(one -> ROOT + "." + one + "..").toArray(String[]::new);
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(allowed)
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library)
+        .check(OURS);
+  }
+
+  @Test
+  void nothingKnowsMavenOrANetwork() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage(
+                "org.apache.maven..", "org.codehaus..", "java.net..", "javax.net..", "java.rmi.."))
+        .orShould()
+        .dependOnClassesThat()
+        .haveNameMatching("java\\.nio\\.channels\\..*Socket.*")
+        .check(OURS);
+  }
+
+  @Test
+  void nothingPrintsOrEndsTheProgram() {
+    NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS.check(OURS);
+    noClasses()
+        .should()
+        .callMethod(System.class, "exit", int.class)
+        .orShould()
+        .callMethodWhere(target(owner(assignableTo(Runtime.class))))
+        .orShould()
+        .callMethod(
+            Thread.class,
+            "setDefaultUncaughtExceptionHandler",
+            Thread.UncaughtExceptionHandler.class)
+        .check(OURS);
+  }
+
+  /** Final is not enough where the value itself can change. */
+  @Test
+  void nothingStaticCanChange() {
+    fields().that().areStatic().should().beFinal().check(OURS);
+    noFields()
+        .that()
+        .areStatic()
+        .and()
+        .doNotHaveModifier(JavaModifier.SYNTHETIC)
+        .should()
+        .haveRawType(MUTABLE)
+        .check(OURS);
+  }
+
+  private static final DescribedPredicate<JavaClass> MUTABLE =
+      DescribedPredicate.describe(
+          "an array, a builder or a collection of the kind that changes",
+          type ->
+              type.isArray()
+                  || type.getName()
+                      .matches("java\\.util\\.(Array|Hash|Tree|Linked|Enum|concurrent).*")
+                  || type.getName().matches("java\\.lang\\.(ThreadLocal|String(Builder|Buffer))"));
+
+  @Test
+  void rulesAreFinalAndKeepNothing() {
+    DescribedPredicate<JavaClass> rules =
+        assignableTo(Rule.class).and(resideInAPackage(ROOT + ".rules.."));
+    classes().that(rules).should().haveModifier(JavaModifier.FINAL).check(OURS);
+    noFields().that().areDeclaredInClassesThat(rules).should().notBeStatic().check(OURS);
+    assertThat(OURS.stream().filter(rules))
+        .hasSameSizeAs(BuiltInRules.all())
+        .allSatisfy(
+            rule ->
+                assertThat(BuiltInRules.all())
+                    .anyMatch(one -> rule.isEquivalentTo(one.getClass())));
+  }
+
+  static List<Path> packages() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("src", "main", "java"))) {
+      return files
+          .filter(file -> file.toString().endsWith(".java"))
+          .map(Path::getParent)
+          .distinct()
+          .sorted()
+          .toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("packages")
+  void everyPackageSaysWhatItIsFor(Path folder) throws IOException {
+    assertThat(Files.readString(folder.resolve("package-info.java")))
+        .matches(
+            "(?s)/\\*\\*\\n \\* [A-Z].+?\\. ?.*\\*/\\n@NullMarked\\npackage .*"
+                + "|(?s)/\\*\\* [A-Z].+\\. \\*/\\n@NullMarked\\npackage .*");
+  }
+}

@@ -1,0 +1,49 @@
+package org.headhouse.linter;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+
+/** A program of its own, which {@link SmallHeapTest} starts with little memory. */
+final class SmallHeap {
+  private SmallHeap() {}
+
+  /** Checks the files of a folder, or a stream of sites, and prints what was found. */
+  public static void main(String[] arguments) throws IOException {
+    SiteLinter linter = SiteLinter.builder().threads(2).build();
+    CheckReport report =
+        arguments[0].equals("stream")
+            ? linter.check(sites(Integer.parseInt(arguments[1])))
+            : linter.checkFiles(files(Path.of(arguments[0])));
+    System.out.println(report.files() + " files");
+    report.results().stream().map(SmallHeap::line).distinct().forEach(System.out::println);
+    report.notifications().stream().map(Notification::text).forEach(System.out::println);
+  }
+
+  private static String line(Result result) {
+    String file = result.location().file();
+    return file.substring(file.lastIndexOf('/') + 1) + " " + result.rule();
+  }
+
+  private static List<Path> files(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.sorted().collect(Collectors.toList());
+    }
+  }
+
+  /** Sites of 100 KB with a fault each, so that each leaves a result behind. */
+  private static Stream<SiteInput> sites(int number) {
+    String text = Example.with("address: 3", "address: 4") + "# filling\n".repeat(10_000);
+    return IntStream.range(0, number)
+        .mapToObj(
+            i ->
+                SiteInput.text(
+                    "site-" + i + "/example.yaml", text.replace("site: example", "site: s" + i)));
+  }
+}

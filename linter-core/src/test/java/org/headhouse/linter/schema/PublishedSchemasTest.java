@@ -1,0 +1,177 @@
+package org.headhouse.linter.schema;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.yaml.Document;
+import org.headhouse.linter.yaml.Node;
+import org.headhouse.linter.yaml.YamlReader;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The published schemas help an editor: they are complete, valid and have examples that hold. */
+class PublishedSchemasTest {
+  private static final Path SAMPLES = Path.of("..", "sample-sites");
+
+  private static JsonNode schema(FileKind kind) {
+    return JsonMapper.shared().readTree(PublishedSchemas.text(kind));
+  }
+
+  private static SchemaRegistry registry() {
+    Map<String, String> texts = new HashMap<>();
+    for (FileKind kind : FileKind.values()) {
+      texts.put(schema(kind).path("$id").asString(), PublishedSchemas.text(kind));
+    }
+    return SchemaRegistry.withDefaultDialect(
+        SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(texts));
+  }
+
+  /** An id that changes would break the comment by which files name their schema. */
+  @ParameterizedTest
+  @CsvSource({
+    "SITE, https://headhouse.org/linter/1/site.schema.json",
+    "DEVICE_TYPES, https://headhouse.org/linter/1/device-types.schema.json",
+    "POLICY, https://headhouse.org/linter/1/policy.schema.json"
+  })
+  void idsStay(FileKind kind, String id) {
+    assertThat(schema(kind).path("$id").asString()).isEqualTo(id);
+  }
+
+  /** JSON Schema 2020-12, with the meta-schema that the library brings along. */
+  @ParameterizedTest
+  @EnumSource(FileKind.class)
+  void areValid(FileKind kind) {
+    String dialect = "https://json-schema.org/draft/2020-12/schema";
+    assertThat(schema(kind).path("$schema").asString()).isEqualTo(dialect);
+    Schema metaSchema = registry().getSchema(SchemaLocation.of(dialect));
+    assertThat(metaSchema.validate(schema(kind))).isEmpty();
+    JsonNode broken = JsonMapper.shared().readTree("{\"type\": \"sting\", \"minimum\": \"1\"}");
+    assertThat(metaSchema.validate(broken)).hasSizeGreaterThan(1);
+  }
+
+  /** A part of a schema with the pointer that leads to it. */
+  private record Part(String pointer, JsonNode node) {}
+
+  /** Every schema inside a schema: properties, definitions, items and the like. */
+  private static void collect(Part part, List<Part> parts) {
+    parts.add(part);
+    for (String map : List.of("properties", "$defs")) {
+      for (Map.Entry<String, JsonNode> entry : part.node.path(map).properties()) {
+        collect(new Part(part.pointer + "/" + map + "/" + entry.getKey(), entry.getValue()), parts);
+      }
+    }
+    for (String one : List.of("items", "additionalProperties", "if", "then", "else")) {
+      if (part.node.path(one).isObject()) {
+        collect(new Part(part.pointer + "/" + one, part.node.path(one)), parts);
+      }
+    }
+  }
+
+  private static List<Part> parts(FileKind kind) {
+    List<Part> parts = new ArrayList<>();
+    collect(new Part("", schema(kind)), parts);
+    return parts;
+  }
+
+  @ParameterizedTest
+  @EnumSource(FileKind.class)
+  void everyKeyHasATitleADescriptionAndAnExample(FileKind kind) {
+    List<Part> keys =
+        parts(kind).stream().filter(part -> part.pointer.matches(".*/properties/[^/]+")).toList();
+    assertThat(keys).hasSizeGreaterThan(5);
+    for (Part key : keys) {
+      assertThat(key.node.path("title").asString("")).as(key.pointer).matches("[A-Z].*[^.]");
+      assertThat(key.node.path("description").asString("")).as(key.pointer).matches("[A-Z].*\\.");
+      assertThat(key.node.path("examples").size()).as(key.pointer).isPositive();
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(FileKind.class)
+  void everyDefinitionHasATitleAndEveryValueAnExample(FileKind kind) {
+    for (Part part : parts(kind)) {
+      boolean isDefinition = part.pointer.matches("/\\$defs/[^/]+");
+      boolean isValue = isDefinition && !part.node.path("type").asString("").equals("object");
+      if (isDefinition) {
+        assertThat(part.node.path("title").asString("")).as(part.pointer).isNotEmpty();
+      }
+      if (isValue) {
+        assertThat(part.node.has("examples") || part.node.has("enum")).as(part.pointer).isTrue();
+      }
+    }
+  }
+
+  /** An object that takes any key would let a misspelt one pass. */
+  @ParameterizedTest
+  @EnumSource(FileKind.class)
+  void everyBlockOfKeysIsClosed(FileKind kind) {
+    for (Part part : parts(kind)) {
+      if (part.node.has("properties")) {
+        assertThat(part.node.path("additionalProperties").asBoolean(true))
+            .as(part.pointer)
+            .isFalse();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(FileKind.class)
+  void everyExampleAndDefaultHolds(FileKind kind) {
+    String id = schema(kind).path("$id").asString();
+    int examples = 0;
+    for (Part part : parts(kind)) {
+      Schema schema = registry().getSchema(SchemaLocation.of(id + "#" + part.pointer));
+      for (JsonNode example : part.node.path("examples")) {
+        assertThat(schema.validate(example)).as("%s: %s", part.pointer, example).isEmpty();
+        examples++;
+      }
+      if (part.node.has("default")) {
+        assertThat(schema.validate(part.node.path("default"))).as(part.pointer).isEmpty();
+      }
+    }
+    assertThat(examples).isGreaterThan(5);
+  }
+
+  static List<Path> samples() throws IOException {
+    try (Stream<Path> files = Files.walk(SAMPLES.resolve("sites"))) {
+      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void theSampleSitesAreAccepted(Path file) throws IOException {
+    assertAccepted(FileKind.SITE, file);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"DEVICE_TYPES, device-types.yaml", "POLICY, linter.yaml"})
+  void theSettingsOfTheSampleSitesAreAccepted(FileKind kind, String file) throws IOException {
+    assertAccepted(kind, SAMPLES.resolve(file));
+  }
+
+  private static void assertAccepted(FileKind kind, Path file) throws IOException {
+    SourceText source = new SourceText(file.toString(), Files.readString(file));
+    Document document = new YamlReader(Limits.DEFAULT).read(source);
+    Node.Valued root = Objects.requireNonNull(document.root());
+    assertThat(new SchemaCheck(kind).explain(root)).isEmpty();
+  }
+}

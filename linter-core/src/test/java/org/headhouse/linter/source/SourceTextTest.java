@@ -1,0 +1,65 @@
+package org.headhouse.linter.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/** Lines and columns are those of the parser, which follow YAML 1.1, section 5.4. */
+class SourceTextTest {
+
+  @ParameterizedTest
+  @CsvSource({
+    "'', 1",
+    "'a', 1",
+    "'a\n', 2",
+    "'a\r\n', 2",
+    "'a\rb', 2",
+    "'a\r\r\nb', 3",
+    "'a\u0085b', 2",
+    "'a\u2028b\u2029c', 3",
+    "'a\u000Bb\u000Cc', 1"
+  })
+  void countsLines(String text, int lines) {
+    assertThat(new SourceText("a.yaml", text).lines()).hasSize(lines);
+    assertThat(new SourceText("a.yaml", text).at(text.length()).startLine()).isEqualTo(lines);
+  }
+
+  @Test
+  void agreesWithTheParserAtEveryCharacter() {
+    Random random = new Random(54);
+    String[] pieces = {
+      "a", "b ", "\n", "\r\n", "\r", "\u0085", "\u2028", "\u2029", "\u00E9", "\uD83C\uDF31"
+    };
+    for (int i = 0; i < 500; i++) {
+      StringBuilder text = new StringBuilder();
+      random.ints(30, 0, pieces.length).forEach(n -> text.append(pieces[n]));
+      assertAgreement(text.toString());
+    }
+  }
+
+  private static void assertAgreement(String text) {
+    SourceText source = new SourceText("a.yaml", text);
+    StreamReader parser = new StreamReader(text);
+    List<String> lines = source.lines();
+    int offset = 0;
+    List<Region> seen = new ArrayList<>();
+    while (offset < text.length()) {
+      Region at = source.at(offset);
+      assertThat(at.startLine()).as(text).isEqualTo(parser.getLine() + 1);
+      assertThat(at.startColumn()).as(text).isEqualTo(parser.getColumn() + 1);
+      assertThat(source.offset(at.startLine(), at.startColumn())).as(text).isEqualTo(offset);
+      assertThat(source.line(at.startLine())).as(text).isEqualTo(lines.get(at.startLine() - 1));
+      seen.add(at);
+      offset += Character.charCount(text.codePointAt(offset));
+      parser.forward();
+    }
+    assertThat(seen).doesNotHaveDuplicates().isSorted();
+    assertThat(source.line(lines.size() + 1)).isEmpty();
+  }
+}
