@@ -19,6 +19,6 @@ build.says('Checks the sites of a repository, and fails the build where a rule i
   build.says("Wrote target/linter/${kind}.schema.json")
 }
 
-// Nothing is written anywhere else.
-assert basedir.list().sort() == ['build.log', 'faulty', 'invoker.properties', 'sites', 'target', 'verify.groovy']
+// Nothing else was written; .mvn is of the test itself.
+assert (basedir.list() - '.mvn').sort() == ['build.log', 'faulty', 'invoker.properties', 'sites', 'target', 'verify.groovy']
 return true
