@@ -31,8 +31,8 @@ final class SiteFiles {
    */
   SiteFiles(Path folder, List<String> includes, List<String> excludes, List<Path> others) {
     this.folder = folder;
-    this.includes = includes.stream().map(String::strip).toList();
-    this.excludes = excludes.stream().map(String::strip).toList();
+    this.includes = includes.stream().map(SiteFiles::pattern).toList();
+    this.excludes = excludes.stream().map(SiteFiles::pattern).toList();
     this.others = new HashSet<>(others.stream().map(SiteFiles::real).toList());
   }
 
@@ -96,8 +96,13 @@ final class SiteFiles {
   }
 
   private static boolean matchesAny(List<String> patterns, String name) {
-    return patterns.stream()
-        .anyMatch(pattern -> SelectorUtils.matchPath(pattern.replace('\\', '/'), name, "/", true));
+    return patterns.stream().anyMatch(pattern -> SelectorUtils.matchPath(pattern, name, "/", true));
+  }
+
+  /** With forward slashes; the name of a folder stands for all that is in it. */
+  private static String pattern(String written) {
+    String pattern = written.strip().replace('\\', '/');
+    return pattern.endsWith("/") ? pattern + "**" : pattern;
   }
 
   /** The one path of a file that may be reached by several. */
