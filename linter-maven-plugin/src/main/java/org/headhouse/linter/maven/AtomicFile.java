@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.jspecify.annotations.Nullable;
 
@@ -22,26 +24,34 @@ final class AtomicFile {
   // The writers throw what their formats throw; here all of it means that the file is not written.
   @SuppressWarnings("IllegalCatch")
   static void write(Path file, Writer writer) throws MojoExecutionException {
-    Path beside = null;
+    // Not a temporary file of the library: that one is closed to all but its owner, and stays so.
+    Path beside = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
     try {
-      Path folder = file.toAbsolutePath().getParent();
-      Files.createDirectories(folder);
-      beside = Files.createTempFile(folder, file.getFileName().toString(), ".part");
-      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(beside))) {
+      createFolder(file.toAbsolutePath().getParent());
+      try (OutputStream out =
+          new BufferedOutputStream(Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW))) {
         writer.write(out);
       }
       Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException failure) {
+      delete(beside);
+      throw FileTrouble.of(file + " cannot be written", failure);
     } catch (Exception failure) {
       delete(beside);
       throw new MojoExecutionException(file + " cannot be written: " + failure, failure);
     }
   }
 
-  private static void delete(@Nullable Path file) {
+  /** Creating a folder that is there already fails where it is a link to one. */
+  private static void createFolder(@Nullable Path folder) throws IOException {
+    if (folder != null && !Files.isDirectory(folder)) {
+      Files.createDirectories(folder);
+    }
+  }
+
+  private static void delete(Path file) {
     try {
-      if (file != null) {
-        Files.deleteIfExists(file);
-      }
+      Files.deleteIfExists(file);
     } catch (IOException leftBehind) {
       // The failure that led here is told; a rest in the output folder is no second one.
     }

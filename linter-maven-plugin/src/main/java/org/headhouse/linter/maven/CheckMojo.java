@@ -1,12 +1,9 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -33,7 +30,7 @@ public final class CheckMojo extends AbstractMojo {
   @Parameter(property = "linter.sites", defaultValue = "${basedir}/sites")
   private File sites = new File("sites");
 
-  /** Which files of the folder are sites. */
+  /** Which files of the folder are sites; files and folders with a dot in front never are. */
   @Parameter(property = "linter.includes", defaultValue = "**/*.yaml,**/*.yml")
   private List<String> includes = List.of();
 
@@ -90,6 +87,9 @@ public final class CheckMojo extends AbstractMojo {
     }
     Level failing = Levels.of("linter.failLevel", failLevel);
     Level printed = Levels.of("linter.printLevel", printLevel);
+    if (threads != null && threads < 1) {
+      throw new MojoExecutionException("linter.threads cannot be " + threads + ": write 1 or more");
+    }
     SettingsFiles settings = SettingsFiles.find(sites.toPath(), policy, deviceTypes);
     List<Path> files = files(settings);
     CheckReport report = check(files, settings);
@@ -108,8 +108,7 @@ public final class CheckMojo extends AbstractMojo {
       throw new MojoExecutionException(
           "linter.sites names " + sites + ", which does not exist: write the folder of the sites");
     }
-    Set<Path> others = new HashSet<>(settings.all());
-    List<Path> files = new SiteFiles(path, includes, excludes, others).find();
+    List<Path> files = new SiteFiles(path, includes, excludes, settings.all()).find();
     if (files.isEmpty() && !allowEmpty) {
       throw new MojoExecutionException(
           "no file in "
@@ -124,37 +123,26 @@ public final class CheckMojo extends AbstractMojo {
   private CheckReport check(List<Path> files, SettingsFiles settings)
       throws MojoExecutionException {
     int number = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-    if (number < 1) {
-      throw new MojoExecutionException("linter.threads cannot be " + number + ": write 1 or more");
-    }
+    // More threads than files would be started for nothing.
     SiteLinter.Builder builder =
-        SiteLinter.builder().threads(number).rulesFrom(CheckMojo.class.getClassLoader());
+        SiteLinter.builder().threads(Math.max(1, Math.min(number, files.size())));
     if (settings.policy() != null) {
       builder.policy(input(settings.policy()));
     }
     if (settings.deviceTypes() != null) {
       builder.deviceTypes(input(settings.deviceTypes()));
     }
-    try {
-      Stream<SiteInput> inputs = files.stream().map(this::input);
-      return builder.build().check(inputs, new ProgressLog(getLog(), files.size()));
-    } catch (IOException unreadable) {
-      throw new MojoExecutionException(
-          "the policy or the device types cannot be read: " + unreadable.getMessage(), unreadable);
-    } catch (IllegalArgumentException wrongRule) {
-      throw new MojoExecutionException(String.valueOf(wrongRule.getMessage()), wrongRule);
-    }
+    Stream<SiteInput> inputs = files.stream().map(this::input);
+    return Linters.build(builder).check(inputs, new ProgressLog(getLog(), files.size()));
   }
 
   private SiteInput input(Path file) {
-    Path base = basedir.toPath().toAbsolutePath().normalize();
-    Path absolute = file.toAbsolutePath().normalize();
-    Path shown = absolute.startsWith(base) ? base.relativize(absolute) : file;
-    return SiteInput.file(file, shown.toString().replace('\\', '/'));
+    return SiteInput.file(file, BuildFolder.of(basedir).shown(file));
   }
 
   private void write(CheckReport report, Level failing) throws MojoExecutionException {
-    Path folder = outputDirectory.toPath();
+    BuildFolder base = BuildFolder.of(basedir);
+    Path folder = base.output(outputDirectory);
     AtomicFile.write(
         folder.resolve("results.sarif"),
         out ->
@@ -162,5 +150,6 @@ public final class CheckMojo extends AbstractMojo {
     AtomicFile.write(
         folder.resolve("results-junit.xml"),
         out -> new JUnitReport(failing).write(report.results(), out));
+    getLog().info("Results are in " + base.shown(folder));
   }
 }

@@ -24,7 +24,8 @@ final class ConsoleReport {
   }
 
   void print(CheckReport report) {
-    for (Result result : report.at(printed)) {
+    List<Result> shown = printed == Level.NONE ? List.of() : report.at(printed);
+    for (Result result : shown) {
       TextReport.lines(result).forEach(line -> print(result.level(), line));
     }
     for (Notification notification : report.notifications()) {

@@ -1,6 +1,5 @@
 package org.headhouse.linter.maven;
 
-import java.io.IOException;
 import java.util.List;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -21,19 +20,11 @@ public final class RulesMojo extends AbstractMojo {
 
   @Override
   public void execute() throws MojoExecutionException {
-    List<RuleDescriptor> rules = rules();
+    List<RuleDescriptor> rules = Linters.build(SiteLinter.builder()).rules();
     if (rule == null) {
       rules.forEach(one -> getLog().info(line(one)));
     } else {
       page(rule, rules);
-    }
-  }
-
-  private static List<RuleDescriptor> rules() throws MojoExecutionException {
-    try {
-      return SiteLinter.builder().rulesFrom(RulesMojo.class.getClassLoader()).build().rules();
-    } catch (IOException | IllegalArgumentException wrong) {
-      throw new MojoExecutionException(String.valueOf(wrong.getMessage()), wrong);
     }
   }
 

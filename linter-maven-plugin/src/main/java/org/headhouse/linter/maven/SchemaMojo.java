@@ -20,12 +20,18 @@ public final class SchemaMojo extends AbstractMojo {
       defaultValue = "${project.build.directory}/linter")
   private File outputDirectory = new File("target/linter");
 
+  /** The folder that paths are shown from. */
+  @Parameter(defaultValue = "${basedir}", readonly = true)
+  private File basedir = new File("");
+
   @Override
   public void execute() throws MojoExecutionException {
+    BuildFolder base = BuildFolder.of(basedir);
+    Path output = base.output(outputDirectory);
     for (FileKind kind : FileKind.values()) {
-      Path file = outputDirectory.toPath().resolve(kind.schemaFile());
+      Path file = output.resolve(kind.schemaFile());
       AtomicFile.write(file, out -> out.write(PublishedSchemas.text(kind).getBytes(UTF_8)));
-      getLog().info("Wrote " + file);
+      getLog().info("Wrote " + base.shown(file));
     }
   }
 }

@@ -17,7 +17,10 @@ import org.jspecify.annotations.Nullable;
  */
 record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
 
-  /** What is named, else what lies beside the folder of sites. */
+  /**
+   * What is named, else what lies beside the folder of sites, else in it. One file is looked at
+   * like its folder, so that the checks of both agree.
+   */
   static SettingsFiles find(Path sites, @Nullable File policy, @Nullable File deviceTypes)
       throws MojoExecutionException {
     return new SettingsFiles(
@@ -29,7 +32,7 @@ record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
       Path sites, @Nullable File named, String property, String usual)
       throws MojoExecutionException {
     if (named == null) {
-      return beside(sites.toAbsolutePath().normalize(), usual);
+      return usual(sites.toAbsolutePath().normalize(), usual);
     }
     if (!named.isFile()) {
       throw new MojoExecutionException(
@@ -41,24 +44,27 @@ record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
     return named.toPath();
   }
 
-  /** One file may stand for the folder that it lies in, or for the folder above that. */
-  private static @Nullable Path beside(Path sites, String usual) {
-    Path folder = sites.getParent();
-    int steps = Files.isRegularFile(sites) ? 3 : 1;
-    for (int step = 0; step < steps && folder != null; step++) {
-      Path candidate = folder.resolve(usual);
-      if (Files.isRegularFile(candidate)) {
-        return candidate;
-      }
-      folder = folder.getParent();
-    }
-    return null;
+  private static @Nullable Path usual(Path sites, String name) {
+    return places(sites)
+        .map(place -> place.resolve(name))
+        .filter(Files::isRegularFile)
+        .findFirst()
+        .orElse(null);
   }
 
+  /** The folder of one file may be that of the site alone, with the folder of sites above it. */
+  private static Stream<Path> places(Path sites) {
+    Path above = sites.getParent();
+    if (above == null || !Files.isRegularFile(sites)) {
+      return Stream.of(above, sites).filter(Objects::nonNull);
+    }
+    Path secondAbove = above.getParent();
+    Path thirdAbove = secondAbove == null ? null : secondAbove.getParent();
+    return Stream.of(secondAbove, thirdAbove, above).filter(Objects::nonNull);
+  }
+
+  /** Those that there are. */
   List<Path> all() {
-    return Stream.of(policy, deviceTypes)
-        .filter(Objects::nonNull)
-        .map(file -> file.toAbsolutePath().normalize())
-        .toList();
+    return Stream.of(policy, deviceTypes).filter(Objects::nonNull).toList();
   }
 }

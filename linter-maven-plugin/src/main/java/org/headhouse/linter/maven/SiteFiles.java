@@ -8,12 +8,18 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.PatternSyntaxException;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.codehaus.plexus.util.SelectorUtils;
 
-/** Finds the files of sites in a folder; links to folders are not followed. */
+/**
+ * Finds the files of sites in a folder. Links to folders are not followed, and what is hidden by a
+ * dot in front of its name is left out. A link that leads nowhere is a site that cannot be read,
+ * not one that is not there.
+ */
 final class SiteFiles {
   private final Path folder;
   private final List<String> includes;
@@ -23,49 +29,88 @@ final class SiteFiles {
   /**
    * @param others files that may lie in the folder and are no sites
    */
-  SiteFiles(Path folder, List<String> includes, List<String> excludes, Set<Path> others) {
+  SiteFiles(Path folder, List<String> includes, List<String> excludes, List<Path> others) {
     this.folder = folder;
-    this.includes = includes;
-    this.excludes = excludes;
-    this.others = others;
+    this.includes = includes.stream().map(SiteFiles::pattern).toList();
+    this.excludes = excludes.stream().map(SiteFiles::pattern).toList();
+    this.others = new HashSet<>(others.stream().map(SiteFiles::real).toList());
   }
 
   /** The files, in the order of their paths. */
   List<Path> find() throws MojoExecutionException {
-    List<Path> files = new ArrayList<>();
+    List<String> names = new ArrayList<>();
     try {
-      Files.walkFileTree(
-          folder,
-          new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-              if (isSite(file)) {
-                files.add(file);
-              }
-              return FileVisitResult.CONTINUE;
-            }
-          });
+      // The folder itself may be a link.
+      Path root = folder.toRealPath();
+      Files.walkFileTree(root, new Finder(root, names));
     } catch (IOException unreadable) {
+      throw FileTrouble.of("the folder of sites cannot be read", unreadable);
+    } catch (PatternSyntaxException wrong) {
       throw new MojoExecutionException(
-          "the folder of sites cannot be read: " + unreadable, unreadable);
+          "linter.includes or linter.excludes has a pattern that cannot be read, \""
+              + wrong.getPattern()
+              + "\": correct it",
+          wrong);
     }
-    files.sort(Comparator.comparing(file -> name(file)));
-    return files;
+    names.sort(Comparator.naturalOrder());
+    return names.stream().map(folder::resolve).toList();
   }
 
-  private boolean isSite(Path file) {
-    String name = name(file);
-    return Files.isRegularFile(file)
-        && includes.stream().anyMatch(pattern -> matches(pattern, name))
-        && excludes.stream().noneMatch(pattern -> matches(pattern, name))
-        && !others.contains(file.toAbsolutePath().normalize());
+  private final class Finder extends SimpleFileVisitor<Path> {
+    private final Path root;
+    private final List<String> names;
+
+    Finder(Path root, List<String> names) {
+      this.root = root;
+      this.names = names;
+    }
+
+    @Override
+    public FileVisitResult preVisitDirectory(Path visited, BasicFileAttributes attributes) {
+      return visited.equals(root) || !isHidden(visited)
+          ? FileVisitResult.CONTINUE
+          : FileVisitResult.SKIP_SUBTREE;
+    }
+
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+      String name = root.relativize(file).toString().replace('\\', '/');
+      if (isFile(file, attributes)
+          && !isHidden(file)
+          && matchesAny(includes, name)
+          && !matchesAny(excludes, name)
+          && !others.contains(real(file))) {
+        names.add(name);
+      }
+      return FileVisitResult.CONTINUE;
+    }
   }
 
-  private String name(Path file) {
-    return folder.relativize(file).toString().replace('\\', '/');
+  private static boolean isFile(Path file, BasicFileAttributes attributes) {
+    return attributes.isRegularFile()
+        || (attributes.isSymbolicLink() && (Files.isRegularFile(file) || !Files.exists(file)));
   }
 
-  private static boolean matches(String pattern, String name) {
-    return SelectorUtils.matchPath(pattern.replace('\\', '/'), name, "/", true);
+  private static boolean isHidden(Path path) {
+    return path.getFileName().toString().startsWith(".");
+  }
+
+  private static boolean matchesAny(List<String> patterns, String name) {
+    return patterns.stream().anyMatch(pattern -> SelectorUtils.matchPath(pattern, name, "/", true));
+  }
+
+  /** With forward slashes; the name of a folder stands for all that is in it. */
+  private static String pattern(String written) {
+    String pattern = written.strip().replace('\\', '/');
+    return pattern.endsWith("/") ? pattern + "**" : pattern;
+  }
+
+  /** The one path of a file that may be reached by several. */
+  private static Path real(Path file) {
+    try {
+      return file.toRealPath();
+    } catch (IOException leadsNowhere) {
+      return file.toAbsolutePath().normalize();
+    }
   }
 }

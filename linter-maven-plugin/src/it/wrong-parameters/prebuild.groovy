@@ -1,0 +1,9 @@
+import java.nio.file.Files
+import java.nio.file.Path
+
+def sites = { String module -> basedir.toPath().resolve(module).resolve('sites') }
+
+// A folder that holds a link to itself has no end for whoever follows it.
+Files.createSymbolicLink(sites('circular-link').resolve('again'), Path.of('..', 'sites'))
+Files.createSymbolicLink(sites('unreadable-link').resolve('lost.yaml'), Path.of('no-such-file.yaml'))
+return true

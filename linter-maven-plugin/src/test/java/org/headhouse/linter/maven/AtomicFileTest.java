@@ -1,0 +1,113 @@
+package org.headhouse.linter.maven;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.xml.stream.XMLStreamException;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class AtomicFileTest {
+  @TempDir Path folder;
+
+  private static List<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void foldersAreMade() throws Exception {
+    Path file = folder.resolve("deep/down/results.txt");
+    AtomicFile.write(file, out -> out.write("all".getBytes(UTF_8)));
+    assertThat(file).hasContent("all");
+    assertThat(names(folder.resolve("deep/down"))).containsExactly("results.txt");
+  }
+
+  @Test
+  void readersSeeTheOldFileUntilTheNewOneIsWhole() throws Exception {
+    Path file = Files.writeString(folder.resolve("results.txt"), "old");
+    List<String> seen = new ArrayList<>();
+    AtomicFile.write(
+        file,
+        out -> {
+          out.write("new".getBytes(UTF_8));
+          out.flush();
+          seen.add(Files.readString(file));
+          seen.addAll(names(folder));
+        });
+    assertThat(seen).hasSize(3).startsWith("old", "results.txt");
+    assertThat(seen.get(2)).startsWith("results.txt.").endsWith(".part");
+    assertThat(file).hasContent("new");
+    assertThat(names(folder)).containsExactly("results.txt");
+  }
+
+  static List<Exception> failures() {
+    return List.of(
+        new IOException("no space left on device"),
+        new XMLStreamException("no space left on device"),
+        new IllegalStateException("no space left on device"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("failures")
+  void theOldFileStaysWhereWritingFails(Exception failure) throws Exception {
+    Path file = Files.writeString(folder.resolve("results.txt"), "old");
+    assertThatThrownBy(
+            () ->
+                AtomicFile.write(
+                    file,
+                    out -> {
+                      out.write("half".getBytes(UTF_8));
+                      throw failure;
+                    }))
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessageStartingWith(file + " cannot be written: ")
+        .hasMessageEndingWith("no space left on device")
+        .hasCause(failure);
+    assertThat(file).hasContent("old");
+    assertThat(names(folder)).containsExactly("results.txt");
+  }
+
+  @Test
+  void aFileInTheWayIsNamed() throws Exception {
+    Path inTheWay = Files.writeString(folder.resolve("target"), "");
+    assertThatThrownBy(() -> AtomicFile.write(inTheWay.resolve("results.txt"), out -> {}))
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessage(
+            inTheWay.resolve("results.txt")
+                + " cannot be written: "
+                + inTheWay
+                + ": a file stands where a folder is needed");
+  }
+
+  @Test
+  void theFolderMayBeALink() throws Exception {
+    Path real = Files.createDirectory(folder.resolve("real"));
+    Path link = Files.createSymbolicLink(folder.resolve("link"), real);
+    AtomicFile.write(link.resolve("results.txt"), out -> out.write('x'));
+    assertThat(names(real)).containsExactly("results.txt");
+  }
+
+  /** Build servers read the results as another user. */
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void theFileIsAsOpenAsAnyOther() throws Exception {
+    Path other = Files.writeString(folder.resolve("other.txt"), "");
+    Path file = folder.resolve("results.txt");
+    AtomicFile.write(file, out -> {});
+    assertThat(Files.getPosixFilePermissions(file)).isEqualTo(Files.getPosixFilePermissions(other));
+  }
+}
