@@ -69,7 +69,6 @@ class ArchitectureTest {
         .resideInAPackage(ROOT + "." + name + "..")
         .should()
         .dependOnClassesThat(others)
-        .allowEmptyShould(name.equals("line"))
         .check(OURS);
   }
 

@@ -1,14 +1,15 @@
 package org.headhouse.linter.line;
 
-import java.util.stream.IntStream;
+import java.util.List;
 
 /** The values that resistors are sold in. */
 public final class PreferredResistor {
 
   /** The E24 series of IEC 60063, two digits of each decade (from memory). */
-  private static final int[] E24 = {
-    10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47, 51, 56, 62, 68, 75, 82, 91
-  };
+  private static final List<Integer> E24 =
+      List.of(
+          10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47, 51, 56, 62, 68, 75,
+          82, 91);
 
   /** A computed value that misses a preferred one by less than this has only been rounded. */
   private static final double ROUNDING = 1e-9;
@@ -28,7 +29,7 @@ public final class PreferredResistor {
     double most = ohms * (1 + ROUNDING);
     int decade = (int) Math.floor(Math.log10(most));
     double step = Math.pow(10, decade - 1);
-    return IntStream.of(E24)
+    return E24.stream()
         .mapToDouble(digits -> digits * step)
         .filter(value -> value <= most)
         .max()

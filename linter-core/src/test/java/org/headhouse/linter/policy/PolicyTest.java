@@ -142,13 +142,13 @@ class PolicyTest {
   @ParameterizedTest
   @CsvSource({
     "choice: rihgt, cannot be \"rihgt\", write right",
-    "choice: up, cannot be \"up\", 'write one of left, right'",
-    "choice: [left], cannot be a list, 'write one of left, right'",
-    "voltage: 20, cannot be \"20\", write a voltage such as 20 mV",
-    "length: 20 s, cannot be \"20 s\", write a length such as 20 m",
-    "interval: soon, cannot be \"soon\", write a time such as 100 ms",
-    "percent: 0.7, cannot be \"0.7\", write a share such as 70 %",
-    "number: -1, cannot be \"-1\", write a number such as 0.66",
+    "choice: up, cannot be \"up\", 'it is one of left, right; write for example left'",
+    "choice: [left], cannot be a list, 'it is one of left, right; write for example left'",
+    "voltage: 20, cannot be \"20\", 'it is a voltage such as 20 mV; write for example 20 mV'",
+    "length: 20 s, cannot be \"20 s\", 'it is a length such as 20 m; write for example 20 m'",
+    "interval: soon, cannot be \"soon\", 'it is a time such as 100 ms; write for example 100 ms'",
+    "percent: 0.7, cannot be \"0.7\", 'it is a share such as 70 %; write for example 70 %'",
+    "number: -1, cannot be \"-1\", 'it is a number such as 0.66; write for example 0.66'",
   })
   void aParameterOfAnotherTypeIsTold(String written, String fact, String remedy)
       throws IOException {
