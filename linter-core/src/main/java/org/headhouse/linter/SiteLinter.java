@@ -12,11 +12,13 @@ import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.Setup;
 import org.headhouse.linter.check.SiteCheck;
+import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.BuiltInRules;
+import org.headhouse.linter.rules.traffic.BusyLine;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.SchemaCheck;
 import org.headhouse.linter.site.DeviceTypes;
@@ -61,7 +63,9 @@ public final class SiteLinter {
     this.settingsResults = settings.results();
     LocalDate today = LocalDate.now(builder.clock);
     LazySchema schema = new LazySchema(FileKind.SITE);
-    this.check = new SiteCheck(new Setup(rules, policy, types, limits, today), schema);
+    TransactionTimes times =
+        BusyLine.times(parameter -> policy.value(BusyLine.DESCRIPTOR, parameter));
+    this.check = new SiteCheck(new Setup(rules, policy, types, limits, today, times), schema);
   }
 
   /** What is needed of a file: one byte over the limit tells that it is over. */

@@ -48,12 +48,13 @@ class ArchitectureTest {
     "result, source",
     "yaml, source result",
     "site, source",
+    "figures, source site line",
     "bind, source result yaml site",
     "schema, source result yaml",
-    "rule, source result site",
-    "rules, source result site rule line",
+    "rule, source result site figures line",
+    "rules, source result site rule figures line",
     "policy, source result yaml rule",
-    "check, source result yaml site bind schema rule policy",
+    "check, source result yaml site bind schema rule policy figures line",
     "report, source result rule"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {

@@ -3,7 +3,7 @@ package org.headhouse.linter.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.headhouse.linter.policy.Policy;
+import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
@@ -20,16 +20,16 @@ import org.jspecify.annotations.Nullable;
 
 /** Runs the rules on one site; a rule that fails is told of, and the others go on. */
 final class RuleRun {
-  private final Policy policy;
-  private final DeviceTypes types;
-  private final LocalDate today;
+  private final Setup setup;
+  private final Site site;
+  private final LineFigures figures;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
 
-  RuleRun(Policy policy, DeviceTypes types, LocalDate today) {
-    this.policy = policy;
-    this.types = types;
-    this.today = today;
+  RuleRun(Site site, Setup setup) {
+    this.setup = setup;
+    this.site = site;
+    this.figures = new LineFigures(site, setup.times());
   }
 
   List<Finding> findings() {
@@ -42,7 +42,7 @@ final class RuleRun {
 
   // A rule may come from anywhere, so whatever it throws must not end the run.
   @SuppressWarnings("IllegalCatch")
-  void run(SiteRule rule, Site site) {
+  void run(SiteRule rule) {
     int before = findings.size();
     try {
       rule.check(site, new Context(rule.descriptor()));
@@ -53,7 +53,7 @@ final class RuleRun {
   }
 
   /** What a rule over all sites remembers of this one; null where there is nothing. */
-  @Nullable Setting<String> key(RepositoryRule rule, Site site) {
+  @Nullable Setting<String> key(RepositoryRule rule) {
     try {
       return rule.key(site);
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {
@@ -71,17 +71,22 @@ final class RuleRun {
 
     @Override
     public <T> T value(Parameter<T> parameter) {
-      return policy.value(rule, parameter);
+      return setup.policy().value(rule, parameter);
     }
 
     @Override
     public DeviceTypes deviceTypes() {
-      return types;
+      return setup.deviceTypes();
+    }
+
+    @Override
+    public LineFigures figures() {
+      return figures;
     }
 
     @Override
     public LocalDate today() {
-      return today;
+      return setup.today();
     }
 
     @Override

@@ -1,10 +1,20 @@
 package org.headhouse.linter.check;
 
 import java.time.LocalDate;
+import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.source.Limits;
 
-/** What holds for every file of a run. */
+/**
+ * What holds for every file of a run.
+ *
+ * @param times what the traffic is computed with
+ */
 public record Setup(
-    RuleCatalogue rules, Policy policy, DeviceTypes deviceTypes, Limits limits, LocalDate today) {}
+    RuleCatalogue rules,
+    Policy policy,
+    DeviceTypes deviceTypes,
+    Limits limits,
+    LocalDate today,
+    TransactionTimes times) {}

@@ -50,9 +50,9 @@ public final class SiteCheck {
       faults.addAll(schema.get().explain(root));
     }
     findings.addAll(AmbiguousScalars.addTo(faults, document));
-    RuleRun run = new RuleRun(setup.policy(), setup.deviceTypes(), setup.today());
     Site site = bound.model();
-    rules.forEach(rule -> run.run(rule, site));
+    RuleRun run = new RuleRun(site, setup);
+    rules.forEach(run::run);
     findings.addAll(run.findings());
     List<FileOutcome.Key> keys = keys(site, run);
     List<Notification> notifications = new ArrayList<>(run.notifications());
@@ -85,7 +85,7 @@ public final class SiteCheck {
   private List<FileOutcome.Key> keys(Site site, RuleRun run) {
     List<FileOutcome.Key> keys = new ArrayList<>();
     for (RepositoryRule rule : setup.rules().repositoryRules()) {
-      if (run.key(rule, site) instanceof Setting.Given<String> given) {
+      if (run.key(rule) instanceof Setting.Given<String> given) {
         keys.add(
             new FileOutcome.Key(
                 rule.descriptor().id(),

@@ -19,11 +19,13 @@ public record Traffic(
     return broadcastShare() + pollShare();
   }
 
-  double broadcastShare() {
+  /** The share of the time that the broadcast takes. */
+  public double broadcastShare() {
     return broadcast == null ? 0 : broadcast.seconds(serial) / broadcast.periodSeconds();
   }
 
-  double pollShare() {
+  /** The share of the time that the polls take. */
+  public double pollShare() {
     return polls == null ? 0 : polls.zones() * polls.seconds(serial) / polls.periodSeconds();
   }
 

@@ -17,6 +17,11 @@ public record Wire(double areaSquareMetres) {
   public static final double TEMPERATURE_COEFFICIENT_PER_KELVIN = 0.00393;
 
   private static final double REFERENCE_CELSIUS = 20;
+
+  /** Where the linear formula reaches zero: {@code 20 °C − 1/α}, some −234 °C. */
+  public static final double LEAST_CELSIUS =
+      REFERENCE_CELSIUS - 1 / TEMPERATURE_COEFFICIENT_PER_KELVIN;
+
   private static final double AWG_36_DIAMETER_METRES = 0.127e-3;
   private static final int THINNEST_AWG = 40;
 
@@ -56,7 +61,7 @@ public record Wire(double areaSquareMetres) {
   /**
    * The resistance of one conductor: {@code r = ρ/A · (1 + α · (T − 20 °C))} (NBS Handbook 100).
    *
-   * @param celsius the temperature of the conductor, above −234 °C, where the formula reaches zero
+   * @param celsius the temperature of the conductor, above {@link #LEAST_CELSIUS}
    */
   public double resistanceOhmsPerMetre(double celsius) {
     double growth = 1 + TEMPERATURE_COEFFICIENT_PER_KELVIN * (celsius - REFERENCE_CELSIUS);

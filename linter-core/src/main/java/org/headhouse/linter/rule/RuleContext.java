@@ -1,6 +1,7 @@
 package org.headhouse.linter.rule;
 
 import java.time.LocalDate;
+import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.DeviceTypes;
@@ -14,6 +15,9 @@ public interface RuleContext {
 
   /** The types of device that the repository knows. */
   DeviceTypes deviceTypes();
+
+  /** What the physics says of the site at hand, computed when it is first asked for. */
+  LineFigures figures();
 
   /** The day of the check. */
   LocalDate today();

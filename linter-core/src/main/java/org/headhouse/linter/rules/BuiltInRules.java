@@ -7,9 +7,15 @@ import org.headhouse.linter.rules.address.AddressGap;
 import org.headhouse.linter.rules.address.AddressOrder;
 import org.headhouse.linter.rules.address.DuplicateAddress;
 import org.headhouse.linter.rules.address.ReservedAddress;
+import org.headhouse.linter.rules.bias.BiasOutOfRange;
+import org.headhouse.linter.rules.bias.SeveralBias;
+import org.headhouse.linter.rules.bias.WeakBias;
+import org.headhouse.linter.rules.cable.LengthUnknown;
+import org.headhouse.linter.rules.cable.TooLong;
 import org.headhouse.linter.rules.cable.TooThin;
 import org.headhouse.linter.rules.cable.Unshielded;
 import org.headhouse.linter.rules.commissioning.FutureDate;
+import org.headhouse.linter.rules.commissioning.MeasuredOff;
 import org.headhouse.linter.rules.commissioning.MissingRecord;
 import org.headhouse.linter.rules.commissioning.UnseenUnit;
 import org.headhouse.linter.rules.conductors.Ground;
@@ -33,6 +39,7 @@ import org.headhouse.linter.rules.network.UnsupportedNetwork;
 import org.headhouse.linter.rules.outdoor.HeadNotLocal;
 import org.headhouse.linter.rules.outdoor.NotFromHead;
 import org.headhouse.linter.rules.outdoor.NotMeasured;
+import org.headhouse.linter.rules.outdoor.TooOld;
 import org.headhouse.linter.rules.outdoor.UnsafeFallback;
 import org.headhouse.linter.rules.reading.AmbiguousScalar;
 import org.headhouse.linter.rules.reading.BadQuantity;
@@ -48,11 +55,14 @@ import org.headhouse.linter.rules.reading.UnknownKey;
 import org.headhouse.linter.rules.reading.WrongType;
 import org.headhouse.linter.rules.reference.UnknownReference;
 import org.headhouse.linter.rules.run.UnprotectedRun;
+import org.headhouse.linter.rules.segment.Overloaded;
 import org.headhouse.linter.rules.serial.Framing;
 import org.headhouse.linter.rules.serial.UnsupportedRate;
+import org.headhouse.linter.rules.signal.WeakSignal;
 import org.headhouse.linter.rules.site.DuplicateId;
 import org.headhouse.linter.rules.site.FileName;
 import org.headhouse.linter.rules.station.StationNotAtHead;
+import org.headhouse.linter.rules.stub.TooLongStub;
 import org.headhouse.linter.rules.supervision.DuplicateZone;
 import org.headhouse.linter.rules.supervision.MissingZone;
 import org.headhouse.linter.rules.supervision.UnknownZone;
@@ -61,8 +71,11 @@ import org.headhouse.linter.rules.suppression.Expired;
 import org.headhouse.linter.rules.suppression.UnknownRule;
 import org.headhouse.linter.rules.suppression.Unused;
 import org.headhouse.linter.rules.termination.MidLine;
+import org.headhouse.linter.rules.termination.Mismatch;
 import org.headhouse.linter.rules.termination.MissingAtEnd;
 import org.headhouse.linter.rules.termination.Undeclared;
+import org.headhouse.linter.rules.traffic.BusyLine;
+import org.headhouse.linter.rules.traffic.Overrun;
 
 /** The list of all built-in rules, in the order of the reference. */
 public final class BuiltInRules {
@@ -99,17 +112,29 @@ public final class BuiltInRules {
           new NotFromHead(),
           new HeadNotLocal(),
           new NotMeasured(),
+          new TooOld(),
           new UnsafeFallback(),
           new Undeclared(),
           new MissingAtEnd(),
           new MidLine(),
+          new Mismatch(),
           new PairMissing(),
           new Ground(),
           new Polarity(),
           new Unshielded(),
           new TooThin(),
+          new LengthUnknown(),
+          new TooLong(),
+          new TooLongStub(),
+          new Overloaded(),
+          new SeveralBias(),
+          new BiasOutOfRange(),
+          new WeakBias(),
+          new WeakSignal(),
           new Framing(),
           new UnsupportedRate(),
+          new Overrun(),
+          new BusyLine(),
           new UnprotectedRun(),
           new MissingZone(),
           new UnknownZone(),
@@ -123,6 +148,7 @@ public final class BuiltInRules {
           new UnknownReference(),
           new MissingRecord(),
           new UnseenUnit(),
+          new MeasuredOff(),
           new FutureDate(),
           new FileName(),
           new DuplicateId(),

@@ -1,0 +1,45 @@
+package org.headhouse.linter.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.line.Traffic;
+import org.headhouse.linter.site.Site;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The figures of one site's line, each computed when it is first asked for and then kept. For one
+ * thread at a time.
+ */
+public final class LineFigures {
+  private final Site site;
+  private final TransactionTimes times;
+  private @Nullable List<SegmentLine> segments;
+  private @Nullable Traffic traffic;
+  private boolean trafficKnown;
+
+  public LineFigures(Site site, TransactionTimes times) {
+    this.site = site;
+    this.times = times;
+  }
+
+  /** The segments from the head unit on. */
+  public List<SegmentLine> segments() {
+    List<SegmentLine> known = segments;
+    if (known == null) {
+      List<SegmentLine> all = new ArrayList<>();
+      site.segments().forEach(segment -> all.add(new SegmentLine(segment, site)));
+      known = List.copyOf(all);
+      segments = known;
+    }
+    return known;
+  }
+
+  /** What goes over the line; null where nothing does, or where it is not understood. */
+  public @Nullable Traffic traffic() {
+    if (!trafficKnown) {
+      traffic = SiteTraffic.of(site, times);
+      trafficKnown = true;
+    }
+    return traffic;
+  }
+}

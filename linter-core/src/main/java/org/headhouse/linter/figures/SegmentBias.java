@@ -1,0 +1,46 @@
+package org.headhouse.linter.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Segment;
+
+/** Which bias belongs to which segment. */
+final class SegmentBias {
+  private SegmentBias() {}
+
+  /**
+   * The entries whose item stands in a segment. Bias at a repeater is on its far side, where it
+   * stands in for the head unit, and on its near side only where nothing follows.
+   *
+   * @param endsChain whether no segment follows
+   */
+  static List<Bias> of(Segment segment, boolean endsChain, LineSettings line) {
+    List<Bias> all = line.bias().or(List.of());
+    List<Bias> here = new ArrayList<>();
+    for (Bias bias : all) {
+      if (itemOf(bias, segment, endsChain) >= 0) {
+        here.add(bias);
+      }
+    }
+    return here;
+  }
+
+  /** The index of the item that a bias is fitted at, or -1. */
+  static int itemOf(Bias bias, Segment segment, boolean endsChain) {
+    String at = bias.at().orNull();
+    if (at != null) {
+      for (int i = 0; i < segment.items().size(); i++) {
+        ChainItem item = segment.items().get(i);
+        if (item.name().is(at)) {
+          boolean nearSide = item instanceof Repeater && item == segment.last() && !endsChain;
+          return nearSide ? -1 : i;
+        }
+      }
+    }
+    return -1;
+  }
+}

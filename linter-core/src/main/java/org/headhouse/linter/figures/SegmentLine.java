@@ -1,0 +1,205 @@
+package org.headhouse.linter.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.line.IdleVoltage;
+import org.headhouse.linter.line.LengthLimit;
+import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.line.SegmentCircuit;
+import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Length;
+import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Segment;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Temperature;
+import org.headhouse.linter.site.Termination;
+import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
+
+/** One segment of a site with its circuit and its figures. For one thread at a time. */
+public final class SegmentLine {
+  private static final double USUAL_CELSIUS = 20;
+
+  /** Eighths add up exactly, thirds do not. */
+  private static final double ROUNDING_UNIT_LOADS = 1e-9;
+
+  private final Segment segment;
+  private final @Nullable LineSettings line;
+  private final @Nullable List<Double> hopMetres;
+  private final boolean endsChain;
+  private final int measuredAt;
+  private @Nullable SegmentCircuit circuit;
+  private boolean circuitKnown;
+  private @Nullable SegmentFigures figures;
+
+  SegmentLine(Segment segment, Site site) {
+    this.segment = segment;
+    this.line = site.line().orNull();
+    this.endsChain = segment.last().index() == site.items().size() - 1;
+    this.hopMetres = hopMetres(segment);
+    Unit head = site.head();
+    this.measuredAt = Math.max(0, head == null ? 0 : segment.items().indexOf(head));
+  }
+
+  private static @Nullable List<Double> hopMetres(Segment segment) {
+    List<Double> metres = new ArrayList<>();
+    for (ChainItem item : beforeLast(segment)) {
+      Length length = item.cableToNext().orNull();
+      if (length == null) {
+        return null;
+      }
+      metres.add(length.metres());
+    }
+    return List.copyOf(metres);
+  }
+
+  private static List<ChainItem> beforeLast(Segment segment) {
+    return segment.items().subList(0, segment.items().size() - 1);
+  }
+
+  /** The stretch of the chain that this is about. */
+  public Segment segment() {
+    return segment;
+  }
+
+  /** The items whose cable to the next has no length written. */
+  public List<ChainItem> withoutLength() {
+    return beforeLast(segment).stream().filter(item -> item.cableToNext().isMissing()).toList();
+  }
+
+  /** The cable from each item to the next, in metres; null where a length is not known. */
+  public @Nullable List<Double> hopMetres() {
+    return hopMetres;
+  }
+
+  /** The cable from the first item to the last, in metres; null where a length is not known. */
+  public @Nullable Double lengthMetres() {
+    return hopMetres == null ? null : hopMetres.stream().mapToDouble(Double::doubleValue).sum();
+  }
+
+  /** The bias that is fitted in this segment, in the order of the file. */
+  public List<Bias> biases() {
+    return line == null ? List.of() : SegmentBias.of(segment, endsChain, line);
+  }
+
+  /** The index of the item of this segment that a bias is fitted at, or -1. */
+  public int itemOf(Bias bias) {
+    return SegmentBias.itemOf(bias, segment, endsChain);
+  }
+
+  /** The sum of the unit loads of all items; a repeater's side counts one. */
+  public double unitLoads() {
+    double sum = 0;
+    for (ChainItem item : segment.items()) {
+      sum += unitLoad(item);
+    }
+    return sum;
+  }
+
+  private static double unitLoad(ChainItem item) {
+    return item instanceof Unit unit ? unit.type().unitLoad() : 1;
+  }
+
+  /** What the formulas need of the segment; null where a part of it is not known. */
+  public @Nullable SegmentCircuit circuit() {
+    if (!circuitKnown) {
+      circuit = line == null || hopMetres == null ? null : Circuits.of(this, line, hopMetres);
+      circuitKnown = true;
+    }
+    return circuit;
+  }
+
+  /** The figures; null where a part of what they need is not known. */
+  public @Nullable SegmentFigures figures() {
+    SegmentCircuit known = circuit();
+    if (figures == null && known != null) {
+      figures = SegmentFigures.of(known, measuredAt);
+    }
+    return figures;
+  }
+
+  /**
+   * Whether a mistake that has a result of its own falsifies the voltages: a terminator between the
+   * ends, a second place of bias, more than 32 unit loads, or a cable beyond every limit. Once it
+   * is mended they are other ones.
+   */
+  public boolean isOutOfOrder() {
+    return hasTerminatorBetweenEnds()
+        || biases().size() > 1
+        || isOverloaded()
+        || isBeyondEveryLimit();
+  }
+
+  private boolean hasTerminatorBetweenEnds() {
+    List<ChainItem> items = segment.items();
+    for (int i = 1; i < items.size() - 1; i++) {
+      Termination termination = segment.termination(items.get(i)).orNull();
+      if (termination != null && termination.isFitted()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the segment carries more than the 32 unit loads that a driver moves. */
+  public boolean isOverloaded() {
+    return unitLoads() > Levels.MOST_UNIT_LOADS + ROUNDING_UNIT_LOADS;
+  }
+
+  private boolean isBeyondEveryLimit() {
+    Double length = lengthMetres();
+    return length != null && length > longestMetres();
+  }
+
+  /** 1200 m, or less where the rate asks for it. */
+  private double longestMetres() {
+    Integer baud = line == null ? null : line.baud().orNull();
+    return baud == null
+        ? LengthLimit.LONGEST_METRES
+        : Math.min(LengthLimit.LONGEST_METRES, LengthLimit.optimisticMetres(baud));
+  }
+
+  /**
+   * Whether the bias, in a segment that is otherwise in order, leaves a unit of an idle line under
+   * what a receiver needs.
+   */
+  public boolean isIdleUnderThreshold() {
+    SegmentFigures known = isOutOfOrder() ? null : figures();
+    IdleVoltage lowest = known == null ? null : known.lowestIdle();
+    return lowest != null && lowest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
+  }
+
+  /** The last item up to which the cable is no longer than some metres; the first at least. */
+  public ChainItem lastWithinMetres(double metres) {
+    List<Double> hops = hopMetres == null ? List.of() : hopMetres;
+    double reached = 0;
+    int at = 0;
+    while (at < hops.size() && reached + hops.get(at) <= metres) {
+      reached += hops.get(at);
+      at++;
+    }
+    return segment.items().get(at);
+  }
+
+  /** The last item up to which the loads are no more than some unit loads; the first at least. */
+  public ChainItem lastWithinUnitLoads(double most) {
+    double sum = 0;
+    ChainItem last = segment.first();
+    for (ChainItem item : segment.items()) {
+      sum += unitLoad(item);
+      if (sum > most + ROUNDING_UNIT_LOADS) {
+        return last;
+      }
+      last = item;
+    }
+    return last;
+  }
+
+  /** The highest temperature of the conductors, 20 °C where nothing is written. */
+  public double celsius() {
+    Temperature highest = line == null ? null : line.maximumTemperature().orNull();
+    return highest == null ? USUAL_CELSIUS : highest.celsius();
+  }
+}

@@ -1,0 +1,83 @@
+package org.headhouse.linter.figures;
+
+import java.util.Locale;
+
+/** How figures are written for people: as many digits as the trade uses, and the unit. */
+public final class Shown {
+  private Shown() {}
+
+  /** {@code 237 mV}; from 10 V on {@code 12.0 V}. */
+  public static String volts(double volts) {
+    return Math.abs(volts) < 10 ? format("%.0f mV", volts * 1e3) : format("%.1f V", volts);
+  }
+
+  /** {@code 58.4 ohm}; from 1000 ohm on {@code 1.25 kohm}. */
+  public static String ohms(double ohms) {
+    if (Double.isInfinite(ohms)) {
+      return "an open pair";
+    }
+    return ohms < 1000 ? format("%.1f ohm", ohms) : format("%.2f kohm", ohms / 1e3);
+  }
+
+  /** A value that resistors are sold in: {@code 470 ohm}, {@code 1.2 kohm}. */
+  public static String resistor(double ohms) {
+    return ohms < 1000 ? trimmed(ohms) + " ohm" : trimmed(ohms / 1e3) + " kohm";
+  }
+
+  /** {@code 1042 m}; below 10 m {@code 2.3 m}. */
+  public static String metres(double metres) {
+    return metres < 10 ? format("%.1f m", metres) : format("%.0f m", metres);
+  }
+
+  /** {@code 5.2 s}; below a second {@code 142 ms}. */
+  public static String seconds(double seconds) {
+    return seconds < 1 ? format("%.0f ms", seconds * 1e3) : format("%.1f s", seconds);
+  }
+
+  /** {@code 71 %}. */
+  public static String percent(double share) {
+    return format("%.0f %%", share * 100);
+  }
+
+  /** {@code 3.5 dB}. */
+  public static String decibels(double decibels) {
+    return format("%.1f dB", decibels);
+  }
+
+  /** {@code 32.5}, {@code 33}: a number of unit loads. */
+  public static String unitLoads(double number) {
+    return trimmed(number);
+  }
+
+  /** A length rounded down, so that a limit still holds. */
+  public static String atMostMetres(double metres) {
+    return trimmed(metres < 10 ? Math.floor(metres * 10) / 10 : Math.floor(metres)) + " m";
+  }
+
+  /** A time rounded up to a value that people write. */
+  public static String atLeastSeconds(double seconds) {
+    return seconds <= 1
+        ? trimmed(Math.ceil(seconds * 100) * 10) + " ms"
+        : trimmed(Math.ceil(seconds * 2) / 2) + " s";
+  }
+
+  /** A time rounded down to a value that people write. */
+  public static String atMostSeconds(double seconds) {
+    return seconds < 1
+        ? trimmed(Math.floor(seconds * 100) * 10) + " ms"
+        : trimmed(Math.floor(seconds * 2) / 2) + " s";
+  }
+
+  private static String trimmed(double value) {
+    String text = format("%.3f", value);
+    int end = text.length();
+    while (text.charAt(end - 1) == '0') {
+      end--;
+    }
+    return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
+  }
+
+  private static String format(String pattern, double value) {
+    return String.format(Locale.ROOT, pattern, value);
+  }
+}

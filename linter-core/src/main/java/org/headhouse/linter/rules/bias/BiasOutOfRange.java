@@ -1,0 +1,61 @@
+package org.headhouse.linter.rules.bias;
+
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.Resistance;
+import org.headhouse.linter.site.Site;
+
+/**
+ * {@code bias.out-of-range}: MODBUS over Serial Line V1.02 §3.4.6.
+ *
+ * <p>Where the idle voltage is under the threshold as well, {@code bias.weak} tells the graver of
+ * the two and the value to fit.
+ */
+public final class BiasOutOfRange implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "bias.out-of-range", "Bias resistors are 450 to 650 ohm each.", Level.WARNING);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (SegmentLine line : context.figures().segments()) {
+      for (Bias bias : line.biases()) {
+        Resistance each = bias.resistors().orNull();
+        if (each != null && isOutside(each.ohms()) && !line.isIdleUnderThreshold()) {
+          report(bias, each, context);
+        }
+      }
+    }
+  }
+
+  private static boolean isOutside(double ohms) {
+    return ohms < Levels.LEAST_BIAS_OHMS || ohms > Levels.GREATEST_BIAS_OHMS;
+  }
+
+  private static void report(Bias bias, Resistance each, RuleContext context) {
+    boolean low = each.ohms() < Levels.LEAST_BIAS_OHMS;
+    context.report(
+        bias.resistors().place(),
+        new Message(
+            "the bias resistors are "
+                + each.written()
+                + ", "
+                + (low ? "under" : "over")
+                + " the 450 to 650 ohm of the Modbus specification",
+            low
+                ? "they take current that the drivers need for the signal"
+                : "the units with the least sensitive receivers see no clear idle level",
+            "fit " + (low ? "470 ohm" : "620 ohm") + " each, and write that"));
+  }
+}

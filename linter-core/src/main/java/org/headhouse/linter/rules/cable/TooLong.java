@@ -1,0 +1,106 @@
+package org.headhouse.linter.rules.cable;
+
+import java.util.List;
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.LengthLimit;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Site;
+import org.jspecify.annotations.Nullable;
+
+/** {@code cable.too-long}: the limits of {@link LengthLimit}, the gravest that is passed. */
+public final class TooLong implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "cable.too-long",
+          "A segment is no longer than its rate and the standards allow.",
+          Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  private record Limit(double metres, Level level, String source, String reason) {}
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    LineSettings settings = site.line().orNull();
+    Integer baud = settings == null ? null : settings.baud().orNull();
+    for (SegmentLine line : context.figures().segments()) {
+      Double length = line.lengthMetres();
+      Limit limit = length == null ? null : passed(length, baud);
+      if (length != null && limit != null) {
+        report(line, length, limit, context);
+      }
+    }
+  }
+
+  private static @Nullable Limit passed(double metres, @Nullable Integer baud) {
+    return limits(baud).stream().filter(limit -> metres > limit.metres()).findFirst().orElse(null);
+  }
+
+  private static List<Limit> limits(@Nullable Integer baud) {
+    Limit longest =
+        new Limit(
+            LengthLimit.LONGEST_METRES,
+            Level.ERROR,
+            "the most of TIA/EIA-485-A",
+            "the far units no longer hear the head unit for certain");
+    Limit modbus =
+        new Limit(
+            LengthLimit.MODBUS_METRES,
+            Level.WARNING,
+            "the most of the Modbus serial line specification",
+            "there is little left for bad joints and damp cable");
+    if (baud == null) {
+      return List.of(longest, modbus);
+    }
+    Limit optimistic =
+        new Limit(
+            LengthLimit.optimisticMetres(baud),
+            Level.ERROR,
+            "the most at " + baud + " bit/s",
+            "the edges of the bits run into each other");
+    Limit careful =
+        new Limit(
+            LengthLimit.carefulMetres(baud),
+            Level.NOTE,
+            "what keeps the jitter under 10 % at " + baud + " bit/s",
+            "units with an inaccurate clock may lose characters");
+    return longest.metres() <= optimistic.metres()
+        ? List.of(longest, optimistic, modbus, careful)
+        : List.of(optimistic, longest, modbus, careful);
+  }
+
+  private static void report(SegmentLine line, double length, Limit limit, RuleContext context) {
+    ChainItem last = line.lastWithinMetres(limit.metres());
+    boolean firstRun = last.equals(line.segment().first());
+    context.report(
+        context
+            .finding(
+                last.cableToNext().place(),
+                new Message(
+                    "the segment from "
+                        + line.segment().first().called()
+                        + " to "
+                        + line.segment().last().called()
+                        + " is "
+                        + Shown.metres(length)
+                        + " long, over the "
+                        + Shown.atMostMetres(limit.metres())
+                        + " that are "
+                        + limit.source(),
+                    limit.reason(),
+                    firstRun
+                        ? "put a repeater into the run behind " + last.called()
+                        : "put a repeater at " + last.called() + " or before"))
+            .at(limit.level()));
+  }
+}

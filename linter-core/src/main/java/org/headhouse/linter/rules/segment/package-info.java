@@ -1,0 +1,5 @@
+/** What a segment carries. */
+@NullMarked
+package org.headhouse.linter.rules.segment;
+
+import org.jspecify.annotations.NullMarked;
