@@ -27,5 +27,5 @@ assert build.results('nothing-fails/target/linter').size() == 1
 build.passes('skipped')
 build.says('The check of the sites is skipped.')
 build.saysNot('sites/skipped.yaml')
-assert !new File(basedir, 'skipped/target').exists()
+assert !new File(basedir, 'skipped/target/linter').exists()
 return true

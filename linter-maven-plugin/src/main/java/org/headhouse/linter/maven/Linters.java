@@ -10,8 +10,13 @@ final class Linters {
   private Linters() {}
 
   static SiteLinter build(SiteLinter.Builder builder) throws MojoExecutionException {
+    return build(builder, Linters.class.getClassLoader());
+  }
+
+  static SiteLinter build(SiteLinter.Builder builder, ClassLoader jars)
+      throws MojoExecutionException {
     try {
-      return builder.rulesFrom(Linters.class.getClassLoader()).build();
+      return builder.rulesFrom(jars).build();
     } catch (IOException unreadable) {
       throw FileTrouble.of("the policy or the device types cannot be read", unreadable);
     } catch (IllegalArgumentException | ServiceConfigurationError wrongRule) {
