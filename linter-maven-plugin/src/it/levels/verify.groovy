@@ -25,7 +25,7 @@ build.says('[ERROR] sites/nothing-fails.yaml:')
 assert build.results('nothing-fails/target/linter').size() == 1
 
 build.passes('skipped')
-build.says('The check of the sites is skipped.')
+build.says('The goal is skipped by linter.skip.')
 build.saysNot('sites/skipped.yaml')
 assert !new File(basedir, 'skipped/target/linter').exists()
 return true

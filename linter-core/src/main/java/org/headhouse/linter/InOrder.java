@@ -45,7 +45,7 @@ final class InOrder implements AutoCloseable {
     }
     Deque<Future<R>> underWay = new ArrayDeque<>();
     while (things.hasNext() || !underWay.isEmpty()) {
-      while (things.hasNext() && underWay.size() < threads * UNDER_WAY_PER_THREAD) {
+      while (things.hasNext() && underWay.size() / UNDER_WAY_PER_THREAD < threads) {
         T thing = things.next();
         underWay.add(pool.submit(() -> work.apply(thing)));
       }

@@ -25,8 +25,17 @@ final class ReportBuilder {
     this.clashes = new RepositoryClashes(rules, policy);
   }
 
-  void add(FileOutcome outcome) {
+  void add(SingleFile.Attempt<FileOutcome> attempt) {
     files++;
+    if (attempt.trouble() != null) {
+      notifications.add(attempt.trouble());
+    }
+    if (attempt.outcome() != null) {
+      add(attempt.outcome());
+    }
+  }
+
+  private void add(FileOutcome outcome) {
     units += outcome.units();
     results.addAll(outcome.results());
     notifications.addAll(outcome.notifications());

@@ -4,20 +4,27 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
-import java.util.List;
-import org.headhouse.linter.check.FileOutcome;
-import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.source.Limits;
+import org.jspecify.annotations.Nullable;
 
-/** Checks one file so that nothing which happens to it ends the run. */
+/** Works on one file so that nothing which happens to it ends the run. */
 final class SingleFile {
   private SingleFile() {}
 
-  static FileOutcome check(SiteCheck check, SiteInput input, Limits limits) {
+  /** What came of a file: an outcome, or the trouble that was in the way. */
+  record Attempt<T>(@Nullable T outcome, @Nullable Notification trouble) {}
+
+  /** What is done with the path and the bytes of a file; null where nothing comes of it. */
+  @FunctionalInterface
+  interface Work<T> {
+    @Nullable T apply(String path, byte[] bytes);
+  }
+
+  static <T> Attempt<T> attempt(SiteInput input, Limits limits, Work<T> work) {
     try {
-      return check.check(input.path(), SiteLinter.read(input, limits));
+      return new Attempt<>(work.apply(input.path(), SiteLinter.read(input, limits)), null);
     } catch (IOException exception) {
       return trouble(input, "the file cannot be read: " + reason(exception));
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {
@@ -39,8 +46,7 @@ final class SingleFile {
     return message == null ? exception.getClass().getSimpleName() : message;
   }
 
-  private static FileOutcome trouble(SiteInput input, String text) {
-    return new FileOutcome(
-        List.of(), List.of(new Notification(Level.ERROR, text, input.path(), null)), List.of(), 0);
+  private static <T> Attempt<T> trouble(SiteInput input, String text) {
+    return new Attempt<>(null, new Notification(Level.ERROR, text, input.path(), null));
   }
 }

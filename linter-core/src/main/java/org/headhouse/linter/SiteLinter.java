@@ -7,13 +7,17 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.Setup;
 import org.headhouse.linter.check.SiteCheck;
+import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.policy.Policy;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -107,13 +111,49 @@ public final class SiteLinter {
     try (InOrder order = new InOrder(threads)) {
       order.run(
           inputs.iterator(),
-          input -> SingleFile.check(check, input, limits),
+          input -> SingleFile.attempt(input, limits, check::check),
           outcome -> {
             report.add(outcome);
             progress.checked(report.files());
           });
     }
     return report.build();
+  }
+
+  /**
+   * Computes the figures of a stream of files or texts, without checking them. What is missing in a
+   * site or not understood leaves out the figures that need it; a file that cannot be read as YAML
+   * has none at all.
+   *
+   * @param taker gets the figures in the order of the files
+   * @return what kept files from having figures
+   */
+  public List<Notification> figures(Stream<SiteInput> inputs, Consumer<SiteFigures> taker) {
+    List<Notification> troubles = new ArrayList<>();
+    try (InOrder order = new InOrder(threads)) {
+      order.run(
+          inputs.iterator(),
+          this::figures,
+          attempt -> {
+            if (attempt.trouble() != null) {
+              troubles.add(attempt.trouble());
+            }
+            if (attempt.outcome() != null) {
+              taker.accept(attempt.outcome());
+            }
+          });
+    }
+    return List.copyOf(troubles);
+  }
+
+  private SingleFile.Attempt<SiteFigures> figures(SiteInput input) {
+    SingleFile.Attempt<SiteFigures> attempt = SingleFile.attempt(input, limits, check::figures);
+    return attempt.outcome() == null && attempt.trouble() == null
+        ? new SingleFile.Attempt<>(
+            null,
+            new Notification(
+                Level.WARNING, "it has no figures: a check tells why", input.path(), null))
+        : attempt;
   }
 
   private static final class LazySchema implements java.util.function.Supplier<SchemaCheck> {

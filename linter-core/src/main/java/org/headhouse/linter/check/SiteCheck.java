@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.headhouse.linter.bind.Bound;
 import org.headhouse.linter.bind.SiteBinder;
+import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
@@ -15,6 +16,7 @@ import org.headhouse.linter.schema.SchemaCheck;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.yaml.Document;
+import org.jspecify.annotations.Nullable;
 
 /** Checks site files one by one. Safe for use by several threads. */
 public final class SiteCheck {
@@ -63,6 +65,16 @@ public final class SiteCheck {
     }
     return new FileOutcome(
         suppressed(document, findings, site), notifications, keys, site.units().size());
+  }
+
+  /** The figures of the site in one file, or null where the file cannot be read as YAML. */
+  public @Nullable SiteFigures figures(String path, byte[] bytes) {
+    Document document = Reading.read(path, bytes, setup.limits());
+    var root = document.root();
+    return root == null
+        ? null
+        : SiteFigures.of(
+            SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(), setup.times());
   }
 
   private List<Result> suppressed(Document document, List<Finding> findings, Site site) {

@@ -8,7 +8,7 @@ public enum Level {
   ERROR,
   WARNING,
   NOTE,
-  /** Switched off. */
+  /** Switched off; as a threshold, one that nothing reaches. */
   NONE;
 
   /** The word as it is written in files and on the command line. */
@@ -26,9 +26,12 @@ public enum Level {
     return Optional.empty();
   }
 
-  /** Whether this level is as grave as the other or graver; {@code NONE} reaches nothing. */
-  public boolean reaches(Level other) {
-    return this != NONE && compareTo(other) <= 0;
+  /**
+   * Whether this level is as grave as a threshold or graver; {@code NONE} reaches nothing, and
+   * nothing reaches it.
+   */
+  public boolean reaches(Level threshold) {
+    return threshold != NONE && compareTo(threshold) <= 0;
   }
 
   /** The milder of two levels. */

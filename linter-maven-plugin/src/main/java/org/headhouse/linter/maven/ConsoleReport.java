@@ -24,14 +24,19 @@ final class ConsoleReport {
   }
 
   void print(CheckReport report) {
-    List<Result> shown = printed == Level.NONE ? List.of() : report.at(printed);
+    List<Result> shown = report.at(printed);
     for (Result result : shown) {
       TextReport.lines(result).forEach(line -> print(result.level(), line));
     }
-    for (Notification notification : report.notifications()) {
+    print(report.notifications());
+    TextReport.summary(report.results(), report.files(), report.units()).forEach(log::info);
+  }
+
+  /** Tells what the tool itself has to say. */
+  void print(List<Notification> notifications) {
+    for (Notification notification : notifications) {
       print(notification.level(), text(notification));
     }
-    TextReport.summary(report.results(), report.files(), report.units()).forEach(log::info);
   }
 
   private static String text(Notification notification) {
@@ -52,11 +57,16 @@ final class ConsoleReport {
   void failOn(CheckReport report, Level failing)
       throws MojoFailureException, MojoExecutionException {
     List<Result> failed = report.at(failing);
-    if (failing != Level.NONE && !failed.isEmpty()) {
+    if (!failed.isEmpty()) {
       throw new MojoFailureException(repeated(failed));
     }
+    failOnTroubles(report.notifications());
+  }
+
+  /** A trouble of the tool itself is an error of the build. */
+  static void failOnTroubles(List<Notification> notifications) throws MojoExecutionException {
     List<Notification> troubles =
-        report.notifications().stream().filter(one -> one.level() == Level.ERROR).toList();
+        notifications.stream().filter(one -> one.level() == Level.ERROR).toList();
     if (!troubles.isEmpty()) {
       throw new MojoExecutionException(
           troubles.stream()

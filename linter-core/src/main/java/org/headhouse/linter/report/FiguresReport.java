@@ -1,0 +1,141 @@
+package org.headhouse.linter.report;
+
+import java.io.OutputStream;
+import java.util.List;
+import org.headhouse.linter.figures.SegmentSummary;
+import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.line.PairResistance;
+import org.headhouse.linter.line.ReceivedVoltage;
+import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.line.TrafficFigures;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Figures as JSON, in full precision, written site by site so that none is kept.
+ *
+ * <p>What cannot be computed is null, and so is the resistance of a pair that nothing joins.
+ */
+public final class FiguresReport implements AutoCloseable {
+  private static final double MILLIS = 1e3;
+
+  private final JsonGenerator json;
+
+  /** Begins the report; the stream is left open. */
+  public FiguresReport(OutputStream out) {
+    json =
+        JsonMapper.shared()
+            .writerWithDefaultPrettyPrinter()
+            .without(StreamWriteFeature.AUTO_CLOSE_TARGET)
+            .createGenerator(out);
+    json.writeStartObject();
+    json.writeArrayPropertyStart("sites");
+  }
+
+  /** Writes the figures of one site. */
+  public void add(SiteFigures site) {
+    json.writeStartObject();
+    json.writeStringProperty("site", site.site());
+    json.writeArrayPropertyStart("segments");
+    site.segments().forEach(this::segment);
+    json.writeEndArray();
+    json.writeName("traffic");
+    traffic(site.traffic());
+    json.writeEndObject();
+  }
+
+  /** Ends the report. */
+  @Override
+  public void close() {
+    json.writeEndArray();
+    json.writeEndObject();
+    json.writeRaw('\n');
+    json.close();
+  }
+
+  private void segment(SegmentSummary segment) {
+    SegmentFigures figures = segment.figures();
+    json.writeStartObject();
+    json.writeArrayPropertyStart("items");
+    segment.items().forEach(json::writeString);
+    json.writeEndArray();
+    number("lengthMetres", segment.lengthMetres());
+    number("loopResistanceOhms", figures == null ? null : figures.loopResistanceOhms());
+    number("unitLoads", segment.unitLoads());
+    idleVolts(segment.items(), figures == null ? null : figures.idleVolts());
+    weakest(segment.items(), figures == null ? null : figures.weakestReceived());
+    pair(figures == null ? null : figures.pairResistance());
+    json.writeEndObject();
+  }
+
+  /** By name; of two items with one name the first. */
+  private void idleVolts(List<String> items, @Nullable List<Double> volts) {
+    json.writeName("idleVolts");
+    if (volts == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    for (int i = 0; i < volts.size(); i++) {
+      if (items.indexOf(items.get(i)) == i) {
+        number(items.get(i), volts.get(i));
+      }
+    }
+    json.writeEndObject();
+  }
+
+  private void weakest(List<String> items, @Nullable ReceivedVoltage weakest) {
+    json.writeName("weakestReceived");
+    if (weakest == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    json.writeStringProperty("from", items.get(weakest.from()));
+    json.writeStringProperty("to", items.get(weakest.to()));
+    number("volts", weakest.volts());
+    json.writeEndObject();
+  }
+
+  private void pair(@Nullable PairResistance pair) {
+    json.writeName("pairResistanceOhms");
+    if (pair == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    number("low", pair.lowOhms());
+    number("high", pair.highOhms());
+    json.writeEndObject();
+  }
+
+  private void traffic(@Nullable TrafficFigures traffic) {
+    if (traffic == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    millis("characterMillis", traffic.characterSeconds());
+    millis("broadcastMillis", traffic.broadcastSeconds());
+    millis("pollMillis", traffic.pollSeconds());
+    number("utilisation", traffic.utilisation());
+    millis("worstAgeMillis", traffic.worstAgeSeconds());
+    millis("worstAgeOneSilentMillis", traffic.worstAgeOneSilentSeconds());
+    json.writeEndObject();
+  }
+
+  private void millis(String name, @Nullable Double seconds) {
+    number(name, seconds == null ? null : seconds * MILLIS);
+  }
+
+  private void number(String name, @Nullable Double value) {
+    json.writeName(name);
+    if (value == null || !Double.isFinite(value)) {
+      json.writeNull();
+    } else {
+      json.writeNumber(value);
+    }
+  }
+}
