@@ -1,23 +1,29 @@
 package org.headhouse.linter;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the README shows is true. */
 class ReadmeTest {
   private static final Path README = Path.of("../README.md");
+  private static final Path SAMPLES = Path.of("../sample-sites");
 
   @Test
   void theExamplesAreClean() throws IOException {
@@ -58,17 +64,30 @@ class ReadmeTest {
     // to here
   }
 
-  @Test
-  void theResultsShownAreThoseOfTheFaultySite() throws IOException {
-    String expected =
-        Files.readAllLines(Path.of("../sample-sites/faulty/expected.txt")).stream()
-            .filter(line -> line.startsWith("sites/ferncombe.yaml"))
-            .collect(Collectors.joining("\n"));
-    String shown = example("package", "output", "text");
-    Matcher headlines = Pattern.compile("] faulty/(sites.*: error: .*)").matcher(shown);
+  @ParameterizedTest
+  @CsvSource({"package, 2", "computed, 2"})
+  void theResultsShownAreThoseOfTheFaultySites(String name, int number) throws IOException {
+    String expected = Files.readString(SAMPLES.resolve("faulty/expected.txt"));
+    Matcher headlines =
+        Pattern.compile("(?m)^(?:\\[ERROR] faulty/)?(sites/\\S+ (?:error|warning): .*)$")
+            .matcher(example(name, "output", "text"));
     assertThat(headlines.results().map(match -> match.group(1)))
-        .hasSize(2)
-        .allSatisfy(headline -> assertThat(expected).contains(headline));
+        .hasSize(number)
+        .allSatisfy(headline -> assertThat(expected.lines()).contains(headline));
+  }
+
+  @Test
+  void theFiguresShownAreThoseOfTheSampleSite() throws IOException {
+    SiteLinter linter =
+        SiteLinter.builder().deviceTypes(SAMPLES.resolve("device-types.yaml")).build();
+    ByteArrayOutputStream written = new ByteArrayOutputStream();
+    try (FiguresReport report = new FiguresReport(written)) {
+      linter.figures(
+          Stream.of(SiteInput.file(SAMPLES.resolve("sites/pellbrook-west/site.yaml"))),
+          report::add);
+    }
+    assertThat(written.toString(UTF_8))
+        .isEqualToIgnoringWhitespace(example("figures", "output", "json"));
   }
 
   private static String example(String name) throws IOException {
