@@ -126,7 +126,7 @@ class MutatedTextTest {
       }
     }
     byte[] bytes = mutated.toString().getBytes(UTF_8);
-    if (random.nextInt(10) == 0) {
+    if (bytes.length > 0 && random.nextInt(10) == 0) {
       bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
     }
     return bytes;

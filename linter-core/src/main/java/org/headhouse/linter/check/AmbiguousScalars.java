@@ -9,8 +9,12 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.yaml.Document;
+import org.headhouse.linter.yaml.Mapping;
+import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.OlderReading;
 import org.headhouse.linter.yaml.Scalar;
+import org.headhouse.linter.yaml.Sequence;
+import org.jspecify.annotations.Nullable;
 
 /** Tells of values that YAML 1.1 readers take for something else. */
 final class AmbiguousScalars {
@@ -37,22 +41,32 @@ final class AmbiguousScalars {
         findings.add(finding);
       }
     }
-    List<Region> unread =
+    Set<Region> unread =
         schemaFindings.stream()
             .filter(finding -> finding.rule().equals("schema.unknown-key"))
             .map(finding -> finding.place().region())
-            .toList();
+            .collect(Collectors.toSet());
     for (Scalar scalar : document.ambiguous()) {
       if (told.contains(scalar.region())) {
-        boolean isRead = unread.stream().noneMatch(key -> leadsTo(key, scalar.region()));
+        boolean isRead = unread.isEmpty() || !isUnder(unread, document.root(), scalar.region());
         findings.add(isRead ? finding(scalar) : finding(scalar).at(Level.WARNING));
       }
     }
     return findings;
   }
 
-  private static boolean leadsTo(Region key, Region value) {
-    return key.startLine() == value.startLine() && key.compareTo(value) < 0;
+  /** Whether one of some keys leads to a value. */
+  private static boolean isUnder(Set<Region> keys, @Nullable Node node, Region value) {
+    if (node instanceof Mapping mapping) {
+      return mapping.entries().stream()
+          .filter(entry -> entry.value().region().contains(value))
+          .anyMatch(
+              entry -> keys.contains(entry.key().region()) || isUnder(keys, entry.value(), value));
+    }
+    return node instanceof Sequence sequence
+        && sequence.items().stream()
+            .filter(item -> item.region().contains(value))
+            .anyMatch(item -> isUnder(keys, item, value));
   }
 
   private static boolean isDate(Scalar scalar, Document document) {

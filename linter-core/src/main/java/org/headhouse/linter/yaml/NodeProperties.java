@@ -20,6 +20,11 @@ final class NodeProperties {
   private static final Set<String> CORE_TAGS =
       Set.of("str", "int", "float", "bool", "null", "map", "seq");
 
+  /** Those of YAML 1.1, as the parser counts lines. */
+  private static final String LINE_BREAKS = "\r\n\u0085\u2028\u2029";
+
+  private static final String ENDS_OF_WORDS = " \t,[]{}" + LINE_BREAKS;
+
   private static final Found NONE = new Found(null, null, "", false, 0, 0);
 
   private final String text;
@@ -91,11 +96,11 @@ final class NodeProperties {
         }
         at = end;
         column = word.endColumn();
-      } else if (c == ' ' || c == '\t' || c == '\r') {
+      } else if (c == ' ' || c == '\t') {
         at++;
         column++;
-      } else if (c == '\n' && hasContentBeyond(event, line)) {
-        at++;
+      } else if (LINE_BREAKS.indexOf(c) >= 0 && hasContentBeyond(event, line)) {
+        at += text.startsWith("\r\n", at) ? 2 : 1;
         line++;
         column = 1;
       } else if (c == '#') {
@@ -127,15 +132,18 @@ final class NodeProperties {
 
   private int endOfWord(int from) {
     int at = from;
-    while (at < text.length() && " \t\r\n,[]{}".indexOf(text.charAt(at)) < 0) {
+    while (at < text.length() && ENDS_OF_WORDS.indexOf(text.charAt(at)) < 0) {
       at++;
     }
     return at;
   }
 
   private int endOfLine(int from) {
-    int end = text.indexOf('\n', from);
-    return end < 0 ? text.length() : end;
+    int at = from;
+    while (at < text.length() && LINE_BREAKS.indexOf(text.charAt(at)) < 0) {
+      at++;
+    }
+    return at;
   }
 
   private void moveTo(int index) {
