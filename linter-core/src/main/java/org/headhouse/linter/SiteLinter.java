@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
@@ -156,7 +157,7 @@ public final class SiteLinter {
         : attempt;
   }
 
-  private static final class LazySchema implements java.util.function.Supplier<SchemaCheck> {
+  private static final class LazySchema implements Supplier<SchemaCheck> {
     private final FileKind kind;
     private @Nullable SchemaCheck schema;
 

@@ -163,8 +163,10 @@ final class Field {
     if (!(cursor.node() instanceof Mapping mapping)) {
       return faulty(cursor);
     }
-    Fields fields = new Fields(cursor, mapping, key, doubts);
-    T value = binder.apply(fields, key);
+    // What is missing behind an alias can be written at the alias only by doing without it.
+    Place owner = cursor.via() == null ? key : cursor.place();
+    Fields fields = new Fields(cursor, mapping, owner, doubts);
+    T value = binder.apply(fields, owner);
     fields.end();
     return given(value, cursor);
   }

@@ -4,6 +4,8 @@ import java.util.List;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.result.Suppression;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What came of one file.
@@ -14,6 +16,17 @@ import org.headhouse.linter.result.Result;
 public record FileOutcome(
     List<Result> results, List<Notification> notifications, List<Key> keys, int units) {
 
-  /** A text that may stand in one file only, under one rule. */
-  public record Key(String rule, String text, Location location) {}
+  public FileOutcome {
+    results = List.copyOf(results);
+    notifications = List.copyOf(notifications);
+    keys = List.copyOf(keys);
+  }
+
+  /**
+   * A text that may stand in one file only, under one rule.
+   *
+   * @param suppression what the site says of a result here, or null
+   */
+  public record Key(
+      String rule, String text, Location location, @Nullable Suppression suppression) {}
 }

@@ -45,6 +45,6 @@ public final class RepositoryClashes {
         "",
         null,
         List.of(new RelatedLocation(first, rule.firstUse(key.text()))),
-        null);
+        key.suppression());
   }
 }

@@ -41,7 +41,6 @@ final class RuleRun {
   }
 
   // A rule may come from anywhere, so whatever it throws must not end the run.
-  @SuppressWarnings("IllegalCatch")
   void run(SiteRule rule) {
     int before = findings.size();
     try {

@@ -56,7 +56,8 @@ public final class SiteCheck {
     RuleRun run = new RuleRun(site, setup);
     rules.forEach(run::run);
     findings.addAll(run.findings());
-    List<FileOutcome.Key> keys = keys(site, run);
+    Suppressions suppressions = new Suppressions(site, setup.rules(), setup.today());
+    List<FileOutcome.Key> keys = keys(site, run, suppressions);
     List<Notification> notifications = new ArrayList<>(run.notifications());
     if (bound.doubtful() && faults.isEmpty()) {
       notifications.add(
@@ -64,7 +65,7 @@ public final class SiteCheck {
               Level.ERROR, "a value was not understood, and the schema accepts it", path, null));
     }
     return new FileOutcome(
-        suppressed(document, findings, site), notifications, keys, site.units().size());
+        suppressed(document, findings, suppressions), notifications, keys, site.units().size());
   }
 
   /** The figures of the site in one file, or null where the file cannot be read as YAML. */
@@ -77,12 +78,12 @@ public final class SiteCheck {
             SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(), setup.times());
   }
 
-  private List<Result> suppressed(Document document, List<Finding> findings, Site site) {
+  private List<Result> suppressed(
+      Document document, List<Finding> findings, Suppressions suppressions) {
     List<Result> results = results(document, findings);
-    if (site.suppressions().isEmpty()) {
+    if (suppressions.isEmpty()) {
       return results;
     }
-    Suppressions suppressions = new Suppressions(site, setup.rules().ids(), setup.today());
     results.replaceAll(suppressions::apply);
     results.addAll(results(document, List.copyOf(suppressions.findings())));
     results.sort(Result.ORDER);
@@ -94,7 +95,7 @@ public final class SiteCheck {
     return leveller.results(findings, locations);
   }
 
-  private List<FileOutcome.Key> keys(Site site, RuleRun run) {
+  private List<FileOutcome.Key> keys(Site site, RuleRun run, Suppressions suppressions) {
     List<FileOutcome.Key> keys = new ArrayList<>();
     for (RepositoryRule rule : setup.rules().repositoryRules()) {
       if (run.key(rule) instanceof Setting.Given<String> given) {
@@ -102,7 +103,8 @@ public final class SiteCheck {
             new FileOutcome.Key(
                 rule.descriptor().id(),
                 given.value(),
-                Locations.location(site.source(), given.place().region())));
+                Locations.location(site.source(), given.place().region()),
+                suppressions.of(rule.descriptor().id(), null)));
       }
     }
     return keys;

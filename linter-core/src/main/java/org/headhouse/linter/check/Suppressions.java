@@ -3,33 +3,36 @@ package org.headhouse.linter.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.result.Suppression;
+import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.SuppressionEntry;
 import org.headhouse.linter.source.Nearest;
+import org.jspecify.annotations.Nullable;
 
 /** Applies the suppressions of a site to its results, and tells of those that have no effect. */
 final class Suppressions {
   private final Site site;
-  private final Set<String> knownRules;
-  private final LocalDate today;
+  private final RuleCatalogue rules;
   private final List<SuppressionEntry> active = new ArrayList<>();
-  private final List<SuppressionEntry> used = new ArrayList<>();
+  private final List<SuppressionEntry> expired = new ArrayList<>();
+  private final Set<SuppressionEntry> used = Collections.newSetFromMap(new IdentityHashMap<>());
   private final List<Finding> findings = new ArrayList<>();
 
-  Suppressions(Site site, Set<String> knownRules, LocalDate today) {
+  Suppressions(Site site, RuleCatalogue rules, LocalDate today) {
     this.site = site;
-    this.knownRules = knownRules;
-    this.today = today;
-    site.suppressions().forEach(this::sort);
+    this.rules = rules;
+    site.suppressions().forEach(entry -> sort(entry, today));
   }
 
-  private void sort(SuppressionEntry entry) {
+  private void sort(SuppressionEntry entry, LocalDate today) {
     String rule = entry.rule().orNull();
     if (rule == null
         || !entry.justification().isGiven()
@@ -38,40 +41,75 @@ final class Suppressions {
       return;
     }
     LocalDate until = entry.until().orNull();
-    if (!knownRules.contains(rule) || rule.startsWith("suppression.")) {
+    if (!isSuppressible(rule)) {
       findings.add(unknown(entry, rule));
     } else if (until != null && until.isBefore(today)) {
-      findings.add(expired(entry, rule, until));
+      expired.add(entry);
     } else {
       active.add(entry);
     }
   }
 
+  boolean isEmpty() {
+    return site.suppressions().isEmpty();
+  }
+
+  private boolean isSuppressible(String id) {
+    RuleDescriptor rule = rules.get(id);
+    return rule != null && !rule.foundation() && !rule.subject().equals("suppression");
+  }
+
   /** The result, suppressed where the site accepts it. */
   Result apply(Result result) {
-    for (SuppressionEntry entry : active) {
-      if (entry.rule().is(result.rule())
-          && (entry.unit().isMissing()
-              || entry.unit().is(result.unit() == null ? "" : result.unit()))) {
+    Suppression suppression = of(result.rule(), result.unit());
+    return suppression == null ? result : result.suppressedBy(suppression);
+  }
+
+  /**
+   * What suppresses a rule's result.
+   *
+   * @param unit what the result is about, or null for the whole site
+   */
+  @Nullable Suppression of(String rule, @Nullable String unit) {
+    for (SuppressionEntry entry : expired) {
+      if (fits(entry, rule, unit)) {
         used.add(entry);
-        return result.suppressedBy(
-            new Suppression(
-                entry.justification().or(""),
-                Locations.location(site.source(), entry.place().region())));
       }
     }
-    return result;
+    for (SuppressionEntry entry : active) {
+      if (fits(entry, rule, unit)) {
+        used.add(entry);
+        return new Suppression(
+            entry.justification().or(""),
+            Locations.location(site.source(), entry.place().region()));
+      }
+    }
+    return null;
+  }
+
+  private static boolean fits(SuppressionEntry entry, String rule, @Nullable String unit) {
+    return entry.rule().is(rule)
+        && (entry.unit().isMissing() || entry.unit().is(unit == null ? "" : unit));
   }
 
   /** What is to be told once every result was applied. */
   Collection<Finding> findings() {
     List<Finding> all = new ArrayList<>(findings);
     for (SuppressionEntry entry : active) {
-      if (!used.contains(entry)) {
+      // An item that is not there is told as such, and once corrected the entry may well be needed.
+      if (!used.contains(entry) && namesAnItem(entry)) {
         all.add(unused(entry, entry.rule().or("")));
       }
     }
+    for (SuppressionEntry entry : expired) {
+      all.add(expired(entry, entry.rule().or(""), used.contains(entry)));
+    }
     return all;
+  }
+
+  private boolean namesAnItem(SuppressionEntry entry) {
+    return entry.unit().isMissing()
+        || site.items().stream().anyMatch(item -> item.name().is(entry.unit().or("")));
   }
 
   private static Finding unused(SuppressionEntry entry, String rule) {
@@ -84,29 +122,34 @@ final class Suppressions {
             "delete the entry"));
   }
 
-  private static Finding expired(SuppressionEntry entry, String rule, LocalDate until) {
+  private static Finding expired(SuppressionEntry entry, String rule, boolean hid) {
     return Finding.of(
         "suppression.expired",
         entry.until().place(),
         new Message(
-            "the suppression of \"" + rule + "\" ended on " + until,
-            "its results count again",
-            "mend what it hid, or write a later date with a reason that still holds"));
+            "the suppression of \""
+                + rule
+                + "\" ended on "
+                + entry.until().optional().map(LocalDate::toString).orElse(""),
+            hid ? "what it hid counts again" : "it would hide nothing any more",
+            hid
+                ? "mend what it hid, or write a later date with a reason that still holds"
+                : "delete the entry"));
   }
 
   private Finding unknown(SuppressionEntry entry, String rule) {
-    boolean never = rule.startsWith("suppression.") && knownRules.contains(rule);
+    boolean known = rules.get(rule) != null;
     String remedy =
-        Nearest.to(rule, knownRules.stream().sorted().toList())
-            .filter(near -> !near.startsWith("suppression."))
+        Nearest.to(rule, rules.ids().stream().filter(this::isSuppressible).sorted().toList())
+            .filter(near -> !known)
             .map(near -> "write \"" + near + "\"")
             .orElse("delete the entry");
     return Finding.of(
         "suppression.unknown-rule",
         entry.rule().place(),
         new Message(
-            never ? "\"" + rule + "\" cannot be suppressed" : "there is no rule \"" + rule + "\"",
+            known ? "\"" + rule + "\" cannot be suppressed" : "there is no rule \"" + rule + "\"",
             "the suppression has no effect",
-            never ? "delete the entry" : remedy));
+            remedy));
   }
 }

@@ -44,7 +44,7 @@ final class Circuits {
     for (int i = 0; i < segment.items().size(); i++) {
       ChainItem item = segment.items().get(i);
       Termination termination = segment.termination(item).orNull();
-      if (termination == null || isShort(termination)) {
+      if (termination == null || isShort(termination) || isLoadFaulty(item)) {
         return null;
       }
       items.add(item(item, terminator(termination), fitted[i]));
@@ -57,6 +57,10 @@ final class Circuits {
     return item instanceof Unit unit
         ? SegmentItem.unit(unit.name().or(""), unit.type().unitLoad(), terminator, bias)
         : SegmentItem.repeaterSide(item.name().or(""), terminator, bias);
+  }
+
+  private static boolean isLoadFaulty(ChainItem item) {
+    return item instanceof Unit unit && unit.type().unitLoadSetting().isFaulty();
   }
 
   private static boolean isShort(Termination termination) {

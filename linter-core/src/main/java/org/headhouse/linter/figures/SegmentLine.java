@@ -89,7 +89,10 @@ public final class SegmentLine {
     return SegmentBias.itemOf(bias, segment, endsChain);
   }
 
-  /** The sum of the unit loads of all items; a repeater's side counts one. */
+  /**
+   * The sum of the unit loads of all items; a repeater's side counts one, and so does a unit whose
+   * type is unknown or says it in no way that is understood.
+   */
   public double unitLoads() {
     double sum = 0;
     for (ChainItem item : segment.items()) {

@@ -77,15 +77,35 @@ public final class PolicyReader {
       return;
     }
     Cursor value = rules.valueOf(entry);
-    Optional.ofNullable(text(value.get("level")))
-        .flatMap(Level::ofWord)
-        .ifPresent(level -> levels.put(id, level));
+    level(rule, value.get("level"));
     Cursor written = value.get("parameters");
     if (written != null && written.node() instanceof Mapping mapping) {
       for (Mapping.Entry parameter : mapping.entries()) {
         parameter(rule, parameter, written);
       }
     }
+  }
+
+  private void level(RuleDescriptor rule, @Nullable Cursor written) {
+    Level level = Optional.ofNullable(text(written)).flatMap(Level::ofWord).orElse(null);
+    if (written == null || level == null) {
+      return;
+    }
+    if (rule.foundation() && level != rule.level()) {
+      findings.add(fixedLevel(rule, level, written));
+    } else {
+      levels.put(rule.id(), level);
+    }
+  }
+
+  private static Finding fixedLevel(RuleDescriptor rule, Level level, Cursor written) {
+    return Finding.of(
+        "schema.bad-value",
+        written.place(),
+        new Message(
+            "the level of " + rule.id() + " cannot be " + level.word(),
+            "other rules stay silent about what it tells, so a file would pass unread",
+            "write " + rule.level().word() + ", or delete the level"));
   }
 
   private void parameter(RuleDescriptor rule, Mapping.Entry entry, Cursor parent) {

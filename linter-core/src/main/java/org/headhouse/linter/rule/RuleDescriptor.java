@@ -13,9 +13,16 @@ import org.headhouse.linter.result.Level;
  * @param level of its results where the policy says nothing
  * @param ruleSet the number of the first rule set that has the rule
  * @param parameters what the policy may set
+ * @param foundation whether other rules stay silent about what this one tells, so that neither the
+ *     policy nor a suppression may hide it
  */
 public record RuleDescriptor(
-    String id, String summary, Level level, int ruleSet, List<Parameter<?>> parameters) {
+    String id,
+    String summary,
+    Level level,
+    int ruleSet,
+    List<Parameter<?>> parameters,
+    boolean foundation) {
 
   private static final Pattern ID = Pattern.compile("[a-z][a-z0-9-]*\\.[a-z][a-z0-9-]*");
 
@@ -34,7 +41,12 @@ public record RuleDescriptor(
   /** A rule of the first rule set. */
   public static RuleDescriptor of(
       String id, String summary, Level level, Parameter<?>... parameters) {
-    return new RuleDescriptor(id, summary, level, 1, List.of(parameters));
+    return new RuleDescriptor(id, summary, level, 1, List.of(parameters), false);
+  }
+
+  /** A rule of the first rule set that other rules count on. */
+  public static RuleDescriptor foundation(String id, String summary) {
+    return new RuleDescriptor(id, summary, Level.ERROR, 1, List.of(), true);
   }
 
   /** Whether a text has the form of a rule's id. */

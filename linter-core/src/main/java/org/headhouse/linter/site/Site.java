@@ -1,8 +1,13 @@
 package org.headhouse.linter.site;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
@@ -155,8 +160,24 @@ public final class Site {
     return null;
   }
 
-  /** Whether every unit's name is understood, so that a name that is not here names nothing. */
+  /**
+   * Whether some names, taken for names of units, hold one that is no unit's and nearly this
+   * unit's. A misspelt name is told where it stands, and the unit does not lack in the list.
+   */
+  public boolean isMisspelt(String unit, Collection<String> listed) {
+    List<String> names = units.stream().flatMap(one -> one.name().optional().stream()).toList();
+    return listed.stream()
+        .filter(name -> !names.contains(name))
+        .anyMatch(name -> Nearest.to(name, names).equals(Optional.of(unit)));
+  }
+
+  /**
+   * Whether every item's name is understood and no two are equal, so that a name that is not here
+   * names nothing: of two equal names one is meant to be another.
+   */
   public boolean allNamesKnown() {
-    return chain.isGiven() && items.stream().allMatch(item -> item.name().isGiven());
+    Set<String> names = new HashSet<>();
+    return chain.isGiven()
+        && items.stream().allMatch(item -> item.name().isGiven() && names.add(item.name().or("")));
   }
 }

@@ -90,8 +90,7 @@ class SuppressionsTest {
     "unit: Hardening Bay, 18:18 module.absent; suppressed 26:18 module.absent",
     "'', suppressed 18:18 module.absent; suppressed 26:18 module.absent",
     "unit: Propagation, 18:18 module.absent; 26:18 module.absent; 31:11 suppression.unused",
-    "unit: hardening bay,"
-        + " 18:18 module.absent; 26:18 module.absent; 31:11 suppression.unused; 33:11 reference.unknown"
+    "unit: hardening bay," + " 18:18 module.absent; 26:18 module.absent; 33:11 reference.unknown"
   })
   void aUnitNarrowsIt(String unit, String expected) throws IOException {
     String site =

@@ -51,7 +51,8 @@ class PolicyTest {
           "It tells its parameters.",
           Level.NOTE,
           ruleSet,
-          List.of(CHOICE, VOLTAGE, LENGTH, INTERVAL, PERCENT, NUMBER));
+          List.of(CHOICE, VOLTAGE, LENGTH, INTERVAL, PERCENT, NUMBER),
+          false);
     }
 
     @Override

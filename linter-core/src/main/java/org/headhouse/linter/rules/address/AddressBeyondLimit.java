@@ -25,16 +25,17 @@ public final class AddressBeyondLimit implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    FreeAddresses free = FreeAddresses.of(site);
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       boolean limited = unit.type().addressLimitSetting().isGiven();
       if (address != null && limited && address > unit.type().addressLimit() && address <= 247) {
-        report(unit, address, context);
+        report(unit, address, free.next(), context);
       }
     }
   }
 
-  private static void report(Unit unit, int address, RuleContext context) {
+  private static void report(Unit unit, int address, int free, RuleContext context) {
     int limit = unit.type().addressLimit();
     Finding finding =
         context.finding(
@@ -42,7 +43,9 @@ public final class AddressBeyondLimit implements SiteRule {
             new Message(
                 unit.called() + " has address " + address + ", above the " + limit + " of its type",
                 "the device cannot be set to it",
-                "give " + unit.called() + " a free address of at most " + limit));
+                free > limit
+                    ? "exchange the address of " + unit.called() + " with that of another type"
+                    : "give " + unit.called() + " address " + free));
     SourceText types = context.deviceTypes().source();
     context.report(
         types == null

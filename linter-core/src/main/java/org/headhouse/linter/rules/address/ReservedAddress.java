@@ -25,11 +25,13 @@ public final class ReservedAddress implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    FreeAddresses free = FreeAddresses.of(site);
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       if (address != null && isReserved(address)) {
         boolean allowedByType = address > HIGHEST && address <= unit.type().addressLimit();
-        Finding finding = context.finding(unit.address().place(), message(unit, address));
+        Finding finding =
+            context.finding(unit.address().place(), message(unit, address, free.next()));
         context.report(allowedByType ? finding.at(Level.WARNING) : finding);
       }
     }
@@ -39,7 +41,7 @@ public final class ReservedAddress implements SiteRule {
     return address == BROADCAST || address > HIGHEST;
   }
 
-  private static Message message(Unit unit, int address) {
+  private static Message message(Unit unit, int address, int free) {
     String reason =
         address == BROADCAST
             ? "0 is the address of messages to all units"
@@ -47,6 +49,6 @@ public final class ReservedAddress implements SiteRule {
     return new Message(
         unit.called() + " has the reserved address " + address,
         reason,
-        "give " + unit.called() + " a free address from 1 to 247");
+        "give " + unit.called() + (free > HIGHEST ? " a line of its own" : " address " + free));
   }
 }

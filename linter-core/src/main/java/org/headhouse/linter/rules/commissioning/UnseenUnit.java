@@ -13,6 +13,7 @@ import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.WeatherStation;
 
 /** {@code commissioning.unit-unseen}: common practice, no source. */
 public final class UnseenUnit implements SiteRule {
@@ -40,7 +41,11 @@ public final class UnseenUnit implements SiteRule {
     List<String> unseen = new ArrayList<>();
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
-      if (name != null && unit.isFollower() && !seen.contains(name)) {
+      if (name != null
+          && unit.isFollower()
+          && !hasStation(unit, site)
+          && !seen.contains(name)
+          && !site.isMisspelt(name, seen)) {
         unseen.add(unit.called());
       }
     }
@@ -55,5 +60,11 @@ public final class UnseenUnit implements SiteRule {
               "a follower without them leaves its vents open in a storm",
               "look at the display of each, and add its name to outdoor-readings-seen"));
     }
+  }
+
+  /** A head unit with the role of a follower is told as such. */
+  private static boolean hasStation(Unit unit, Site site) {
+    WeatherStation station = site.weatherStation().orNull();
+    return station != null && station.at().is(unit.name().or(""));
   }
 }

@@ -25,17 +25,21 @@ public final class Polarity implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     Unit head = site.head();
-    if (head == null || !head.type().isKnown()) {
+    if (head == null || !isKnown(head)) {
       return;
     }
     for (Unit unit : site.units()) {
-      boolean known = unit.type().isKnown() && !unit.pair().isFaulty();
+      boolean known = isKnown(unit) && !unit.pair().isFaulty();
       boolean crossed = unit.pair().is(Pair.CROSSED) != head.pair().is(Pair.CROSSED);
       boolean wanted = unit.type().positiveTerminal() != head.type().positiveTerminal();
       if (known && crossed != wanted) {
         report(unit, head, wanted, context);
       }
     }
+  }
+
+  private static boolean isKnown(Unit unit) {
+    return unit.type().isKnown() && !unit.type().positiveTerminalSetting().isFaulty();
   }
 
   private static void report(Unit unit, Unit head, boolean wanted, RuleContext context) {

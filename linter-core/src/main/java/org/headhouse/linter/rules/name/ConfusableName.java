@@ -25,7 +25,8 @@ public final class ConfusableName implements SiteRule {
     Map<String, ChainItem> first = new HashMap<>();
     for (ChainItem item : site.items()) {
       String name = item.name().orNull();
-      ChainItem other = name == null ? null : first.putIfAbsent(LookAlikes.shape(name), item);
+      ChainItem other =
+          name == null ? null : first.putIfAbsent(LookAlikes.shape(Folded.keepingCase(name)), item);
       if (name != null && other != null && !isSame(name, other)) {
         context.report(
             context

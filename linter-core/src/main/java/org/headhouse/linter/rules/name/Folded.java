@@ -7,6 +7,11 @@ import java.util.Locale;
 final class Folded {
   private Folded() {}
 
+  /** The name in the usual width and composition of letters, with single spaces between. */
+  static String keepingCase(String name) {
+    return isPlain(name) ? name : spaced(Normalizer.normalize(name, Normalizer.Form.NFKC));
+  }
+
   /** Equal for names that differ only in case, in width or composition of letters, in spaces. */
   static String of(String name) {
     return isPlain(name) ? name.toLowerCase(Locale.ROOT) : foldedByUnicode(name);
@@ -28,7 +33,11 @@ final class Folded {
   private static String foldedByUnicode(String name) {
     String compatible = Normalizer.normalize(name, Normalizer.Form.NFKC);
     String folded = Normalizer.normalize(foldedCase(compatible), Normalizer.Form.NFKC);
-    return folded.strip().replaceAll("[\\s\\p{Z}]+", " ");
+    return spaced(folded);
+  }
+
+  private static String spaced(String text) {
+    return text.strip().replaceAll("[\\s\\p{Z}]+", " ");
   }
 
   /** By way of small letters, since only the small sharp s becomes SS. */

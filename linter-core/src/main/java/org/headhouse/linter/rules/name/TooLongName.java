@@ -23,7 +23,9 @@ public final class TooLongName implements SiteRule {
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
       int length = name == null ? 0 : name.codePointCount(0, name.length());
-      if (unit.type().isKnown() && length > unit.type().nameLimit()) {
+      if (unit.type().isKnown()
+          && !unit.type().nameLimitSetting().isFaulty()
+          && length > unit.type().nameLimit()) {
         context.report(
             unit.name().place(),
             new Message(

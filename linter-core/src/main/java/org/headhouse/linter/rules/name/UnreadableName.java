@@ -60,8 +60,7 @@ public final class UnreadableName implements SiteRule {
           Character.LINE_SEPARATOR,
           Character.PARAGRAPH_SEPARATOR,
           Character.PRIVATE_USE,
-          Character.SURROGATE,
-          Character.UNASSIGNED ->
+          Character.SURROGATE ->
           true;
       default -> false;
     };

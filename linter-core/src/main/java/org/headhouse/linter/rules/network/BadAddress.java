@@ -50,7 +50,9 @@ public final class BadAddress implements SiteRule {
               "\"" + text + "\" is no address that a device can have",
               "the unit cannot be reached over Ethernet",
               withPrefix
-                  ? "write the address with the length of its prefix, such as 192.168.40.12/24"
+                  ? "write the address with the length of its prefix, such as "
+                      + (address != null && !slash ? text : "192.168.40.12")
+                      + "/24"
                   : "write the address alone, such as 192.168.40.1"));
     }
   }

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param prefix the length of the prefix, 1 to 31, or 32 where none is written
  */
 record Ipv4(long address, int prefix) {
+  private static final int NO_PREFIX = 32;
   private static final Pattern FORM =
       Pattern.compile(
           "([0-9]{1,3})\\.([0-9]{1,3})\\.([0-9]{1,3})\\.([0-9]{1,3})(?:/([0-9]{1,2}))?");
@@ -30,8 +31,13 @@ record Ipv4(long address, int prefix) {
       address = address << 8 | octet;
     }
     String prefix = matcher.group(5);
-    int length = prefix == null ? 32 : Integer.parseInt(prefix);
-    return length < 1 || length > 32 ? null : new Ipv4(address, length);
+    int length = prefix == null ? NO_PREFIX : Integer.parseInt(prefix);
+    return length < 1 || length > NO_PREFIX ? null : new Ipv4(address, length);
+  }
+
+  /** Whether the length of the prefix is written. */
+  boolean hasPrefix() {
+    return prefix < NO_PREFIX;
   }
 
   /** The first address of the network. */

@@ -31,8 +31,8 @@ public final class OutsideSubnet implements SiteRule {
     for (Unit unit : site.units()) {
       Network network = unit.network().orNull();
       Ipv4 address = network == null ? null : parse(network.ip());
-      if (network == null || address == null) {
-        continue;
+      if (network == null || address == null || !address.hasPrefix()) {
+        continue; // told as a bad address
       }
       Ipv4 gateway = parse(network.gateway());
       if (common == null || first == null) {

@@ -41,7 +41,9 @@ public final class NotFromHead implements SiteRule {
       return;
     }
     for (Unit unit : site.units()) {
-      if (unit.isFollower() && !unit.outdoor().isFaulty()) {
+      // A station at the wrong unit, or a head unit of the wrong role, is told as such.
+      boolean hasStation = unit.name().isGiven() && station.at().is(unit.name().or(""));
+      if (unit.isFollower() && !hasStation && !unit.outdoor().isFaulty()) {
         check(unit, station, context);
       }
     }

@@ -1,16 +1,14 @@
 package org.headhouse.linter.rules.reading;
 
-import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.StageRule;
 
 /** {@code schema.bad-quantity}: checked by the published schema. */
 public final class BadQuantity implements StageRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of(
+      RuleDescriptor.foundation(
           "schema.bad-quantity",
-          "A quantity is a number with one of the units that its key allows.",
-          Level.ERROR);
+          "A quantity is a number with one of the units that its key allows.");
 
   @Override
   public RuleDescriptor descriptor() {

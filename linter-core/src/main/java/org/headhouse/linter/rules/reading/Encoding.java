@@ -1,13 +1,12 @@
 package org.headhouse.linter.rules.reading;
 
-import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.StageRule;
 
 /** {@code file.encoding}: checked by the decoding of a file. */
 public final class Encoding implements StageRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("file.encoding", "A file is UTF-8.", Level.ERROR);
+      RuleDescriptor.foundation("file.encoding", "A file is UTF-8.");
 
   @Override
   public RuleDescriptor descriptor() {

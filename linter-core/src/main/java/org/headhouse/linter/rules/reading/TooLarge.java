@@ -1,16 +1,13 @@
 package org.headhouse.linter.rules.reading;
 
-import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.StageRule;
 
 /** {@code file.too-large}: checked by the reading of a file. */
 public final class TooLarge implements StageRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of(
-          "file.too-large",
-          "A file stays within the limits of size, depth and number of values.",
-          Level.ERROR);
+      RuleDescriptor.foundation(
+          "file.too-large", "A file stays within the limits of size, depth and number of values.");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -43,12 +43,7 @@ public final class UnknownReference implements SiteRule {
     biases.forEach(bias -> check(bias.at(), "item of the chain", items, context));
     site.commissioning()
         .optional()
-        .ifPresent(
-            record ->
-                record
-                    .outdoorReadingsSeen()
-                    .or(List.of())
-                    .forEach(name -> check(name, "unit", units, context)));
+        .ifPresent(record -> checkSeen(record.outdoorReadingsSeen().or(List.of()), units, context));
     site.suppressions().forEach(entry -> check(entry.unit(), "item of the chain", items, context));
   }
 
@@ -61,14 +56,37 @@ public final class UnknownReference implements SiteRule {
     site.units().forEach(unit -> check(unit.deviceType(), "device type", ids, context));
   }
 
+  /** A unit that is gone from the chain is not to be replaced by one that is listed anyway. */
+  private static void checkSeen(
+      List<Setting<String>> seen, List<String> units, RuleContext context) {
+    List<String> listed = seen.stream().flatMap(name -> name.optional().stream()).toList();
+    List<String> others = units.stream().filter(unit -> !listed.contains(unit)).toList();
+    for (Setting<String> name : seen) {
+      String remedy =
+          Nearest.to(name.or(""), others)
+              .map(near -> "write \"" + near + "\"")
+              .orElse("delete it, or add the unit to the chain");
+      check(name, "unit", units, remedy, context);
+    }
+  }
+
   private static void check(
       Setting<String> reference, String what, List<String> known, RuleContext context) {
+    String remedy =
+        Nearest.to(reference.or(""), known)
+            .map(near -> "write \"" + near + "\"")
+            .orElse(known.isEmpty() ? "delete it" : "write one of " + shown(known));
+    check(reference, what, known, remedy, context);
+  }
+
+  private static void check(
+      Setting<String> reference,
+      String what,
+      List<String> known,
+      String remedy,
+      RuleContext context) {
     String name = reference.orNull();
     if (name != null && !known.contains(name)) {
-      String remedy =
-          Nearest.to(name, known)
-              .map(near -> "write \"" + near + "\"")
-              .orElse(known.isEmpty() ? "delete it" : "write one of " + shown(known));
       context.report(
           reference.place(),
           new Message(

@@ -29,15 +29,22 @@ public final class FileName implements SiteRule {
     String file = steps[steps.length - 1];
     int point = file.lastIndexOf('.');
     String stem = point > 0 ? file.substring(0, point) : file;
-    boolean isFolderForm =
-        stem.equals("site") && steps.length > 1 && steps[steps.length - 2].equals(id);
-    if (!stem.equals(id) && !isFolderForm) {
-      context.report(
-          site.id().place(),
-          new Message(
-              "the site \"" + id + "\" lies in the file " + file,
-              "nobody finds a site in a file of another name",
-              "name the file " + id + ".yaml, or correct the id"));
+    boolean namesNothing = stem.equals("site");
+    // The folder of a file that is given without one may well be right.
+    String folder = steps.length > 1 ? steps[steps.length - 2] : id;
+    if (stem.equals(id) || (namesNothing && folder.equals(id))) {
+      return;
     }
+    context.report(
+        site.id().place(),
+        new Message(
+            "the site \""
+                + id
+                + "\" lies in the "
+                + (namesNothing ? "folder " + folder : "file " + file),
+            "nobody finds a site under another name",
+            namesNothing
+                ? "name the folder " + id + ", or correct the id"
+                : "name the file " + id + ".yaml, or correct the id"));
   }
 }

@@ -2,7 +2,6 @@ package org.headhouse.linter.rules.supervision;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -13,7 +12,6 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
 import org.headhouse.linter.site.Unit;
-import org.headhouse.linter.source.Nearest;
 
 /** {@code supervision.zone-missing}. */
 public final class MissingZone implements SiteRule {
@@ -37,7 +35,7 @@ public final class MissingZone implements SiteRule {
     zones.forEach(zone -> listed.add(zone.or("")));
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
-      if (name != null && !listed.contains(name) && !isMisspelt(site, name, listed)) {
+      if (name != null && !listed.contains(name) && !site.isMisspelt(name, listed)) {
         context.report(
             context
                 .finding(
@@ -50,14 +48,5 @@ public final class MissingZone implements SiteRule {
                 .related(unit.name().place().region(), unit.called() + " is on the chain here"));
       }
     }
-  }
-
-  /** A zone that is nearly the unit's name is told as an unknown zone. */
-  private static boolean isMisspelt(Site site, String name, Set<String> listed) {
-    List<String> names =
-        site.units().stream().flatMap(unit -> unit.name().optional().stream()).toList();
-    return listed.stream()
-        .filter(zone -> !names.contains(zone))
-        .anyMatch(zone -> Nearest.to(zone, names).equals(Optional.of(name)));
   }
 }

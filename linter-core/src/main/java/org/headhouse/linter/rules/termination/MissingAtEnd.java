@@ -6,6 +6,7 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
@@ -24,15 +25,25 @@ public final class MissingAtEnd implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    String value = impedance(site);
     for (Segment segment : site.segments()) {
-      check(segment, segment.first(), context);
+      check(segment, segment.first(), value, context);
       if (segment.items().size() > 1) {
-        check(segment, segment.last(), context);
+        check(segment, segment.last(), value, context);
       }
     }
   }
 
-  private static void check(Segment segment, ChainItem end, RuleContext context) {
+  private static String impedance(Site site) {
+    return site.line()
+        .optional()
+        .flatMap(line -> line.cable().optional())
+        .flatMap(cable -> cable.impedance().optional())
+        .map(Resistance::written)
+        .orElse("120 ohm");
+  }
+
+  private static void check(Segment segment, ChainItem end, String value, RuleContext context) {
     Setting<Termination> setting = segment.termination(end);
     Termination termination = setting.orNull();
     if (termination != null && !termination.isFitted()) {
@@ -41,7 +52,7 @@ public final class MissingAtEnd implements SiteRule {
           new Message(
               end.called() + " ends the segment and has no terminator",
               "the signal is thrown back from an open end, and errors come and go",
-              "fit a terminator of the cable's impedance, and write for example 120 ohm"));
+              "fit a terminator of the cable's impedance, and write " + value));
     }
   }
 }
