@@ -60,8 +60,12 @@ class RuleReferenceTest {
     text.append("\n## %s\n\n".formatted(rule.id()))
         .append(page.requirement())
         .append(
-            "\n\nLevel: %s. Examples: [page](%s%s.md).\n"
-                .formatted(rule.level().word(), PAGES, rule.id()));
+            "\n\nLevel: %s%s. Examples: [page](%s%s.md).\n"
+                .formatted(
+                    rule.level().word(),
+                    rule.foundation() ? "; other rules count on it, so it is always on" : "",
+                    PAGES,
+                    rule.id()));
     append("Why", page, text);
     append("Parameters", page, text);
     append("Sources", page, text);

@@ -52,6 +52,23 @@ record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
         .orElse(null);
   }
 
+  /**
+   * What to tell of files that are not read, although their names say what they are meant to be.
+   */
+  List<String> misnamed(Path sites) {
+    return Stream.of(deviceTypes == null ? "device-types" : "", policy == null ? "linter" : "")
+        .filter(stem -> !stem.isEmpty())
+        .flatMap(stem -> misnamed(sites.toAbsolutePath().normalize(), stem))
+        .toList();
+  }
+
+  private static Stream<String> misnamed(Path sites, String stem) {
+    return Stream.of(stem + ".yml", stem + ".json")
+        .map(name -> usual(sites, name))
+        .filter(Objects::nonNull)
+        .map(file -> file + " is not read: name it " + stem + ".yaml");
+  }
+
   /** The folder of one file may be that of the site alone, with the folder of sites above it. */
   private static Stream<Path> places(Path sites) {
     Path above = sites.getParent();

@@ -71,6 +71,7 @@ abstract class SitesMojo extends AbstractMojo {
     checkParameters();
     SettingsFiles settings = SettingsFiles.find(sites.toPath(), policy, deviceTypes);
     List<Path> files = files(settings);
+    tell(settings);
     run(linter(settings, files.size()), files.stream().map(this::input).toList());
   }
 
@@ -80,6 +81,18 @@ abstract class SitesMojo extends AbstractMojo {
   /** Does the work of the goal. */
   abstract void run(SiteLinter linter, List<SiteInput> inputs)
       throws MojoExecutionException, MojoFailureException;
+
+  private void tell(SettingsFiles settings) {
+    getLog()
+        .info(
+            (settings.deviceTypes() == null
+                    ? "No device types"
+                    : "Device types: " + shown(settings.deviceTypes()))
+                + (settings.policy() == null
+                    ? "; no policy"
+                    : "; policy: " + shown(settings.policy())));
+    settings.misnamed(sites.toPath()).forEach(getLog()::warn);
+  }
 
   /** A file in the output directory. */
   final Path output(String name) {
@@ -98,7 +111,9 @@ abstract class SitesMojo extends AbstractMojo {
     }
     if (!Files.isDirectory(path)) {
       throw new MojoExecutionException(
-          "linter.sites names " + sites + ", which does not exist: write the folder of the sites");
+          "linter.sites names "
+              + sites
+              + ", which does not exist: write the folder of the sites, or one file");
     }
     List<Path> files = new SiteFiles(path, includes, excludes, settings.all()).find();
     if (files.isEmpty() && !allowEmpty) {
