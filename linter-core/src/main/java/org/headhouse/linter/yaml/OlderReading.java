@@ -93,6 +93,13 @@ public final class OlderReading {
         && Character.isLetter(text.charAt(at + 1));
   }
 
+  /** Digits without a sign and a leading zero, as most numbers are. */
+  private static boolean isPlainDecimal(String text) {
+    return text.charAt(0) >= '1'
+        && text.charAt(0) <= '9'
+        && text.chars().allMatch(c -> c >= '0' && c <= '9');
+  }
+
   private static boolean isDigitOrPoint(char c) {
     return (c >= '0' && c <= '9') || c == '.';
   }
@@ -128,6 +135,9 @@ public final class OlderReading {
   }
 
   private static Optional<String> ofInteger(String text) {
+    if (isPlainDecimal(text)) {
+      return Optional.empty();
+    }
     if (text.startsWith("0o")) {
       return Optional.of("the text \"" + text + "\"");
     }

@@ -1,6 +1,7 @@
 package org.headhouse.linter.rules.reference;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -59,41 +60,43 @@ public final class UnknownReference implements SiteRule {
   /** A unit that is gone from the chain is not to be replaced by one that is listed anyway. */
   private static void checkSeen(
       List<Setting<String>> seen, List<String> units, RuleContext context) {
-    List<String> listed = seen.stream().flatMap(name -> name.optional().stream()).toList();
-    List<String> others = units.stream().filter(unit -> !listed.contains(unit)).toList();
     for (Setting<String> name : seen) {
-      String remedy =
-          Nearest.to(name.or(""), others)
-              .map(near -> "write \"" + near + "\"")
-              .orElse("delete it, or add the unit to the chain");
-      check(name, "unit", units, remedy, context);
+      if (isUnknown(name, units)) {
+        List<String> listed = seen.stream().flatMap(one -> one.optional().stream()).toList();
+        List<String> others = units.stream().filter(unit -> !listed.contains(unit)).toList();
+        String remedy = near(name, others).orElse("delete it, or add the unit to the chain");
+        report(name, "unit", remedy, context);
+      }
     }
   }
 
   private static void check(
       Setting<String> reference, String what, List<String> known, RuleContext context) {
-    String remedy =
-        Nearest.to(reference.or(""), known)
-            .map(near -> "write \"" + near + "\"")
-            .orElse(known.isEmpty() ? "delete it" : "write one of " + shown(known));
-    check(reference, what, known, remedy, context);
+    if (isUnknown(reference, known)) {
+      String remedy =
+          near(reference, known)
+              .orElse(known.isEmpty() ? "delete it" : "write one of " + shown(known));
+      report(reference, what, remedy, context);
+    }
   }
 
-  private static void check(
-      Setting<String> reference,
-      String what,
-      List<String> known,
-      String remedy,
-      RuleContext context) {
+  private static boolean isUnknown(Setting<String> reference, List<String> known) {
     String name = reference.orNull();
-    if (name != null && !known.contains(name)) {
-      context.report(
-          reference.place(),
-          new Message(
-              "there is no " + what + " \"" + name + "\"",
-              "what is written of it has no effect",
-              remedy));
-    }
+    return name != null && !known.contains(name);
+  }
+
+  private static Optional<String> near(Setting<String> reference, List<String> known) {
+    return Nearest.to(reference.or(""), known).map(near -> "write \"" + near + "\"");
+  }
+
+  private static void report(
+      Setting<String> reference, String what, String remedy, RuleContext context) {
+    context.report(
+        reference.place(),
+        new Message(
+            "there is no " + what + " \"" + reference.or("") + "\"",
+            "what is written of it has no effect",
+            remedy));
   }
 
   private static String shown(List<String> known) {
