@@ -49,6 +49,7 @@ public final class SiteLinter {
   private final List<Result> settingsResults;
   private final int threads;
   private final Limits limits;
+  private final Clock clock;
 
   private SiteLinter(Builder builder) throws IOException {
     this.threads = builder.threads;
@@ -66,11 +67,11 @@ public final class SiteLinter {
             ? DeviceTypes.NONE
             : settings.deviceTypes(typesFile.path(), read(typesFile, limits));
     this.settingsResults = settings.results();
-    LocalDate today = LocalDate.now(builder.clock);
-    LazySchema schema = new LazySchema(FileKind.SITE);
+    this.clock = builder.clock;
+    LazySchema schema = new LazySchema();
     TransactionTimes times =
         BusyLine.times(parameter -> policy.value(BusyLine.DESCRIPTOR, parameter));
-    this.check = new SiteCheck(new Setup(rules, policy, types, limits, today, times), schema);
+    this.check = new SiteCheck(new Setup(rules, policy, types, limits, times), schema);
   }
 
   /** What is needed of a file: one byte over the limit tells that it is over. */
@@ -108,11 +109,13 @@ public final class SiteLinter {
 
   /** Checks a stream of files or texts, and tells how far it is. */
   public CheckReport check(Stream<SiteInput> inputs, CheckProgress progress) {
+    LocalDate today = LocalDate.now(clock);
     ReportBuilder report = new ReportBuilder(rules, policy, settingsResults);
     try (InOrder order = new InOrder(threads)) {
       order.run(
           inputs.iterator(),
-          input -> SingleFile.attempt(input, limits, check::check),
+          input ->
+              SingleFile.attempt(input, limits, (path, bytes) -> check.check(path, bytes, today)),
           outcome -> {
             report.add(outcome);
             progress.checked(report.files());
@@ -158,18 +161,13 @@ public final class SiteLinter {
   }
 
   private static final class LazySchema implements Supplier<SchemaCheck> {
-    private final FileKind kind;
     private @Nullable SchemaCheck schema;
-
-    LazySchema(FileKind kind) {
-      this.kind = kind;
-    }
 
     @Override
     public synchronized SchemaCheck get() {
       SchemaCheck loaded = schema;
       if (loaded == null) {
-        loaded = new SchemaCheck(kind);
+        loaded = new SchemaCheck(FileKind.SITE);
         schema = loaded;
       }
       return loaded;
@@ -225,7 +223,7 @@ public final class SiteLinter {
       return this;
     }
 
-    /** What tells the day of the check. */
+    /** What tells the day of a check. */
     public Builder clock(Clock source) {
       this.clock = source;
       return this;

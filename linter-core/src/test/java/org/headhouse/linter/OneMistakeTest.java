@@ -94,7 +94,7 @@ class OneMistakeTest {
     assertThat(Checks.lines(text))
         .singleElement()
         .asString()
-        .endsWith("such as 10.20.0.15/24 [network.bad-address]");
+        .endsWith("write for example 10.20.0.15/24 [network.bad-address]");
   }
 
   @ParameterizedTest

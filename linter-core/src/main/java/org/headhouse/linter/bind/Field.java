@@ -3,6 +3,7 @@ package org.headhouse.linter.bind;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -187,7 +188,7 @@ final class Field {
       Cursor at = cursor.inside(node);
       items.add(item.apply(new Field(at, at.place(), doubts)));
     }
-    return given(items, cursor);
+    return given(Collections.unmodifiableList(items), cursor);
   }
 
   /** A list of at least one value in which none may stand twice. */

@@ -21,13 +21,15 @@ import org.jspecify.annotations.Nullable;
 /** Runs the rules on one site; a rule that fails is told of, and the others go on. */
 final class RuleRun {
   private final Setup setup;
+  private final LocalDate today;
   private final Site site;
   private final LineFigures figures;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
 
-  RuleRun(Site site, Setup setup) {
+  RuleRun(Site site, Setup setup, LocalDate today) {
     this.setup = setup;
+    this.today = today;
     this.site = site;
     this.figures = new LineFigures(site, setup.times());
   }
@@ -85,7 +87,7 @@ final class RuleRun {
 
     @Override
     public LocalDate today() {
-      return setup.today();
+      return today;
     }
 
     @Override

@@ -1,6 +1,5 @@
 package org.headhouse.linter.check;
 
-import java.time.LocalDate;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.site.DeviceTypes;
@@ -16,5 +15,4 @@ public record Setup(
     Policy policy,
     DeviceTypes deviceTypes,
     Limits limits,
-    LocalDate today,
     TransactionTimes times) {}

@@ -1,5 +1,6 @@
 package org.headhouse.linter.check;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -38,8 +39,12 @@ public final class SiteCheck {
             .toList();
   }
 
-  /** Checks one file. */
-  public FileOutcome check(String path, byte[] bytes) {
+  /**
+   * Checks one file.
+   *
+   * @param today the day of the check
+   */
+  public FileOutcome check(String path, byte[] bytes, LocalDate today) {
     Document document = Reading.read(path, bytes, setup.limits());
     List<Finding> findings = new ArrayList<>(document.findings());
     var root = document.root();
@@ -53,10 +58,10 @@ public final class SiteCheck {
     }
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     Site site = bound.model();
-    RuleRun run = new RuleRun(site, setup);
+    RuleRun run = new RuleRun(site, setup, today);
     rules.forEach(run::run);
     findings.addAll(run.findings());
-    Suppressions suppressions = new Suppressions(site, setup.rules(), setup.today());
+    Suppressions suppressions = new Suppressions(site, setup.rules(), today);
     List<FileOutcome.Key> keys = keys(site, run, suppressions);
     List<Notification> notifications = new ArrayList<>(run.notifications());
     if (bound.doubtful() && faults.isEmpty()) {

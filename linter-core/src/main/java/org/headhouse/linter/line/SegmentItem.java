@@ -27,6 +27,7 @@ public record SegmentItem(
     REPEATER_SIDE
   }
 
+  /** Common practice, no source: a repeater's side is one more receiver of the full load. */
   private static final double REPEATER_SIDE_UNIT_LOADS = 1;
 
   public SegmentItem {

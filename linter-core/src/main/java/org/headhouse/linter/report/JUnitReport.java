@@ -9,11 +9,13 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 
 /**
  * Results in the XML form that Surefire writes for JUnit tests, which build servers read: a test
- * case for each rule that was broken in a file, failed where it reaches the failing level.
+ * case for each rule that was broken in a file, failed where it reaches the failing level, and one
+ * in error for each trouble of the tool itself.
  */
 public final class JUnitReport {
   private final Level failLevel;
@@ -32,7 +34,10 @@ public final class JUnitReport {
   }
 
   /** Writes the report; the stream is left open. */
-  public void write(List<Result> results, OutputStream out) throws XMLStreamException {
+  public void write(List<Result> results, List<Notification> notifications, OutputStream out)
+      throws XMLStreamException {
+    List<Notification> troubles =
+        notifications.stream().filter(one -> one.level() == Level.ERROR).toList();
     Map<Case, List<Result>> cases =
         results.stream()
             .filter(result -> !result.suppressed())
@@ -48,8 +53,8 @@ public final class JUnitReport {
     xml.writeStartElement("testsuite");
     xml.writeAttribute("name", "site definitions");
     // A suite without a case is taken for a broken run by some servers.
-    xml.writeAttribute("tests", String.valueOf(cases.size() + 1));
-    xml.writeAttribute("errors", "0");
+    xml.writeAttribute("tests", String.valueOf(cases.size() + troubles.size() + 1));
+    xml.writeAttribute("errors", String.valueOf(troubles.size()));
     xml.writeAttribute("skipped", "0");
     xml.writeAttribute("failures", String.valueOf(failures));
     xml.writeAttribute("time", "0");
@@ -58,11 +63,27 @@ public final class JUnitReport {
     for (Map.Entry<Case, List<Result>> entry : cases.entrySet()) {
       testCase(xml, entry.getKey(), entry.getValue());
     }
+    for (Notification trouble : troubles) {
+      errorCase(xml, trouble);
+    }
     xml.writeCharacters("\n");
     xml.writeEndElement();
     xml.writeCharacters("\n");
     xml.writeEndDocument();
     xml.flush();
+  }
+
+  private static void errorCase(XMLStreamWriter xml, Notification trouble)
+      throws XMLStreamException {
+    openCase(
+        xml,
+        trouble.file() == null ? "all sites" : trouble.file(),
+        trouble.rule() == null ? "reading" : trouble.rule());
+    xml.writeStartElement("error");
+    xml.writeAttribute("message", XmlText.of(trouble.text()));
+    xml.writeAttribute("type", "trouble");
+    xml.writeEndElement();
+    xml.writeEndElement();
   }
 
   private boolean fails(List<Result> results) {

@@ -1,9 +1,6 @@
 package org.headhouse.linter.report;
 
-import java.io.IOException;
 import java.io.OutputStream;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +12,7 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Region;
 import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Results as a log file of the OASIS standard SARIF 2.1.0. */
@@ -32,14 +30,15 @@ public final class SarifReport {
   }
 
   /** Writes the log; the stream is left open. */
-  public void write(List<Result> results, List<Notification> notifications, OutputStream out)
-      throws IOException {
-    StringWriter writer = new StringWriter();
+  public void write(List<Result> results, List<Notification> notifications, OutputStream out) {
     try (JsonGenerator json =
-        JsonMapper.shared().writerWithDefaultPrettyPrinter().createGenerator(writer)) {
+        JsonMapper.shared()
+            .writerWithDefaultPrettyPrinter()
+            .without(StreamWriteFeature.AUTO_CLOSE_TARGET)
+            .createGenerator(out)) {
       log(json, results, notifications);
+      json.writeRaw('\n');
     }
-    out.write((writer + "\n").getBytes(StandardCharsets.UTF_8));
   }
 
   private void log(JsonGenerator json, List<Result> results, List<Notification> notifications) {
@@ -68,6 +67,10 @@ public final class SarifReport {
     json.writeObjectPropertyStart("tool");
     json.writeObjectPropertyStart("driver");
     json.writeStringProperty("name", "Headhouse Linter");
+    String version = SarifReport.class.getPackage().getImplementationVersion();
+    if (version != null) {
+      json.writeStringProperty("version", version);
+    }
     json.writeArrayPropertyStart("rules");
     for (RuleDescriptor rule : rules) {
       json.writeStartObject();

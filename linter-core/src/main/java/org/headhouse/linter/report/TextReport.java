@@ -41,7 +41,7 @@ public final class TextReport {
 
   private static String position(Location location) {
     Region region = location.region();
-    return location.file() + ":" + region.startLine() + ":" + region.startColumn();
+    return printable(location.file()) + ":" + region.startLine() + ":" + region.startColumn();
   }
 
   private static List<String> excerpt(Location location) {
@@ -56,6 +56,9 @@ public final class TextReport {
     int end =
         region.endLine() == region.startLine() ? Math.min(region.endColumn() - 1, length) : length;
     String margin = " ".repeat(number.length());
+    if (region.startColumn() - 1 > length) {
+      return List.of("  " + number + " | " + printable(line)); // the line was cut before it
+    }
     return List.of(
         "  " + number + " | " + printable(line),
         "  " + margin + " | " + " ".repeat(start) + "^".repeat(Math.max(1, end - start)));

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param level as the policy has it
  * @param message what to tell
  * @param location where
- * @param logical the place in the words of the site, such as {@code
- *     alder-brook/Propagation/address}; empty where the file could not be read that far
+ * @param logical the place in the words of the site, such as {@code chain/Propagation/address};
+ *     empty where the file could not be read that far
  * @param unit the name of the unit concerned, or null
  * @param related other places that the reader must see
  * @param suppression that it was accepted, or null

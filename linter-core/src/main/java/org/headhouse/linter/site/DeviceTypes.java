@@ -1,5 +1,6 @@
 package org.headhouse.linter.site;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ public final class DeviceTypes {
 
   /** The ids that are known. */
   public Set<String> ids() {
-    return byId.keySet();
+    return Collections.unmodifiableSet(byId.keySet());
   }
 
   /** Whether a type that is not here is unknown, and not only not understood. */

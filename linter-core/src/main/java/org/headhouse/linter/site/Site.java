@@ -3,9 +3,9 @@ package org.headhouse.linter.site;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.SourceText;
@@ -161,14 +161,21 @@ public final class Site {
   }
 
   /**
-   * Whether some names, taken for names of units, hold one that is no unit's and nearly this
-   * unit's. A misspelt name is told where it stands, and the unit does not lack in the list.
+   * The units that names which no unit has are nearly spelt like. A misspelt name is told where it
+   * stands, so that its unit is not missing from the list.
+   *
+   * @param listed names that are taken for names of units
    */
-  public boolean isMisspelt(String unit, Collection<String> listed) {
-    List<String> names = units.stream().flatMap(one -> one.name().optional().stream()).toList();
-    return listed.stream()
-        .filter(name -> !names.contains(name))
-        .anyMatch(name -> Nearest.to(name, names).equals(Optional.of(unit)));
+  public Set<String> misspelt(Collection<String> listed) {
+    Set<String> names = new LinkedHashSet<>();
+    units.forEach(unit -> unit.name().optional().ifPresent(names::add));
+    Set<String> misspelt = new HashSet<>();
+    for (String name : listed) {
+      if (!names.contains(name)) {
+        Nearest.to(name, names).ifPresent(misspelt::add);
+      }
+    }
+    return misspelt;
   }
 
   /**

@@ -8,7 +8,7 @@ import org.headhouse.linter.source.Place;
  *
  * @param place the key {@code weather-station}
  * @param at the name of the unit that it is wired to
- * @param readings what it measures, each with its place; what is not understood is left out
+ * @param readings what it measures, each with its place
  * @param maximumAge how old a reading may become at any follower
  */
 public record WeatherStation(

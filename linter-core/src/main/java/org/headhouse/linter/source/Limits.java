@@ -3,7 +3,7 @@ package org.headhouse.linter.source;
 /**
  * Budgets that keep one file from taking the machine: a file over any of them is not read further.
  *
- * @param bytes the largest file
+ * @param bytes the largest file, less than 2 GiB
  * @param depth the deepest nesting, aliases followed
  * @param nodes the most values after every alias is written out
  */
@@ -15,6 +15,9 @@ public record Limits(int bytes, int depth, int nodes) {
   public Limits {
     if (bytes < 1 || depth < 1 || nodes < 1) {
       throw new IllegalArgumentException("a limit must be at least 1");
+    }
+    if (bytes == Integer.MAX_VALUE) {
+      throw new IllegalArgumentException("a file must be smaller than 2 GiB");
     }
   }
 }

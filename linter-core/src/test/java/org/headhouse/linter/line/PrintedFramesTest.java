@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PrintedFramesTest {
 
   /**
-   * Frames of MODBUS Application Protocol V1.1b3 (read in transcription): read three registers, its
-   * answer, write one register. {@code 02 07} with {@code 41 12}: MODBUS over Serial Line V1.02,
-   * appendix B (read). The check at the end shows that a frame is printed whole.
+   * Frames of MODBUS Application Protocol V1.1b3: read three registers, its answer, write one
+   * register. {@code 02 07} with {@code 41 12}: MODBUS over Serial Line V1.02, appendix B (read).
+   * The check at the end shows that a frame is printed whole.
    */
   @ParameterizedTest
   @CsvSource({

@@ -41,7 +41,7 @@ class SerialFormatTest {
 
   /**
    * Computed from {@code T = (request + answer) · 11 / baud + 2 · t3.5}, with the frame lengths of
-   * MODBUS Application Protocol V1.1b3 (read in transcription).
+   * MODBUS Application Protocol V1.1b3.
    */
   @ParameterizedTest
   @CsvSource({

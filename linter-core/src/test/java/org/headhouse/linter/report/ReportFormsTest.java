@@ -2,21 +2,28 @@ package org.headhouse.linter.report;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
-import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.maven.plugin.surefire.log.api.NullConsoleLogger;
+import org.apache.maven.plugins.surefire.report.ReportTestCase;
+import org.apache.maven.plugins.surefire.report.ReportTestSuite;
+import org.apache.maven.plugins.surefire.report.SurefireReportParser;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Checks;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
 import org.junit.jupiter.api.Test;
-import org.w3c.dom.Element;
+import org.junit.jupiter.api.io.TempDir;
 
 class ReportFormsTest {
   private static final String SUPPRESSION =
@@ -57,20 +64,40 @@ class ReportFormsTest {
     return schema;
   }
 
+  /** Surefire's own parser reads the report as Surefire would have meant it. */
   @Test
-  void theJUnitReportIsXmlAndCountsItsCases() throws Exception {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new JUnitReport(Level.ERROR).write(faulty().results(), out);
-    Element suite =
-        DocumentBuilderFactory.newInstance()
-            .newDocumentBuilder()
-            .parse(new ByteArrayInputStream(out.toByteArray()))
-            .getDocumentElement();
-    int cases = suite.getElementsByTagName("testcase").getLength();
-    assertThat(suite.getAttribute("tests")).isEqualTo(String.valueOf(cases));
-    assertThat(suite.getElementsByTagName("failure").getLength())
-        .isEqualTo(Integer.parseInt(suite.getAttribute("failures")))
-        .isPositive();
+  void theJUnitReportIsWhatSurefireReads(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("TEST-sites.xml");
+    Notification trouble =
+        new Notification(Level.ERROR, "permission denied", "sites/closed.yaml", null);
+    try (OutputStream out = Files.newOutputStream(file)) {
+      new JUnitReport(Level.ERROR).write(faulty().results(), List.of(trouble), out);
+    }
+    List<ReportTestSuite> suites =
+        new SurefireReportParser(List.of(folder.toFile()), new NullConsoleLogger())
+            .parseXMLReportFiles();
+    assertThat(suites)
+        .flatExtracting(ReportTestSuite::getTestCases)
+        .extracting(
+            one -> one.getFullClassName() + " " + one.getName(),
+            ReportTestCase::hasFailure,
+            ReportTestCase::hasError,
+            ReportTestCase::getFailureMessage)
+        .containsExactlyInAnyOrder(
+            tuple("all sites checked", false, false, null),
+            tuple("example.yaml address.duplicate", true, false, message("address.duplicate")),
+            tuple("example.yaml name.unreadable", true, false, message("name.unreadable")),
+            tuple("sites/closed.yaml reading", false, true, "permission denied"));
+    String text = Files.readString(file);
+    assertThat(text).contains("tests=\"4\" errors=\"1\" skipped=\"0\" failures=\"2\"");
+  }
+
+  private static String message(String rule) {
+    return faulty().results().stream()
+        .filter(result -> result.rule().equals(rule))
+        .map(result -> result.message().text())
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The form of the GNU coding standards: {@code sourcefile:lineno:column: message}. */

@@ -30,6 +30,13 @@ class RulePagesTest {
     return ids().filter(id -> !failing(id).block("yaml").isEmpty());
   }
 
+  /** Bytes that are no text, a file of a mebibyte, and two files at once stand on no page. */
+  @Test
+  void onlyThreePagesHaveNoExample() {
+    assertThat(ids().filter(id -> idsWithExamples().noneMatch(id::equals)))
+        .containsExactlyInAnyOrder("file.encoding", "file.too-large", "site.duplicate-id");
+  }
+
   @ParameterizedTest
   @MethodSource("ids")
   void everyRuleHasAPageWithItsParts(String id) {

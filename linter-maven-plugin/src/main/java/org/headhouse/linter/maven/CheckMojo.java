@@ -62,7 +62,8 @@ public final class CheckMojo extends SitesMojo {
         out ->
             new SarifReport(report.rules()).write(report.results(), report.notifications(), out));
     AtomicFile.write(
-        output("results-junit.xml"), out -> new JUnitReport(failing).write(report.results(), out));
+        output("results-junit.xml"),
+        out -> new JUnitReport(failing).write(report.results(), report.notifications(), out));
     getLog().info("Results are in " + shown(output("")));
   }
 }

@@ -1,6 +1,8 @@
 package org.headhouse.linter.maven;
 
 import java.io.IOException;
+import java.nio.file.FileSystemLoopException;
+import java.nio.file.FileVisitOption;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,6 +10,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,11 +19,13 @@ import org.apache.maven.plugin.MojoExecutionException;
 import org.codehaus.plexus.util.SelectorUtils;
 
 /**
- * Finds the files of sites in a folder. Links to folders are not followed, and what is hidden by a
- * dot in front of its name is left out. A link that leads nowhere is a site that cannot be read,
- * not one that is not there.
+ * Finds the files of sites in a folder. Links are followed, and what is hidden by a dot in front of
+ * its name is left out. A link that leads nowhere is a site that cannot be read, not one that is
+ * not there.
  */
 final class SiteFiles {
+  private static final int DEEPEST = 100;
+
   private final Path folder;
   private final List<String> includes;
   private final List<String> excludes;
@@ -42,7 +47,8 @@ final class SiteFiles {
     try {
       // The folder itself may be a link.
       Path root = folder.toRealPath();
-      Files.walkFileTree(root, new Finder(root, names));
+      Files.walkFileTree(
+          root, EnumSet.of(FileVisitOption.FOLLOW_LINKS), DEEPEST, new Finder(root, names));
     } catch (IOException unreadable) {
       throw FileTrouble.of("the folder of sites cannot be read", unreadable);
     } catch (PatternSyntaxException wrong) {
@@ -70,6 +76,15 @@ final class SiteFiles {
       return visited.equals(root) || !isHidden(visited)
           ? FileVisitResult.CONTINUE
           : FileVisitResult.SKIP_SUBTREE;
+    }
+
+    /** A link to a folder that holds it leads nowhere new. */
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException failure) throws IOException {
+      if (failure instanceof FileSystemLoopException) {
+        return FileVisitResult.CONTINUE;
+      }
+      throw failure;
     }
 
     @Override

@@ -99,8 +99,8 @@ public final class BuildRecord {
     Element suite = suite(output.resolve("results-junit.xml"));
     long cases = results.stream().map(BuildRecord::fileAndRule).distinct().count();
     assertThat(suite.getElementsByTagName("testcase").getLength())
-        .as("test cases in XML: one for each rule in a file, and one for all sites")
-        .isEqualTo((int) cases + 1);
+        .as("test cases in XML: one for each rule in a file, for each trouble, and for all sites")
+        .isEqualTo((int) cases + suite.getElementsByTagName("error").getLength() + 1);
     try (Stream<Path> files = Files.list(output)) {
       assertThat(files.map(Path::getFileName).map(Path::toString))
           .as("files written")

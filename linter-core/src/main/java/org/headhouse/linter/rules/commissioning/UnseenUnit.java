@@ -39,13 +39,14 @@ public final class UnseenUnit implements SiteRule {
     Set<String> seen = new HashSet<>();
     record.outdoorReadingsSeen().or(List.of()).forEach(name -> seen.add(name.or("")));
     List<String> unseen = new ArrayList<>();
+    Set<String> misspelt = site.misspelt(seen);
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
       if (name != null
           && unit.isFollower()
           && !hasStation(unit, site)
           && !seen.contains(name)
-          && !site.isMisspelt(name, seen)) {
+          && !misspelt.contains(name)) {
         unseen.add(unit.called());
       }
     }

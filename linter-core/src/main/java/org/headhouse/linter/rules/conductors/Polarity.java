@@ -1,16 +1,21 @@
 package org.headhouse.linter.rules.conductors;
 
+import java.util.List;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
 /** {@code conductors.polarity}: makers differ in which terminal they mark A. */
 public final class Polarity implements SiteRule {
+  private static final String REASON =
+      "a unit with the pair the wrong way round is deaf, and disturbs the others";
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "conductors.polarity",
@@ -28,35 +33,48 @@ public final class Polarity implements SiteRule {
     if (head == null || !isKnown(head)) {
       return;
     }
-    for (Unit unit : site.units()) {
-      boolean known = isKnown(unit) && !unit.pair().isFaulty();
-      boolean crossed = unit.pair().is(Pair.CROSSED) != head.pair().is(Pair.CROSSED);
-      boolean wanted = unit.type().positiveTerminal() != head.type().positiveTerminal();
-      if (known && crossed != wanted) {
-        report(unit, head, wanted, context);
-      }
+    List<Unit> known = site.units().stream().filter(Polarity::isKnown).toList();
+    List<Unit> others =
+        known.stream().filter(unit -> isPositiveOnA(unit) != isPositiveOnA(head)).toList();
+    if (head.pair().is(Pair.CROSSED) && others.size() == known.size() - 1 && !others.isEmpty()) {
+      context.report(head.pair().place(), headAlone(head));
+    } else {
+      others.forEach(unit -> report(unit, head, context));
     }
   }
 
-  private static boolean isKnown(Unit unit) {
-    return unit.type().isKnown() && !unit.type().positiveTerminalSetting().isFaulty();
+  /** Whether the conductor that is landed on A of a straight unit is the positive one. */
+  private static boolean isPositiveOnA(Unit unit) {
+    boolean onA = unit.type().positiveTerminal() == Conductor.A;
+    return onA != unit.pair().is(Pair.CROSSED);
   }
 
-  private static void report(Unit unit, Unit head, boolean wanted, RuleContext context) {
-    String mark = unit.type().positiveTerminal().word();
-    String headMark = head.type().positiveTerminal().word();
-    boolean write = wanted != head.pair().is(Pair.CROSSED);
+  private static Message headAlone(Unit head) {
+    return new Message(
+        "the pair is crossed at the head unit " + head.called() + " and at no unit behind it",
+        REASON,
+        "land the pair straight, and write pair: straight");
+  }
+
+  private static boolean isKnown(Unit unit) {
+    return unit.type().isKnown()
+        && !unit.type().positiveTerminalSetting().isFaulty()
+        && !unit.pair().isFaulty();
+  }
+
+  private static void report(Unit unit, Unit head, RuleContext context) {
+    boolean crossed = unit.pair().is(Pair.CROSSED);
     context.report(
         unit.pair().isMissing() ? unit.name().place() : unit.pair().place(),
         new Message(
             unit.called()
                 + " marks its positive terminal "
-                + mark
+                + unit.type().positiveTerminal().word()
                 + ", the head unit "
-                + headMark
+                + head.type().positiveTerminal().word()
                 + ", and the pair is "
-                + (wanted ? "not crossed" : "crossed"),
-            "a unit with the pair the wrong way round is deaf, and disturbs the others",
-            "land the pair accordingly, and write pair: " + (write ? "crossed" : "straight")));
+                + (crossed ? "crossed" : "not crossed"),
+            REASON,
+            "land the pair accordingly, and write pair: " + (crossed ? "straight" : "crossed")));
   }
 }

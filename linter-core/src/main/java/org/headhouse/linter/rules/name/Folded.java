@@ -1,10 +1,14 @@
 package org.headhouse.linter.rules.name;
 
 import java.text.Normalizer;
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Names as people tell them apart. */
 final class Folded {
+  private static final String DOTLESS_I = "\u0131";
+
   private Folded() {}
 
   /** The name in the usual width and composition of letters, with single spaces between. */
@@ -40,8 +44,11 @@ final class Folded {
     return text.strip().replaceAll("[\\s\\p{Z}]+", " ");
   }
 
-  /** By way of small letters, since only the small sharp s becomes SS. */
+  /** By way of small letters, since only the small sharp s becomes SS; a dotless i stays one. */
   private static String foldedCase(String text) {
-    return text.toLowerCase(Locale.ROOT).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+    return Arrays.stream(text.split(DOTLESS_I, -1))
+        .map(part -> part.toLowerCase(Locale.ROOT).toUpperCase(Locale.ROOT))
+        .map(part -> part.toLowerCase(Locale.ROOT))
+        .collect(Collectors.joining(DOTLESS_I));
   }
 }

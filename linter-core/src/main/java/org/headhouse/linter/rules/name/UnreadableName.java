@@ -54,6 +54,28 @@ public final class UnreadableName implements SiteRule {
   }
 
   private static boolean isInvisible(int c) {
+    return isBlank(c) || isUnwritten(c);
+  }
+
+  /**
+   * Letters and marks that show nothing: the rest of Default_Ignorable_Code_Point of the Unicode
+   * Character Database, and the empty Braille pattern.
+   */
+  private static boolean isBlank(int c) {
+    return c == 0x034F
+        || c == 0x115F
+        || c == 0x1160
+        || c == 0x17B4
+        || c == 0x17B5
+        || (c >= 0x180B && c <= 0x180F)
+        || c == 0x2800
+        || c == 0x3164
+        || (c >= 0xFE00 && c <= 0xFE0F)
+        || c == 0xFFA0
+        || (c >= 0xE0100 && c <= 0xE01EF);
+  }
+
+  private static boolean isUnwritten(int c) {
     return switch (Character.getType(c)) {
       case Character.CONTROL,
           Character.FORMAT,

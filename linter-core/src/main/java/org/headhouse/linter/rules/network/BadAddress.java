@@ -9,6 +9,7 @@ import org.headhouse.linter.site.Network;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
 
 /** {@code network.bad-address}. */
 public final class BadAddress implements SiteRule {
@@ -27,33 +28,65 @@ public final class BadAddress implements SiteRule {
   public void check(Site site, RuleContext context) {
     for (Unit unit : site.units()) {
       Network network = unit.network().orNull();
-      if (network == null) {
-        continue;
+      if (network != null) {
+        Ipv4 own = checkIp(network.ip(), context);
+        checkGateway(network.gateway(), own, context);
       }
-      check(network.ip(), true, context);
-      check(network.gateway(), false, context);
     }
   }
 
-  private static void check(Setting<String> setting, boolean withPrefix, RuleContext context) {
+  /** The address, where it is good. */
+  private static @Nullable Ipv4 checkIp(Setting<String> setting, RuleContext context) {
     String text = setting.orNull();
+    Ipv4 address = text == null ? null : Ipv4.parse(text);
+    if (text == null || (address != null && address.hasPrefix() && address.isHost())) {
+      return address;
+    }
+    if (address != null && address.hasPrefix()) {
+      report(
+          setting,
+          "\"" + text + "\" is the network's own address or its broadcast",
+          "write the address of one device in that network",
+          context);
+    } else {
+      report(
+          setting,
+          "\"" + text + "\" is no address with the length of its prefix",
+          "write for example " + (address == null ? "192.168.40.12" : text) + "/24",
+          context);
+    }
+    return null;
+  }
+
+  private static void checkGateway(
+      Setting<String> setting, @Nullable Ipv4 own, RuleContext context) {
+    String text = setting.orNull();
+    Ipv4 gateway = text == null ? null : Ipv4.parse(text);
     if (text == null) {
       return;
     }
-    Ipv4 address = Ipv4.parse(text);
-    boolean slash = text.indexOf('/') >= 0;
-    boolean good = address != null && slash == withPrefix && (!withPrefix || address.isHost());
-    if (!good) {
-      context.report(
-          setting.place(),
-          new Message(
-              "\"" + text + "\" is no address that a device can have",
-              "the unit cannot be reached over Ethernet",
-              withPrefix
-                  ? "write the address with the length of its prefix, such as "
-                      + (address != null && !slash ? text : "192.168.40.12")
-                      + "/24"
-                  : "write the address alone, such as 192.168.40.1"));
+    if (gateway == null || gateway.hasPrefix()) {
+      report(
+          setting,
+          "\"" + text + "\" is no address of a gateway",
+          "write the address alone, such as 192.168.40.1",
+          context);
+    } else if (own != null && own.contains(gateway) && !isGatewayOf(own, gateway)) {
+      report(
+          setting,
+          "\"" + text + "\" cannot be the gateway of this network",
+          "write the address of the router; it is neither the unit's own nor the broadcast",
+          context);
     }
+  }
+
+  private static boolean isGatewayOf(Ipv4 own, Ipv4 gateway) {
+    return gateway.address() != own.address() && gateway.inNetworkOf(own).isHost();
+  }
+
+  private static void report(
+      Setting<String> setting, String fact, String remedy, RuleContext context) {
+    context.report(
+        setting.place(), new Message(fact, "the unit cannot be reached over Ethernet", remedy));
   }
 }

@@ -28,7 +28,10 @@ public final class DuplicateIp implements SiteRule {
       Network network = unit.network().orNull();
       String text = network == null ? null : network.ip().orNull();
       Ipv4 address = text == null ? null : Ipv4.parse(text);
-      Unit other = address == null ? null : first.putIfAbsent(address.address(), unit);
+      Unit other =
+          address == null || (address.hasPrefix() && !address.isHost())
+              ? null
+              : first.putIfAbsent(address.address(), unit);
       Network taken = other == null ? null : other.network().orNull();
       if (network != null && other != null && taken != null) {
         context.report(

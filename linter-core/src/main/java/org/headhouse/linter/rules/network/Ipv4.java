@@ -50,6 +50,11 @@ record Ipv4(long address, int prefix) {
     return new Ipv4(other.address, prefix).network() == network();
   }
 
+  /** The same address in the network of another. */
+  Ipv4 inNetworkOf(Ipv4 other) {
+    return new Ipv4(address, other.prefix);
+  }
+
   /** Whether a device can have the address: not the network's own, not its broadcast. */
   boolean isHost() {
     long last = network() | (1L << (32 - prefix)) - 1;

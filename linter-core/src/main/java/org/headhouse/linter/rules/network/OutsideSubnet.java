@@ -1,5 +1,8 @@
 package org.headhouse.linter.rules.network;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -26,32 +29,63 @@ public final class OutsideSubnet implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    Ipv4 common = null;
-    Unit first = null;
+    Unit example = exampleOfCommonest(site.units());
+    Ipv4 common = example == null ? null : address(example);
     for (Unit unit : site.units()) {
       Network network = unit.network().orNull();
-      Ipv4 address = network == null ? null : parse(network.ip());
-      if (network == null || address == null || !address.hasPrefix()) {
-        continue; // told as a bad address
+      Ipv4 address = address(unit);
+      if (example == null || common == null || network == null || address == null) {
+        continue;
       }
       Ipv4 gateway = parse(network.gateway());
-      if (common == null || first == null) {
-        common = address;
-        first = unit;
-      } else if (!common.contains(address)) {
+      if (!isSameNetwork(common, address)) {
         context.report(
             context
                 .finding(
                     network.ip().place(), message(unit.called(), network.ip(), "the other units"))
-                .related(first.place().region(), first.called() + " sets the network"));
-        continue;
-      }
-      if (gateway != null && !address.contains(gateway)) {
+                .related(example.place().region(), example.called() + " is in that network"));
+      } else if (gateway != null && !gateway.hasPrefix() && !address.contains(gateway)) {
         context.report(
             network.gateway().place(),
             message("the gateway of " + unit.called(), network.gateway(), "the unit"));
       }
     }
+  }
+
+  private static boolean isSameNetwork(Ipv4 one, Ipv4 other) {
+    return one.prefix() == other.prefix() && one.contains(other);
+  }
+
+  /** The first unit in the network that most units are in; of equal ones the first network. */
+  private static @Nullable Unit exampleOfCommonest(List<Unit> units) {
+    Map<Ipv4, Integer> sizes = new HashMap<>();
+    for (Unit unit : units) {
+      Ipv4 address = address(unit);
+      if (address != null) {
+        sizes.merge(new Ipv4(address.network(), address.prefix()), 1, Integer::sum);
+      }
+    }
+    Unit example = null;
+    int most = 0;
+    for (Unit unit : units) {
+      Ipv4 address = address(unit);
+      int size =
+          address == null
+              ? 0
+              : sizes.getOrDefault(new Ipv4(address.network(), address.prefix()), 0);
+      if (size > most) {
+        example = unit;
+        most = size;
+      }
+    }
+    return example;
+  }
+
+  /** The address of a unit; one that no device can have is told elsewhere. */
+  private static @Nullable Ipv4 address(Unit unit) {
+    Network network = unit.network().orNull();
+    Ipv4 address = network == null ? null : parse(network.ip());
+    return address != null && address.hasPrefix() && address.isHost() ? address : null;
   }
 
   private static @Nullable Ipv4 parse(Setting<String> setting) {

@@ -39,7 +39,7 @@ public final class NotMeasured implements SiteRule {
       }
       for (Reading reading : Reading.values()) {
         Setting<ReadingSource> source = outdoor.source(reading);
-        if (source.is(ReadingSource.HEAD) && !station.measures(reading) && !unit.isHead()) {
+        if (source.is(ReadingSource.HEAD) && !station.measures(reading)) {
           report(unit, reading, source, station, context);
         }
       }
@@ -57,7 +57,8 @@ public final class NotMeasured implements SiteRule {
             .finding(
                 source.place(),
                 new Message(
-                    unit.called()
+                    (unit.isHead() ? "the head unit " : "")
+                        + unit.called()
                         + " waits for "
                         + reading.word()
                         + " from the head unit, and the weather station does not measure it",

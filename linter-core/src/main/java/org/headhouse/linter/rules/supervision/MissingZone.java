@@ -33,9 +33,10 @@ public final class MissingZone implements SiteRule {
     }
     Set<String> listed = new HashSet<>();
     zones.forEach(zone -> listed.add(zone.or("")));
+    Set<String> misspelt = site.misspelt(listed);
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
-      if (name != null && !listed.contains(name) && !site.isMisspelt(name, listed)) {
+      if (name != null && !listed.contains(name) && !misspelt.contains(name)) {
         context.report(
             context
                 .finding(
