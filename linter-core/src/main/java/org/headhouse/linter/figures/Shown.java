@@ -62,11 +62,16 @@ public final class Shown {
         : trimmed(Math.ceil(seconds * 2) / 2) + " s";
   }
 
-  /** A time rounded down to a value that people write. */
+  /** A time rounded down to a value that people write; nothing under 10 ms. */
+  public static double atMost(double seconds) {
+    double steps = seconds < 1 ? 100 : seconds < 10 ? 10 : 2;
+    return Math.floor(seconds * steps) / steps;
+  }
+
+  /** {@link #atMost} in words: {@code 590 ms}, {@code 3.7 s}. */
   public static String atMostSeconds(double seconds) {
-    return seconds < 1
-        ? trimmed(Math.floor(seconds * 100) * 10) + " ms"
-        : trimmed(Math.floor(seconds * 2) / 2) + " s";
+    double rounded = atMost(seconds);
+    return rounded < 1 ? trimmed(rounded * 1e3) + " ms" : trimmed(rounded) + " s";
   }
 
   private static String trimmed(double value) {
