@@ -125,7 +125,17 @@ class MissingPartsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"[]", "{}", "text", "chain: []\n", "chain: text\n", "line: []\n", "- 1\n"})
+      strings = {
+        "",
+        "# later\n",
+        "[]",
+        "{}",
+        "text",
+        "chain: []\n",
+        "chain: text\n",
+        "line: []\n",
+        "- 1\n"
+      })
   void aFileThatIsNoSiteHasNoSegments(String text) {
     SiteFigures figures = LineCheck.of(text).figures();
     assertThat(figures).isEqualTo(new SiteFigures("example.yaml", List.of(), null));
