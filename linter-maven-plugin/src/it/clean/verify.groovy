@@ -8,6 +8,21 @@ assert build.results('target/one-file') == []
 assert build.results('target/settings-inside') == []
 assert build.failedCases('target/linter') == 0
 
+// By file, whatever the number of threads.
+def figures = build.figures('target/linter')
+assert figures.collect { it.site } == ['alder-brook', 'birch-lane']
+assert build.figures('target/settings-inside').collect { it.site } == ['cedar-hill']
+build.says('Figures are in target/linter/figures.json')
+build.says('Figures are in target/settings-inside/figures.json')
+def segment = figures[0].segments[0]
+assert segment.items == ['Propagation', 'Seedlings and young plants']
+assert segment.lengthMetres == 40
+// 24 AWG has 25.67 ohm per 1000 ft at 20 degC (wire table, HyperPhysics): out and back on 40 m.
+assert Math.abs(segment.loopResistanceOhms - 2 * 25.67 * 40 / 304.8) < 0.01
+assert segment.unitLoads == 2
+assert segment.idleVolts == null
+assert figures[0].traffic == null
+
 build.says('2 sites, 4 units: 0 errors, 0 warnings, 0 notes')
 // The two files of settings lie in the folder there, and are no sites.
 build.saysNot('3 sites')

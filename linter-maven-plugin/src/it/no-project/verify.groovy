@@ -10,6 +10,15 @@ def fault = 'faulty/dale-end.yaml:' + build.place('faulty/dale-end.yaml', '1\n',
 assert build.results('target/faulty') == [fault + ': error [address.duplicate]']
 build.fails('standalone-pom', '1 result fails the build:', fault + ': error: ')
 
+assert build.figures('target/linter').collect { it.site } == ['alder-brook']
+def torn = build.figures('target/torn')
+assert torn.collect { it.site } == ['elm-row', 'gorse-hill']
+// The length there lacks its unit.
+assert torn[0].segments[0].lengthMetres == null
+assert torn[0].segments[0].pairResistanceOhms == null
+assert torn[1].segments[0].lengthMetres == 40
+build.says('[WARNING] torn/fern-dell.yaml: it has no figures: a check tells why')
+
 build.says('address.gap                 error    The addresses are 1, 2, 3')
 build.says('Checks the sites of a repository, and fails the build where a rule is broken.')
 
@@ -20,5 +29,5 @@ build.says('Checks the sites of a repository, and fails the build where a rule i
 }
 
 // Nothing else was written; .mvn is of the test itself.
-assert (basedir.list() - '.mvn').sort() == ['build.log', 'faulty', 'invoker.properties', 'sites', 'target', 'verify.groovy']
+assert (basedir.list() - '.mvn').sort() == ['build.log', 'faulty', 'invoker.properties', 'sites', 'target', 'torn', 'verify.groovy']
 return true

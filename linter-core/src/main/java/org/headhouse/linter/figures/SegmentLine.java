@@ -25,6 +25,9 @@ public final class SegmentLine {
   /** Eighths add up exactly, thirds do not. */
   private static final double ROUNDING_UNIT_LOADS = 1e-9;
 
+  /** Nor do tenths of a metre. */
+  private static final double ROUNDING_METRES = 1e-6;
+
   private final Segment segment;
   private final @Nullable LineSettings line;
   private final @Nullable List<Double> hopMetres;
@@ -152,8 +155,13 @@ public final class SegmentLine {
   }
 
   private boolean isBeyondEveryLimit() {
+    return isLongerThan(longestMetres());
+  }
+
+  /** Whether the cable is known to be longer than some metres. */
+  public boolean isLongerThan(double metres) {
     Double length = lengthMetres();
-    return length != null && length > longestMetres();
+    return length != null && length > metres + ROUNDING_METRES;
   }
 
   /** 1200 m, or less where the rate asks for it. */
@@ -179,7 +187,7 @@ public final class SegmentLine {
     List<Double> hops = hopMetres == null ? List.of() : hopMetres;
     double reached = 0;
     int at = 0;
-    while (at < hops.size() && reached + hops.get(at) <= metres) {
+    while (at < hops.size() && reached + hops.get(at) <= metres + ROUNDING_METRES) {
       reached += hops.get(at);
       at++;
     }

@@ -24,9 +24,9 @@ public final class Shown {
     return ohms < 1000 ? trimmed(ohms) + " ohm" : trimmed(ohms / 1e3) + " kohm";
   }
 
-  /** {@code 1042 m}; below 10 m {@code 2.3 m}. */
+  /** {@code 1042 m}, {@code 1000.4 m}, {@code 2.3 m}; below a metre {@code 0.07 m}. */
   public static String metres(double metres) {
-    return metres < 10 ? format("%.1f m", metres) : format("%.0f m", metres);
+    return metres < 1 ? format("%.2f m", metres) : trimmed(Math.rint(metres * 10) / 10) + " m";
   }
 
   /** {@code 5.2 s}; below a second {@code 142 ms}. */
@@ -51,7 +51,8 @@ public final class Shown {
 
   /** A length rounded down, so that a limit still holds. */
   public static String atMostMetres(double metres) {
-    return trimmed(metres < 10 ? Math.floor(metres * 10) / 10 : Math.floor(metres)) + " m";
+    double steps = metres < 1 ? 100 : metres < 10 ? 10 : 1;
+    return trimmed(Math.floor(metres * steps) / steps) + " m";
   }
 
   /** A time rounded up to a value that people write. */
@@ -61,11 +62,16 @@ public final class Shown {
         : trimmed(Math.ceil(seconds * 2) / 2) + " s";
   }
 
-  /** A time rounded down to a value that people write. */
+  /** A time rounded down to a value that people write; nothing under 10 ms. */
+  public static double atMost(double seconds) {
+    double steps = seconds < 1 ? 100 : seconds < 10 ? 10 : 2;
+    return Math.floor(seconds * steps) / steps;
+  }
+
+  /** {@link #atMost} in words: {@code 590 ms}, {@code 3.7 s}. */
   public static String atMostSeconds(double seconds) {
-    return seconds < 1
-        ? trimmed(Math.floor(seconds * 100) * 10) + " ms"
-        : trimmed(Math.floor(seconds * 2) / 2) + " s";
+    double rounded = atMost(seconds);
+    return rounded < 1 ? trimmed(rounded * 1e3) + " ms" : trimmed(rounded) + " s";
   }
 
   private static String trimmed(double value) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import org.headhouse.linter.line.LengthLimit;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.line.TrafficSizing;
 import org.headhouse.linter.site.Setting;
@@ -49,10 +50,23 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
         place, "the broadcast", TrafficSizing.shortestBroadcastPeriodSeconds(traffic, most), baud);
   }
 
-  /** The next standard rate at which the traffic fits and that all known types can be set to. */
+  /**
+   * The next standard rate at which the traffic fits, that all known types can be set to, and that
+   * no segment becomes too long for.
+   */
   public static OptionalInt nextBaud(Traffic traffic, Site site, Predicate<Traffic> fits) {
     return TrafficSizing.nextBaud(
-        traffic, other -> fits.test(other) && allHave(site, other.serial().baud()));
+        traffic,
+        other ->
+            fits.test(other)
+                && allHave(site, other.serial().baud())
+                && allReach(site, other.serial().baud()));
+  }
+
+  private static boolean allReach(Site site, int baud) {
+    double metres = LengthLimit.optimisticMetres(baud);
+    return site.segments().stream()
+        .noneMatch(segment -> new SegmentLine(segment, site).isLongerThan(metres));
   }
 
   private static boolean allHave(Site site, int baud) {

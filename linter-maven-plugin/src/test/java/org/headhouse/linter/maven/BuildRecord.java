@@ -1,6 +1,7 @@
 package org.headhouse.linter.maven;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -108,6 +110,25 @@ public final class BuildRecord {
           .noneMatch(name -> name.endsWith(".part"));
     }
     return results;
+  }
+
+  /**
+   * Reads the figures, which have to be whole JSON with nothing left beside it.
+   *
+   * @return of each site what its JSON object has, as maps and lists
+   */
+  public List<?> figures(String outputDirectory) throws IOException {
+    Path output = folder.resolve(outputDirectory);
+    try (Stream<Path> files = Files.list(output)) {
+      assertThat(files.map(Path::getFileName).map(Path::toString))
+          .as("files written")
+          .contains("figures.json")
+          .noneMatch(name -> name.endsWith(".part"));
+    }
+    Map<?, ?> all =
+        JsonMapper.shared().readValue(output.resolve("figures.json").toFile(), Map.class);
+    assertThat(all.keySet()).hasToString("[sites]");
+    return (List<?>) requireNonNull(all.get("sites"));
   }
 
   private static String fileAndRule(String result) {

@@ -35,15 +35,22 @@ public final class TooLong implements SiteRule {
     Integer baud = settings == null ? null : settings.baud().orNull();
     for (SegmentLine line : context.figures().segments()) {
       Double length = line.lengthMetres();
-      Limit limit = length == null ? null : passed(length, baud);
-      if (length != null && limit != null) {
-        report(line, length, limit, context);
+      List<Limit> passed =
+          limits(baud).stream().filter(limit -> line.isLongerThan(limit.metres())).toList();
+      if (length != null && !passed.isEmpty()) {
+        report(line, length, passed.get(0), firstRepeater(line, passed), context);
       }
     }
   }
 
-  private static @Nullable Limit passed(double metres, @Nullable Integer baud) {
-    return limits(baud).stream().filter(limit -> metres > limit.metres()).findFirst().orElse(null);
+  /** Where the stretch before it passes none of the limits but one that is only noted. */
+  private static ChainItem firstRepeater(SegmentLine line, List<Limit> passed) {
+    return line.lastWithinMetres(
+        passed.stream()
+            .filter(limit -> limit.level() != Level.NOTE || limit.equals(passed.get(0)))
+            .mapToDouble(Limit::metres)
+            .min()
+            .orElseThrow());
   }
 
   private static List<Limit> limits(@Nullable Integer baud) {
@@ -79,13 +86,13 @@ public final class TooLong implements SiteRule {
         : List.of(optimistic, longest, modbus, careful);
   }
 
-  private static void report(SegmentLine line, double length, Limit limit, RuleContext context) {
-    ChainItem last = line.lastWithinMetres(limit.metres());
-    boolean firstRun = last.equals(line.segment().first());
+  private static void report(
+      SegmentLine line, double length, Limit limit, ChainItem repeater, RuleContext context) {
+    boolean firstRun = repeater.equals(line.segment().first());
     context.report(
         context
             .finding(
-                last.cableToNext().place(),
+                line.lastWithinMetres(limit.metres()).cableToNext().place(),
                 new Message(
                     "the segment from "
                         + line.segment().first().called()
@@ -99,8 +106,8 @@ public final class TooLong implements SiteRule {
                         + limit.source(),
                     limit.reason(),
                     firstRun
-                        ? "put a repeater into the run behind " + last.called()
-                        : "put a repeater at " + last.called() + " or before"))
+                        ? "put a repeater into the run behind " + repeater.called()
+                        : "put a repeater at " + repeater.called() + " or before"))
             .at(limit.level()));
   }
 }

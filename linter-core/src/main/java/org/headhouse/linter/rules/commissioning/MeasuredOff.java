@@ -33,6 +33,9 @@ public final class MeasuredOff implements SiteRule {
           ParameterType.percent(),
           "10 %");
 
+  /** So that 66 ohm on 60 ohm are still within 10 %. */
+  private static final double ROUNDING = 1e-9;
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "commissioning.measured-off",
@@ -63,7 +66,7 @@ public final class MeasuredOff implements SiteRule {
   private static void checkResistance(
       Commissioning record, PairResistance computed, RuleContext context) {
     Resistance measured = record.pairResistance().orNull();
-    double tolerance = context.value(TOLERANCE);
+    double tolerance = context.value(TOLERANCE) + ROUNDING;
     if (measured == null) {
       return;
     }
@@ -90,7 +93,7 @@ public final class MeasuredOff implements SiteRule {
   private static void checkIdle(
       Commissioning record, @Nullable List<Double> computed, RuleContext context) {
     Voltage measured = record.idleVoltage().orNull();
-    double tolerance = context.value(TOLERANCE);
+    double tolerance = context.value(TOLERANCE) + ROUNDING;
     if (measured == null || computed == null) {
       return;
     }

@@ -63,14 +63,30 @@ public final class TooOld implements SiteRule {
     context.report(always ? finding : finding.at(Level.WARNING));
   }
 
+  /**
+   * The period, the rate, or both that make the readings young enough; while one unit is silent as
+   * well, where that can be had.
+   */
   private static String remedy(Traffic traffic, Site site, Interval allowed, boolean oneSilent) {
-    OptionalDouble period =
-        TrafficSizing.longestBroadcastPeriodSeconds(traffic, allowed.seconds(), oneSilent);
-    // A shorter period must still leave room on the line.
-    OptionalDouble shortest = TrafficSizing.shortestBroadcastPeriodSeconds(traffic, 1);
-    if (period.isPresent()
-        && shortest.isPresent()
-        && period.getAsDouble() >= Math.max(shortest.getAsDouble(), LEAST_PERIOD_SECONDS)) {
+    String change = change(traffic, site, allowed, true);
+    if (change.isEmpty() && !oneSilent) {
+      change = change(traffic, site, allowed, false);
+    }
+    if (!change.isEmpty()) {
+      return change;
+    }
+    if (traffic.polls() == null) {
+      return "send fewer registers, or allow a greater maximum-age";
+    }
+    return oneSilent
+        ? "shorten the timeout of the polls or their retries, or allow a greater maximum-age"
+        : "read fewer registers at a time, or allow a greater maximum-age";
+  }
+
+  /** Empty where there is none. */
+  private static String change(Traffic traffic, Site site, Interval allowed, boolean oneSilent) {
+    OptionalDouble period = fittingPeriod(traffic, allowed, oneSilent);
+    if (period.isPresent()) {
       return "write every: " + Shown.atMostSeconds(period.getAsDouble()) + " for the broadcast";
     }
     OptionalInt baud =
@@ -78,13 +94,31 @@ public final class TooOld implements SiteRule {
     if (baud.isPresent()) {
       return "set all units and the line to " + baud.getAsInt() + " bit/s";
     }
-    return oneSilent
-        ? "shorten the timeout of the polls or their retries, or allow a greater maximum-age"
-        : "read fewer registers at a time, or allow a greater maximum-age";
+    OptionalInt both =
+        TrafficFit.nextBaud(
+            traffic, site, other -> fittingPeriod(other, allowed, oneSilent).isPresent());
+    return both.isEmpty()
+        ? ""
+        : "set all units and the line to "
+            + both.getAsInt()
+            + " bit/s, and write every: "
+            + Shown.atMostSeconds(
+                fittingPeriod(traffic.withBaud(both.getAsInt()), allowed, oneSilent).orElseThrow())
+            + " for the broadcast";
   }
 
-  /** What {@link Shown#atMostSeconds} can still write. */
-  private static final double LEAST_PERIOD_SECONDS = 0.01;
+  /** The longest period that does; as people write it, it must still leave room on the line. */
+  private static OptionalDouble fittingPeriod(
+      Traffic traffic, Interval allowed, boolean oneSilent) {
+    OptionalDouble longest =
+        TrafficSizing.longestBroadcastPeriodSeconds(traffic, allowed.seconds(), oneSilent);
+    OptionalDouble shortest = TrafficSizing.shortestBroadcastPeriodSeconds(traffic, 1);
+    if (longest.isEmpty() || shortest.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double written = Shown.atMost(longest.getAsDouble());
+    return written > 0 && written >= shortest.getAsDouble() ? longest : OptionalDouble.empty();
+  }
 
   private static boolean isYoung(Traffic traffic, Interval allowed, boolean oneSilent) {
     Double age = oneSilent ? traffic.worstAgeOneSilentSeconds() : traffic.worstAgeSeconds();

@@ -96,10 +96,12 @@ public final class WeakSignal implements SiteRule {
     }
     double longest = circuit.lengthMetres() * scale.getAsDouble();
     OptionalInt gauge = thinnest(circuit.ohmsPerMetre() * scale.getAsDouble(), line.celsius());
+    ChainItem last = line.lastWithinMetres(longest);
+    boolean firstRun = last.equals(line.segment().first());
     return (gauge.isPresent() ? "use a cable of " + gauge.getAsInt() + " AWG or thicker, or " : "")
-        + "put a repeater at "
-        + line.lastWithinMetres(longest).called()
-        + " or before: "
+        + (firstRun
+            ? "put a repeater into the run behind " + last.called() + ": "
+            : "put a repeater at " + last.called() + " or before: ")
         + Shown.atMostMetres(longest)
         + " of this cable are the most";
   }

@@ -1,0 +1,141 @@
+package org.headhouse.linter;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The text of a site whose line is put together item by item, for tests of what is computed of it.
+ *
+ * <p>Units are called Head House, Bay 2, Bay 3 and so on, with rising addresses; nothing but what a
+ * test asks for breaks a rule.
+ */
+public final class SiteText {
+  private final Map<String, String> line = new LinkedHashMap<>();
+  private final List<String> items = new ArrayList<>();
+  private final List<String> names = new ArrayList<>();
+  private String station = "";
+  private String rest = "";
+
+  /** A line of 9600 bit/s, 8E1, over shielded 24 AWG of 120 ohm. */
+  public SiteText() {
+    line.put("baud", "9600");
+    line.put("parity", "even");
+    line.put("stop-bits", "1");
+    line.put("cable", cable("24 AWG", "120 ohm"));
+  }
+
+  public static String cable(String gauge, String impedance) {
+    return "{gauge: " + gauge + ", shielded: true, impedance: " + impedance + "}";
+  }
+
+  /** Sets a key of the line. */
+  public SiteText line(String key, String value) {
+    line.put(key, value);
+    return this;
+  }
+
+  /** Bias at an item. */
+  public SiteText bias(String at, String resistors, String supply) {
+    return line("bias", "[{at: " + at + ", resistors: " + resistors + ", supply: " + supply + "}]");
+  }
+
+  /** The broadcast of the head unit. */
+  public SiteText broadcast(int registers, String every) {
+    return line("traffic", "{broadcast: {registers: " + registers + ", every: " + every + "}}");
+  }
+
+  /** How old a reading may become. */
+  public SiteText maximumAge(String age) {
+    station = ", maximum-age: " + age;
+    return this;
+  }
+
+  /**
+   * A unit; the first is the head unit.
+   *
+   * @param cableToNext empty on the last item
+   * @param more further keys of the unit
+   */
+  public SiteText unit(String termination, String cableToNext, String... more) {
+    boolean head = names.isEmpty();
+    String name = head ? "Head House" : "Bay " + (names.size() + 1);
+    names.add(name);
+    item(
+        List.of(
+            "unit: " + name,
+            "role: " + (head ? "head" : "follower"),
+            "address: " + names.size(),
+            "comm-module: fitted",
+            "conductors: " + (head ? "[A, B, G]" : "[A, B]"),
+            "termination: " + termination,
+            "outdoor: {light: " + (head ? "local" : "head") + "}"),
+        cableToNext,
+        more);
+    return this;
+  }
+
+  /** A repeater with the same terminator on both sides. */
+  public SiteText repeater(String name, String termination, String cableToNext) {
+    item(
+        List.of(
+            "repeater: " + name,
+            "termination: {in: " + termination + ", out: " + termination + "}"),
+        cableToNext);
+    return this;
+  }
+
+  private void item(List<String> keys, String cableToNext, String... more) {
+    List<String> all = new ArrayList<>(keys);
+    all.addAll(List.of(more));
+    if (!cableToNext.isEmpty()) {
+      all.add("cable-to-next: " + cableToNext);
+    }
+    items.add("  - " + String.join("\n    ", all) + "\n");
+  }
+
+  /** Several units without terminators, each with the same cable behind it. */
+  public SiteText units(int number, String cableToNext, String... more) {
+    for (int i = 0; i < number; i++) {
+      unit("none", cableToNext, more);
+    }
+    return this;
+  }
+
+  /** Polls of all units, as they are at the end, over the serial line or over Ethernet. */
+  public SiteText polls(String link, String polling) {
+    rest +=
+        "supervision: {link: "
+            + link
+            + ", zones: ["
+            + String.join(", ", names)
+            + "], polling: {"
+            + polling
+            + "}}\n";
+    return this;
+  }
+
+  /** What was measured; the line is commissioned. */
+  public SiteText measured(String values) {
+    rest +=
+        "commissioning: {date: 2020-01-01, by: R.O., measured: {"
+            + values
+            + "}, outdoor-readings-seen: ["
+            + String.join(", ", names.subList(1, names.size()))
+            + "]}\n";
+    return this;
+  }
+
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder("format: 1\nsite: example\n");
+    text.append("stage: ").append(rest.contains("measured") ? "commissioned" : "planned");
+    text.append("\nweather-station: {at: Head House, readings: [light]").append(station);
+    text.append("}\nline:\n");
+    line.forEach((key, value) -> text.append("  " + key + ": " + value + "\n"));
+    text.append("chain:\n");
+    items.forEach(text::append);
+    return text.append(rest).toString();
+  }
+}

@@ -1,0 +1,206 @@
+package org.headhouse.linter.rules.bias;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.headhouse.linter.LineCheck;
+import org.headhouse.linter.SiteText;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * 450 to 650 ohm at one place: MODBUS over Serial Line V1.02 §3.4.6. 200 mV: The RS-485 Design
+ * Guide, TI SLLA272. The margin of 20 mV: common practice, no source.
+ */
+class BiasRulesTest {
+  private static final String WEAK = "bias.weak";
+  private static final String OUT = "bias.out-of-range";
+
+  /**
+   * Two units whose loads cannot be told from none, so that V = Vs / (1 + R_B / 30) with 120 ohm.
+   */
+  private static LineCheck of(String resistors, String supply, String load) {
+    return LineCheck.of(
+            new SiteText()
+                .bias("Head House", resistors, supply)
+                .unit("120 ohm", "0 m", "device-type: box")
+                .unit("120 ohm", "", "device-type: box"))
+        .types("id: box, unit-load: " + load);
+  }
+
+  /**
+   * Computed: 620 ohm, no cable and no load; the supply of 220 mV is 4.7667 V, of 200 mV 4.3333.
+   */
+  @ParameterizedTest
+  @CsvSource({"4.77 V, ''", "4.76 V, warning", "4.34 V, warning", "4.33 V, error", "1 V, error"})
+  void weak(String supply, String level) {
+    assertThat(of("620 ohm", supply, "0.000001").told())
+        .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + WEAK));
+  }
+
+  /** 196.4 mV (computed), 20 · log10(0.1964 / 0.2) = −0.2 dB. */
+  @Test
+  void theVoltageAndItsMarginAreTold() {
+    LineCheck check = of("650 ohm", "4.75 V", "14");
+    assertThat(check.toldBy(WEAK))
+        .singleElement()
+        .asString()
+        .contains("computed as 196 mV, -0.2 dB against the 200 mV that a receiver needs");
+    assertThat(check.marked(WEAK)).isEqualTo("650 ohm");
+  }
+
+  @Test
+  void theUnitWithTheLowestVoltageIsNamed() {
+    LineCheck check =
+        LineCheck.of(
+            new SiteText()
+                .bias("Head House", "650 ohm", "5 V")
+                .unit("120 ohm", "300 m")
+                .unit("none", "300 m")
+                .unit("120 ohm", ""));
+    assertThat(check.toldBy(WEAK)).singleElement().asString().contains("at \"Bay 3\"");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"20 mV, ''", "25 mV, ''", "26 mV, warning", "0.2 V, warning"})
+  void theMarginIsAParameter(String margin, String level) {
+    // 4.88 V / (1 + 620 / 30) is 225.2 mV (computed).
+    assertThat(of("620 ohm", "4.88 V", "0.000001").parameter(WEAK, "margin", margin).told())
+        .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + WEAK));
+  }
+
+  private static final Pattern RESISTORS = Pattern.compile("write resistors: ([0-9.]+ k?ohm)");
+
+  /** The value that is offered has to do, for several cables, loads and supplies. */
+  @ParameterizedTest
+  @CsvSource({
+    "650 ohm, 4.75 V, 1/8, 30 m, 120 ohm",
+    "650 ohm, 4.75 V, 14, 0 m, 120 ohm",
+    "650 ohm, 5.5 V, 1, 150 m, 120 ohm",
+    "1.2 kohm, 5 V, 1, 30 m, 120 ohm",
+    "640 ohm, 4.6 V, 1/8, 100 m, 120 ohm",
+    "650 ohm, 3.3 V, 1/8, 30 m, 150 ohm",
+    "3 kohm, 12 V, 5, 300 m, 120 ohm",
+    "2 kohm, 5 V, 16, 300 m, 150 ohm"
+  })
+  void theResistorsThatAreOfferedMendIt(
+      String resistors, String supply, String load, String cable, String terminators) {
+    LineCheck check =
+        LineCheck.of(
+                new SiteText()
+                    .line("cable", SiteText.cable("24 AWG", terminators))
+                    .bias("Head House", resistors, supply)
+                    .unit(terminators, cable, "device-type: box")
+                    .unit(terminators, "", "device-type: box"))
+            .types("id: box, unit-load: " + load);
+    List<String> told = check.toldBy(WEAK);
+    assertThat(check.rules()).containsExactly(WEAK);
+    Matcher offered = RESISTORS.matcher(told.get(0));
+    assertThat(offered.find()).as(told.get(0)).isTrue();
+    assertThat(check.with("resistors: " + resistors, "resistors: " + offered.group(1)).told())
+        .isEmpty();
+  }
+
+  /** 450 ohm at 3.3 V give 3.3 / 16 = 206 mV (computed): no value of the range has the margin. */
+  @Test
+  void whereNoResistorDoesTheTerminatorsAreToChange() {
+    LineCheck check = of("650 ohm", "3.3 V", "1/8");
+    assertThat(check.toldBy(WEAK))
+        .singleElement()
+        .asString()
+        .contains("120 ohm + 1 nF", "resistors of 450 ohm or more do not do here");
+    assertThat(check.with("termination: 120 ohm", "termination: 120 ohm + 1 nF").told()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "450 ohm, ''",
+    "449.9 ohm, fit 470 ohm",
+    "0.65 kohm, ''",
+    "650.1 ohm, fit 620 ohm",
+    "100 ohm, fit 470 ohm"
+  })
+  void range(String resistors, String remedy) {
+    LineCheck check = of(resistors, "6 V", "1/8");
+    assertThat(check.told()).isEqualTo(remedy.isEmpty() ? List.of() : List.of("warning " + OUT));
+    if (!remedy.isEmpty()) {
+      assertThat(check.toldBy(OUT)).singleElement().asString().contains(resistors, remedy);
+      assertThat(check.marked(OUT)).isEqualTo(resistors);
+      assertThat(check.with(resistors, remedy.replace("fit ", "")).told()).isEmpty();
+    }
+  }
+
+  /** 1000 ohm at 5 V give 145 mV (computed): what is told is the graver, and once. */
+  @ParameterizedTest
+  @CsvSource({"1 kohm, 5 V", "700 ohm, 4 V", "100 ohm, 0.5 V"})
+  void resistorsThatAreOutOfRangeAndTooWeakAreToldOnce(String resistors, String supply) {
+    assertThat(of(resistors, supply, "1/8").told()).containsExactly("error " + WEAK);
+  }
+
+  /** Where the voltage is not known, the range is all that can be told. */
+  @Test
+  void withoutLengthsTheRangeIsTold() {
+    assertThat(of("1 kohm", "5 V", "1/8").with("    cable-to-next: 0 m\n", "").rules())
+        .containsExactly(OUT, "cable.length-unknown");
+  }
+
+  @Test
+  void severalPlaces() {
+    SiteText site =
+        new SiteText()
+            .line(
+                "bias",
+                "[{at: Boiler, resistors: 560 ohm, supply: 5 V},"
+                    + " {at: Head House, resistors: 560 ohm, supply: 5 V},"
+                    + " {at: Bay 2, resistors: 1 kohm, supply: 1 V},"
+                    + " {at: Bay 3, resistors: 560 ohm, supply: 5 V}]")
+            .unit("120 ohm", "10 m")
+            .unit("none", "10 m")
+            .repeater("Boiler", "120 ohm", "10 m")
+            .unit("120 ohm", "");
+    LineCheck check = LineCheck.of(site);
+    assertThat(check.toldBy("bias.several"))
+        .hasSize(2)
+        .satisfiesExactly(
+            near -> assertThat(near).contains("\"Bay 2\" is a second place of bias"),
+            far -> assertThat(far).contains("\"Bay 3\" is a second place of bias"));
+    assertThat(check.rules()).doesNotContain(WEAK);
+    LineCheck mended =
+        check
+            .with(", {at: Bay 2, resistors: 1 kohm, supply: 1 V}", "")
+            .with(", {at: Bay 3, resistors: 560 ohm, supply: 5 V}", "");
+    assertThat(mended.told()).isEmpty();
+  }
+
+  /** A third terminator is one mistake, whatever it does to the voltages. */
+  @Test
+  void aThirdTerminatorIsToldOnce() {
+    LineCheck check =
+        LineCheck.of(
+                new SiteText()
+                    .bias("Head House", "650 ohm", "5 V")
+                    .unit("120 ohm", "10 m", "device-type: box")
+                    .unit("120 ohm", "10 m", "device-type: box")
+                    .unit("120 ohm", "", "device-type: box"))
+            .types("id: box, unit-load: 1/8");
+    assertThat(check.told()).containsExactly("error termination.mid-line");
+  }
+
+  /** Everything that the voltage needs: without it there is none to judge. */
+  @ParameterizedTest
+  @CsvSource({
+    "resistors: 650 ohm, resistors: strong",
+    "'supply: 4.75 V', 'supply: 0 V'",
+    "gauge: 24 AWG, gauge: thin",
+    "termination: 120 ohm, termination: yes",
+    "cable-to-next: 0 m, cable-to-next: far"
+  })
+  void staysSilentWithoutWhatItNeeds(String text, String other) {
+    LineCheck check = of("650 ohm", "4.75 V", "14");
+    assertThat(check.rules()).contains(WEAK);
+    assertThat(check.with(text, other).rules()).doesNotContain(WEAK);
+  }
+}
