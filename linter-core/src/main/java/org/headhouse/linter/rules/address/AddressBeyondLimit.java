@@ -25,12 +25,11 @@ public final class AddressBeyondLimit implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    FreeAddresses free = FreeAddresses.of(site);
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       boolean limited = unit.type().addressLimitSetting().isGiven();
       if (address != null && limited && address > unit.type().addressLimit() && address <= 247) {
-        report(unit, address, free.next(), context);
+        report(unit, address, ProposedAddresses.of(site).of(unit), context);
       }
     }
   }

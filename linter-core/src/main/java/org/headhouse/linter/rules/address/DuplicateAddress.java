@@ -24,12 +24,11 @@ public final class DuplicateAddress implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     Map<Integer, Unit> first = new HashMap<>();
-    FreeAddresses free = FreeAddresses.of(site);
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       Unit other = address == null ? null : first.putIfAbsent(address, unit);
       if (address != null && other != null) {
-        context.report(finding(context, unit, other, address, free.next()));
+        context.report(finding(context, unit, other, address, ProposedAddresses.of(site).of(unit)));
       }
     }
   }

@@ -25,13 +25,14 @@ public final class ReservedAddress implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    FreeAddresses free = FreeAddresses.of(site);
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       if (address != null && isReserved(address)) {
         boolean allowedByType = address > HIGHEST && address <= unit.type().addressLimit();
         Finding finding =
-            context.finding(unit.address().place(), message(unit, address, free.next()));
+            context.finding(
+                unit.address().place(),
+                message(unit, address, ProposedAddresses.of(site).of(unit)));
         context.report(allowedByType ? finding.at(Level.WARNING) : finding);
       }
     }
