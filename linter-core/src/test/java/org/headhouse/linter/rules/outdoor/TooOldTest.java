@@ -101,6 +101,15 @@ class TooOldTest {
     assertThat(check.with("registers: 60", "registers: 60, timeout: 400 ms").told()).isEmpty();
   }
 
+  /** 370 registers are four frames: not even the highest rate sends them in 0.4 s. */
+  @Test
+  void whereNothingDoesThereIsTooMuchToSend() {
+    assertThat(of("9600", "400 ms", 370, "2 s", "").toldBy(RULE))
+        .singleElement()
+        .asString()
+        .contains("send fewer registers, or allow a greater maximum-age");
+  }
+
   /** The polls are to blame; an error that a period ends is offered one all the same. */
   @Test
   void whereOnlyTheSilentUnitCannotBeMendedTheErrorStillIs() {

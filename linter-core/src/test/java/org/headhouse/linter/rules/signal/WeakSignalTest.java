@@ -108,7 +108,7 @@ class WeakSignalTest {
     assertThat(told).contains("put a repeater into the run behind \"Head House\"");
   }
 
-  /** Two terminators of 5 ohm beside bias that overrules the driver. */
+  /** 1.5 V less what ten metres take are under the 1.6 V that are asked for. */
   @Test
   void whereNoCableIsShortEnoughThePartsAreToBlame() {
     LineCheck check =
