@@ -148,4 +148,46 @@ class OneMistakeTest {
                     .contains("\"schema.bad-value\" cannot be suppressed")
                     .endsWith("[suppression.unknown-rule]"));
   }
+
+  private static final String LINE =
+      "line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true,"
+          + " impedance: 120 ohm}}";
+
+  private static String line(String more) {
+    return Example.with(LINE, LINE.substring(0, LINE.length() - 1) + ", " + more + "}");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // over the range and with little margin: one of the two
+        "bias: [{at: Propagation, resistors: 680 ohm, supply: 5.5 V}]|bias.out-of-range",
+        // over the range and under the threshold: the graver of the two
+        "bias: [{at: Propagation, resistors: 2 kohm, supply: 5 V}]|bias.weak",
+        "bias: [{at: Propagation, resistors: 390 ohm, supply: 5 V}]|bias.out-of-range",
+        "maximum-temperature: -300 degC|schema.out-of-range",
+        "maximum-temperature: -460 degF|schema.out-of-range",
+      })
+  void aMistakeOfTheLineIsToldOnce(String more, String rule) {
+    assertThat(Checks.lines(line(more))).singleElement().asString().endsWith("[" + rule + "]");
+  }
+
+  /**
+   * The warning says what is wrong, the errors what comes of it and that it is the same mistake.
+   */
+  @Test
+  void aTerminatorThatNoCableAsksForIsTheRemedyOfWhatItWeakens() {
+    String text =
+        line("bias: [{at: Propagation, resistors: 560 ohm, supply: 5 V}]")
+            .replaceFirst("termination: 120 ohm", "termination: 12 ohm");
+    assertThat(Checks.lines(text))
+        .hasSize(2)
+        .anySatisfy(result -> assertThat(result).endsWith("[termination.mismatch]"))
+        .anySatisfy(
+            result ->
+                assertThat(result)
+                    .contains("correct the terminator of \"Propagation\" first")
+                    .endsWith("[bias.weak]"));
+  }
 }

@@ -20,6 +20,10 @@ import org.jspecify.annotations.Nullable;
 
 /** One value on its way from the tree to the model. */
 final class Field {
+  private static final Message ZERO =
+      new Message(
+          "the value is zero", "nothing can be computed with it", "write a value above zero");
+
   private final @Nullable Cursor cursor;
   private final Place key;
   private final Doubts doubts;
@@ -90,18 +94,26 @@ final class Field {
         });
   }
 
-  /** A quantity that makes sense only above zero. */
+  /** Text that a function understands, and that stands for more than nothing. */
   <T> Setting<T> positive(Function<String, @Nullable T> parser, Function<T, Double> size) {
+    return above(0, parser, size, ZERO);
+  }
+
+  /**
+   * Text that a function understands, and whose size is above a limit. The schema's patterns bound
+   * no numbers, so this is told here.
+   */
+  <T> Setting<T> above(
+      double limit,
+      Function<String, @Nullable T> parser,
+      Function<T, Double> size,
+      Message otherwise) {
     Setting<T> setting = parsed(parser);
     T value = setting.orNull();
-    if (value == null || size.apply(value) > 0) {
+    if (value == null || size.apply(value) > limit) {
       return setting;
     }
-    doubts.tell(
-        "schema.out-of-range",
-        setting.place(),
-        new Message(
-            "the value is zero", "nothing can be computed with it", "write a value above zero"));
+    doubts.tell("schema.out-of-range", setting.place(), otherwise);
     return new Setting.Faulty<>(setting.place());
   }
 
@@ -180,7 +192,10 @@ final class Field {
     if (!(cursor.node() instanceof Sequence sequence)) {
       return faulty(cursor);
     }
-    if (sequence.items().size() < least || sequence.items().size() > most) {
+    if (sequence.items().size() > most) {
+      return faulty(cursor); // whatever it holds, nobody could look at all of it
+    }
+    if (sequence.items().size() < least) {
       doubts.add();
     }
     List<T> items = new ArrayList<>(sequence.items().size());

@@ -25,6 +25,7 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Supervision;
 import org.headhouse.linter.site.SuppressionEntry;
+import org.headhouse.linter.site.Temperature;
 import org.headhouse.linter.site.Voltage;
 import org.headhouse.linter.site.WeatherStation;
 import org.headhouse.linter.source.Place;
@@ -38,6 +39,12 @@ public final class SiteBinder {
   static final List<Integer> BAUD_RATES =
       List.of(1200, 2400, 4800, 9600, 19200, 38400, 57600, 115200);
 
+  private static final double ABSOLUTE_ZERO_CELSIUS = -273.15;
+  private static final Message BELOW_ABSOLUTE_ZERO =
+      new Message(
+          "the temperature is below absolute zero",
+          "nothing can be computed with it",
+          "write the highest temperature of the cable, such as 50 degC");
   private static final int LONGEST_NAME = 200;
   private static final int ANY_NUMBER = Integer.MAX_VALUE;
   private static final int MOST_ITEMS = 512;
@@ -129,7 +136,13 @@ public final class SiteBinder {
         fields.required("cable").mapping(SiteBinder::cable),
         biases(fields.optional("bias")),
         broadcast(fields.optional("traffic")),
-        fields.optional("maximum-temperature").parsed(Quantities::temperature));
+        fields
+            .optional("maximum-temperature")
+            .above(
+                ABSOLUTE_ZERO_CELSIUS,
+                Quantities::temperature,
+                Temperature::celsius,
+                BELOW_ABSOLUTE_ZERO));
   }
 
   private static Cable cable(Fields fields, Place place) {

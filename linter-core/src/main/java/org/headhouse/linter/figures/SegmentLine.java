@@ -8,9 +8,11 @@ import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Temperature;
@@ -206,6 +208,23 @@ public final class SegmentLine {
       last = item;
     }
     return last;
+  }
+
+  /**
+   * An end whose terminator is less than half of the cable's impedance, as no cable has one; null
+   * where there is none. Whatever is weak in such a segment is so for that reason.
+   */
+  public @Nullable ChainItem endWithLowTerminator() {
+    Cable cable = line == null ? null : line.cable().orNull();
+    Resistance impedance = cable == null ? null : cable.impedance().orNull();
+    for (ChainItem end : List.of(segment.first(), segment.last())) {
+      Termination termination = segment.termination(end).orNull();
+      Resistance resistance = termination == null ? null : termination.resistance();
+      if (impedance != null && resistance != null && resistance.ohms() < impedance.ohms() / 2) {
+        return end;
+      }
+    }
+    return null;
   }
 
   /** The highest temperature of the conductors, 20 °C where nothing is written. */

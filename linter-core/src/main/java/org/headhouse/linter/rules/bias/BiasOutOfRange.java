@@ -1,7 +1,12 @@
 package org.headhouse.linter.rules.bias;
 
+import java.util.OptionalDouble;
 import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.line.PreferredResistor;
+import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -10,6 +15,7 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Voltage;
 
 /**
  * {@code bias.out-of-range}: MODBUS over Serial Line V1.02 §3.4.6.
@@ -18,6 +24,12 @@ import org.headhouse.linter.site.Site;
  * the two and the value to fit.
  */
 public final class BiasOutOfRange implements SiteRule {
+  private static final double LEAST_OFFERED_OHMS = 470;
+  private static final double GREATEST_OFFERED_OHMS = 620;
+
+  /** The threshold and the usual margin. */
+  private static final double WANTED_VOLTS = Levels.RECEIVER_THRESHOLD_VOLTS + 0.02;
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "bias.out-of-range", "Bias resistors are 450 to 650 ohm each.", Level.WARNING);
@@ -33,7 +45,7 @@ public final class BiasOutOfRange implements SiteRule {
       for (Bias bias : line.biases()) {
         Resistance each = bias.resistors().orNull();
         if (each != null && isOutside(each.ohms()) && !line.isIdleUnderThreshold()) {
-          report(bias, each, context);
+          report(line, bias, each, context);
         }
       }
     }
@@ -43,7 +55,7 @@ public final class BiasOutOfRange implements SiteRule {
     return ohms < Levels.LEAST_BIAS_OHMS || ohms > Levels.GREATEST_BIAS_OHMS;
   }
 
-  private static void report(Bias bias, Resistance each, RuleContext context) {
+  private static void report(SegmentLine line, Bias bias, Resistance each, RuleContext context) {
     boolean low = each.ohms() < Levels.LEAST_BIAS_OHMS;
     context.report(
         bias.resistors().place(),
@@ -56,6 +68,20 @@ public final class BiasOutOfRange implements SiteRule {
             low
                 ? "they take current that the drivers need for the signal"
                 : "the units with the least sensitive receivers see no clear idle level",
-            "fit " + (low ? "470 ohm" : "620 ohm") + " each, and write that"));
+            remedy(line, bias, low ? LEAST_OFFERED_OHMS : GREATEST_OFFERED_OHMS)));
+  }
+
+  /** A value that leaves the line undecided would only move the mistake. */
+  private static String remedy(SegmentLine line, Bias bias, double most) {
+    SegmentCircuit circuit = line.circuit();
+    Voltage supply = bias.supply().orNull();
+    OptionalDouble largest =
+        circuit == null || supply == null
+            ? OptionalDouble.of(most)
+            : BiasSizing.largestOhms(circuit, line.itemOf(bias), supply.volts(), WANTED_VOLTS);
+    double fitting = Math.min(most, largest.orElse(0));
+    return fitting >= LEAST_OFFERED_OHMS
+        ? "fit " + Shown.resistor(PreferredResistor.e24AtMost(fitting)) + " each, and write that"
+        : "fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF";
   }
 }

@@ -19,6 +19,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Voltage;
 import org.jspecify.annotations.Nullable;
@@ -51,10 +52,21 @@ public final class WeakBias implements SiteRule {
       SegmentFigures figures = line.isOutOfOrder() ? null : line.figures();
       IdleVoltage lowest = figures == null ? null : figures.lowestIdle();
       SegmentCircuit circuit = line.circuit();
-      if (lowest != null && circuit != null && lowest.volts() < wanted) {
+      if (lowest != null
+          && circuit != null
+          && lowest.volts() < wanted
+          && !isToldOfResistors(line, lowest)) {
         report(line, circuit, lowest, wanted, context);
       }
     }
+  }
+
+  /** Resistors over the range leave too little margin; that they are over it is told already. */
+  private static boolean isToldOfResistors(SegmentLine line, IdleVoltage lowest) {
+    Resistance each = line.biases().get(0).resistors().orNull();
+    return lowest.volts() >= Levels.RECEIVER_THRESHOLD_VOLTS
+        && each != null
+        && each.ohms() > Levels.GREATEST_BIAS_OHMS;
   }
 
   private static void report(
@@ -82,7 +94,7 @@ public final class WeakBias implements SiteRule {
                     under
                         ? "an idle line then looks like noise, and units answer to what nobody sent"
                         : "a little noise then looks like the start of a message",
-                    remedy(largest(line, circuit, bias, wanted))))
+                    remedy(line, largest(line, circuit, bias, wanted))))
             .related(unit.name().place().region(), "the lowest idle voltage is here");
     context.report(under ? finding : finding.at(Level.WARNING));
   }
@@ -95,7 +107,13 @@ public final class WeakBias implements SiteRule {
         : BiasSizing.largestOhms(circuit, line.itemOf(bias), supply.volts(), wanted);
   }
 
-  private static String remedy(OptionalDouble largest) {
+  private static String remedy(SegmentLine line, OptionalDouble largest) {
+    ChainItem end = line.endWithLowTerminator();
+    if (end != null) {
+      return "correct the terminator of "
+          + end.called()
+          + " first: no cable asks for so low a value";
+    }
     if (largest.isPresent() && largest.getAsDouble() >= Levels.LEAST_BIAS_OHMS) {
       double fitting =
           PreferredResistor.e24AtMost(Math.min(largest.getAsDouble(), Levels.GREATEST_BIAS_OHMS));

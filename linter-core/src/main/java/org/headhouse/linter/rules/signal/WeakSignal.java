@@ -91,6 +91,12 @@ public final class WeakSignal implements SiteRule {
   }
 
   private static String remedy(SegmentLine line, SegmentCircuit circuit, OptionalDouble scale) {
+    ChainItem end = line.endWithLowTerminator();
+    if (end != null) {
+      return "correct the terminator of "
+          + end.called()
+          + " first: no cable asks for so low a value";
+    }
     if (scale.isEmpty() || scale.getAsDouble() <= 0) {
       return "no cable is short enough: look for terminators of too low a value, or too much bias";
     }

@@ -20,6 +20,9 @@ import org.headhouse.linter.site.Site;
  * V1.02.
  */
 public final class BusyLine implements SiteRule {
+  /** What a line that is mended should keep to, so that the next check does not find it busy. */
+  static final double USUAL_MOST = 0.7;
+
   private static final Parameter<Double> MOST =
       new Parameter<>(
           "most",

@@ -26,7 +26,7 @@ public final class Overrun implements SiteRule {
   public void check(Site site, RuleContext context) {
     Traffic traffic = context.figures().traffic();
     if (traffic != null && traffic.utilisation() > ALL_OF_THE_TIME) {
-      TrafficFit fit = TrafficFit.within(ALL_OF_THE_TIME, traffic, site);
+      TrafficFit fit = TrafficFit.within(BusyLine.USUAL_MOST, traffic, site);
       context.report(
           fit.place(),
           new Message(
