@@ -116,15 +116,12 @@ final class AmbiguousScalars {
   }
 
   private static Finding finding(Scalar scalar, String remedy) {
+    String text = scalar.text();
+    String shown = scalar.type() == CoreType.TEXT ? "\"" + text + "\"" : text;
     return Finding.of(
         "yaml.ambiguous-scalar",
         scalar.region(),
-        new Message(
-            scalar.type() == CoreType.TEXT
-                ? "\"" + scalar.text() + "\" stands without quotes"
-                : scalar.text() + " is not the same to every reader",
-            readings(scalar),
-            remedy));
+        new Message(shown + " stands without quotes", readings(scalar), remedy));
   }
 
   private static String readings(Scalar scalar) {

@@ -22,6 +22,7 @@ import tools.jackson.databind.JsonNode;
  * @param detail tells faults of one node apart
  */
 record SchemaFault(Node node, String detail, Finding finding) {
+  private static final String NOT_READ = "nothing can be checked without its keys";
 
   static SchemaFault of(Error error, JsonNode schema, Tree tree) {
     Where where = tree.find(error.getInstanceLocation());
@@ -85,8 +86,6 @@ record SchemaFault(Node node, String detail, Finding finding) {
     return new SchemaFault(
         cursor.node(), "value", Finding.of(words.rule(), cursor.place(), message));
   }
-
-  private static final String NOT_READ = "nothing can be checked without its keys";
 
   /** In a list whose items must differ, the first item that was there before. */
   private static SchemaFault writtenTwice(Where where) {

@@ -38,7 +38,6 @@ record ValueWords(String keyword, Wanted wanted, Written written) {
       case "maxLength" ->
           "has " + written.text().codePointCount(0, written.text().length()) + " characters";
       case "minItems", "maxItems" -> "has " + items(size(written.node()));
-      case "minProperties" -> "is empty";
       default -> "cannot be " + written.shown();
     };
   }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.MissingNode;
 
 /**
  * What the schema says of one value.
@@ -74,7 +75,7 @@ record Wanted(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
         return layer.path(member);
       }
     }
-    return schema.path("$no such member");
+    return MissingNode.getInstance();
   }
 
   boolean has(String member) {

@@ -8,17 +8,12 @@ import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
-import org.jspecify.annotations.Nullable;
 
 /** What stands in the file, as a sentence calls it. */
 record Written(Node.Valued node) {
   private static final int LONGEST = 60;
   private static final Set<String> YES = Set.of("true", "yes", "y", "on");
   private static final Set<String> NO = Set.of("false", "no", "n", "off");
-
-  @Nullable Scalar scalar() {
-    return node instanceof Scalar scalar ? scalar : null;
-  }
 
   /** The characters of a scalar; empty for a list or a block of keys. */
   String text() {
