@@ -46,7 +46,7 @@ class BadInputTest {
         Arguments.of("just text\n", "1:1 schema.wrong-type"),
         Arguments.of("format: 1\n\tsite: a\n", "2:1 yaml.syntax"),
         Arguments.of("format: 1\nsite: a\u0007b\n", "2:8 yaml.syntax"),
-        Arguments.of("a: [1, 2\n", "2:1 yaml.syntax"),
+        Arguments.of("a: [1, 2\n", "1:4 yaml.syntax"),
         Arguments.of("a: b: c\n", "1:5 yaml.syntax"),
         Arguments.of("a: *nowhere\n", "1:4 yaml.syntax"),
         Arguments.of("a: &a [*a]\n", "1:8 yaml.syntax"),

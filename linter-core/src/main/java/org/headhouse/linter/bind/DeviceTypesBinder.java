@@ -1,6 +1,9 @@
 package org.headhouse.linter.bind;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.DeviceType;
@@ -30,11 +33,11 @@ public final class DeviceTypesBinder {
   public static Bound<DeviceTypes> bind(SourceText source, Node.Valued root) {
     Doubts doubts = new Doubts();
     Field whole = new Field(new Cursor(root, null), Place.at(Region.START_OF_FILE), doubts);
-    Setting<DeviceTypes> types = whole.mapping((fields, place) -> types(fields, source));
+    Setting<DeviceTypes> types = whole.mapping((fields, place) -> types(fields, source, doubts));
     return doubts.bound(types.or(new DeviceTypes(source, List.of(), false)));
   }
 
-  private static DeviceTypes types(Fields fields, SourceText source) {
+  private static DeviceTypes types(Fields fields, SourceText source, Doubts doubts) {
     fields.required("format").oneOf(List.of(1));
     Setting<List<Setting<DeviceType>>> list =
         fields
@@ -46,7 +49,26 @@ public final class DeviceTypesBinder {
         list.isGiven()
             && types.size() == items.size()
             && types.stream().allMatch(type -> type.id().isGiven());
+    tellOfDuplicates(types, doubts);
     return new DeviceTypes(source, types, complete);
+  }
+
+  private static void tellOfDuplicates(List<DeviceType> types, Doubts doubts) {
+    Map<String, Place> first = new HashMap<>();
+    for (DeviceType type : types) {
+      String id = type.id().orNull();
+      Place before = id == null ? null : first.putIfAbsent(id, type.id().place());
+      if (before != null) {
+        Message message =
+            new Message(
+                "the id \"" + id + "\" is used twice",
+                "units of that type get what is written of the first of the two",
+                "give one of the two an id of its own, or delete it");
+        doubts.tell(
+            Finding.of("schema.bad-value", type.id().place(), message)
+                .related(before.region(), "\"" + id + "\" is first used here"));
+      }
+    }
   }
 
   private static DeviceType type(Fields fields, Place place) {

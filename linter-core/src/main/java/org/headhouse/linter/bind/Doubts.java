@@ -18,7 +18,11 @@ final class Doubts {
 
   /** Something is there that only this stage can refuse. */
   void tell(String rule, Place place, Message message) {
-    findings.add(Finding.of(rule, place, message));
+    tell(Finding.of(rule, place, message));
+  }
+
+  void tell(Finding finding) {
+    findings.add(finding);
   }
 
   <T> Bound<T> bound(T model) {

@@ -1,13 +1,18 @@
 package org.headhouse.linter.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.schema.PlainNumber;
+import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
+import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Document;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
@@ -20,73 +25,114 @@ import org.jspecify.annotations.Nullable;
 final class AmbiguousScalars {
   private static final Set<String> DATE_KEYS = Set.of("date", "until");
 
-  private AmbiguousScalars() {}
+  /** What the schema says of values, by the place where they are written. */
+  private final Map<Region, Finding> refused = new HashMap<>();
+
+  private final Set<Region> unknownKeys = new HashSet<>();
+  private final Set<Region> ambiguous = new HashSet<>();
+  private final Map<Region, Finding> findings = new HashMap<>();
+
+  private AmbiguousScalars(List<Finding> schemaFindings, Document document) {
+    document.ambiguous().forEach(scalar -> ambiguous.add(scalar.region()));
+    for (Finding finding : schemaFindings) {
+      if (finding.rule().equals("schema.unknown-key")) {
+        unknownKeys.add(finding.place().region());
+      } else {
+        refused.put(written(finding), finding);
+      }
+    }
+    visit(document.root(), "", true);
+  }
 
   /**
    * Adds what is to be told of a document to what the schema found in it. Where both speak of one
-   * value, the quotes are what is missing, so only this is told.
+   * value, that it is ambiguous is told, with the remedy that the schema has.
    */
   static List<Finding> addTo(List<Finding> schemaFindings, Document document) {
     if (document.ambiguous().isEmpty()) {
       return schemaFindings;
     }
-    List<Finding> findings = new ArrayList<>();
-    Set<Region> told =
-        document.ambiguous().stream()
-            .filter(scalar -> !isDate(scalar, document))
-            .map(Scalar::region)
-            .collect(Collectors.toSet());
+    Map<Region, Finding> told = new AmbiguousScalars(schemaFindings, document).findings;
+    List<Finding> all = new ArrayList<>();
     for (Finding finding : schemaFindings) {
-      if (!told.contains(finding.place().region())) {
-        findings.add(finding);
+      if (!told.containsKey(written(finding))) {
+        all.add(finding);
       }
     }
-    Set<Region> unread =
-        schemaFindings.stream()
-            .filter(finding -> finding.rule().equals("schema.unknown-key"))
-            .map(finding -> finding.place().region())
-            .collect(Collectors.toSet());
     for (Scalar scalar : document.ambiguous()) {
-      if (told.contains(scalar.region())) {
-        boolean isRead = unread.isEmpty() || !isUnder(unread, document.root(), scalar.region());
-        findings.add(isRead ? finding(scalar) : finding(scalar).at(Level.WARNING));
+      Finding finding = told.get(scalar.region());
+      if (finding != null) {
+        all.add(finding);
       }
     }
-    return findings;
+    return all;
   }
 
-  /** Whether one of some keys leads to a value. */
-  private static boolean isUnder(Set<Region> keys, @Nullable Node node, Region value) {
+  private static Region written(Finding finding) {
+    Place.Anchored anchored = finding.place().anchored();
+    return anchored == null ? finding.place().region() : anchored.value();
+  }
+
+  /**
+   * Looks at all values; one behind a key that stands twice is not in the tree, and the key is
+   * told.
+   *
+   * @param key the key of the node; empty for an item of a list
+   * @param isRead whether every key on the way is known
+   */
+  private void visit(@Nullable Node node, String key, boolean isRead) {
     if (node instanceof Mapping mapping) {
-      return mapping.entries().stream()
-          .filter(entry -> entry.value().region().contains(value))
-          .anyMatch(
-              entry -> keys.contains(entry.key().region()) || isUnder(keys, entry.value(), value));
+      for (Mapping.Entry entry : mapping.entries()) {
+        if (entry.via() == null) {
+          boolean known = !unknownKeys.contains(entry.key().region());
+          visit(entry.value(), entry.key().text(), isRead && known);
+        }
+      }
+    } else if (node instanceof Sequence sequence) {
+      sequence.items().forEach(item -> visit(item, "", isRead));
+    } else if (node instanceof Scalar scalar && ambiguous.contains(scalar.region())) {
+      boolean isDate = DATE_KEYS.contains(key) && OlderReading.isDate(scalar.text());
+      if (!isDate) {
+        findings.put(scalar.region(), isRead ? finding(scalar) : unread(scalar));
+      }
     }
-    return node instanceof Sequence sequence
-        && sequence.items().stream()
-            .filter(item -> item.region().contains(value))
-            .anyMatch(item -> isUnder(keys, item, value));
   }
 
-  private static boolean isDate(Scalar scalar, Document document) {
-    if (!OlderReading.isDate(scalar.text())) {
-      return false;
-    }
-    String path = LogicalPath.of(document.root(), scalar.region()).text();
-    return DATE_KEYS.contains(path.substring(path.lastIndexOf('/') + 1));
+  private static Finding unread(Scalar scalar) {
+    String remedy = "write \"" + scalar.text() + "\" in quotes if it is text";
+    return finding(scalar, remedy).at(Level.WARNING);
   }
 
-  private static Finding finding(Scalar scalar) {
-    String other = OlderReading.of(scalar.text()).orElse("something else");
+  private Finding finding(Scalar scalar) {
+    Finding schema = refused.get(scalar.region());
+    if (schema != null) {
+      return finding(scalar, schema.message().remedy());
+    }
+    return finding(
+        scalar,
+        scalar.type() == CoreType.TEXT
+            ? "write \"" + scalar.text() + "\" in quotes"
+            : "write " + PlainNumber.of(scalar.text()).orElse("the plain decimal number"));
+  }
+
+  private static Finding finding(Scalar scalar, String remedy) {
+    String text = scalar.text();
+    String shown = scalar.type() == CoreType.TEXT ? "\"" + text + "\"" : text;
     return Finding.of(
         "yaml.ambiguous-scalar",
         scalar.region(),
-        new Message(
-            "\"" + scalar.text() + "\" stands without quotes",
-            "readers of YAML 1.1 take it for " + other,
-            "write \""
-                + scalar.text()
-                + "\" in quotes if it is text, or the plain decimal number"));
+        new Message(shown + " stands without quotes", readings(scalar), remedy));
+  }
+
+  private static String readings(Scalar scalar) {
+    String older = OlderReading.of(scalar.text()).orElse("something else");
+    String number =
+        scalar.type() == CoreType.TEXT ? null : PlainNumber.of(scalar.text()).orElse(null);
+    if (number == null) {
+      return "readers of YAML 1.1 take it for " + older;
+    }
+    return older.equals("the number " + number)
+        ? "to readers of YAML 1.1 a zero in front means the base 8"
+        : "readers of YAML 1.1 take it for " + older + ", those of YAML 1.2 for " + number;
   }
 }

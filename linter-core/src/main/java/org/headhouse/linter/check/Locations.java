@@ -18,16 +18,16 @@ final class Locations {
   private static final int LONGEST_LINE = 400;
 
   private final SourceText source;
-  private final Node.@Nullable Valued root;
+  private final LogicalPaths paths;
 
   Locations(SourceText source, Node.@Nullable Valued root) {
     this.source = source;
-    this.root = root;
+    this.paths = new LogicalPaths(root);
   }
 
   Result result(Finding finding, Level level) {
     Region region = finding.place().region();
-    LogicalPath logical = LogicalPath.of(root, region);
+    LogicalPath logical = paths.of(region);
     return new Result(
         finding.rule(),
         level,
@@ -59,11 +59,6 @@ final class Locations {
   }
 
   static Location location(SourceText source, Region region) {
-    String line = source.line(region.startLine());
-    int end =
-        line.codePointCount(0, line.length()) > LONGEST_LINE
-            ? line.offsetByCodePoints(0, LONGEST_LINE)
-            : line.length();
-    return new Location(source.path(), region, line.substring(0, end));
+    return new Location(source.path(), region, source.line(region.startLine(), LONGEST_LINE));
   }
 }

@@ -10,6 +10,7 @@ import com.networknt.schema.path.PathType;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -23,6 +24,7 @@ import tools.jackson.databind.json.JsonMapper;
 public final class SchemaCheck {
   private final Schema schema;
   private final JsonNode text;
+  private final FileKind kind;
 
   /** Loads the schema of a kind of file. */
   public SchemaCheck(FileKind kind) {
@@ -33,23 +35,26 @@ public final class SchemaCheck {
         SchemaRegistry.withDefaultDialect(
             SpecificationVersion.DRAFT_2020_12, builder -> builder.schemaRegistryConfig(config));
     this.schema = registry.getSchema(json, InputFormat.JSON);
+    this.kind = kind;
     this.text = JsonMapper.shared().readTree(json);
   }
 
   /** What the schema has against a tree: one finding for each fault, in the order of the file. */
   public List<Finding> explain(Node.Valued root) {
-    Cursor cursor = new Cursor(root, null);
+    Tree tree = new Tree(new Cursor(root, null));
+    ChainFaults chain = new ChainFaults(kind, text, tree);
+    IdentityHashMap<Node, Set<String>> told = new IdentityHashMap<>();
     List<Finding> findings = new ArrayList<>();
-    Set<Object> told = new HashSet<>();
-    for (Error error : inOrder(schema.validate(JsonTree.of(cursor)))) {
-      if (SchemaFault.isMisspelt(error, text, cursor)) {
+    for (Error error : inOrder(schema.validate(JsonTree.of(tree.root())))) {
+      if (chain.takes(error) || SchemaFault.isMisspelt(error, text, tree)) {
         continue;
       }
-      SchemaFault fault = SchemaFault.of(error, text, cursor);
-      if (told.add(fault.identity())) {
+      SchemaFault fault = SchemaFault.of(error, text, tree);
+      if (told.computeIfAbsent(fault.node(), node -> new HashSet<>()).add(fault.detail())) {
         findings.add(fault.finding());
       }
     }
+    findings.addAll(chain.findings());
     findings.sort(Comparator.comparing(finding -> finding.place().region()));
     return findings;
   }

@@ -1,186 +1,109 @@
 package org.headhouse.linter.schema;
 
 import com.networknt.schema.Error;
-import com.networknt.schema.path.NodePath;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
-import org.headhouse.linter.yaml.Scalar;
+import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Sequence;
-import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 
 /**
  * One error of the schema, told in the words of the trade.
  *
- * @param identity faults with the same identity are one mistake, met again through an alias
+ * @param node what the fault is about, whatever the way it was reached
+ * @param detail tells faults of one node apart
  */
-record SchemaFault(Object identity, Finding finding) {
+record SchemaFault(Node node, String detail, Finding finding) {
+  private static final String NOT_READ = "nothing can be checked without its keys";
 
-  private static final List<String> NAMING = List.of("unit", "repeater", "id", "rule");
-
-  /** What a fault is about, whatever the way it was reached. */
-  private record Identity(int node, String detail) {}
-
-  static SchemaFault of(Error error, JsonNode schema, Cursor root) {
-    Where where = Where.find(error.getInstanceLocation(), root);
-    String keyword = error.getKeyword();
-    JsonNode rules = enclosing(error, schema);
-    return switch (keyword) {
-      case "additionalProperties" -> unknownKey(error, where, rules);
-      case "required" -> missingKey(error, where, rules);
-      default -> badValue(keyword, where, rules);
+  static SchemaFault of(Error error, JsonNode schema, Tree tree) {
+    Where where = tree.find(error.getInstanceLocation());
+    Wanted wanted = Wanted.of(error.getEvaluationPath(), schema);
+    return switch (error.getKeyword()) {
+      case "additionalProperties" -> unknownKey(error.getProperty(), where, wanted, tree);
+      case "required" -> missingKey(error.getProperty(), where, wanted);
+      case "uniqueItems" -> writtenTwice(where);
+      default -> badValue(error.getKeyword(), where, wanted, tree);
     };
   }
 
   /** Whether a key is only missing because it is misspelt, which is told of the misspelt one. */
-  static boolean isMisspelt(Error error, JsonNode schema, Cursor root) {
+  static boolean isMisspelt(Error error, JsonNode schema, Tree tree) {
     if (!error.getKeyword().equals("required")) {
       return false;
     }
-    Cursor cursor = Where.find(error.getInstanceLocation(), root).cursor();
-    List<String> known =
-        new ArrayList<>(enclosing(error, schema).path("properties").propertyNames());
+    Cursor cursor = tree.find(error.getInstanceLocation()).cursor();
+    List<String> known = Wanted.of(error.getEvaluationPath(), schema).keys();
     return cursor.node() instanceof Mapping mapping
         && mapping.entries().stream()
             .map(entry -> entry.key().text())
             .filter(key -> !known.contains(key))
-            .anyMatch(key -> Nearest.to(key, known).equals(Optional.of(error.getProperty())));
+            .anyMatch(key -> meant(key, known).equals(Optional.of(error.getProperty())));
   }
 
-  /** The part of the schema that the failed keyword stands in. */
-  private static JsonNode enclosing(Error error, JsonNode schema) {
-    String pointer = error.getSchemaLocation().getFragment().toString();
-    int last = pointer.lastIndexOf('/');
-    return schema.at(last > 0 ? pointer.substring(0, last) : "");
+  private static Optional<String> meant(String key, List<String> known) {
+    int colon = key.indexOf(':');
+    return Nearest.to(colon < 0 ? key : key.substring(0, colon), known);
   }
 
-  private static SchemaFault unknownKey(Error error, Where where, JsonNode rules) {
-    String key = error.getProperty();
-    Mapping.Entry entry = where.cursor().entry(key);
-    Place place = entry == null ? where.cursor().place() : where.cursor().keyOf(entry);
-    List<String> known = new ArrayList<>(rules.path("properties").propertyNames());
-    String remedy =
-        Nearest.to(key, known)
-            .filter(near -> where.cursor().entry(near) == null)
-            .map(near -> "write \"" + near + "\"")
-            .orElse("delete it, or write one of " + String.join(", ", known));
-    return fault(
-        entry == null ? where.cursor().node() : entry.key(),
-        "key",
-        Finding.of(
-            "schema.unknown-key",
-            place,
+  private static SchemaFault unknownKey(String key, Where where, Wanted wanted, Tree tree) {
+    Cursor cursor = where.cursor();
+    Mapping.Entry entry = tree.entry(cursor, key);
+    Message message =
+        KeyWords.unknown(key, wanted.keys(), known -> tree.entry(cursor, known) == null);
+    return entry == null
+        ? new SchemaFault(cursor.node(), key, unknownKey(cursor.place(), message))
+        : new SchemaFault(entry.key(), "key", unknownKey(cursor.keyOf(entry), message));
+  }
+
+  private static Finding unknownKey(Place place, Message message) {
+    return Finding.of("schema.unknown-key", place, message);
+  }
+
+  private static SchemaFault missingKey(String key, Where where, Wanted wanted) {
+    Message message = KeyWords.missing(key, where.called(), wanted.property(key));
+    return new SchemaFault(
+        where.cursor().node(), key, Finding.of("schema.missing-key", where.owner(), message));
+  }
+
+  private static SchemaFault badValue(String keyword, Where where, Wanted wanted, Tree tree) {
+    Cursor cursor = where.cursor();
+    Written written = new Written(cursor.node());
+    ValueWords words = new ValueWords(keyword, wanted, written);
+    boolean isFile = cursor.node() == tree.root().node();
+    String fact = isFile && written.isNothing() ? "is empty" : words.fact();
+    String remedy = isFile ? KeyWords.start(wanted) : new Remedy(keyword, wanted, written).text();
+    Message message =
+        new Message(where.called() + " " + fact, isFile ? NOT_READ : words.expectation(), remedy);
+    return new SchemaFault(
+        cursor.node(), "value", Finding.of(words.rule(), cursor.place(), message));
+  }
+
+  /** In a list whose items must differ, the first item that was there before. */
+  private static SchemaFault writtenTwice(Where where) {
+    Cursor list = where.cursor();
+    Set<JsonNode> seen = new HashSet<>();
+    for (Node item :
+        list.node() instanceof Sequence sequence ? sequence.items() : List.<Node>of()) {
+      Cursor cursor = list.inside(item);
+      if (!seen.add(JsonTree.of(cursor))) {
+        Message message =
             new Message(
-                "the key \"" + key + "\" is not known here",
-                "what stands under it is not read",
-                remedy)));
-  }
-
-  private static SchemaFault missingKey(Error error, Where where, JsonNode rules) {
-    String key = error.getProperty();
-    JsonNode known = rules.path("properties").path(key);
-    String meaning = firstSentence(known.path("description").asString(""));
-    return fault(
-        where.cursor().node(),
-        key,
-        Finding.of(
-            "schema.missing-key",
-            where.owner(),
-            new Message(
-                where.called() + " lacks the key \"" + key + "\"",
-                meaning.isEmpty() ? "the definition is not complete" : "it tells: " + meaning,
-                "add \"" + key + "\"")));
-  }
-
-  private static String firstSentence(String description) {
-    int stop = description.indexOf('.');
-    String sentence = stop < 0 ? description : description.substring(0, stop);
-    return sentence.isEmpty()
-        ? ""
-        : sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
-  }
-
-  private static SchemaFault badValue(String keyword, Where where, JsonNode rules) {
-    ValueWords words = new ValueWords(rules);
-    String quoted = quoted(where.cursor());
-    String rule = words.rule(keyword);
-    String fact = where.called() + " " + words.fact(keyword, quoted);
-    Message message = new Message(fact, words.expectation(), words.remedy(scalar(where.cursor())));
-    return fault(where.cursor().node(), "value", Finding.of(rule, where.cursor().place(), message));
-  }
-
-  private static @Nullable String scalar(Cursor cursor) {
-    return cursor.node() instanceof Scalar scalar ? scalar.text() : null;
-  }
-
-  private static String quoted(Cursor cursor) {
-    if (cursor.node() instanceof Scalar scalar) {
-      String text = scalar.text();
-      return text.isEmpty()
-          ? "nothing"
-          : "\"" + (text.length() > 60 ? text.substring(0, 60) + "…" : text) + "\"";
-    }
-    return cursor.node() instanceof Sequence ? "a list" : "a block of keys";
-  }
-
-  private static SchemaFault fault(Object node, String detail, Finding finding) {
-    return new SchemaFault(new Identity(System.identityHashCode(node), detail), finding);
-  }
-
-  /**
-   * Where an error points.
-   *
-   * @param owner the key of the value; for an item of a list its first key
-   */
-  private record Where(Cursor cursor, Place owner, String called) {
-    static Where find(NodePath path, Cursor root) {
-      Cursor cursor = root;
-      Place owner = first(root);
-      String called = "the file";
-      for (int i = 0; i < path.getNameCount(); i++) {
-        Object step = path.getElement(i);
-        if (cursor.node() instanceof Sequence sequence) {
-          int index = Integer.parseInt(step.toString());
-          cursor = cursor.inside(sequence.items().get(index));
-          owner = first(cursor);
-          called = named(cursor, "item " + (index + 1));
-        } else {
-          Mapping.Entry entry = cursor.entry(step.toString());
-          if (entry == null) {
-            break;
-          }
-          owner = cursor.keyOf(entry);
-          cursor = cursor.valueOf(entry);
-          called = "\"" + step + "\"";
-        }
+                new Written(cursor.node()).shown() + " stands twice in " + where.called(),
+                "each item of the list stands for something else",
+                "delete one of the two");
+        return new SchemaFault(
+            list.node(), "twice", Finding.of("schema.out-of-range", cursor.place(), message));
       }
-      return new Where(cursor, owner, called);
     }
-
-    /** An item of a list by the name that it gives itself. */
-    private static String named(Cursor item, String otherwise) {
-      for (String key : NAMING) {
-        Cursor name = item.get(key);
-        if (name != null && name.node() instanceof Scalar scalar && !scalar.text().isEmpty()) {
-          return quoted(name);
-        }
-      }
-      return otherwise;
-    }
-
-    private static Place first(Cursor cursor) {
-      if (cursor.node() instanceof Mapping mapping && !mapping.entries().isEmpty()) {
-        return cursor.keyOf(mapping.entries().get(0));
-      }
-      return cursor.place();
-    }
+    throw new IllegalStateException("no item stands twice in " + where.called());
   }
 }

@@ -1,8 +1,6 @@
 package org.headhouse.linter.source;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -35,37 +33,21 @@ public final class SourceText {
     return text;
   }
 
-  /** The characters of a line without its end; empty for a line that the text does not have. */
-  public String line(int number) {
+  /**
+   * The characters of a line without its end; empty for a line that the text does not have.
+   *
+   * @param most how many code points are wanted at most
+   */
+  public String line(int number, int most) {
     int start = startOfLine(number);
     if (start < 0) {
       return "";
     }
     int end = start;
-    while (end < text.length() && !isLineBreak(text.charAt(end))) {
-      end++;
+    for (int i = 0; i < most && end < text.length() && !isLineBreak(text.charAt(end)); i++) {
+      end += Character.charCount(text.codePointAt(end));
     }
     return text.substring(start, end);
-  }
-
-  /** The characters of a region. */
-  public String slice(Region region) {
-    return text.substring(
-        offset(region.startLine(), region.startColumn()),
-        offset(region.endLine(), region.endColumn()));
-  }
-
-  /** The index of the UTF-16 unit at a position; the text's length for a position beyond it. */
-  public int offset(int line, int column) {
-    int start = startOfLine(line);
-    if (start < 0) {
-      return text.length();
-    }
-    int offset = start;
-    for (int i = 1; i < column && offset < text.length(); i++) {
-      offset += Character.charCount(text.codePointAt(offset));
-    }
-    return offset;
   }
 
   /** The empty region at an index of the text. */
@@ -74,21 +56,6 @@ public final class SourceText {
     int line = found >= 0 ? found + 1 : -found - 1;
     int start = startOfLine(line);
     return Region.onLine(line, 1 + text.codePointCount(start, offset), 0);
-  }
-
-  /** All lines, each without its end. */
-  public List<String> lines() {
-    List<String> lines = new ArrayList<>();
-    int start = 0;
-    for (int i = 0; i < text.length(); i++) {
-      if (endsLine(i)) {
-        int end = i > start && text.charAt(i) == '\n' && text.charAt(i - 1) == '\r' ? i - 1 : i;
-        lines.add(text.substring(start, end));
-        start = i + 1;
-      }
-    }
-    lines.add(text.substring(start));
-    return lines;
   }
 
   private int startOfLine(int number) {

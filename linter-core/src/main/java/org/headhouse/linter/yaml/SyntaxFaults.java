@@ -6,55 +6,23 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
-import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /** What is said of a text that is not the YAML it should be. */
 final class SyntaxFaults {
-  private static final String SYNTAX = "yaml.syntax";
+  static final String SYNTAX = "yaml.syntax";
   private static final String TOO_LARGE = "file.too-large";
-  private static final String NOT_READ = "nothing in the file can be checked";
+  static final String NOT_READ = "nothing in the file can be checked";
 
   private SyntaxFaults() {}
 
   static Finding of(YAMLException exception, SourceText source) {
     if (exception instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-      return marked(marked);
+      return new ParserWords(marked, source).finding();
     }
     return unprintable(source, exception);
-  }
-
-  private static Finding marked(MarkedYAMLException exception) {
-    String problem = exception.getProblem() == null ? "unexpected text" : exception.getProblem();
-    Finding finding =
-        Finding.of(
-            SYNTAX,
-            Marks.at(exception.getProblemMark()),
-            new Message("this is not YAML, " + inWords(problem), NOT_READ, remedy(problem)));
-    Mark context = exception.getContextMark();
-    if (context == null || context.getIndex() == exception.getProblemMark().getIndex()) {
-      return finding;
-    }
-    return finding.related(Marks.at(context), "what is being read starts here");
-  }
-
-  private static String inWords(String problem) {
-    return problem.replace("\\t(TAB)", "tab").replace('\n', ' ').strip();
-  }
-
-  private static String remedy(String problem) {
-    if (problem.contains("TAB")) {
-      return "indent with spaces";
-    }
-    if (problem.contains("mapping values are not allowed")) {
-      return "line the keys up, and put a text that holds a colon and a space in quotes";
-    }
-    if (problem.contains("expected <block end>")) {
-      return "line this key up with the others of its block";
-    }
-    return "correct the line; quotes, brackets and indentation are the usual causes";
   }
 
   private static Finding unprintable(SourceText source, YAMLException exception) {

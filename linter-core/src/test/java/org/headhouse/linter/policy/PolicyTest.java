@@ -198,7 +198,7 @@ class PolicyTest {
     "'format: 1\nrule-set: 0\n', 2:11: error, schema.out-of-range",
     "'format: 1\nrule-set: 7\n', 2:11: error, schema.out-of-range",
     "'format: 1\nrule-set: one\n', 2:11: error, schema.wrong-type",
-    "'format: 1\nrule-set: [1\n', 3:1: error, yaml.syntax",
+    "'format: 1\nrule-set: [1\n', 2:11: error, yaml.syntax",
     "'format: 1\nrule-set: 1\n---\nformat: 1\n', 3:1: error, yaml.several-documents",
     "'format: 1\nrule-set: 1\nrule: {}\n', 3:1: error, schema.unknown-key",
     "'format: 1\nrule-set: 1\nbaseline: [a]\n', 3:11: error, schema.wrong-type"

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,9 +79,17 @@ class CommentsTest {
     assertThat(comments)
         .allSatisfy(
             comment ->
-                assertThat(source.slice(comment.region()))
+                assertThat(slice(source, comment.region()))
                     .startsWith("#")
                     .endsWith(comment.text()));
+  }
+
+  private static String slice(SourceText source, Region region) {
+    assertThat(region.endLine()).isEqualTo(region.startLine());
+    String line = source.line(region.startLine(), Integer.MAX_VALUE);
+    return line.substring(
+        line.offsetByCodePoints(0, region.startColumn() - 1),
+        line.offsetByCodePoints(0, region.endColumn() - 1));
   }
 
   private static Document read(String text) {

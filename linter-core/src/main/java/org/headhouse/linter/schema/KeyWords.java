@@ -1,0 +1,92 @@
+package org.headhouse.linter.schema;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.source.Nearest;
+
+/** Says of keys that they are not known, or missing. */
+final class KeyWords {
+  private static final int FEW = 4;
+  private static final int LONG = 40;
+
+  private KeyWords() {}
+
+  /**
+   * @param free whether a key that is known could stand here, since it does not yet
+   */
+  static Message unknown(String key, List<String> known, Predicate<String> free) {
+    String remedy =
+        spaceless(key, known)
+            .filter(free)
+            .map(near -> "write " + near + ": " + key.substring(near.length() + 1).strip())
+            .or(
+                () ->
+                    Nearest.to(key, known)
+                        .filter(free)
+                        .map(near -> "write " + YamlText.quoted(near)))
+            .orElse("delete it, or write one of " + String.join(", ", known));
+    return new Message(
+        "the key " + Written.shortened(key) + " is not known here",
+        "what stands under it is not read",
+        remedy);
+  }
+
+  /** A known key whose colon lacks the space behind it, which makes one word of key and value. */
+  private static Optional<String> spaceless(String key, List<String> known) {
+    int colon = key.indexOf(':');
+    return colon < 0
+        ? Optional.empty()
+        : Optional.of(key.substring(0, colon)).filter(known::contains);
+  }
+
+  /**
+   * @param called what the block that lacks the key is called
+   */
+  static Message missing(String key, String called, Wanted wanted) {
+    return new Message(
+        called + " lacks the key " + YamlText.quoted(key),
+        wanted.meaning().orElse("the definition is not complete"),
+        "add " + YamlText.quoted(key) + with(key, wanted));
+  }
+
+  private static String with(String key, Wanted wanted) {
+    List<String> words = wanted.words();
+    if (!words.isEmpty() && words.size() <= FEW) {
+      return ": " + Remedy.alternatives(words);
+    }
+    return switch (wanted.get("type").asString("")) {
+      case "boolean" -> ": true or false";
+      case "integer" -> ", " + Remedy.range(wanted);
+      case "object" -> " with " + Remedy.listed(wanted.requiredKeys());
+      default ->
+          wanted.examples().stream()
+              .filter(one -> one.length() < LONG)
+              .findFirst()
+              .map(one -> example(key, one))
+              .orElse("");
+    };
+  }
+
+  private static String example(String key, String value) {
+    return ", for example " + key + ": " + value;
+  }
+
+  /** What to start a file with that holds nothing. */
+  static String start(Wanted root) {
+    return "start with "
+        + Remedy.listed(
+            root.requiredKeys().stream()
+                .limit(2)
+                .map(key -> start(key, root.property(key)))
+                .toList());
+  }
+
+  private static String start(String key, Wanted wanted) {
+    if (wanted.isOnly("array")) {
+      return key;
+    }
+    return key + ": " + (wanted.isOnly("string") ? "<name>" : wanted.examples().get(0));
+  }
+}

@@ -1,0 +1,88 @@
+package org.headhouse.linter.schema;
+
+import com.networknt.schema.path.NodePath;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.yaml.Cursor;
+import org.headhouse.linter.yaml.Mapping;
+import org.headhouse.linter.yaml.Scalar;
+import org.headhouse.linter.yaml.Sequence;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The tree that is checked, where errors are looked up. A hostile file may have tens of thousands
+ * of them in one mapping, so the keys of each mapping are indexed once.
+ */
+final class Tree {
+  private static final List<String> NAMING = List.of("unit", "repeater", "id", "rule");
+
+  private final Cursor root;
+  private final IdentityHashMap<Mapping, Map<String, Mapping.Entry>> entries =
+      new IdentityHashMap<>();
+
+  Tree(Cursor root) {
+    this.root = root;
+  }
+
+  Cursor root() {
+    return root;
+  }
+
+  /** The entry of a key, or null where the node is no mapping or lacks the key. */
+  Mapping.@Nullable Entry entry(Cursor cursor, String key) {
+    return cursor.node() instanceof Mapping mapping
+        ? entries.computeIfAbsent(mapping, Tree::index).get(key)
+        : null;
+  }
+
+  private static Map<String, Mapping.Entry> index(Mapping mapping) {
+    Map<String, Mapping.Entry> index = new HashMap<>();
+    mapping.entries().forEach(entry -> index.put(entry.key().text(), entry));
+    return index;
+  }
+
+  /** What lies at the end of a path of keys and numbers of items. */
+  Where find(NodePath path) {
+    Where where = new Where(root, first(root), "the file");
+    String list = "";
+    for (int i = 0; i < path.getNameCount(); i++) {
+      String step = path.getElement(i).toString();
+      Cursor cursor = where.cursor();
+      if (cursor.node() instanceof Sequence sequence) {
+        int index = Integer.parseInt(step);
+        Cursor item = cursor.inside(sequence.items().get(index));
+        where = new Where(item, first(item), named(item, "item " + (index + 1) + list));
+      } else {
+        Mapping.Entry entry = entry(cursor, step);
+        if (entry == null) {
+          break;
+        }
+        where = new Where(cursor.valueOf(entry), cursor.keyOf(entry), "\"" + step + "\"");
+      }
+      list = " of " + where.called();
+    }
+    return where;
+  }
+
+  /** An item of a list by the name that it gives itself. */
+  private String named(Cursor item, String otherwise) {
+    for (String key : NAMING) {
+      Mapping.Entry entry = entry(item, key);
+      if (entry != null
+          && item.valueOf(entry).node() instanceof Scalar scalar
+          && !scalar.text().isEmpty()) {
+        return Written.shortened(scalar.text());
+      }
+    }
+    return otherwise;
+  }
+
+  private static Place first(Cursor cursor) {
+    return cursor.node() instanceof Mapping mapping && !mapping.entries().isEmpty()
+        ? cursor.keyOf(mapping.entries().get(0))
+        : cursor.place();
+  }
+}

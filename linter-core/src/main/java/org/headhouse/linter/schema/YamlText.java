@@ -1,0 +1,45 @@
+package org.headhouse.linter.schema;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.headhouse.linter.yaml.CoreType;
+import org.headhouse.linter.yaml.OlderReading;
+import tools.jackson.databind.JsonNode;
+
+/** Writes values as a definition has them, for remedies that can be copied. */
+final class YamlText {
+  private YamlText() {}
+
+  /** A scalar, or a list of scalars between brackets; empty for anything else. */
+  static Optional<String> of(JsonNode value) {
+    if (value.isArray()) {
+      List<String> items = new ArrayList<>();
+      for (JsonNode item : value) {
+        if (item.isContainer()) {
+          return Optional.empty();
+        }
+        items.add(scalar(item));
+      }
+      return Optional.of("[" + String.join(", ", items) + "]");
+    }
+    return value.isContainer() ? Optional.empty() : Optional.of(scalar(value));
+  }
+
+  private static String scalar(JsonNode value) {
+    return value.isString() ? text(value.asString()) : value.toString();
+  }
+
+  /** Text, in quotes where it would be taken for something else without them. */
+  static String text(String text) {
+    boolean other =
+        CoreType.of(text) != CoreType.TEXT
+            || (OlderReading.of(text).isPresent() && !OlderReading.isDate(text));
+    return other ? quoted(text) : text;
+  }
+
+  /** Text between double quotes. */
+  static String quoted(String text) {
+    return "\"" + text + "\"";
+  }
+}

@@ -1,0 +1,60 @@
+package org.headhouse.linter.yaml;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
+
+/**
+ * Finds a colon or hyphen that lacks the space behind it. The parser takes it for a part of a text
+ * that goes on, and complains of the next line, which is innocent.
+ */
+final class MissingSpace {
+  private static final int LONGEST_LINE = 200;
+  private static final Pattern COLON =
+      Pattern.compile("(\\s*(?:- +)*([a-z][a-z0-9-]*)):([^\\s/:].*)");
+  private static final Pattern HYPHEN = Pattern.compile("(\\s*)-([a-z][a-z0-9-]*:.*)");
+
+  private MissingSpace() {}
+
+  /** What is to be said of a line, where it starts with a key and a colon without the space. */
+  static Optional<Finding> behindColon(SourceText source, int line) {
+    Matcher matcher = COLON.matcher(source.line(line, LONGEST_LINE));
+    return matcher.matches()
+        ? Optional.of(
+            finding(
+                Region.onLine(line, matcher.group(1).length() + 1, 1),
+                "a space is missing behind the colon of \"" + matcher.group(2) + "\"",
+                "write " + matcher.group(2) + ": " + matcher.group(3).strip()))
+        : Optional.empty();
+  }
+
+  /** What is to be said of a line, where it starts with a hyphen and a key without the space. */
+  static Optional<Finding> behindHyphen(SourceText source, int line) {
+    Matcher matcher = HYPHEN.matcher(source.line(line, LONGEST_LINE));
+    return matcher.matches()
+        ? Optional.of(
+            finding(
+                Region.onLine(line, matcher.group(1).length() + 1, 1),
+                "a space is missing behind the hyphen",
+                "write - " + matcher.group(2).strip()))
+        : Optional.empty();
+  }
+
+  private static Finding finding(Region region, String fact, String remedy) {
+    return Finding.of(
+        SyntaxFaults.SYNTAX, region, new Message(fact, SyntaxFaults.NOT_READ, remedy));
+  }
+
+  /** The nearest line above that is not blank; 0 where there is none. */
+  static int lineAbove(SourceText source, int line) {
+    int above = line - 1;
+    while (above > 0 && source.line(above, LONGEST_LINE).isBlank()) {
+      above--;
+    }
+    return above;
+  }
+}

@@ -1,0 +1,207 @@
+package org.headhouse.linter.yaml;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.source.SourceText;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+
+/** Says in plain words what the parser has against a text. */
+final class ParserWords {
+  private static final int LONGEST_LINE = 400;
+  private static final Pattern FOUND =
+      Pattern.compile("(?:but found|but got) '?(.+?)'?", Pattern.DOTALL);
+
+  private final String problem;
+  private final String reading;
+  private final Mark mark;
+  private final @Nullable Mark context;
+  private final SourceText source;
+  private final String found;
+
+  ParserWords(MarkedYAMLException exception, SourceText source) {
+    this.problem = exception.getProblem() == null ? "" : exception.getProblem();
+    this.reading = exception.getContext() == null ? "" : exception.getContext();
+    this.mark = exception.getProblemMark();
+    Mark start = exception.getContextMark();
+    this.context = start == null || start.getIndex() == mark.getIndex() ? null : start;
+    this.source = source;
+    int but = problem.indexOf("but ");
+    Matcher matcher = FOUND.matcher(but < 0 ? "" : problem.substring(but));
+    this.found = matcher.matches() ? matcher.group(1) : "";
+  }
+
+  Finding finding() {
+    if (problem.startsWith("could not find expected ':'")) {
+      return missingSpace().orElseGet(this::noColon);
+    }
+    if (problem.startsWith("mapping values are not allowed")) {
+      return secondColon();
+    }
+    if (problem.startsWith("expected <block end>")) {
+      return outOfBlock();
+    }
+    if (problem.startsWith("expected ',' or ")) {
+      return inBrackets(problem.charAt("expected ',' or '".length()));
+    }
+    if (problem.startsWith("found unexpected end of stream")
+        || problem.startsWith("found unexpected document separator")) {
+      return at(
+          context == null ? mark : context,
+          "the text in quotes that starts here does not end",
+          "write the closing quote");
+    }
+    return ofOneToken();
+  }
+
+  private Finding ofOneToken() {
+    if (problem.contains("TAB")) {
+      return here("a tab stands where only spaces may indent", "indent with spaces");
+    }
+    if (problem.contains("cannot start any token")) {
+      return here("\"" + character() + "\" cannot start a value", "put the value in quotes");
+    }
+    if (problem.startsWith("found unknown escape character")
+        || problem.startsWith("expected escape sequence")) {
+      return here(
+          "the backslash and what follows it have no meaning in double quotes",
+          "write two backslashes for one, or put the text in single quotes");
+    }
+    if (problem.startsWith("sequence entries are not allowed")) {
+      return here("a list starts on the line of its key", "start it on the next line, indented");
+    }
+    if (problem.startsWith("mapping keys are not allowed")) {
+      return here("\"?\" and a space stand in front of a value", "put the value in quotes");
+    }
+    if (problem.startsWith("expected the node content")) {
+      String what = found.startsWith("<") ? "nothing" : "\"" + found + "\"";
+      return here(what + " stands where a value is wanted", "write the value, or put it in quotes");
+    }
+    if (problem.startsWith("expected '<document start>'")) {
+      return here(
+          "the document does not start or go on here",
+          "delete the line above that starts with % or with three points");
+    }
+    return ofCharacters();
+  }
+
+  private Finding ofCharacters() {
+    String line = source.line(mark.getLine() + 1, LONGEST_LINE);
+    if (line.startsWith("%")) {
+      return here("this line with % in front cannot be read", "delete the line");
+    }
+    if (problem.startsWith("unexpected character found")) {
+      return here(
+          "the anchor or alias has no name", "put the value in quotes if it is meant as text");
+    }
+    if (problem.startsWith("expected chomping") || problem.startsWith("expected indentation")) {
+      return here(
+          "text stands behind the sign for text of several lines",
+          "write the text on the lines below, indented, or put it in quotes");
+    }
+    if (reading.contains("tag") || problem.contains("tag handle")) {
+      return here("the tag cannot be read", "delete the tag, or put the value in quotes");
+    }
+    return here(
+        "the text cannot be read as YAML from here on",
+        "correct the line; quotes, brackets and indentation are the usual causes");
+  }
+
+  private String character() {
+    String line = source.line(mark.getLine() + 1, LONGEST_LINE);
+    int at = Math.min(mark.getColumn(), line.codePointCount(0, line.length()) - 1);
+    return at < 0 ? "" : Character.toString(line.codePointAt(line.offsetByCodePoints(0, at)));
+  }
+
+  private Optional<Finding> missingSpace() {
+    Mark start = context;
+    int line = mark.getLine() + 1;
+    int suspect = start == null ? MissingSpace.lineAbove(source, line) : start.getLine() + 1;
+    return MissingSpace.behindColon(source, suspect);
+  }
+
+  private Finding noColon() {
+    return at(
+        context == null ? mark : context,
+        "no colon follows this text, which stands where a key is wanted",
+        "write the key, a colon, a space and the value");
+  }
+
+  private Finding secondColon() {
+    String before = before();
+    return before.contains(": ")
+        ? here(
+            "a second colon with a space behind it stands in one value", "put the value in quotes")
+        : missingSpace()
+            .orElseGet(
+                () ->
+                    here(
+                        "the line above has no colon, or this one is indented too deep",
+                        "line the keys up, and write a colon and a space behind each"));
+  }
+
+  /** What stands on the line of the problem in front of it. */
+  private String before() {
+    String line = source.line(mark.getLine() + 1, LONGEST_LINE);
+    int length = line.codePointCount(0, line.length());
+    return line.substring(0, line.offsetByCodePoints(0, Math.min(mark.getColumn(), length)));
+  }
+
+  private Finding outOfBlock() {
+    Optional<Finding> hyphen = MissingSpace.behindHyphen(source, mark.getLine() + 1);
+    if (hyphen.isPresent()) {
+      return hyphen.get();
+    }
+    if (found.equals("]") || found.equals("}")) {
+      return here(
+          "\"" + found + "\" closes a bracket that is not open",
+          "delete it, or write the bracket that opens");
+    }
+    if (!before().isBlank()) {
+      return here(
+          "something stands behind the end of the value",
+          "put the whole value in one pair of double quotes");
+    }
+    return found.equals("-")
+        ? here(
+            "an item of a list stands among keys", "put the list under a key, or delete the hyphen")
+        : here(
+            "this line is indented differently from the others of its block",
+            "line it up with them");
+  }
+
+  private Finding inBrackets(char closing) {
+    String what = closing == ']' ? "list" : "block of keys";
+    Mark start = context;
+    if (found.equals("]") || found.equals("}")) {
+      return here(
+          "the " + what + " is closed with \"" + found + "\"",
+          "write " + closing + " in its place");
+    }
+    if (start != null && (start.getLine() < mark.getLine() || found.equals("<stream end>"))) {
+      return at(
+          start,
+          "the " + what + " between brackets that starts here does not end",
+          "write " + closing + " behind the last of it");
+    }
+    return here(
+        "a comma is missing before here, or the closing \"" + closing + "\"",
+        "write a comma between two items, and " + closing + " behind the last");
+  }
+
+  private Finding here(String fact, String remedy) {
+    Finding finding = at(mark, fact, remedy);
+    return context == null
+        ? finding
+        : finding.related(Marks.at(context), "what is being read starts here");
+  }
+
+  private static Finding at(Mark mark, String fact, String remedy) {
+    return Finding.of(
+        SyntaxFaults.SYNTAX, Marks.at(mark), new Message(fact, SyntaxFaults.NOT_READ, remedy));
+  }
+}
