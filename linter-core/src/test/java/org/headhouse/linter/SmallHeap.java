@@ -1,12 +1,17 @@
 package org.headhouse.linter;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.xml.stream.XMLStreamException;
+import org.headhouse.linter.report.JUnitReport;
+import org.headhouse.linter.report.SarifReport;
+import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 
@@ -14,13 +19,16 @@ import org.headhouse.linter.result.Result;
 final class SmallHeap {
   private SmallHeap() {}
 
-  /** Checks the files of a folder, or a stream of sites, and prints what was found. */
-  public static void main(String[] arguments) throws IOException {
+  /** Checks the files of a folder, or a stream of sites, writes reports, prints what was found. */
+  public static void main(String[] arguments) throws IOException, XMLStreamException {
     SiteLinter linter = SiteLinter.builder().threads(2).build();
     CheckReport report =
         arguments[0].equals("stream")
             ? linter.check(sites(Integer.parseInt(arguments[1])))
             : linter.checkFiles(files(Path.of(arguments[0])));
+    OutputStream nowhere = OutputStream.nullOutputStream();
+    new SarifReport(report.rules()).write(report.results(), report.notifications(), nowhere);
+    new JUnitReport(Level.ERROR).write(report.results(), report.notifications(), nowhere);
     System.out.println(report.files() + " files");
     report.results().stream().map(SmallHeap::line).distinct().forEach(System.out::println);
     report.notifications().stream().map(Notification::text).forEach(System.out::println);

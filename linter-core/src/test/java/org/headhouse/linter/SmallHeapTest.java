@@ -118,16 +118,33 @@ class SmallHeapTest {
         "file.encoding");
     file("25-wide.yaml", ("\uFEFF" + Example.SITE).getBytes(UTF_16LE), "file.encoding");
     file("26-zeros.yaml", new byte[1_000], "yaml.syntax");
-    file("27-keys.yaml", keys(), "schema.unknown-key", "schema.missing-key");
+    file("27-keys.yaml", keys(), "schema.unknown-key", "schema.missing-key", "file.too-large");
     file(
         "28-duplicates.yaml",
         "format: 1\n".repeat(50_000),
         "yaml.duplicate-key",
-        "schema.missing-key");
+        "schema.missing-key",
+        "file.too-large");
     file("29-comment-in-flow.yaml", "[" + "#\n".repeat(200_000), "yaml.syntax");
+    file(
+        "30-zones.yaml",
+        Example.SITE
+            + "supervision: {link: serial, zones: ["
+            + "Hardnig Bay, ".repeat(60_000)
+            + "]}\n",
+        "supervision.zone-unknown",
+        "supervision.zone-duplicate",
+        "supervision.zone-missing",
+        "file.too-large");
+    file(
+        "31-units.yaml",
+        Example.SITE + "  - {unit: Bay}\n".repeat(50_000),
+        "schema.out-of-range",
+        "schema.missing-key",
+        "file.too-large");
     String printed = run("-Xmx256m", folder.toString());
     assertThat(printed.lines().skip(1)).containsExactlyInAnyOrderElementsOf(expected);
-    assertThat(printed).startsWith("30 files\n");
+    assertThat(printed).startsWith("32 files\n");
   }
 
   private static String keys() {

@@ -1,15 +1,21 @@
 package org.headhouse.linter.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.source.Region;
 
 /** Gives findings the level that the policy has for their rule. */
 final class Leveller {
+  /** A file of 255 units in which all is wrong has about that many. */
+  private static final int MOST_TOLD = 5000;
+
   private final RuleCatalogue rules;
   private final Policy policy;
 
@@ -18,10 +24,13 @@ final class Leveller {
     this.policy = policy;
   }
 
-  /** The results of findings in one file, in order; without those of rules that are off. */
+  /**
+   * The results of findings in one file, in order; without those of rules that are off, and without
+   * more than anybody reads.
+   */
   List<Result> results(List<Finding> findings, Locations locations) {
     List<Result> results = new ArrayList<>();
-    for (Finding finding : findings) {
+    for (Finding finding : findings.size() > MOST_TOLD ? first(findings) : findings) {
       Level level = level(finding);
       if (level != Level.NONE) {
         results.add(locations.result(finding, level));
@@ -29,6 +38,25 @@ final class Leveller {
     }
     results.sort(Result.ORDER);
     return results;
+  }
+
+  private static List<Finding> first(List<Finding> findings) {
+    List<Finding> first = new ArrayList<>(findings);
+    first.sort(Comparator.comparing(finding -> finding.place().region()));
+    first.subList(MOST_TOLD, first.size()).clear();
+    first.add(
+        Finding.of(
+            "file.too-large",
+            Region.START_OF_FILE,
+            new Message(
+                "the file has "
+                    + findings.size()
+                    + " faults, of which the first "
+                    + MOST_TOLD
+                    + " are told",
+                "nobody reads more of them",
+                "mend those, and check again")));
+    return first;
   }
 
   /** A finding that is milder than its rule stays milder, whatever the policy says. */
