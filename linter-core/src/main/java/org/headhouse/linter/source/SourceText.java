@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * of the text.
  */
 public final class SourceText {
+  private static final int NEAR_THE_TOP = 8;
+
   private final String path;
   private final String text;
   private volatile int @Nullable [] startsOfLines;
@@ -59,8 +61,27 @@ public final class SourceText {
   }
 
   private int startOfLine(int number) {
+    if (startsOfLines == null && number <= NEAR_THE_TOP) {
+      return startNearTheTop(number);
+    }
     int[] starts = startsOfLines();
     return number <= starts.length ? starts[number - 1] : -1;
+  }
+
+  /** Of every file a line at its top is asked for, where the id stands; most ask for no other. */
+  private int startNearTheTop(int number) {
+    int line = 1;
+    int start = 0;
+    for (int i = 0; line < number; i++) {
+      if (i == text.length()) {
+        return -1;
+      }
+      if (endsLine(i)) {
+        line++;
+        start = i + 1;
+      }
+    }
+    return start;
   }
 
   /** Counted when first asked for: most files have nothing to tell, and some have much. */
