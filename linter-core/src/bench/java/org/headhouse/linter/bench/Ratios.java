@@ -15,25 +15,30 @@ public final class Ratios {
   public static void main(String[] arguments) throws RunnerException {
     Collection<RunResult> results =
         new Runner(
-                new OptionsBuilder().include(CheckBenchmark.class.getSimpleName() + "\\.").build())
+                new OptionsBuilder()
+                    .include(CheckBenchmark.class.getSimpleName() + "\\.")
+                    .include(LineBenchmark.class.getSimpleName() + "\\.")
+                    .build())
             .run();
-    double floor = millis(results, "events");
-    double one = millis(results, "oneThread");
-    double two = millis(results, "twoThreads");
+    double floor = score(results, "events");
+    double one = score(results, "oneThread");
+    double two = score(results, "twoThreads");
     System.out.printf(
         Locale.ROOT,
         "%d files of %d units: events %.0f ms, check %.0f ms, by two threads %.0f ms%n"
-            + "check / events: %.2f%none thread / two threads: %.2f%n",
+            + "check / events: %.2f%none thread / two threads: %.2f%n"
+            + "figures / reading, 247 units: %.3f%n",
         CheckBenchmark.FILES,
         CheckBenchmark.UNITS,
         floor,
         one,
         two,
         one / floor,
-        one / two);
+        one / two,
+        score(results, "figures") / score(results, "read"));
   }
 
-  private static double millis(Collection<RunResult> results, String name) {
+  private static double score(Collection<RunResult> results, String name) {
     return results.stream()
         .filter(result -> result.getPrimaryResult().getLabel().equals(name))
         .findFirst()
