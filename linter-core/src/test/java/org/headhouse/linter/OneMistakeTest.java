@@ -190,4 +190,12 @@ class OneMistakeTest {
                     .contains("correct the terminator of \"Propagation\" first")
                     .endsWith("[bias.weak]"));
   }
+
+  @Test
+  void anEmptyListIsToldOnce() {
+    String noReadings = Example.with("readings: [light, temperature]", "readings: []");
+    String noChain = Example.SITE.substring(0, Example.SITE.indexOf("chain:")) + "chain: []\n";
+    assertThat(Checks.lines(noReadings)).singleElement().asString().contains(" [schema.");
+    assertThat(Checks.lines(noChain)).singleElement().asString().contains(" [schema.");
+  }
 }

@@ -192,8 +192,9 @@ final class Field {
     if (!(cursor.node() instanceof Sequence sequence)) {
       return faulty(cursor);
     }
-    if (sequence.items().size() > most) {
-      return faulty(cursor); // whatever it holds, nobody could look at all of it
+    // A list that is empty or beyond all measure says nothing of what it should hold.
+    if ((sequence.items().isEmpty() && least > 0) || sequence.items().size() > most) {
+      return faulty(cursor);
     }
     if (sequence.items().size() < least) {
       doubts.add();

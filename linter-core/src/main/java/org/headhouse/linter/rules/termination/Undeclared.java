@@ -26,7 +26,7 @@ public final class Undeclared implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     for (ChainItem item : site.items()) {
-      if (item instanceof Unit unit && unit.termination().isMissing()) {
+      if (item instanceof Unit unit && unit.name().isGiven() && unit.termination().isMissing()) {
         context.report(
             unit.name().place(), message(unit.called(), "termination: none, or the terminator"));
       }
