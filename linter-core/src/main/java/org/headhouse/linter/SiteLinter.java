@@ -14,6 +14,10 @@ import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.Setup;
 import org.headhouse.linter.check.SiteCheck;
+import org.headhouse.linter.draft.Draft;
+import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.draft.Drafting;
+import org.headhouse.linter.draft.Practice;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.policy.Policy;
@@ -23,6 +27,8 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.BuiltInRules;
+import org.headhouse.linter.rules.bias.WeakBias;
+import org.headhouse.linter.rules.conductors.Ground;
 import org.headhouse.linter.rules.traffic.BusyLine;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.SchemaCheck;
@@ -46,6 +52,7 @@ public final class SiteLinter {
   private final RuleCatalogue rules;
   private final SiteCheck check;
   private final Policy policy;
+  private final DeviceTypes types;
   private final List<Result> settingsResults;
   private final int threads;
   private final Limits limits;
@@ -62,7 +69,7 @@ public final class SiteLinter {
         policyFile == null
             ? Policy.DEFAULT
             : settings.policy(policyFile.path(), read(policyFile, limits));
-    DeviceTypes types =
+    this.types =
         typesFile == null
             ? DeviceTypes.NONE
             : settings.deviceTypes(typesFile.path(), read(typesFile, limits));
@@ -158,6 +165,20 @@ public final class SiteLinter {
             new Notification(
                 Level.WARNING, "it has no figures: a check tells why", input.path(), null))
         : attempt;
+  }
+
+  /**
+   * Makes the text of a site of a list of units: comma-separated values in UTF-8, with a heading
+   * row and then one row for each unit, head unit first.
+   *
+   * @throws IOException where the list cannot be read; what is wrong inside it is told
+   */
+  public Draft draft(SiteInput list, DraftSettings settings) throws IOException {
+    Practice practice =
+        new Practice(
+            Ground.isLandedEverywhere(parameter -> policy.value(Ground.DESCRIPTOR, parameter)),
+            WeakBias.wantedVolts(parameter -> policy.value(WeakBias.DESCRIPTOR, parameter)));
+    return new Drafting(settings, types, practice, limits).draft(list.path(), read(list, limits));
   }
 
   private static final class LazySchema implements Supplier<SchemaCheck> {

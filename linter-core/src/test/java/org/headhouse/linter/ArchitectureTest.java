@@ -55,6 +55,7 @@ class ArchitectureTest {
     "rules, source result site rule figures line",
     "policy, source result yaml rule",
     "check, source result yaml site bind schema rule policy figures line",
+    "draft, source result yaml site line figures",
     "report, source result rule figures line"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {

@@ -2,6 +2,11 @@ package org.headhouse.linter;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.headhouse.linter.site.Reading.LIGHT;
+import static org.headhouse.linter.site.Reading.RAIN;
+import static org.headhouse.linter.site.Reading.TEMPERATURE;
+import static org.headhouse.linter.site.Reading.WIND_DIRECTION;
+import static org.headhouse.linter.site.Reading.WIND_SPEED;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -11,10 +16,15 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.headhouse.linter.draft.Draft;
+import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.site.Gauge;
+import org.headhouse.linter.site.Parity;
+import org.headhouse.linter.site.Resistance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +97,30 @@ class ReadmeTest {
     }
     assertThat(written.toString(UTF_8))
         .isEqualToIgnoringWhitespace(example("figures", "output", "json"));
+  }
+
+  @Test
+  void theDraftShownIsThatOfTheList() throws IOException {
+    SiteLinter linter =
+        SiteLinter.builder()
+            .deviceTypes(SiteInput.text("device-types.yaml", example("device-types")))
+            .build();
+    DraftSettings settings =
+        new DraftSettings(
+            "elm-row",
+            null,
+            List.of(LIGHT, TEMPERATURE, WIND_SPEED, WIND_DIRECTION, RAIN),
+            9600,
+            Parity.EVEN,
+            new Gauge.Awg(24, "24 AWG"),
+            true,
+            new Resistance(120, "120 ohm"),
+            null);
+    Draft draft = linter.draft(SiteInput.text("units.csv", example("list")), settings);
+    assertThat(draft).isInstanceOf(Draft.Made.class);
+    String text = ((Draft.Made) draft).text();
+    assertThat(linter.checkText("elm-row.yaml", text).results()).isEmpty();
+    assertThat(text).containsSubsequence(example("draft", "output", "yaml").split("…\n", -1));
   }
 
   private static String example(String name) throws IOException {

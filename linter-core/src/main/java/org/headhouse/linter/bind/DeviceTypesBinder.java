@@ -9,6 +9,7 @@ import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.ModuleNeed;
 import org.headhouse.linter.site.Quantities;
 import org.headhouse.linter.site.Setting;
@@ -80,7 +81,7 @@ public final class DeviceTypesBinder {
         fields.optional("address-limit").integer(1, 255),
         fields.optional("name-limit").integer(1, 64),
         fields.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
-        fields.optional("baud-rates").set(item -> item.oneOf(SiteBinder.BAUD_RATES)),
+        fields.optional("baud-rates").set(item -> item.oneOf(LineSettings.BAUD_RATES)),
         fields.optional("positive-terminal").word(POSITIVE),
         fields.optional("default-address").integer(1, 255),
         fields.optional("comm-module").word(NEEDS),

@@ -36,9 +36,6 @@ import org.headhouse.linter.yaml.Node;
 
 /** Binds a site definition. */
 public final class SiteBinder {
-  static final List<Integer> BAUD_RATES =
-      List.of(1200, 2400, 4800, 9600, 19200, 38400, 57600, 115200);
-
   private static final double ABSOLUTE_ZERO_CELSIUS = -273.15;
   private static final Message BELOW_ABSOLUTE_ZERO =
       new Message(
@@ -130,7 +127,7 @@ public final class SiteBinder {
   private static LineSettings line(Fields fields, Place place) {
     return new LineSettings(
         place,
-        fields.required("baud").oneOf(BAUD_RATES),
+        fields.required("baud").oneOf(LineSettings.BAUD_RATES),
         fields.required("parity").word(PARITIES),
         fields.required("stop-bits").oneOf(List.of(1, 2)),
         fields.required("cable").mapping(SiteBinder::cable),

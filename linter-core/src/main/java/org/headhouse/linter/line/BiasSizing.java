@@ -45,4 +45,25 @@ public final class BiasSizing {
     double largest = supplyVolts * least.getAsDouble() / wantedVolts - ohms[at];
     return largest > 0 ? OptionalDouble.of(largest) : OptionalDouble.empty();
   }
+
+  /**
+   * The largest bias resistors of the E24 series that the Modbus specification allows, 450 to 650
+   * ohm, and that give every unit an idle voltage; see {@link #largestOhms}.
+   *
+   * @return empty where none does
+   */
+  public static OptionalDouble preferredOhms(
+      SegmentCircuit circuit, int at, double supplyVolts, double wantedVolts) {
+    double most =
+        Math.min(
+            largestOhms(circuit, at, supplyVolts, wantedVolts).orElse(0),
+            Levels.GREATEST_BIAS_OHMS);
+    if (most < Levels.LEAST_BIAS_OHMS) {
+      return OptionalDouble.empty();
+    }
+    double preferred = PreferredResistor.e24AtMost(most);
+    return preferred < Levels.LEAST_BIAS_OHMS
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(preferred);
+  }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.Region;
@@ -36,6 +37,19 @@ public final class TextReport {
     for (RelatedLocation related : result.related()) {
       lines.add(position(related.location()) + ": related: " + printable(related.text()));
     }
+    return lines;
+  }
+
+  /** A fault of a file that no rules are for, in the same form. */
+  public static String headline(Location location, Message message) {
+    return position(location) + ": error: " + printable(message.text());
+  }
+
+  /** The headline of such a fault, and the line of the file with the region marked. */
+  public static List<String> lines(Location location, Message message) {
+    List<String> lines = new ArrayList<>();
+    lines.add(headline(location, message));
+    lines.addAll(excerpt(location));
     return lines;
   }
 

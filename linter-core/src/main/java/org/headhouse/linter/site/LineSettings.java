@@ -19,4 +19,9 @@ public record LineSettings(
     Setting<Cable> cable,
     Setting<List<Bias>> bias,
     Setting<Broadcast> broadcast,
-    Setting<Temperature> maximumTemperature) {}
+    Setting<Temperature> maximumTemperature) {
+
+  /** The rates that a line can have, in bit/s. */
+  public static final List<Integer> BAUD_RATES =
+      List.of(1200, 2400, 4800, 9600, 19200, 38400, 57600, 115200);
+}

@@ -3,6 +3,8 @@ package org.headhouse.linter.maven;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.CopyOption;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -21,9 +23,20 @@ final class AtomicFile {
     void write(OutputStream out) throws Exception;
   }
 
+  /** Writes a file, or replaces it. */
+  static void write(Path file, Writer writer) throws MojoExecutionException {
+    write(file, writer, StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  /** Writes a file where there is none; one that has come in the meantime stays as it is. */
+  static void writeNew(Path file, Writer writer) throws MojoExecutionException {
+    write(file, writer, new CopyOption[] {});
+  }
+
   // The writers throw what their formats throw; here all of it means that the file is not written.
   @SuppressWarnings("IllegalCatch")
-  static void write(Path file, Writer writer) throws MojoExecutionException {
+  private static void write(Path file, Writer writer, CopyOption... options)
+      throws MojoExecutionException {
     // Not a temporary file of the library: that one is closed to all but its owner, and stays so.
     Path beside = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
     try {
@@ -32,9 +45,12 @@ final class AtomicFile {
           new BufferedOutputStream(Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW))) {
         writer.write(out);
       }
-      Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+      Files.move(beside, file, options);
     } catch (IOException failure) {
       delete(beside);
+      if (failure instanceof FileAlreadyExistsException && Files.isRegularFile(file)) {
+        throw new MojoExecutionException(file + " is there already, and is left as it is", failure);
+      }
       throw FileTrouble.of(file + " cannot be written", failure);
     } catch (Exception failure) {
       delete(beside);

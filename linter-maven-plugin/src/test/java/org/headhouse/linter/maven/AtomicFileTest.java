@@ -94,6 +94,17 @@ class AtomicFileTest {
   }
 
   @Test
+  void aNewFileReplacesNone() throws Exception {
+    Path file = folder.resolve("sites/elm-row.yaml");
+    AtomicFile.writeNew(file, out -> out.write("first".getBytes(UTF_8)));
+    assertThatThrownBy(() -> AtomicFile.writeNew(file, out -> out.write("second".getBytes(UTF_8))))
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessage(file + " is there already, and is left as it is");
+    assertThat(file).hasContent("first");
+    assertThat(names(folder.resolve("sites"))).containsExactly("elm-row.yaml");
+  }
+
+  @Test
   void theFolderMayBeALink() throws Exception {
     Path real = Files.createDirectory(folder.resolve("real"));
     Path link = Files.createSymbolicLink(folder.resolve("link"), real);

@@ -1,12 +1,12 @@
 package org.headhouse.linter.rules.bias;
 
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.Levels;
-import org.headhouse.linter.line.PreferredResistor;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.result.Finding;
@@ -33,7 +33,8 @@ public final class WeakBias implements SiteRule {
           ParameterType.voltage(),
           "20 mV");
 
-  private static final RuleDescriptor DESCRIPTOR =
+  /** What is known of the rule. */
+  public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "bias.weak",
           "The bias holds every unit of an idle line above the 200 mV of a receiver, with a margin.",
@@ -45,9 +46,14 @@ public final class WeakBias implements SiteRule {
     return DESCRIPTOR;
   }
 
+  /** What the idle voltage is to reach at every unit. */
+  public static double wantedVolts(Function<Parameter<Voltage>, Voltage> values) {
+    return Levels.RECEIVER_THRESHOLD_VOLTS + values.apply(MARGIN).volts();
+  }
+
   @Override
   public void check(Site site, RuleContext context) {
-    double wanted = Levels.RECEIVER_THRESHOLD_VOLTS + context.value(MARGIN).volts();
+    double wanted = wantedVolts(context::value);
     for (SegmentLine line : context.figures().segments()) {
       SegmentFigures figures = line.isOutOfOrder() ? null : line.figures();
       IdleVoltage lowest = figures == null ? null : figures.lowestIdle();
@@ -94,35 +100,29 @@ public final class WeakBias implements SiteRule {
                     under
                         ? "an idle line then looks like noise, and units answer to what nobody sent"
                         : "a little noise then looks like the start of a message",
-                    remedy(line, largest(line, circuit, bias, wanted))))
+                    remedy(line, fitting(line, circuit, bias, wanted))))
             .related(unit.name().place().region(), "the lowest idle voltage is here");
     context.report(under ? finding : finding.at(Level.WARNING));
   }
 
-  private static OptionalDouble largest(
+  private static OptionalDouble fitting(
       SegmentLine line, SegmentCircuit circuit, Bias bias, double wanted) {
     @Nullable Voltage supply = bias.supply().orNull();
     return supply == null
         ? OptionalDouble.empty()
-        : BiasSizing.largestOhms(circuit, line.itemOf(bias), supply.volts(), wanted);
+        : BiasSizing.preferredOhms(circuit, line.itemOf(bias), supply.volts(), wanted);
   }
 
-  private static String remedy(SegmentLine line, OptionalDouble largest) {
+  private static String remedy(SegmentLine line, OptionalDouble fitting) {
     ChainItem end = line.endWithLowTerminator();
     if (end != null) {
       return "correct the terminator of "
           + end.called()
           + " first: no cable asks for so low a value";
     }
-    if (largest.isPresent() && largest.getAsDouble() >= Levels.LEAST_BIAS_OHMS) {
-      double fitting =
-          PreferredResistor.e24AtMost(Math.min(largest.getAsDouble(), Levels.GREATEST_BIAS_OHMS));
-      if (fitting >= Levels.LEAST_BIAS_OHMS) {
-        return "fit "
-            + Shown.resistor(fitting)
-            + " each, and write resistors: "
-            + Shown.resistor(fitting);
-      }
+    if (fitting.isPresent()) {
+      String each = Shown.resistor(fitting.getAsDouble());
+      return "fit " + each + " each, and write resistors: " + each;
     }
     return "fit terminators with a capacitor in series, such as 120 ohm + 1 nF, or divide the"
         + " segment by a repeater: resistors of 450 ohm or more do not do here";

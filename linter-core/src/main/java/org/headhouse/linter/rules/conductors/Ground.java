@@ -1,6 +1,7 @@
 package org.headhouse.linter.rules.conductors;
 
 import java.util.List;
+import java.util.function.Function;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -25,7 +26,8 @@ public final class Ground implements SiteRule {
           ParameterType.choice("head", "every-unit"),
           "head");
 
-  private static final RuleDescriptor DESCRIPTOR =
+  /** What is known of the rule. */
+  public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "conductors.ground", "Ground is landed once, at the head unit.", Level.WARNING, LANDED);
 
@@ -34,9 +36,14 @@ public final class Ground implements SiteRule {
     return DESCRIPTOR;
   }
 
+  /** Whether ground is landed at every unit, and not at the head unit only. */
+  public static boolean isLandedEverywhere(Function<Parameter<String>, String> values) {
+    return values.apply(LANDED).equals("every-unit");
+  }
+
   @Override
   public void check(Site site, RuleContext context) {
-    boolean everywhere = context.value(LANDED).equals("every-unit");
+    boolean everywhere = isLandedEverywhere(context::value);
     Unit head = site.head();
     if (head == null) {
       return;

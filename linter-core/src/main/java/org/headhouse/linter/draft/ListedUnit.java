@@ -1,0 +1,15 @@
+package org.headhouse.linter.draft;
+
+import org.headhouse.linter.site.DeviceType;
+import org.headhouse.linter.site.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One unit of a list.
+ *
+ * @param cableToNext null where the list does not tell it, and for the last unit
+ * @param typeId null where the list does not tell it
+ * @param type {@link DeviceType#UNKNOWN} where nothing is known of it
+ */
+record ListedUnit(
+    String name, @Nullable Length cableToNext, @Nullable String typeId, DeviceType type) {}

@@ -1,0 +1,172 @@
+package org.headhouse.linter.draft;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.site.Length;
+import org.headhouse.linter.site.ModuleNeed;
+import org.headhouse.linter.site.Parity;
+import org.headhouse.linter.site.Reading;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes the text of a site definition. What neither the list nor the settings tell for certain
+ * stands beside a comment that starts with "look:".
+ */
+final class SiteWriter {
+  private static final String HEAD =
+      """
+      # Drafted from a list of units. Go through the lines marked "look:" and compare them with the
+      # site before anybody works from this file. Have wiring done by licensed people under the local
+      # electrical code; isolate and lock off the supply before a unit is opened.
+      """;
+
+  private static final String BEFORE_CHAIN =
+      """
+
+      # look, at each unit: write vents (roof, side or roof-and-side) where it moves some; write
+      # run-to-next: between-buildings where the cable leaves a building, and fit surge protection
+      # at both ends of that run; write stub where the unit hangs on a branch of the trunk.
+      chain:
+      """;
+
+  private final List<ListedUnit> units;
+  private final DraftSettings settings;
+  private final Practice practice;
+  private final StringBuilder text = new StringBuilder();
+
+  private SiteWriter(List<ListedUnit> units, DraftSettings settings, Practice practice) {
+    this.units = units;
+    this.settings = settings;
+    this.practice = practice;
+  }
+
+  /**
+   * @param units at least two, the head unit first
+   */
+  static String text(List<ListedUnit> units, DraftSettings settings, Practice practice) {
+    SiteWriter writer = new SiteWriter(units, settings, practice);
+    writer.top();
+    writer.line();
+    writer.text.append(BEFORE_CHAIN);
+    for (int i = 0; i < units.size(); i++) {
+      writer.unit(units.get(i), i);
+    }
+    return writer.text.toString();
+  }
+
+  private void top() {
+    text.append(HEAD);
+    text.append("format: 1\n");
+    text.append("site: ").append(YamlScalar.of(settings.site())).append('\n');
+    if (settings.title() != null) {
+      text.append("title: ").append(YamlScalar.of(settings.title())).append('\n');
+    }
+    text.append("stage: planned\n\n");
+    text.append("weather-station:\n");
+    text.append("  # look: the station is taken to be wired to the first unit of the list\n");
+    text.append("  at: ").append(headName()).append('\n');
+    text.append("  # look: what the station really measures\n");
+    text.append("  readings: [").append(words(settings.readings())).append("]\n");
+  }
+
+  private String headName() {
+    return YamlScalar.of(units.get(0).name());
+  }
+
+  private static String words(List<Reading> readings) {
+    return readings.stream().map(Reading::word).collect(Collectors.joining(", "));
+  }
+
+  private void line() {
+    text.append("\nline:\n");
+    text.append("  # look: every unit is to be set to these three\n");
+    text.append("  baud: ").append(settings.baud()).append('\n');
+    text.append("  parity: ").append(settings.parity().word()).append('\n');
+    text.append("  stop-bits: ").append(settings.parity() == Parity.NONE ? 2 : 1).append('\n');
+    text.append(
+        "  # look: what is printed on the jacket of the cable, or stands in its data sheet\n");
+    text.append("  cable: {gauge: ").append(settings.gauge().written());
+    text.append(", shielded: ").append(settings.shielded());
+    text.append(", impedance: ").append(settings.impedance().written()).append("}\n");
+    bias(BiasNeed.of(units, settings, practice));
+  }
+
+  private void bias(BiasNeed need) {
+    if (need instanceof BiasNeed.Unknown) {
+      text.append("  # look: bias cannot be computed before every length of cable is known\n");
+    } else if (need instanceof BiasNeed.Resistors resistors) {
+      resistors(Shown.resistor(resistors.ohms()));
+    } else {
+      text.append(
+          "  # look: resistors of 450 ohm or more cannot hold this line while it is idle;\n");
+      text.append(
+          "  # terminators with a capacitor in series, such as 120 ohm + 1 nF, or a repeater\n");
+      text.append("  # change that\n");
+    }
+  }
+
+  private void resistors(String each) {
+    if (settings.biasSupply() == null) {
+      String supply = Shown.resistor(BiasNeed.USUAL_SUPPLY_VOLTS).replace("ohm", "V");
+      text.append(
+          "  # look: whether anything holds the idle line is not known. Where nothing does,\n");
+      text.append("  # fit resistors at one place; computed for a supply of ").append(supply);
+      text.append(":\n  # bias:\n  #   - {at: ").append(headName()).append(", resistors: ");
+      text.append(each).append(", supply: ").append(supply).append("}\n");
+    } else {
+      text.append("  # look: computed; no other unit may have bias resistors switched on\n");
+      text.append("  bias:\n    - {at: ").append(headName()).append(", resistors: ");
+      text.append(each).append(", supply: ").append(settings.biasSupply().written());
+      text.append("}\n");
+    }
+  }
+
+  private void unit(ListedUnit unit, int index) {
+    boolean head = index == 0;
+    boolean last = index == units.size() - 1;
+    text.append("  - unit: ").append(YamlScalar.of(unit.name())).append('\n');
+    key("role", head ? "head" : "follower");
+    key("address", String.valueOf(index + 1));
+    if (unit.typeId() != null) {
+      key("device-type", YamlScalar.of(unit.typeId()));
+    }
+    key("comm-module", unit.type().commModule().is(ModuleNeed.BUILT_IN) ? "built-in" : "fitted");
+    key("conductors", head || practice.groundEverywhere() ? "[A, B, G]" : "[A, B]");
+    if (isCrossed(unit)) {
+      key("pair", "crossed  # its positive terminal has another mark than the head unit's");
+    }
+    key("termination", head || last ? settings.impedance().written() : "none");
+    key("outdoor", outdoor(head ? "local" : "head"));
+    key("on-stale-readings", "close");
+    if (!last) {
+      cable(unit.cableToNext());
+    }
+  }
+
+  private void key(String key, String value) {
+    text.append("    ").append(key).append(": ").append(value).append('\n');
+  }
+
+  private void cable(@Nullable Length length) {
+    if (length == null) {
+      text.append("    # look: cable-to-next is not in the list; measure it along the cable\n");
+    } else {
+      key("cable-to-next", length.written());
+    }
+  }
+
+  /** Known only where both types are. */
+  private boolean isCrossed(ListedUnit unit) {
+    ListedUnit head = units.get(0);
+    return unit.type().isKnown()
+        && head.type().isKnown()
+        && unit.type().positiveTerminal() != head.type().positiveTerminal();
+  }
+
+  private String outdoor(String source) {
+    return settings.readings().stream()
+        .map(reading -> reading.word() + ": " + source)
+        .collect(Collectors.joining(", ", "{", "}"));
+  }
+}

@@ -1,0 +1,71 @@
+package org.headhouse.linter.draft;
+
+import java.util.Locale;
+import org.headhouse.linter.yaml.CoreType;
+import org.headhouse.linter.yaml.OlderReading;
+
+/** Writes text so that readers of YAML 1.1 and of YAML 1.2 read just that text, in any place. */
+final class YamlScalar {
+  /** What may stand in a plain text of ours after its first letter, besides letters and digits. */
+  private static final String HARMLESS = " ._-/()+";
+
+  /** So that a reader's quick look is sure to have seen the whole text. */
+  private static final int LONGEST_PLAIN = 80;
+
+  private YamlScalar() {}
+
+  /** The text as it is where that is safe, else in double quotes. */
+  static String of(String text) {
+    return isPlain(text) ? text : quoted(text);
+  }
+
+  /** Texts that start with a digit or a sign are quoted, whatever readers make of them. */
+  private static boolean isPlain(String text) {
+    return !text.isEmpty()
+        && text.length() <= LONGEST_PLAIN
+        && Character.isLetter(text.codePointAt(0))
+        && !text.endsWith(" ")
+        && text.codePoints().allMatch(YamlScalar::isHarmless)
+        && CoreType.of(text) == CoreType.TEXT
+        && OlderReading.of(text).isEmpty();
+  }
+
+  private static boolean isHarmless(int c) {
+    return Character.isLetterOrDigit(c) || HARMLESS.indexOf(c) >= 0;
+  }
+
+  private static String quoted(String text) {
+    StringBuilder quoted = new StringBuilder("\"");
+    text.codePoints().forEach(c -> append(quoted, c));
+    return quoted.append('"').toString();
+  }
+
+  private static void append(StringBuilder quoted, int c) {
+    if (c == '"' || c == '\\') {
+      quoted.append('\\').appendCodePoint(c);
+    } else if (isShown(c)) {
+      quoted.appendCodePoint(c);
+    } else if (c <= 0xFFFF) {
+      quoted.append(String.format(Locale.ROOT, "\\u%04X", c));
+    } else {
+      quoted.append(String.format(Locale.ROOT, "\\U%08X", c));
+    }
+  }
+
+  /** What cannot be seen is written as an escape, so that whoever reads the file sees it. */
+  private static boolean isShown(int c) {
+    return c == ' '
+        || switch (Character.getType(c)) {
+          case Character.CONTROL,
+              Character.FORMAT,
+              Character.LINE_SEPARATOR,
+              Character.PARAGRAPH_SEPARATOR,
+              Character.SPACE_SEPARATOR,
+              Character.PRIVATE_USE,
+              Character.SURROGATE,
+              Character.UNASSIGNED ->
+              false;
+          default -> true;
+        };
+  }
+}

@@ -1,0 +1,39 @@
+import org.headhouse.linter.maven.BuildRecord
+
+def build = new BuildRecord(basedir)
+def text = { path -> new File(basedir, path).getText('UTF-8') }
+
+build.says('[INFO] Wrote sites/elm-row.yaml: go through the lines marked "look:"')
+assert text('sites/elm-row.yaml').contains('  - unit: Hardening Bay\n    role: follower\n    address: 3\n')
+assert text('sites/elm-row.yaml').contains('  readings: [light, temperature, wind-speed, wind-direction, rain]\n')
+
+build.says('[INFO] Wrote plans/fern-dell.yaml')
+def plan = text('plans/fern-dell.yaml')
+['title: "NO"\n', '  at: "Potting; Shed"\n', '  readings: [wind-speed]\n', '  baud: 19200\n',
+ '  parity: none\n', '  stop-bits: 2\n', '{gauge: 0.5 mm2, shielded: true, impedance: 100 ohm}',
+ '    - {at: "Potting; Shed", resistors: 510 ohm, supply: 5 V}\n', '    termination: 100 ohm\n',
+ '    cable-to-next: 12.5 m\n', '  - unit: "12:30é"\n'].each { assert plan.contains(it) }
+
+// The check of what was written.
+assert build.results('target/linter') == []
+
+def failures = build.failures()
+def fault = 'lists/faulty.csv:'
+[['sites/elm-row.yaml is there already, and is left as it is: move it away'],
+ ['the list of units has 5 faults, and nothing is written:', fault + '2:13: error: the length "42" has no unit',
+  fault + '3:21: error: the device type "eightway" is not known', fault + '4:1: error: the unit has no name',
+  fault + '5:1: error: the name "propagation" is used twice', fault + '5:13: error: the last unit has 5 m'],
+ ['the list of units cannot be read: ', 'lists/missing.csv', 'it does not exist'],
+ ['linter.readings cannot be "winds-peed": write wind-speed'],
+ ['lists/device-types.yaml:3:40: error: ']].eachWithIndex { wanted, i ->
+  wanted.each { assert failures[i].contains(it) }
+}
+assert failures.size() == 5
+
+build.says('[INFO] Wrote plans/heath-end.yaml')
+build.says('[cable.too-long]')
+
+// Nothing else was written, and no part of a file is left.
+assert new File(basedir, 'sites').list() == ['elm-row.yaml']
+assert new File(basedir, 'plans').list().sort() == ['fern-dell.yaml', 'heath-end.yaml']
+return true

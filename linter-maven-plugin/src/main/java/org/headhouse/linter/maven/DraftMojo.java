@@ -1,0 +1,211 @@
+package org.headhouse.linter.maven;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.draft.Draft;
+import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.draft.ListFault;
+import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.result.Level;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Makes a site of a list of units: comma-separated values with the columns name, cable-to-next and
+ * device-type, the head unit first. A file that is there already is never touched.
+ */
+@Mojo(name = "draft", requiresProject = false, threadSafe = true)
+public final class DraftMojo extends AbstractMojo {
+  private static final int REPEATED = 5;
+
+  /** The list of units. */
+  @Parameter(property = "linter.csv", required = true)
+  private File csv = new File("");
+
+  /** The id of the site: lower-case letters, digits and hyphens. */
+  @Parameter(property = "linter.site", required = true)
+  private String site = "";
+
+  /** The file to write; by default named after the site, in the folder of sites. */
+  @Parameter(property = "linter.output")
+  private @Nullable File output;
+
+  /** The name of the site as people say it. */
+  @Parameter(property = "linter.title")
+  private @Nullable String title;
+
+  /** What the weather station measures. */
+  @Parameter(
+      property = "linter.readings",
+      defaultValue = "light,temperature,wind-speed,wind-direction,rain")
+  private List<String> readings = List.of();
+
+  /** The rate of the line in bit/s. */
+  @Parameter(property = "linter.baud", defaultValue = "9600")
+  private int baud = 9600;
+
+  /** The parity: even, odd, or none, which goes with 2 stop bits. */
+  @Parameter(property = "linter.parity", defaultValue = "even")
+  private String parity = "even";
+
+  /** The gauge of the conductors, in AWG or mm2. */
+  @Parameter(property = "linter.gauge", defaultValue = "24 AWG")
+  private String gauge = "24 AWG";
+
+  /** Whether the cable has a shield. */
+  @Parameter(property = "linter.shielded", defaultValue = "true")
+  private boolean shielded = true;
+
+  /** The impedance of the cable, which its ends are terminated by. */
+  @Parameter(property = "linter.impedance", defaultValue = "120 ohm")
+  private String impedance = "120 ohm";
+
+  /**
+   * The supply for bias resistors at the head unit, such as 5 V; without it, the resistors to fit
+   * are only proposed in a comment.
+   */
+  @Parameter(property = "linter.biasSupply")
+  private @Nullable String biasSupply;
+
+  /** The folder of the sites. */
+  @Parameter(property = "linter.sites", defaultValue = "${basedir}/sites")
+  private File sites = new File("sites");
+
+  /** The policy; by default the file linter.yaml beside the folder of sites, where there is one. */
+  @Parameter(property = "linter.policy")
+  private @Nullable File policy;
+
+  /**
+   * The types of device; by default the file device-types.yaml beside the folder of sites, where
+   * there is one.
+   */
+  @Parameter(property = "linter.deviceTypes")
+  private @Nullable File deviceTypes;
+
+  /** Whether to do nothing. */
+  @Parameter(property = "linter.skip", defaultValue = "false")
+  private boolean skip;
+
+  /** The folder that paths are shown from. */
+  @Parameter(defaultValue = "${basedir}", readonly = true)
+  private File basedir = new File("");
+
+  @Override
+  public void execute() throws MojoExecutionException, MojoFailureException {
+    if (skip) {
+      getLog().info("The goal is skipped by linter.skip.");
+      return;
+    }
+    DraftSettings settings = settings();
+    Path file = output == null ? sites.toPath().resolve(site + ".yaml") : output.toPath();
+    refuseToOverwrite(file);
+    SiteLinter linter = linter();
+    String text = text(linter, settings);
+    AtomicFile.writeNew(file, out -> out.write(text.getBytes(UTF_8)));
+    getLog().info("Wrote " + shown(file) + ": go through the lines marked \"look:\"");
+    new ConsoleReport(getLog(), Level.NOTE)
+        .print(linter.check(Stream.of(SiteInput.file(file, shown(file)))));
+  }
+
+  private DraftSettings settings() throws MojoExecutionException {
+    try {
+      return new DraftSettings(
+          site,
+          title,
+          DraftParameters.readings("linter.readings", readings),
+          baud,
+          DraftParameters.parity("linter.parity", parity),
+          DraftParameters.gauge("linter.gauge", gauge),
+          shielded,
+          DraftParameters.resistance("linter.impedance", impedance),
+          biasSupply == null ? null : DraftParameters.voltage("linter.biasSupply", biasSupply));
+    } catch (IllegalArgumentException wrong) {
+      throw new MojoExecutionException(wrong.getMessage(), wrong);
+    }
+  }
+
+  private void refuseToOverwrite(Path file) throws MojoExecutionException {
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new MojoExecutionException(
+          shown(file)
+              + " is there already, and is left as it is: move it away, or name another file with"
+              + " linter.output");
+    }
+  }
+
+  /** What the device types say is built upon, so they have to be in order. */
+  private SiteLinter linter() throws MojoExecutionException, MojoFailureException {
+    SettingsFiles settings = SettingsFiles.find(sites.toPath(), policy, deviceTypes);
+    SiteLinter.Builder builder = SiteLinter.builder();
+    if (settings.policy() != null) {
+      builder.policy(SiteInput.file(settings.policy(), shown(settings.policy())));
+    }
+    if (settings.deviceTypes() == null) {
+      getLog().info("No device types");
+    } else {
+      builder.deviceTypes(SiteInput.file(settings.deviceTypes(), shown(settings.deviceTypes())));
+      getLog().info("Device types: " + shown(settings.deviceTypes()));
+    }
+    settings.misnamed(sites.toPath()).forEach(getLog()::warn);
+    SiteLinter linter = Linters.build(builder);
+    CheckReport report = linter.check(Stream.empty());
+    ConsoleReport console = new ConsoleReport(getLog(), Level.ERROR);
+    if (!report.at(Level.ERROR).isEmpty()) {
+      console.print(report);
+      console.failOn(report, Level.ERROR);
+    }
+    return linter;
+  }
+
+  private String text(SiteLinter linter, DraftSettings settings)
+      throws MojoExecutionException, MojoFailureException {
+    Draft draft;
+    try {
+      draft = linter.draft(SiteInput.file(csv.toPath(), shown(csv.toPath())), settings);
+    } catch (IOException unreadable) {
+      throw FileTrouble.of("the list of units cannot be read", unreadable);
+    }
+    if (draft instanceof Draft.Refused refused) {
+      tell(refused.faults());
+      throw new MojoFailureException(repeated(refused.faults()));
+    }
+    return ((Draft.Made) draft).text();
+  }
+
+  private void tell(List<ListFault> faults) {
+    faults.stream()
+        .flatMap(fault -> TextReport.lines(fault.location(), fault.message()).stream())
+        .forEach(getLog()::error);
+  }
+
+  private static String repeated(List<ListFault> faults) {
+    int more = faults.size() - REPEATED;
+    return "the list of units has "
+        + (faults.size() == 1 ? "1 fault" : faults.size() + " faults")
+        + ", and nothing is written:\n"
+        + faults.stream()
+            .limit(REPEATED)
+            .map(fault -> TextReport.headline(fault.location(), fault.message()))
+            .collect(Collectors.joining("\n"))
+        + (more > 0 ? "\nand " + more + " more" : "");
+  }
+
+  private String shown(Path path) {
+    return BuildFolder.of(basedir).shown(path);
+  }
+}

@@ -1,0 +1,76 @@
+package org.headhouse.linter.maven;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.headhouse.linter.site.Gauge;
+import org.headhouse.linter.site.Parity;
+import org.headhouse.linter.site.Quantities;
+import org.headhouse.linter.site.Reading;
+import org.headhouse.linter.site.Resistance;
+import org.headhouse.linter.site.Voltage;
+import org.headhouse.linter.site.Word;
+import org.headhouse.linter.source.Nearest;
+import org.jspecify.annotations.Nullable;
+
+/** Reads what is given for a draft as parameters, in the words of site files. */
+final class DraftParameters {
+  /** The gap between number and unit, which a command line is easier written without. */
+  private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=[0-9]) *(?=[A-Za-z])");
+
+  private DraftParameters() {}
+
+  static Parity parity(String property, String written) throws MojoExecutionException {
+    return word(property, written, Parity.values());
+  }
+
+  static List<Reading> readings(String property, List<String> written)
+      throws MojoExecutionException {
+    List<Reading> readings = new ArrayList<>();
+    for (String word : written) {
+      readings.add(word(property, word, Reading.values()));
+    }
+    return readings;
+  }
+
+  static Gauge gauge(String property, String written) throws MojoExecutionException {
+    return quantity(property, written, Quantities::gauge, "a number with AWG or mm2");
+  }
+
+  static Resistance resistance(String property, String written) throws MojoExecutionException {
+    return quantity(property, written, Quantities::resistance, "a number with ohm or kohm");
+  }
+
+  static Voltage voltage(String property, String written) throws MojoExecutionException {
+    return quantity(property, written, Quantities::voltage, "a number with V or mV");
+  }
+
+  private static <T extends Word> T word(String property, String written, T[] known)
+      throws MojoExecutionException {
+    for (T one : known) {
+      if (one.word().equals(written.strip())) {
+        return one;
+      }
+    }
+    List<String> words = Stream.of(known).map(Word::word).toList();
+    throw wrong(
+        property, written, Nearest.to(written, words).orElse("one of " + String.join(", ", words)));
+  }
+
+  private static <T> T quantity(
+      String property, String written, Function<String, @Nullable T> reader, String form)
+      throws MojoExecutionException {
+    T quantity = reader.apply(BEFORE_UNIT.matcher(written.strip()).replaceFirst(" "));
+    if (quantity == null) {
+      throw wrong(property, written, form);
+    }
+    return quantity;
+  }
+
+  private static MojoExecutionException wrong(String property, String written, String remedy) {
+    return new MojoExecutionException(property + " cannot be \"" + written + "\": write " + remedy);
+  }
+}
