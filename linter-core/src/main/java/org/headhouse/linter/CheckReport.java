@@ -1,6 +1,7 @@
 package org.headhouse.linter;
 
 import java.util.List;
+import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -14,24 +15,33 @@ import org.headhouse.linter.rule.RuleDescriptor;
  * @param files how many files were looked at, device types and policy not counted
  * @param units how many units their chains have
  * @param rules all rules that the linter knows
+ * @param absent what the baseline knows and the check did not find any more
  */
 public record CheckReport(
     List<Result> results,
     List<Notification> notifications,
     int files,
     int units,
-    List<RuleDescriptor> rules) {
+    List<RuleDescriptor> rules,
+    List<AbsentResult> absent) {
 
   public CheckReport {
     results = List.copyOf(results);
     notifications = List.copyOf(notifications);
     rules = List.copyOf(rules);
+    absent = List.copyOf(absent);
   }
 
-  /** The results that are not accepted and are as grave as a level or graver. */
+  /** The results that are not accepted, were not there before, and reach a level. */
   public List<Result> at(Level level) {
     return results.stream()
-        .filter(result -> !result.suppressed() && result.level().reaches(level))
+        .filter(result -> !result.suppressed() && !result.known())
+        .filter(result -> result.level().reaches(level))
         .toList();
+  }
+
+  /** The results that the baseline knows. */
+  public List<Result> known() {
+    return results.stream().filter(Result::known).toList();
   }
 }

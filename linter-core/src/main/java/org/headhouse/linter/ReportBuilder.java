@@ -1,7 +1,12 @@
 package org.headhouse.linter;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.headhouse.linter.baseline.Baseline;
+import org.headhouse.linter.baseline.Comparison;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.check.RepositoryClashes;
 import org.headhouse.linter.check.RuleCatalogue;
@@ -9,6 +14,7 @@ import org.headhouse.linter.check.RuleFailure;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
+import org.jspecify.annotations.Nullable;
 
 /** Puts the outcomes of single files together, in their order. */
 final class ReportBuilder {
@@ -16,17 +22,27 @@ final class ReportBuilder {
   private final List<Result> results;
   private final List<Notification> notifications = new ArrayList<>();
   private final RepositoryClashes clashes;
+  private final @Nullable Baseline baseline;
+  private final Set<String> checked = new HashSet<>();
   private int files;
   private int units;
 
-  ReportBuilder(RuleCatalogue rules, Policy policy, List<Result> settingsResults) {
+  ReportBuilder(
+      RuleCatalogue rules,
+      Policy policy,
+      List<Result> settingsResults,
+      @Nullable Baseline baseline) {
     this.rules = rules;
+    this.baseline = baseline;
     this.results = new ArrayList<>(settingsResults);
     this.clashes = new RepositoryClashes(rules, policy);
   }
 
   void add(SingleFile.Attempt<FileOutcome> attempt) {
     files++;
+    if (baseline != null) {
+      checked.add(attempt.path());
+    }
     if (attempt.trouble() != null) {
       notifications.add(attempt.trouble());
     }
@@ -57,6 +73,21 @@ final class ReportBuilder {
 
   CheckReport build() {
     results.sort(Result.ORDER);
-    return new CheckReport(results, notifications, files, units, rules.descriptors());
+    Comparison compared =
+        baseline == null
+            ? new Comparison(results, List.of())
+            : baseline.compare(results, checked, unsure());
+    return new CheckReport(
+        compared.results(), notifications, files, units, rules.descriptors(), compared.absent());
+  }
+
+  /** Files in which something kept rules from looking. */
+  private Set<String> unsure() {
+    Set<String> unsure = new HashSet<>();
+    results.stream()
+        .filter(result -> result.identity() == null)
+        .forEach(result -> unsure.add(result.location().file()));
+    notifications.stream().map(Notification::file).filter(Objects::nonNull).forEach(unsure::add);
+    return unsure;
   }
 }

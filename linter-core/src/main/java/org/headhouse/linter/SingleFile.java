@@ -14,7 +14,7 @@ final class SingleFile {
   private SingleFile() {}
 
   /** What came of a file: an outcome, or the trouble that was in the way. */
-  record Attempt<T>(@Nullable T outcome, @Nullable Notification trouble) {}
+  record Attempt<T>(String path, @Nullable T outcome, @Nullable Notification trouble) {}
 
   /** What is done with the path and the bytes of a file; null where nothing comes of it. */
   @FunctionalInterface
@@ -24,7 +24,8 @@ final class SingleFile {
 
   static <T> Attempt<T> attempt(SiteInput input, Limits limits, Work<T> work) {
     try {
-      return new Attempt<>(work.apply(input.path(), SiteLinter.read(input, limits)), null);
+      return new Attempt<>(
+          input.path(), work.apply(input.path(), SiteLinter.read(input, limits)), null);
     } catch (IOException exception) {
       return trouble(input, "the file cannot be read: " + reason(exception));
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {
@@ -47,6 +48,7 @@ final class SingleFile {
   }
 
   private static <T> Attempt<T> trouble(SiteInput input, String text) {
-    return new Attempt<>(null, new Notification(Level.ERROR, text, input.path(), null));
+    return new Attempt<>(
+        input.path(), null, new Notification(Level.ERROR, text, input.path(), null));
   }
 }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A file to check, or a text that stands for one. It is read when its turn comes, and not kept.
@@ -28,7 +29,7 @@ public record SiteInput(String path, Content content) {
 
   /** A file. */
   public static SiteInput file(Path file, String shownAs) {
-    return new SiteInput(shownAs, most -> readAtMost(file, most));
+    return new SiteInput(shownAs, new FileContent(file));
   }
 
   /** A file under the name by which it was found. */
@@ -42,12 +43,20 @@ public record SiteInput(String path, Content content) {
     return new SiteInput(name, most -> bytes);
   }
 
-  private static byte[] readAtMost(Path file, int most) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
-      return in.readNBytes(most);
-    } catch (IOException exception) {
-      // What is said of a folder differs from system to system.
-      throw Files.isDirectory(file) ? new IOException("it is a folder", exception) : exception;
+  /** The file that is read, or null for a text. */
+  @Nullable Path source() {
+    return content instanceof FileContent from ? from.file : null;
+  }
+
+  private record FileContent(Path file) implements Content {
+    @Override
+    public byte[] read(int most) throws IOException {
+      try (InputStream in = Files.newInputStream(file)) {
+        return in.readNBytes(most);
+      } catch (IOException exception) {
+        // What is said of a folder differs from system to system.
+        throw Files.isDirectory(file) ? new IOException("it is a folder", exception) : exception;
+      }
     }
   }
 }

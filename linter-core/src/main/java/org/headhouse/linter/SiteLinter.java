@@ -7,9 +7,11 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.Setup;
@@ -57,6 +59,8 @@ public final class SiteLinter {
   private final int threads;
   private final Limits limits;
   private final Clock clock;
+  private final @Nullable Path baselineFile;
+  private final @Nullable Baseline baseline;
 
   private SiteLinter(Builder builder) throws IOException {
     this.threads = builder.threads;
@@ -75,6 +79,9 @@ public final class SiteLinter {
             : settings.deviceTypes(typesFile.path(), read(typesFile, limits));
     this.settingsResults = settings.results();
     this.clock = builder.clock;
+    KnownResults known = builder.known;
+    this.baselineFile = known.file(policyFile, policy.baseline());
+    this.baseline = known.read(baselineFile);
     LazySchema schema = new LazySchema();
     TransactionTimes times =
         BusyLine.times(parameter -> policy.value(BusyLine.DESCRIPTOR, parameter));
@@ -94,6 +101,11 @@ public final class SiteLinter {
   /** The rules that this linter knows. */
   public List<RuleDescriptor> rules() {
     return rules.descriptors();
+  }
+
+  /** The file of the baseline, given to the builder or named by the policy, or empty. */
+  public Optional<Path> baselineFile() {
+    return Optional.ofNullable(baselineFile);
   }
 
   /** Checks one text. */
@@ -117,7 +129,7 @@ public final class SiteLinter {
   /** Checks a stream of files or texts, and tells how far it is. */
   public CheckReport check(Stream<SiteInput> inputs, CheckProgress progress) {
     LocalDate today = LocalDate.now(clock);
-    ReportBuilder report = new ReportBuilder(rules, policy, settingsResults);
+    ReportBuilder report = new ReportBuilder(rules, policy, settingsResults, baseline);
     try (InOrder order = new InOrder(threads)) {
       order.run(
           inputs.iterator(),
@@ -161,6 +173,7 @@ public final class SiteLinter {
     SingleFile.Attempt<SiteFigures> attempt = SingleFile.attempt(input, limits, check::figures);
     return attempt.outcome() == null && attempt.trouble() == null
         ? new SingleFile.Attempt<>(
+            input.path(),
             null,
             new Notification(
                 Level.WARNING, "it has no figures: a check tells why", input.path(), null))
@@ -203,6 +216,7 @@ public final class SiteLinter {
     private Limits limits = Limits.DEFAULT;
     private Clock clock = Clock.system(ZoneId.systemDefault());
     private @Nullable ClassLoader services;
+    private KnownResults known = KnownResults.NAMED_BY_POLICY;
     private final List<Rule> extraRules = new ArrayList<>();
 
     private Builder() {}
@@ -226,6 +240,27 @@ public final class SiteLinter {
     /** The types of device, from anywhere. */
     public Builder deviceTypes(SiteInput input) {
       this.deviceTypes = input;
+      return this;
+    }
+
+    /**
+     * Results that were there before, instead of those that the policy names; a check then tells
+     * which are new.
+     */
+    public Builder baseline(Path file) {
+      this.known = known.in(file);
+      return this;
+    }
+
+    /** Takes all results for new, whatever the policy names. */
+    public Builder withoutBaseline() {
+      this.known = known.none();
+      return this;
+    }
+
+    /** The folder that the paths of inputs start at; the current one by default. */
+    public Builder shownFrom(Path folder) {
+      this.known = known.shownFrom(folder);
       return this;
     }
 
@@ -274,8 +309,9 @@ public final class SiteLinter {
     /**
      * The linter.
      *
-     * @throws IOException where the policy or the device types cannot be read; what is wrong inside
-     *     them is a result of every check
+     * @throws IOException where the policy, the device types or the baseline cannot be read; what
+     *     is wrong inside the first two is a result of every check, and what is wrong inside a
+     *     baseline is a {@link org.headhouse.linter.baseline.UnusableBaseline}
      * @throws IllegalArgumentException where two rules have one id, or a rule of another jar cannot
      *     be used
      */

@@ -121,12 +121,13 @@ class ContractExampleTest {
       format: 1
       rule-set: 1
       rules: {firmware.mixed: {level: warning, parameters: {}}}
-      baseline: results-before.sarif
+      baseline: linter-baseline.jsonl
       """;
 
   private static CheckReport check(String name) throws IOException {
     return SiteLinter.builder()
         .policy(SiteInput.text("linter.yaml", POLICY))
+        .withoutBaseline()
         .deviceTypes(SiteInput.text("device-types.yaml", TYPES))
         .clock(Clock.fixed(Instant.parse("2026-11-25T00:00:00Z"), ZoneOffset.UTC))
         .build()

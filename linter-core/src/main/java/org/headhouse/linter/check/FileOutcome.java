@@ -1,6 +1,7 @@
 package org.headhouse.linter.check;
 
 import java.util.List;
+import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -26,7 +27,12 @@ public record FileOutcome(
    * A text that may stand in one file only, under one rule.
    *
    * @param suppression what the site says of a result here, or null
+   * @param identity what makes a result here the same one later
    */
   public record Key(
-      String rule, String text, Location location, @Nullable Suppression suppression) {}
+      String rule,
+      String text,
+      Location location,
+      @Nullable Suppression suppression,
+      Identity identity) {}
 }

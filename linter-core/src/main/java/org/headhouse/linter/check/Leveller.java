@@ -18,10 +18,16 @@ final class Leveller {
 
   private final RuleCatalogue rules;
   private final Policy policy;
+  private final boolean lasting;
 
-  Leveller(RuleCatalogue rules, Policy policy) {
+  /**
+   * @param lasting whether a baseline may take the results of rules that are no foundation of
+   *     others
+   */
+  Leveller(RuleCatalogue rules, Policy policy, boolean lasting) {
     this.rules = rules;
     this.policy = policy;
+    this.lasting = lasting;
   }
 
   /**
@@ -31,9 +37,13 @@ final class Leveller {
   List<Result> results(List<Finding> findings, Locations locations) {
     List<Result> results = new ArrayList<>();
     for (Finding finding : findings.size() > MOST_TOLD ? first(findings) : findings) {
-      Level level = level(finding);
+      RuleDescriptor rule = rule(finding);
+      Level level = level(finding, rule);
       if (level != Level.NONE) {
-        results.add(locations.result(finding, level));
+        results.add(
+            lasting && !rule.foundation()
+                ? locations.lasting(finding, level)
+                : locations.result(finding, level));
       }
     }
     results.sort(Result.ORDER);
@@ -59,12 +69,16 @@ final class Leveller {
     return first;
   }
 
-  /** A finding that is milder than its rule stays milder, whatever the policy says. */
-  private Level level(Finding finding) {
+  private RuleDescriptor rule(Finding finding) {
     RuleDescriptor rule = rules.get(finding.rule());
     if (rule == null) {
       throw new IllegalStateException("no rule " + finding.rule() + " in the list of rules");
     }
+    return rule;
+  }
+
+  /** A finding that is milder than its rule stays milder, whatever the policy says. */
+  private Level level(Finding finding, RuleDescriptor rule) {
     Level level = policy.level(rule);
     Level milder = finding.level();
     return milder == null ? level : level.atMost(milder);

@@ -3,6 +3,7 @@ package org.headhouse.linter.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.RelatedLocation;
@@ -19,13 +20,26 @@ final class Locations {
 
   private final SourceText source;
   private final LogicalPaths paths;
+  private final @Nullable Identities identities;
 
   Locations(SourceText source, Node.@Nullable Valued root) {
     this.source = source;
-    this.paths = new LogicalPaths(root);
+    TreeSearch search = new TreeSearch();
+    this.paths = new LogicalPaths(root, search);
+    this.identities = root == null ? null : new Identities(root, search);
   }
 
+  /** A result that a baseline may take. */
+  Result lasting(Finding finding, Level level) {
+    return result(finding, level, identities == null ? null : identities.of(finding));
+  }
+
+  /** A result that no baseline may take. */
   Result result(Finding finding, Level level) {
+    return result(finding, level, null);
+  }
+
+  private Result result(Finding finding, Level level, @Nullable Identity identity) {
     Region region = finding.place().region();
     LogicalPath logical = paths.of(region);
     return new Result(
@@ -36,6 +50,8 @@ final class Locations {
         logical.text(),
         finding.unit() == null ? logical.unit() : finding.unit(),
         related(finding),
+        null,
+        identity,
         null);
   }
 

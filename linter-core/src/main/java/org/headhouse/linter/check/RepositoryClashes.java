@@ -45,6 +45,8 @@ public final class RepositoryClashes {
         "",
         null,
         List.of(new RelatedLocation(first, rule.firstUse(key.text()))),
-        key.suppression());
+        key.suppression(),
+        key.identity(),
+        null);
   }
 }

@@ -69,6 +69,6 @@ public final class SettingsCheck {
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     Locations locations = new Locations(document.source(), document.root());
     // Levels are the rules' own here: a policy must not switch off what is wrong in itself.
-    results.addAll(new Leveller(rules, Policy.DEFAULT).results(findings, locations));
+    results.addAll(new Leveller(rules, Policy.DEFAULT, false).results(findings, locations));
   }
 }

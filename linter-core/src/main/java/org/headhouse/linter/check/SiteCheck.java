@@ -17,6 +17,7 @@ import org.headhouse.linter.schema.SchemaCheck;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.yaml.Document;
+import org.headhouse.linter.yaml.Node;
 import org.jspecify.annotations.Nullable;
 
 /** Checks site files one by one. Safe for use by several threads. */
@@ -32,7 +33,7 @@ public final class SiteCheck {
   public SiteCheck(Setup setup, Supplier<SchemaCheck> schema) {
     this.setup = setup;
     this.schema = schema;
-    this.leveller = new Leveller(setup.rules(), setup.policy());
+    this.leveller = new Leveller(setup.rules(), setup.policy(), true);
     this.rules =
         setup.rules().siteRules().stream()
             .filter(rule -> setup.policy().level(rule.descriptor()) != Level.NONE)
@@ -62,7 +63,7 @@ public final class SiteCheck {
     rules.forEach(run::run);
     findings.addAll(run.findings());
     Suppressions suppressions = new Suppressions(site, setup.rules(), today);
-    List<FileOutcome.Key> keys = keys(site, run, suppressions);
+    List<FileOutcome.Key> keys = keys(site, root, run, suppressions);
     List<Notification> notifications = new ArrayList<>(run.notifications());
     if (bound.doubtful() && faults.isEmpty()) {
       notifications.add(
@@ -100,7 +101,9 @@ public final class SiteCheck {
     return leveller.results(findings, locations);
   }
 
-  private List<FileOutcome.Key> keys(Site site, RuleRun run, Suppressions suppressions) {
+  private List<FileOutcome.Key> keys(
+      Site site, Node.Valued root, RuleRun run, Suppressions suppressions) {
+    Identities identities = new Identities(root, new TreeSearch());
     List<FileOutcome.Key> keys = new ArrayList<>();
     for (RepositoryRule rule : setup.rules().repositoryRules()) {
       if (run.key(rule) instanceof Setting.Given<String> given) {
@@ -109,7 +112,8 @@ public final class SiteCheck {
                 rule.descriptor().id(),
                 given.value(),
                 Locations.location(site.source(), given.place().region()),
-                suppressions.of(rule.descriptor().id(), null)));
+                suppressions.of(rule.descriptor().id(), null),
+                identities.of(given.place(), null, null)));
       }
     }
     return keys;

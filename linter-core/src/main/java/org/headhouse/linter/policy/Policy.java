@@ -5,23 +5,29 @@ import java.util.Optional;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Levels and parameters of the rules.
+ * Levels and parameters of the rules, and the results that are known.
  *
  * @param ruleSet the rule set whose rules are on; later rules stay off, so that a newer version of
  *     the tool does not break a repository by itself
  * @param levels what is written for single rules
  * @param parameters what is written for single rules, by rule and then by name, already checked
+ * @param baseline the file with results that were there before, from the folder of the policy, or
+ *     null
  */
 public record Policy(
-    int ruleSet, Map<String, Level> levels, Map<String, Map<String, String>> parameters) {
+    int ruleSet,
+    Map<String, Level> levels,
+    Map<String, Map<String, String>> parameters,
+    @Nullable String baseline) {
 
   /** The newest rule set. */
   public static final int NEWEST_RULE_SET = 1;
 
   /** Where no policy is written. */
-  public static final Policy DEFAULT = new Policy(NEWEST_RULE_SET, Map.of(), Map.of());
+  public static final Policy DEFAULT = new Policy(NEWEST_RULE_SET, Map.of(), Map.of(), null);
 
   public Policy {
     levels = Map.copyOf(levels);

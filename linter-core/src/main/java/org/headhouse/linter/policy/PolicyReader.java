@@ -11,6 +11,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Scalar;
@@ -42,7 +43,17 @@ public final class PolicyReader {
         rule(entry, rules);
       }
     }
-    return new Policy(ruleSet(root.get("rule-set")), levels, parameters);
+    return new Policy(
+        ruleSet(root.get("rule-set")), levels, parameters, baseline(root.get("baseline")));
+  }
+
+  private static @Nullable String baseline(@Nullable Cursor cursor) {
+    return cursor != null
+            && cursor.node() instanceof Scalar scalar
+            && scalar.type() == CoreType.TEXT
+            && !scalar.text().isBlank()
+        ? scalar.text()
+        : null;
   }
 
   private int ruleSet(@Nullable Cursor cursor) {

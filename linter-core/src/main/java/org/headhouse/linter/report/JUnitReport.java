@@ -3,6 +3,7 @@ package org.headhouse.linter.report;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import javax.xml.stream.XMLOutputFactory;
@@ -86,8 +87,17 @@ public final class JUnitReport {
     xml.writeEndElement();
   }
 
+  private static String line(Result result) {
+    return TextReport.headline(result) + (result.known() ? " (known from the baseline)" : "");
+  }
+
   private boolean fails(List<Result> results) {
-    return results.stream().anyMatch(result -> result.level().reaches(failLevel));
+    return results.stream().anyMatch(this::fails);
+  }
+
+  /** What a baseline knows fails nothing. */
+  private boolean fails(Result result) {
+    return !result.known() && result.level().reaches(failLevel);
   }
 
   private static void openCase(XMLStreamWriter xml, String file, String name)
@@ -102,10 +112,11 @@ public final class JUnitReport {
   private void testCase(XMLStreamWriter xml, Case id, List<Result> results)
       throws XMLStreamException {
     openCase(xml, id.file(), id.rule());
-    String text = results.stream().map(TextReport::headline).collect(Collectors.joining("\n"));
-    if (fails(results)) {
+    String text = results.stream().map(JUnitReport::line).collect(Collectors.joining("\n"));
+    Optional<Result> first = results.stream().filter(this::fails).findFirst();
+    if (first.isPresent()) {
       xml.writeStartElement("failure");
-      xml.writeAttribute("message", XmlText.of(results.get(0).message().text()));
+      xml.writeAttribute("message", XmlText.of(first.get().message().text()));
       xml.writeAttribute("type", id.rule());
       xml.writeCharacters(XmlText.of(text));
       xml.writeEndElement();

@@ -4,6 +4,7 @@ import java.io.OutputStream;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
@@ -11,6 +12,7 @@ import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Region;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -31,17 +33,35 @@ public final class SarifReport {
 
   /** Writes the log; the stream is left open. */
   public void write(List<Result> results, List<Notification> notifications, OutputStream out) {
+    write(results, List.of(), notifications, out);
+  }
+
+  /**
+   * Writes the log; the stream is left open.
+   *
+   * @param absent what a baseline knows and the check did not find; told as passed, so that a
+   *     reader who does not look at the state never takes it for a fault
+   */
+  public void write(
+      List<Result> results,
+      List<AbsentResult> absent,
+      List<Notification> notifications,
+      OutputStream out) {
     try (JsonGenerator json =
         JsonMapper.shared()
             .writerWithDefaultPrettyPrinter()
             .without(StreamWriteFeature.AUTO_CLOSE_TARGET)
             .createGenerator(out)) {
-      log(json, results, notifications);
+      log(json, results, absent, notifications);
       json.writeRaw('\n');
     }
   }
 
-  private void log(JsonGenerator json, List<Result> results, List<Notification> notifications) {
+  private void log(
+      JsonGenerator json,
+      List<Result> results,
+      List<AbsentResult> absent,
+      List<Notification> notifications) {
     json.writeStartObject();
     json.writeStringProperty("$schema", SCHEMA);
     json.writeStringProperty("version", "2.1.0");
@@ -57,6 +77,7 @@ public final class SarifReport {
     invocation(json, notifications);
     json.writeArrayPropertyStart("results");
     results.forEach(result -> result(json, result));
+    absent.forEach(result -> absent(json, result));
     json.writeEndArray();
     json.writeEndObject();
     json.writeEndArray();
@@ -126,16 +147,11 @@ public final class SarifReport {
     json.writeArrayPropertyStart("locations");
     json.writeStartObject();
     physical(json, result.location());
-    if (!result.logical().isEmpty()) {
-      json.writeArrayPropertyStart("logicalLocations");
-      json.writeStartObject();
-      json.writeStringProperty("fullyQualifiedName", result.logical());
-      json.writeEndObject();
-      json.writeEndArray();
-    }
+    logical(json, result.logical());
     json.writeEndObject();
     json.writeEndArray();
     related(json, result.related());
+    lasting(json, Fingerprint.of(result), result.state() == null ? null : result.state().word());
     if (result.suppression() != null) {
       json.writeArrayPropertyStart("suppressions");
       json.writeStartObject();
@@ -149,6 +165,46 @@ public final class SarifReport {
       json.writeEndArray();
     }
     json.writeEndObject();
+  }
+
+  private void absent(JsonGenerator json, AbsentResult result) {
+    json.writeStartObject();
+    json.writeStringProperty("ruleId", result.rule());
+    json.writeNumberProperty("ruleIndex", ruleIndex.getOrDefault(result.rule(), -1));
+    json.writeStringProperty("kind", "pass");
+    json.writeStringProperty("level", Level.NONE.word());
+    text(json, "message", "the baseline knows it, and it is gone: " + result.text());
+    json.writeNumberProperty("occurrenceCount", result.times());
+    json.writeArrayPropertyStart("locations");
+    json.writeStartObject();
+    json.writeObjectPropertyStart("physicalLocation");
+    artifact(json, result.file());
+    json.writeEndObject();
+    logical(json, result.identity().at());
+    json.writeEndObject();
+    json.writeEndArray();
+    lasting(json, Fingerprint.of(result.identity(), result.file()), "absent");
+    json.writeEndObject();
+  }
+
+  /** What follows a result from run to run. */
+  private static void lasting(JsonGenerator json, String fingerprint, @Nullable String state) {
+    json.writeObjectPropertyStart("partialFingerprints");
+    json.writeStringProperty(Fingerprint.NAME, fingerprint);
+    json.writeEndObject();
+    if (state != null) {
+      json.writeStringProperty("baselineState", state);
+    }
+  }
+
+  private static void logical(JsonGenerator json, String path) {
+    if (!path.isEmpty()) {
+      json.writeArrayPropertyStart("logicalLocations");
+      json.writeStartObject();
+      json.writeStringProperty("fullyQualifiedName", path);
+      json.writeEndObject();
+      json.writeEndArray();
+    }
   }
 
   private void related(JsonGenerator json, List<RelatedLocation> related) {

@@ -79,7 +79,7 @@ public final class TextReport {
   }
 
   /** Control characters and those that turn the direction of text would garble a terminal. */
-  static String printable(String text) {
+  public static String printable(String text) {
     StringBuilder printable = new StringBuilder(text.length());
     text.codePoints()
         .forEach(
@@ -100,9 +100,12 @@ public final class TextReport {
     Map<Level, Integer> byLevel = new EnumMap<>(Level.class);
     Map<String, Integer> byRule = new TreeMap<>();
     int suppressed = 0;
+    int known = 0;
     for (Result result : results) {
       if (result.suppressed()) {
         suppressed++;
+      } else if (result.known()) {
+        known++;
       } else {
         byLevel.merge(result.level(), 1, Integer::sum);
         byRule.merge(result.rule(), 1, Integer::sum);
@@ -119,7 +122,8 @@ public final class TextReport {
             + counted(byLevel.getOrDefault(Level.WARNING, 0), "warning")
             + ", "
             + counted(byLevel.getOrDefault(Level.NOTE, 0), "note")
-            + (suppressed == 0 ? "" : ", " + suppressed + " suppressed"));
+            + (suppressed == 0 ? "" : ", " + suppressed + " suppressed")
+            + (known == 0 ? "" : ", " + known + " known from the baseline"));
     byRule.forEach((rule, count) -> lines.add(String.format(Locale.ROOT, "%6d  %s", count, rule)));
     return lines;
   }

@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param unit the name of the unit concerned, or null
  * @param related other places that the reader must see
  * @param suppression that it was accepted, or null
+ * @param identity what makes it the same result later, or null where no baseline may take it
+ * @param state how it stands to the baseline, or null where none is in use
  */
 public record Result(
     String rule,
@@ -25,7 +27,9 @@ public record Result(
     String logical,
     @Nullable String unit,
     List<RelatedLocation> related,
-    @Nullable Suppression suppression) {
+    @Nullable Suppression suppression,
+    @Nullable Identity identity,
+    @Nullable BaselineState state) {
 
   /** The order in which results are told: by file, by place, by rule. */
   public static final Comparator<Result> ORDER =
@@ -43,8 +47,20 @@ public record Result(
     return suppression != null;
   }
 
+  /** Whether it was there before. */
+  public boolean known() {
+    return state == BaselineState.UNCHANGED;
+  }
+
   /** The same result, accepted. */
   public Result suppressedBy(Suppression accepted) {
-    return new Result(rule, level, message, location, logical, unit, related, accepted);
+    return new Result(
+        rule, level, message, location, logical, unit, related, accepted, identity, state);
+  }
+
+  /** The same result, compared with a baseline. */
+  public Result compared(BaselineState found) {
+    return new Result(
+        rule, level, message, location, logical, unit, related, suppression, identity, found);
   }
 }

@@ -76,6 +76,7 @@ class PolicyTest {
   private static CheckReport check(byte[] policy, String site, int ruleSet) throws IOException {
     return SiteLinter.builder()
         .policy(new SiteInput("linter.yaml", most -> policy))
+        .withoutBaseline()
         .rule(new Telling(ruleSet))
         .build()
         .checkText("example.yaml", site);
@@ -232,7 +233,7 @@ class PolicyTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "baseline: baseline.sarif\n", "rules: {}\n"})
+  @ValueSource(strings = {"", "baseline: linter-baseline.jsonl\n", "rules: {}\n"})
   void policiesWithoutAFault(String rest) throws IOException {
     assertThat(lines(HEAD + rest)).isEmpty();
   }

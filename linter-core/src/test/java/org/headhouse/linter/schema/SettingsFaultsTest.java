@@ -28,6 +28,7 @@ class SettingsFaultsTest {
     String text = "format: 1\nrule-set: 1\n" + rules.replace("\\n", "\n") + "\n";
     return SiteLinter.builder()
         .policy(SiteInput.text("linter.yaml", text))
+        .withoutBaseline()
         .build()
         .checkText("example.yaml", Example.SITE)
         .results();

@@ -1,5 +1,6 @@
 package org.headhouse.linter.maven;
 
+import java.io.File;
 import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -12,6 +13,7 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.result.Level;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Checks the sites of a repository, and fails the build where a rule is broken. Writes
@@ -30,6 +32,20 @@ public final class CheckMojo extends SitesMojo {
   /** The mildest level that is printed: error, warning, note or none. */
   @Parameter(property = "linter.printLevel", defaultValue = "note")
   private String printLevel = "note";
+
+  /**
+   * The file with results that were there before, which fail nothing; by default the one that the
+   * policy names, if it names one. The goal baseline writes it.
+   */
+  @Parameter(property = "linter.baseline")
+  private @Nullable File baseline;
+
+  @Override
+  void useBaseline(SiteLinter.Builder builder) {
+    if (baseline != null) {
+      builder.baseline(baseline.toPath());
+    }
+  }
 
   @Override
   void checkParameters() throws MojoExecutionException {
@@ -51,6 +67,7 @@ public final class CheckMojo extends SitesMojo {
     CheckReport report = linter.check(inputs.stream(), new ProgressLog(getLog(), inputs.size()));
     ConsoleReport console = new ConsoleReport(getLog(), printed());
     console.print(report);
+    console.printAbsent(report.absent());
     write(report);
     console.failOn(report, failing());
   }
@@ -60,7 +77,8 @@ public final class CheckMojo extends SitesMojo {
     AtomicFile.write(
         output("results.sarif"),
         out ->
-            new SarifReport(report.rules()).write(report.results(), report.notifications(), out));
+            new SarifReport(report.rules())
+                .write(report.results(), report.absent(), report.notifications(), out));
     AtomicFile.write(
         output("results-junit.xml"),
         out -> new JUnitReport(failing).write(report.results(), report.notifications(), out));

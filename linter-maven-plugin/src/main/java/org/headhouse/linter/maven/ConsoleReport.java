@@ -7,6 +7,7 @@ import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugin.logging.Log;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -30,6 +31,19 @@ final class ConsoleReport {
     }
     print(report.notifications());
     TextReport.summary(report.results(), report.files(), report.units()).forEach(log::info);
+  }
+
+  /** Tells what a baseline knows and nobody found. */
+  void printAbsent(List<AbsentResult> absent) {
+    if (!absent.isEmpty()) {
+      int times = absent.stream().mapToInt(AbsentResult::times).sum();
+      log.info(
+          (times == 1
+                  ? "1 result of the baseline is gone"
+                  : times + " results of the baseline are gone")
+              + ": write it anew with the goal \"baseline\", so that none can come back unseen:");
+      absent.forEach(one -> log.info("  " + TextReport.printable(one.text())));
+    }
   }
 
   /** Tells what the tool itself has to say. */

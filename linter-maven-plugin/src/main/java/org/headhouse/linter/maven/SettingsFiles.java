@@ -69,6 +69,17 @@ record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
         .map(file -> file + " is not read: name it " + stem + ".yaml");
   }
 
+  /** The folder that settings lie in. */
+  Path home(Path sites) {
+    Path whole = sites.toAbsolutePath().normalize();
+    return all().stream()
+        .map(file -> file.toAbsolutePath().normalize().getParent())
+        .filter(Objects::nonNull)
+        .findFirst()
+        .or(() -> places(whole).findFirst())
+        .orElse(whole);
+  }
+
   /** The folder of one file may be that of the site alone, with the folder of sites above it. */
   private static Stream<Path> places(Path sites) {
     Path above = sites.getParent();

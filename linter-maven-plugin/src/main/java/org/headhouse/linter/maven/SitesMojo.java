@@ -10,6 +10,7 @@ import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.baseline.SitePaths;
 import org.jspecify.annotations.Nullable;
 
 /** A goal that reads the sites of a repository: what it reads, and where it writes. */
@@ -59,6 +60,8 @@ abstract class SitesMojo extends AbstractMojo {
   @Parameter(defaultValue = "${basedir}", readonly = true)
   private File basedir = new File("");
 
+  private SettingsFiles settings = new SettingsFiles(null, null);
+
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
     if (skip) {
@@ -69,20 +72,25 @@ abstract class SitesMojo extends AbstractMojo {
       throw new MojoExecutionException("linter.threads cannot be " + threads + ": write 1 or more");
     }
     checkParameters();
-    SettingsFiles settings = SettingsFiles.find(sites.toPath(), policy, deviceTypes);
-    List<Path> files = files(settings);
-    tell(settings);
-    run(linter(settings, files.size()), files.stream().map(this::input).toList());
+    settings = SettingsFiles.find(sites.toPath(), policy, deviceTypes);
+    List<Path> files = files();
+    tell();
+    run(linter(files.size()), files.stream().map(this::input).toList());
   }
 
   /** Looks at the parameters of the goal itself, before anything is read. */
   abstract void checkParameters() throws MojoExecutionException;
 
+  /** By default a goal looks at all results, whatever was known before. */
+  void useBaseline(SiteLinter.Builder builder) {
+    builder.withoutBaseline();
+  }
+
   /** Does the work of the goal. */
   abstract void run(SiteLinter linter, List<SiteInput> inputs)
       throws MojoExecutionException, MojoFailureException;
 
-  private void tell(SettingsFiles settings) {
+  private void tell() {
     getLog()
         .info(
             (settings.deviceTypes() == null
@@ -104,7 +112,17 @@ abstract class SitesMojo extends AbstractMojo {
     return BuildFolder.of(basedir).shown(path);
   }
 
-  private List<Path> files(SettingsFiles settings) throws MojoExecutionException {
+  /** A file that lies with the settings, in the folder of the policy if there is one. */
+  final Path besideSites(String name) {
+    return settings.home(sites.toPath()).resolve(name);
+  }
+
+  /** How files are called in results, and in a baseline. */
+  final SitePaths pathsFrom(Path baseline) {
+    return SitePaths.of(baseline, basedir.toPath());
+  }
+
+  private List<Path> files() throws MojoExecutionException {
     Path path = sites.toPath();
     if (Files.isRegularFile(path)) {
       return List.of(path);
@@ -127,7 +145,7 @@ abstract class SitesMojo extends AbstractMojo {
     return files;
   }
 
-  private SiteLinter linter(SettingsFiles settings, int files) throws MojoExecutionException {
+  private SiteLinter linter(int files) throws MojoExecutionException {
     int number = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     // More threads than files would be started for nothing.
     SiteLinter.Builder builder = SiteLinter.builder().threads(Math.max(1, Math.min(number, files)));
@@ -137,6 +155,8 @@ abstract class SitesMojo extends AbstractMojo {
     if (settings.deviceTypes() != null) {
       builder.deviceTypes(input(settings.deviceTypes()));
     }
+    builder.shownFrom(basedir.toPath());
+    useBaseline(builder);
     return Linters.build(builder);
   }
 

@@ -36,11 +36,13 @@ class ConsoleReportTest {
         "",
         null,
         List.of(),
-        accepted);
+        accepted,
+        null,
+        null);
   }
 
   private static CheckReport report(List<Result> results, Notification... notifications) {
-    return new CheckReport(results, List.of(notifications), 1, 3, List.of());
+    return new CheckReport(results, List.of(notifications), 1, 3, List.of(), List.of());
   }
 
   private static final List<Result> ONE_OF_EACH =

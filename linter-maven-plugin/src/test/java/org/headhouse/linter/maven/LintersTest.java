@@ -82,6 +82,8 @@ class LintersTest {
     assertThatThrownBy(() -> Linters.build(SiteLinter.builder().policy(missing)))
         .isInstanceOf(MojoExecutionException.class)
         .hasMessage(
-            "the policy or the device types cannot be read: " + missing + ": it does not exist");
+            "the policy, the device types or the baseline cannot be read: "
+                + missing
+                + ": it does not exist");
   }
 }

@@ -1,0 +1,87 @@
+package org.headhouse.linter.baseline;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.headhouse.linter.result.Identity;
+import org.headhouse.linter.result.Result;
+
+/** Results that were there before, each with how often. Immutable. */
+public final class Baseline {
+  private final SortedMap<Entry, Integer> entries;
+  private final SitePaths paths;
+
+  private Baseline(SortedMap<Entry, Integer> entries, SitePaths paths) {
+    this.entries = Collections.unmodifiableSortedMap(new TreeMap<>(entries));
+    this.paths = paths;
+  }
+
+  /** A baseline that knows nothing yet. */
+  public static Baseline empty(SitePaths paths) {
+    return new Baseline(new TreeMap<>(), paths);
+  }
+
+  /**
+   * The baseline of present results. Suppressed ones are left out, and so are those that no
+   * baseline may take. Of sites that are there and were not looked at, everything stays.
+   *
+   * @param files all that were checked, as they are called in results
+   */
+  public Baseline renewed(List<Result> results, Set<String> files) {
+    Set<String> checked = new HashSet<>();
+    files.forEach(file -> checked.add(paths.kept(file)));
+    TreeMap<Entry, Integer> renewed = new TreeMap<>(entries);
+    renewed
+        .keySet()
+        .removeIf(entry -> checked.contains(entry.file()) || !paths.exists(entry.file()));
+    for (Result result : results) {
+      Identity identity = result.identity();
+      if (identity != null && !result.suppressed()) {
+        Entry entry = new Entry(paths.kept(result.location().file()), identity, result.rule());
+        renewed.merge(entry, 1, Integer::sum);
+      }
+    }
+    return new Baseline(renewed, paths);
+  }
+
+  /**
+   * Reads a baseline.
+   *
+   * @param shownAs how the file is called in messages
+   * @throws UnusableBaseline where it does not exist, or is damaged
+   */
+  public static Baseline read(Path file, String shownAs, SitePaths paths) throws IOException {
+    if (!Files.exists(file)) {
+      throw UnusableBaseline.missing(shownAs);
+    }
+    return new Baseline(BaselineText.read(file, shownAs), paths);
+  }
+
+  /** Writes the baseline; the stream is left open. */
+  public void write(OutputStream out) throws IOException {
+    BaselineText.write(entries, out);
+  }
+
+  /** How many results it knows. */
+  public int size() {
+    return entries.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /**
+   * Compares results with this baseline.
+   *
+   * @param files all that were checked, as they are called in results
+   * @param unsure those of them that were not understood as a whole, so that what is missing there
+   *     may come back
+   */
+  public Comparison compare(List<Result> results, Set<String> files, Set<String> unsure) {
+    return new Matching(entries, paths).compare(results, files, unsure);
+  }
+}

@@ -1,0 +1,124 @@
+package org.headhouse.linter.baseline;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.BufferedInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.headhouse.linter.result.Identity;
+import org.headhouse.linter.source.Utf8;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.ObjectReader;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The form of a baseline: a JSON object a line, the first with the number of the format, the others
+ * sorted, so that a version control system merges them well. Lines that a merge left unsorted or
+ * twice do no harm.
+ */
+final class BaselineText {
+  static final int FORMAT = 1;
+  static final String FORMAT_KEY = "baseline-format";
+
+  private static final ObjectReader READER =
+      JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build().reader();
+
+  private BaselineText() {}
+
+  static void write(SortedMap<Entry, Integer> entries, OutputStream out) throws IOException {
+    line(Map.of(FORMAT_KEY, FORMAT), out);
+    for (Map.Entry<Entry, Integer> entry : entries.entrySet()) {
+      line(values(entry.getKey(), entry.getValue()), out);
+    }
+  }
+
+  private static Map<String, Object> values(Entry entry, int times) {
+    Identity identity = entry.identity();
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("file", entry.file());
+    values.put("site", identity.site());
+    values.put("at", identity.at());
+    values.put("rule", entry.rule());
+    values.put("unit", identity.unit());
+    values.put("value", identity.value());
+    values.put("level", identity.graded() == null ? null : identity.graded().word());
+    values.put("times", times == 1 ? null : times);
+    values.values().removeIf(value -> value == null);
+    return values;
+  }
+
+  private static void line(Map<String, Object> values, OutputStream out) throws IOException {
+    out.write(JsonMapper.shared().writeValueAsString(values).getBytes(UTF_8));
+    out.write('\n');
+  }
+
+  /** Entries and how often each is there. */
+  static SortedMap<Entry, Integer> read(Path file, String name) throws IOException {
+    SortedMap<Entry, Integer> entries = new TreeMap<>();
+    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+      int number = 0;
+      boolean started = false;
+      for (byte[] bytes = next(in); bytes != null; bytes = next(in)) {
+        number++;
+        String text = text(bytes, name, number);
+        if (!text.isBlank()) {
+          EntryLine line = new EntryLine(object(text, name, number), name, number);
+          if (started) {
+            entries.merge(line.entry(), line.times(), Math::max);
+          } else {
+            line.checkFormat();
+          }
+          started = true;
+        }
+      }
+      if (!started) {
+        throw UnusableBaseline.damaged(name, 1, "it is empty; " + EntryLine.REMEDY);
+      }
+    }
+    return entries;
+  }
+
+  private static byte @Nullable [] next(InputStream in) throws IOException {
+    ByteArrayOutputStream line = new ByteArrayOutputStream();
+    int read = in.read();
+    if (read < 0) {
+      return null;
+    }
+    while (read >= 0 && read != '\n') {
+      line.write(read);
+      read = in.read();
+    }
+    return line.toByteArray();
+  }
+
+  private static String text(byte[] bytes, String name, int number) throws UnusableBaseline {
+    if (Utf8.decode(name, bytes) instanceof Utf8.Decoded.Malformed) {
+      throw UnusableBaseline.damaged(name, number, "it is not UTF-8; " + EntryLine.REMEDY);
+    }
+    String text = new String(bytes, UTF_8);
+    return number == 1 && text.startsWith("\uFEFF") ? text.substring(1) : text;
+  }
+
+  private static Map<?, ?> object(String text, String name, int number) throws UnusableBaseline {
+    if (text.startsWith("<<<<<<<") || text.startsWith("=======") || text.startsWith(">>>>>>>")) {
+      throw UnusableBaseline.damaged(
+          name, number, "a mark of a merge that was not finished; " + EntryLine.REMEDY);
+    }
+    try {
+      return READER.forType(Map.class).readValue(text);
+    } catch (JacksonException noObject) {
+      throw UnusableBaseline.damaged(
+          name, number, "it is not a JSON object on one line; " + EntryLine.REMEDY);
+    }
+  }
+}

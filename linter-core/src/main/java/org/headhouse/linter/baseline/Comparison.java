@@ -1,0 +1,18 @@
+package org.headhouse.linter.baseline;
+
+import java.util.List;
+import org.headhouse.linter.result.AbsentResult;
+import org.headhouse.linter.result.Result;
+
+/**
+ * What a baseline makes of results.
+ *
+ * @param results all that were given, in their order, each with its state
+ * @param absent what the baseline knows and nobody found, in the order of the baseline
+ */
+public record Comparison(List<Result> results, List<AbsentResult> absent) {
+  public Comparison {
+    results = List.copyOf(results);
+    absent = List.copyOf(absent);
+  }
+}

@@ -1,0 +1,9 @@
+/**
+ * What was found before: results kept in a file, and compared with those of a later check.
+ *
+ * <p>Files, lines and regions of results have no place here; who fails on what is not known either.
+ */
+@NullMarked
+package org.headhouse.linter.baseline;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,45 @@
+package org.headhouse.linter.check;
+
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Identity;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.yaml.Cursor;
+import org.headhouse.linter.yaml.Node;
+import org.headhouse.linter.yaml.Scalar;
+import org.jspecify.annotations.Nullable;
+
+/** Tells what stays of results in one tree when their file is rewritten. */
+final class Identities {
+  private final Node.Valued root;
+  private final TreeSearch search;
+  private final @Nullable String site;
+
+  Identities(Node.Valued root, TreeSearch search) {
+    this.root = root;
+    this.search = search;
+    Cursor id = new Cursor(root, null).get("site");
+    this.site = id != null && id.node() instanceof Scalar scalar ? scalar.text() : null;
+  }
+
+  Identity of(Finding finding) {
+    return of(finding.place(), finding.unit(), finding.level());
+  }
+
+  /**
+   * The identity of what is found at a place.
+   *
+   * @param unit the unit that is concerned besides, or null
+   * @param graded the level, where the rule gives one to this result, or null
+   */
+  Identity of(Place place, @Nullable String unit, @Nullable Level graded) {
+    WayToPlace way = WayToPlace.of(root, search, place);
+    return new Identity(
+        site,
+        String.join("/", way.steps()),
+        unit,
+        // A list is longer or shorter as other units come and go.
+        WrittenValue.of(way.end(), unit == null),
+        graded);
+  }
+}

@@ -1,0 +1,55 @@
+package org.headhouse.linter.report;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import org.headhouse.linter.result.Identity;
+import org.headhouse.linter.result.Result;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A short text that stays the same while a result is the same one, for systems that follow results
+ * from run to run. It leaves out the rule, which SARIF tells beside it.
+ */
+final class Fingerprint {
+  /** What it is called in SARIF; another number once it is made in another way. */
+  static final String NAME = "siteElement/v1";
+
+  private static final int BYTES = 16;
+
+  private Fingerprint() {}
+
+  static String of(Result result) {
+    Identity identity = result.identity();
+    return identity == null
+        ? digest(result.location().file(), result.logical())
+        : of(identity, result.location().file());
+  }
+
+  /** Of what was at a place; the file counts where the id of the site is not known. */
+  static String of(Identity identity, String file) {
+    return digest(
+        identity.site() == null ? file : "",
+        identity.site(),
+        identity.at(),
+        identity.unit(),
+        identity.value(),
+        identity.graded() == null ? null : identity.graded().word());
+  }
+
+  private static String digest(@Nullable String... parts) {
+    MessageDigest digest;
+    try {
+      digest = MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException everyJavaHasIt) {
+      throw new IllegalStateException(everyJavaHasIt);
+    }
+    for (String part : parts) {
+      digest.update((part == null ? "-" : "+" + part).getBytes(UTF_8));
+      digest.update((byte) 0);
+    }
+    return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
+  }
+}

@@ -1,0 +1,103 @@
+package org.headhouse.linter.maven;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.baseline.Baseline;
+import org.headhouse.linter.baseline.SitePaths;
+import org.headhouse.linter.baseline.UnusableBaseline;
+import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Result;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes the results that there are into a baseline, so that only new ones fail a check. A
+ * suppression in the site's file is better for a single result, since it tells the reason.
+ */
+@Mojo(name = "baseline", requiresProject = false, threadSafe = true)
+public final class BaselineMojo extends SitesMojo {
+  private static final String USUAL = "linter-baseline.jsonl";
+
+  /**
+   * The file to write; by default the one that the policy names, else linter-baseline.jsonl beside
+   * the policy or the folder of sites.
+   */
+  @Parameter(property = "linter.baseline")
+  private @Nullable File baseline;
+
+  @Override
+  void checkParameters() {
+    // Whatever is named can be written, or the attempt tells why not.
+  }
+
+  @Override
+  void useBaseline(SiteLinter.Builder builder) {
+    if (baseline != null) {
+      builder.baseline(baseline.toPath());
+    }
+    builder.withoutBaseline();
+  }
+
+  @Override
+  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException {
+    CheckReport report = linter.check(inputs.stream(), new ProgressLog(getLog(), inputs.size()));
+    Path file = linter.baselineFile().orElseGet(() -> besideSites(USUAL));
+    Baseline written =
+        present(file)
+            .renewed(
+                report.results(), inputs.stream().map(SiteInput::path).collect(Collectors.toSet()));
+    AtomicFile.write(file, written::write);
+    getLog().info(counted(written.size()) + " in the baseline " + shown(file));
+    if (linter.baselineFile().isEmpty()) {
+      getLog()
+          .info("A check uses it once the policy says \"baseline: " + file.getFileName() + "\"");
+    }
+    getLog().info("For a single result, a suppression in the site's file is better: it says why");
+    tellLeftOut(report.results());
+    new ConsoleReport(getLog(), Level.NOTE).print(report.notifications());
+    ConsoleReport.failOnTroubles(report.notifications());
+  }
+
+  /** What it knows of sites that are not looked at this time stays. */
+  private Baseline present(Path file) throws MojoExecutionException {
+    SitePaths paths = pathsFrom(file);
+    try {
+      return Baseline.read(file, shown(file), paths);
+    } catch (UnusableBaseline unusable) {
+      if (!unusable.isMissing()) {
+        getLog().warn(unusable.getMessage() + ": written anew");
+      }
+      return Baseline.empty(paths);
+    } catch (IOException unreadable) {
+      throw FileTrouble.of("the baseline cannot be read", unreadable);
+    }
+  }
+
+  private void tellLeftOut(List<Result> results) {
+    List<Result> leftOut =
+        results.stream()
+            .filter(result -> result.identity() == null && !result.suppressed())
+            .toList();
+    if (!leftOut.isEmpty()) {
+      getLog()
+          .warn(
+              counted(leftOut.size())
+                  + " not in it, since other rules count on what is told there, or it is no"
+                  + " site: mend");
+      leftOut.forEach(result -> getLog().warn("  " + TextReport.headline(result)));
+    }
+  }
+
+  private static String counted(int number) {
+    return number == 1 ? "1 result is" : number + " results are";
+  }
+}
