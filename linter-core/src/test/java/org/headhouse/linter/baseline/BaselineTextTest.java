@@ -1,0 +1,165 @@
+package org.headhouse.linter.baseline;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.headhouse.linter.Example;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BaselineTextTest {
+  private static final Map<String, String> FAULTY =
+      Map.of(
+          "sites/b.yaml",
+          Example.with("site: example", "site: b")
+              .replace("termination: none", "termination: 120 ohm"),
+          "sites/a.yaml",
+          Example.with("site: example", "site: a")
+                  .replace("shielded: true", "shielded: false")
+                  .replace("Hardening Bay", "Bä\\\"y 2")
+              + "supervision: {link: serial, zones: [Propagation, Seedling North]}\n");
+
+  private static final String WRITTEN =
+      """
+      {"baseline-format":1}
+      {"file":"sites/a.yaml","site":"a","at":"line/cable/shielded","rule":"cable.unshielded","value":"false"}
+      {"file":"sites/a.yaml","site":"a","at":"supervision/zones","rule":"supervision.zone-missing","unit":"Bä\\\\\\"y 2"}
+      {"file":"sites/b.yaml","site":"b","at":"chain/Seedling North/termination","rule":"termination.mid-line","value":"120 ohm"}
+      """;
+
+  @TempDir private Path folder = Path.of("");
+
+  private Baseline read(String text) throws IOException {
+    Path file = Files.writeString(folder.resolve(OldDebt.NAME), text);
+    return Baseline.read(file, OldDebt.NAME, SitePaths.of(file, folder));
+  }
+
+  @Test
+  void oneSortedLineForEachResult() throws IOException {
+    assertThat(new OldDebt(folder).take(FAULTY)).isEqualTo(WRITTEN);
+    assertThat(WRITTEN.lines().skip(1)).isSorted();
+  }
+
+  @Test
+  void writingAgainChangesNothing() throws IOException {
+    OldDebt debt = new OldDebt(folder);
+    assertThat(debt.take(FAULTY)).isEqualTo(debt.take(FAULTY));
+    assertThat(OldDebt.text(read(WRITTEN))).isEqualTo(WRITTEN);
+    assertThat(read(WRITTEN).size()).isEqualTo(3);
+  }
+
+  /** What a merge or an editor may leave behind. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"turned", "twice", "blank lines", "line ends", "byte order mark", "no end"})
+  void harmlessChanges(String what) throws IOException {
+    List<String> lines = WRITTEN.lines().toList();
+    String text =
+        switch (what) {
+          case "turned" ->
+              lines.get(0) + "\n" + lines.get(3) + "\n" + lines.get(1) + "\n" + lines.get(2);
+          case "twice" -> WRITTEN + lines.get(2) + "\n";
+          case "blank lines" -> WRITTEN.replace("\n", "\n\n");
+          case "line ends" -> WRITTEN.replace("\n", "\r\n");
+          case "byte order mark" -> "\uFEFF" + WRITTEN;
+          default -> WRITTEN.stripTrailing();
+        };
+    assertThat(OldDebt.text(read(text))).isEqualTo(WRITTEN);
+  }
+
+  private static final String ENTRY =
+      "{\"file\":\"a.yaml\",\"at\":\"site\",\"rule\":\"site.file-name\"";
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          ''                            | 1: it is empty
+          no JSON                       | 1: it is not a JSON object on one line
+          []                            | 1: it is not a JSON object on one line
+          {}                            | 1: the first line has to be {"baseline-format":1}
+          {"baseline-format":"1"}       | 1: the first line has to be {"baseline-format":1}
+          {"baseline-format":2}         | 1: format 2 is not known here, format 1 is: take the version of the linter that wrote it, or
+          {"baseline-format":1}@<<<<<<< ours       | 2: a mark of a merge that was not finished
+          {"baseline-format":1}@@=======           | 3: a mark of a merge that was not finished
+          {"baseline-format":1}@ENTRY}@{"file":"a  | 3: it is not a JSON object on one line
+          {"baseline-format":1}@ENTRY} {}          | 2: it is not a JSON object on one line
+          {"baseline-format":1}@ENTRY,"at":"b"}    | 2: it is not a JSON object on one line
+          {"baseline-format":1}@{"baseline-format":1} | 2: there is no key "baseline-format"
+          {"baseline-format":1}@{"file":"a.yaml","at":"b"} | 2: the key "rule" is missing
+          {"baseline-format":1}@ENTRY,"line":3}    | 2: there is no key "line"
+          {"baseline-format":1}@ENTRY,"value":3}   | 2: "value" is not a text
+          {"baseline-format":1}@ENTRY,"level":"loud"} | 2: there is no level "loud"
+          {"baseline-format":1}@ENTRY,"times":0}   | 2: "times" is not a number from 1 on
+          {"baseline-format":1}@ENTRY,"times":9999999999} | 2: "times" is not a number from 1 on
+          """)
+  void aDamagedBaseline(String text, String told) {
+    assertThatThrownBy(() -> read(text.replace("ENTRY", ENTRY).replace('@', '\n')))
+        .isInstanceOf(UnusableBaseline.class)
+        .hasMessageStartingWith(OldDebt.NAME + ":" + told)
+        .hasMessageEndingWith(" write the baseline anew with the goal \"baseline\"");
+  }
+
+  @Test
+  void otherBytesThanUtf8() throws IOException {
+    Path file = folder.resolve(OldDebt.NAME);
+    Files.write(file, (WRITTEN + "\u00FF").getBytes(ISO_8859_1));
+    assertThatThrownBy(() -> Baseline.read(file, "known", SitePaths.of(file, folder)))
+        .hasMessageStartingWith("known:3: it is not UTF-8");
+  }
+
+  @Test
+  void aMissingBaseline() {
+    Path file = folder.resolve("none");
+    assertThatThrownBy(() -> Baseline.read(file, "none", SitePaths.of(file, folder)))
+        .isInstanceOfSatisfying(
+            UnusableBaseline.class, missing -> assertThat(missing.isMissing()).isTrue())
+        .hasMessage("the baseline none does not exist");
+  }
+
+  /** Files are told from the folder of the baseline, wherever the build runs. */
+  @ParameterizedTest
+  @CsvSource({
+    "/repo, /repo, sites/a.yaml, sites/a.yaml",
+    "/repo/plan, /repo, sites/a.yaml, plan/sites/a.yaml",
+    "/, /repo, repo/sites/a.yaml, sites/a.yaml",
+    "/repo/plan, /repo, /repo/other/a.yaml, other/a.yaml",
+    "/repo, /repo/ci, sites/a.yaml, ../sites/a.yaml",
+    "/repo, /repo, <text>, <text>"
+  })
+  void namesOfFiles(Path base, Path home, String shown, String kept) {
+    SitePaths paths = new SitePaths(base, home);
+    assertThat(paths.kept(shown)).isEqualTo(kept);
+    assertThat(paths.shown(kept)).isEqualTo(shown);
+  }
+
+  /** Sites that are not looked at keep what is known of them, unless they are gone. */
+  @Test
+  void aPartIsRenewedByItself() throws IOException {
+    OldDebt debt = new OldDebt(folder);
+    debt.take(FAULTY);
+    Path file = debt.file();
+    Files.createDirectory(folder.resolve("sites"));
+    Files.writeString(folder.resolve("sites/a.yaml"), "");
+    SitePaths paths = SitePaths.of(file, folder);
+    Baseline known = Baseline.read(file, OldDebt.NAME, paths);
+    assertThat(known.renewed(List.of(), Set.of("sites/c.yaml")).size())
+        .as("b is gone")
+        .isEqualTo(2);
+    Files.writeString(folder.resolve("sites/b.yaml"), "");
+    assertThat(known.renewed(List.of(), Set.of("sites/c.yaml")).size()).isEqualTo(3);
+    assertThat(known.renewed(List.of(), Set.of("sites/b.yaml")).size()).isEqualTo(2);
+    assertThat(known.renewed(List.of(), Set.of("sites/a.yaml")).size()).isEqualTo(1);
+  }
+}
