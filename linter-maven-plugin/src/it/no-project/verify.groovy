@@ -28,6 +28,17 @@ build.says('Checks the sites of a repository, and fails the build where a rule i
   build.says("Wrote target/linter/${kind}.schema.json")
 }
 
+build.says('1 result is in the baseline linter-baseline.jsonl')
+build.says('A check uses it once the policy says "baseline: linter-baseline.jsonl"')
+assert build.results('target/known') == [fault + ': error [address.duplicate]']
+assert build.failedCases('target/known') == 0
+build.says('0 errors, 0 warnings, 0 notes, 1 known from the baseline')
+
+build.says('0 results are in the baseline target/torn.jsonl')
+build.says(' not in it, since other rules count on what they tell')
+build.says('[WARNING]   torn/fern-dell.yaml:')
+assert new File(basedir, 'target/torn.jsonl').text == '{"baseline-format":1}\n'
+
 // Nothing else was written; .mvn is of the test itself.
-assert (basedir.list() - '.mvn').sort() == ['build.log', 'faulty', 'invoker.properties', 'sites', 'target', 'torn', 'verify.groovy']
+assert (basedir.list() - '.mvn').sort() == ['build.log', 'faulty', 'invoker.properties', 'linter-baseline.jsonl', 'sites', 'target', 'torn', 'verify.groovy']
 return true

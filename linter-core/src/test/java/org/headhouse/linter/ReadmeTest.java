@@ -13,11 +13,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.baseline.Baseline;
+import org.headhouse.linter.baseline.SitePaths;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
@@ -83,6 +86,23 @@ class ReadmeTest {
     assertThat(headlines.results().map(match -> match.group(1)))
         .hasSize(number)
         .allSatisfy(headline -> assertThat(expected.lines()).contains(headline));
+  }
+
+  @Test
+  void theBaselineShownIsThatOfTheFaultySite() throws IOException {
+    Path folder = SAMPLES.resolve("faulty");
+    String file = "sites/ferncombe.yaml";
+    CheckReport report =
+        SiteLinter.builder()
+            .deviceTypes(folder.resolve("device-types.yaml"))
+            .build()
+            .check(Stream.of(SiteInput.file(folder.resolve(file), file)));
+    ByteArrayOutputStream written = new ByteArrayOutputStream();
+    Baseline.empty(new SitePaths(folder, folder))
+        .renewed(report.results(), Set.of(file))
+        .write(written);
+    assertThat(written.toString(UTF_8)).startsWith(example("baseline", "output", "json"));
+    assertThat(written.toString(UTF_8).lines()).hasSize(1 + 6);
   }
 
   @Test

@@ -1,5 +1,7 @@
 package org.headhouse.linter.check;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Level;
@@ -34,12 +36,18 @@ final class Identities {
    */
   Identity of(Place place, @Nullable String unit, @Nullable Level graded) {
     WayToPlace way = WayToPlace.of(root, search, place);
+    // A list is longer or shorter as other units come and go.
+    String value = WrittenValue.of(way.end(), unit == null);
     return new Identity(
-        site,
-        String.join("/", way.steps()),
-        unit,
-        // A list is longer or shorter as other units come and go.
-        WrittenValue.of(way.end(), unit == null),
+        site == null ? null : writable(site),
+        writable(String.join("/", way.steps())),
+        unit == null ? null : writable(unit),
+        value == null ? null : writable(value),
         graded);
+  }
+
+  /** Half of a pair of surrogates, which an escape in YAML can leave, has no UTF-8. */
+  private static String writable(String text) {
+    return new String(text.getBytes(UTF_8), UTF_8);
   }
 }

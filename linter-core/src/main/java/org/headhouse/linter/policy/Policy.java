@@ -8,7 +8,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Levels and parameters of the rules, and the results that are known.
+ * Levels and parameters of the rules, and the file of the results that are known.
  *
  * @param ruleSet the rule set whose rules are on; later rules stay off, so that a newer version of
  *     the tool does not break a repository by itself

@@ -184,6 +184,15 @@ class RewrittenSiteTest {
     assertThat(OldDebt.absent(report)).isEqualTo(absent);
   }
 
+  /** A name that no file can hold is known again all the same. */
+  @Test
+  void aNameWithHalfACharacter() throws IOException {
+    Map<String, String> texts =
+        Map.of(FILE, FAULTY.replace("unit: Hardening Bay", "unit: \"Bay \\uD800 x\""));
+    assertThat(debt.take(texts)).contains("name.unreadable");
+    assertThat(OldDebt.fresh(debt.check(texts))).isEmpty();
+  }
+
   /** Two units of one name have one place, so their faults are counted. */
   @Test
   void equalFaultsAreCounted() throws IOException {

@@ -91,8 +91,8 @@ public final class BaselineMojo extends SitesMojo {
       getLog()
           .warn(
               counted(leftOut.size())
-                  + " not in it, since other rules count on what is told there, or it is no"
-                  + " site: mend");
+                  + " not in it, since other rules count on what they tell, or since they are about"
+                  + " no site. Mend these:");
       leftOut.forEach(result -> getLog().warn("  " + TextReport.headline(result)));
     }
   }
