@@ -1,13 +1,19 @@
 package org.headhouse.linter.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
+import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Document;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
@@ -36,8 +42,11 @@ final class AmbiguousScalars {
             .filter(scalar -> !isDate(scalar, document))
             .map(Scalar::region)
             .collect(Collectors.toSet());
+    Map<Region, Finding> replaced = new HashMap<>();
     for (Finding finding : schemaFindings) {
-      if (!told.contains(finding.place().region())) {
+      if (told.contains(finding.place().region())) {
+        replaced.put(finding.place().region(), finding);
+      } else {
         findings.add(finding);
       }
     }
@@ -49,7 +58,11 @@ final class AmbiguousScalars {
     for (Scalar scalar : document.ambiguous()) {
       if (told.contains(scalar.region())) {
         boolean isRead = unread.isEmpty() || !isUnder(unread, document.root(), scalar.region());
-        findings.add(isRead ? finding(scalar) : finding(scalar).at(Level.WARNING));
+        Finding refused = replaced.get(scalar.region());
+        findings.add(
+            isRead
+                ? finding(scalar).fixedBy(refused == null ? asRead(scalar) : refused.fix())
+                : finding(scalar).at(Level.WARNING));
       }
     }
     return findings;
@@ -75,6 +88,21 @@ final class AmbiguousScalars {
     }
     String path = LogicalPath.of(document.root(), scalar.region()).text();
     return DATE_KEYS.contains(path.substring(path.lastIndexOf('/') + 1));
+  }
+
+  /** The value that is read, written so that every reader reads it. */
+  private static @Nullable FixDraft asRead(Scalar scalar) {
+    String text = scalar.text();
+    Place place = Place.at(scalar.region());
+    if (scalar.type() == CoreType.TEXT) {
+      return FixDraft.inFile("Put quotes around " + text, Edit.quote(place, text));
+    }
+    if (scalar.type() != CoreType.INTEGER || text.length() > 18) {
+      return null;
+    }
+    long number =
+        text.startsWith("0o") ? Long.parseLong(text, 2, text.length(), 8) : Long.parseLong(text);
+    return FixDraft.inFile("Write " + number, Edit.plain(place, number));
   }
 
   private static Finding finding(Scalar scalar) {

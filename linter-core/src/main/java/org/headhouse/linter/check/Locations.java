@@ -2,6 +2,7 @@ package org.headhouse.linter.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.fix.Fixes;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
@@ -19,10 +20,15 @@ final class Locations {
 
   private final SourceText source;
   private final Node.@Nullable Valued root;
+  private final Fixes fixes;
 
-  Locations(SourceText source, Node.@Nullable Valued root) {
+  /**
+   * @param findings all that is to be told of the file
+   */
+  Locations(SourceText source, Node.@Nullable Valued root, List<Finding> findings) {
     this.source = source;
     this.root = root;
+    this.fixes = new Fixes(source, root, findings);
   }
 
   Result result(Finding finding, Level level) {
@@ -36,7 +42,8 @@ final class Locations {
         logical.text(),
         finding.unit() == null ? logical.unit() : finding.unit(),
         related(finding),
-        null);
+        null,
+        fixes.of(finding));
   }
 
   private List<RelatedLocation> related(Finding finding) {

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param unit the name of the unit concerned, or null
  * @param related other places that the reader must see
  * @param suppression that it was accepted, or null
+ * @param fix how it can be mended, or null
  */
 public record Result(
     String rule,
@@ -25,7 +26,8 @@ public record Result(
     String logical,
     @Nullable String unit,
     List<RelatedLocation> related,
-    @Nullable Suppression suppression) {
+    @Nullable Suppression suppression,
+    @Nullable Fix fix) {
 
   /** The order in which results are told: by file, by place, by rule. */
   public static final Comparator<Result> ORDER =
@@ -38,6 +40,19 @@ public record Result(
     related = List.copyOf(related);
   }
 
+  /** A result that nothing is known to mend. */
+  public Result(
+      String rule,
+      Level level,
+      Message message,
+      Location location,
+      String logical,
+      @Nullable String unit,
+      List<RelatedLocation> related,
+      @Nullable Suppression suppression) {
+    this(rule, level, message, location, logical, unit, related, suppression, null);
+  }
+
   /** Whether it was accepted on purpose. */
   public boolean suppressed() {
     return suppression != null;
@@ -45,6 +60,6 @@ public record Result(
 
   /** The same result, accepted. */
   public Result suppressedBy(Suppression accepted) {
-    return new Result(rule, level, message, location, logical, unit, related, accepted);
+    return new Result(rule, level, message, location, logical, unit, related, accepted, fix);
   }
 }

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Place;
@@ -67,21 +69,31 @@ record SchemaFault(Object identity, Finding finding) {
     Mapping.Entry entry = where.cursor().entry(key);
     Place place = entry == null ? where.cursor().place() : where.cursor().keyOf(entry);
     List<String> known = new ArrayList<>(rules.path("properties").propertyNames());
+    Optional<String> nearest =
+        Nearest.to(key, known).filter(near -> where.cursor().entry(near) == null);
     String remedy =
-        Nearest.to(key, known)
-            .filter(near -> where.cursor().entry(near) == null)
+        nearest
             .map(near -> "write \"" + near + "\"")
             .orElse("delete it, or write one of " + String.join(", ", known));
     return fault(
         entry == null ? where.cursor().node() : entry.key(),
         "key",
         Finding.of(
-            "schema.unknown-key",
-            place,
-            new Message(
-                "the key \"" + key + "\" is not known here",
-                "what stands under it is not read",
-                remedy)));
+                "schema.unknown-key",
+                place,
+                new Message(
+                    "the key \"" + key + "\" is not known here",
+                    "what stands under it is not read",
+                    remedy))
+            .fixedBy(
+                entry == null
+                    ? null
+                    : nearest
+                        .map(
+                            near ->
+                                FixDraft.inFile(
+                                    "Write the key \"" + near + "\"", Edit.write(place, near)))
+                        .orElse(null)));
   }
 
   private static SchemaFault missingKey(Error error, Where where, JsonNode rules) {
@@ -114,7 +126,12 @@ record SchemaFault(Object identity, Finding finding) {
     String rule = words.rule(keyword);
     String fact = where.called() + " " + words.fact(keyword, quoted);
     Message message = new Message(fact, words.expectation(), words.remedy(scalar(where.cursor())));
-    return fault(where.cursor().node(), "value", Finding.of(rule, where.cursor().place(), message));
+    Place place = where.cursor().place();
+    FixDraft fix =
+        where.cursor().node() instanceof Scalar scalar
+            ? ValueFix.of(keyword, scalar, place, rules)
+            : null;
+    return fault(where.cursor().node(), "value", Finding.of(rule, place, message).fixedBy(fix));
   }
 
   private static @Nullable String scalar(Cursor cursor) {

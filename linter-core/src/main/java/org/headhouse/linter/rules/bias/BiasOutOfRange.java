@@ -2,6 +2,8 @@ package org.headhouse.linter.rules.bias;
 
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -45,17 +47,24 @@ public final class BiasOutOfRange implements SiteRule {
 
   private static void report(Bias bias, Resistance each, RuleContext context) {
     boolean low = each.ohms() < Levels.LEAST_BIAS_OHMS;
+    String wanted = low ? "470 ohm" : "620 ohm";
     context.report(
-        bias.resistors().place(),
-        new Message(
-            "the bias resistors are "
-                + each.written()
-                + ", "
-                + (low ? "under" : "over")
-                + " the 450 to 650 ohm of the Modbus specification",
-            low
-                ? "they take current that the drivers need for the signal"
-                : "the units with the least sensitive receivers see no clear idle level",
-            "fit " + (low ? "470 ohm" : "620 ohm") + " each, and write that"));
+        context
+            .finding(
+                bias.resistors().place(),
+                new Message(
+                    "the bias resistors are "
+                        + each.written()
+                        + ", "
+                        + (low ? "under" : "over")
+                        + " the 450 to 650 ohm of the Modbus specification",
+                    low
+                        ? "they take current that the drivers need for the signal"
+                        : "the units with the least sensitive receivers see no clear idle level",
+                    "fit " + wanted + " each, and write that"))
+            .fixedBy(
+                FixDraft.proposed(
+                    "Fit bias resistors of " + wanted + " each",
+                    Edit.write(bias.resistors().place(), wanted))));
   }
 }

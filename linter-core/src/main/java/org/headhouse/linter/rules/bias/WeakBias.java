@@ -9,7 +9,9 @@ import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.PreferredResistor;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -66,6 +68,7 @@ public final class WeakBias implements SiteRule {
     Bias bias = line.biases().get(0);
     ChainItem unit = line.segment().items().get(lowest.item());
     boolean under = lowest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
+    String fitting = fitting(largest(line, circuit, bias, wanted));
     Finding finding =
         context
             .finding(
@@ -82,8 +85,18 @@ public final class WeakBias implements SiteRule {
                     under
                         ? "an idle line then looks like noise, and units answer to what nobody sent"
                         : "a little noise then looks like the start of a message",
-                    remedy(largest(line, circuit, bias, wanted))))
-            .related(unit.name().place().region(), "the lowest idle voltage is here");
+                    fitting == null
+                        ? "fit terminators with a capacitor in series, such as 120 ohm + 1 nF, or"
+                            + " divide the segment by a repeater: resistors of 450 ohm or more do"
+                            + " not do here"
+                        : "fit " + fitting + " each, and write resistors: " + fitting))
+            .related(unit.name().place().region(), "the lowest idle voltage is here")
+            .fixedBy(
+                fitting == null
+                    ? null
+                    : FixDraft.proposed(
+                        "Fit bias resistors of " + fitting + " each",
+                        Edit.write(bias.resistors().place(), fitting)));
     context.report(under ? finding : finding.at(Level.WARNING));
   }
 
@@ -95,18 +108,15 @@ public final class WeakBias implements SiteRule {
         : BiasSizing.largestOhms(circuit, line.itemOf(bias), supply.volts(), wanted);
   }
 
-  private static String remedy(OptionalDouble largest) {
+  /** The resistor to fit, or null where none that may be fitted is low enough. */
+  private static @Nullable String fitting(OptionalDouble largest) {
     if (largest.isPresent() && largest.getAsDouble() >= Levels.LEAST_BIAS_OHMS) {
       double fitting =
           PreferredResistor.e24AtMost(Math.min(largest.getAsDouble(), Levels.GREATEST_BIAS_OHMS));
       if (fitting >= Levels.LEAST_BIAS_OHMS) {
-        return "fit "
-            + Shown.resistor(fitting)
-            + " each, and write resistors: "
-            + Shown.resistor(fitting);
+        return Shown.resistor(fitting);
       }
     }
-    return "fit terminators with a capacitor in series, such as 120 ohm + 1 nF, or divide the"
-        + " segment by a repeater: resistors of 450 ohm or more do not do here";
+    return null;
   }
 }

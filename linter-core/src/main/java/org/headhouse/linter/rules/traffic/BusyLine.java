@@ -20,7 +20,7 @@ import org.headhouse.linter.site.Site;
  * V1.02.
  */
 public final class BusyLine implements SiteRule {
-  private static final Parameter<Double> MOST =
+  static final Parameter<Double> MOST =
       new Parameter<>(
           "most",
           "the share of the time that the line may be in use",
@@ -76,15 +76,18 @@ public final class BusyLine implements SiteRule {
         && traffic.utilisation() <= Overrun.ALL_OF_THE_TIME) {
       TrafficFit fit = TrafficFit.within(most, traffic, site);
       context.report(
-          fit.place(),
-          new Message(
-              "the line is in use "
-                  + Shown.percent(traffic.utilisation())
-                  + " of the time, over the "
-                  + Shown.percent(most)
-                  + " of common practice",
-              "after one lost message there is no time to catch up, and readings come late",
-              fit.remedy()));
+          context
+              .finding(
+                  fit.place(),
+                  new Message(
+                      "the line is in use "
+                          + Shown.percent(traffic.utilisation())
+                          + " of the time, over the "
+                          + Shown.percent(most)
+                          + " of common practice",
+                      "after one lost message there is no time to catch up, and readings come late",
+                      fit.remedy()))
+              .fixedBy(Fitting.fix(fit, site)));
     }
   }
 }
