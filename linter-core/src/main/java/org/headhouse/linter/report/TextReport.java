@@ -65,7 +65,7 @@ public final class TextReport {
   }
 
   /** Control characters and those that turn the direction of text would garble a terminal. */
-  static String printable(String text) {
+  public static String printable(String text) {
     StringBuilder printable = new StringBuilder(text.length());
     text.codePoints()
         .forEach(

@@ -104,6 +104,11 @@ abstract class SitesMojo extends AbstractMojo {
     return BuildFolder.of(basedir).shown(path);
   }
 
+  /** The file of an input. */
+  final Path file(String shown) {
+    return BuildFolder.of(basedir).path().resolve(shown);
+  }
+
   private List<Path> files(SettingsFiles settings) throws MojoExecutionException {
     Path path = sites.toPath();
     if (Files.isRegularFile(path)) {
