@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.headhouse.linter.baseline.Baseline;
+import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.Setup;
@@ -22,7 +23,9 @@ import org.headhouse.linter.draft.Drafting;
 import org.headhouse.linter.draft.Practice;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.fix.Mending;
 import org.headhouse.linter.policy.Policy;
+import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -167,6 +170,47 @@ public final class SiteLinter {
           });
     }
     return List.copyOf(troubles);
+  }
+
+  /**
+   * Mends a stream of files or texts as far as can be: with fixes of a kind and those that are
+   * safer, until nothing more can be mended, and so that no new result is left. Nothing is written.
+   *
+   * @param taker gets the outcome in the order of the files
+   * @return what kept files from being looked at
+   */
+  public List<Notification> fix(
+      Stream<SiteInput> inputs, FixKind asked, Consumer<FixedSite> taker) {
+    LocalDate today = LocalDate.now(clock);
+    List<Notification> troubles = new ArrayList<>();
+    try (InOrder order = new InOrder(threads)) {
+      order.run(
+          inputs.iterator(),
+          input ->
+              SingleFile.attempt(input, limits, (path, bytes) -> fix(path, bytes, asked, today)),
+          attempt -> {
+            if (attempt.trouble() != null) {
+              troubles.add(attempt.trouble());
+            }
+            if (attempt.outcome() != null) {
+              taker.accept(attempt.outcome());
+            }
+          });
+    }
+    return List.copyOf(troubles);
+  }
+
+  private FixedSite fix(String path, byte[] bytes, FixKind asked, LocalDate today) {
+    return new FixedSite(
+        path,
+        bytes,
+        Mending.of(
+            bytes,
+            asked,
+            text -> {
+              FileOutcome outcome = check.check(path, text, today);
+              return new Mending.Checked(outcome.results(), outcome.notifications().size());
+            }));
   }
 
   private SingleFile.Attempt<SiteFigures> figures(SiteInput input) {

@@ -54,7 +54,8 @@ class ArchitectureTest {
     "rule, source result site figures line",
     "rules, source result site rule figures line",
     "policy, source result yaml rule",
-    "check, source result yaml site bind schema rule policy figures line",
+    "fix, source result yaml",
+    "check, source result yaml site bind schema rule policy figures line fix",
     "draft, source result yaml site line figures",
     "baseline, source result",
     "report, source result rule figures line"

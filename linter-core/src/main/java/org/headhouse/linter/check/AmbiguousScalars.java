@@ -6,7 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.schema.PlainNumber;
@@ -106,13 +108,26 @@ final class AmbiguousScalars {
   private Finding finding(Scalar scalar) {
     Finding schema = refused.get(scalar.region());
     if (schema != null) {
-      return finding(scalar, schema.message().remedy());
+      return finding(scalar, schema.message().remedy()).fixedBy(schema.fix());
     }
     return finding(
-        scalar,
-        scalar.type() == CoreType.TEXT
-            ? "write \"" + scalar.text() + "\" in quotes"
-            : "write " + PlainNumber.of(scalar.text()).orElse("the plain decimal number"));
+            scalar,
+            scalar.type() == CoreType.TEXT
+                ? "write \"" + scalar.text() + "\" in quotes"
+                : "write " + PlainNumber.of(scalar.text()).orElse("the plain decimal number"))
+        .fixedBy(asRead(scalar));
+  }
+
+  /** The value that is read, written so that every reader reads it. */
+  private static @Nullable FixDraft asRead(Scalar scalar) {
+    Place place = Place.at(scalar.region());
+    if (scalar.type() == CoreType.TEXT) {
+      return FixDraft.inFile(
+          "Put quotes around " + scalar.text(), Edit.quote(place, scalar.text()));
+    }
+    return PlainNumber.of(scalar.text())
+        .map(number -> FixDraft.inFile("Write " + number, Edit.plain(place, number)))
+        .orElse(null);
   }
 
   private static Finding finding(Scalar scalar, String remedy) {

@@ -2,6 +2,7 @@ package org.headhouse.linter.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.fix.Fixes;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Level;
@@ -21,12 +22,17 @@ final class Locations {
   private final SourceText source;
   private final LogicalPaths paths;
   private final @Nullable Identities identities;
+  private final Fixes fixes;
 
-  Locations(SourceText source, Node.@Nullable Valued root) {
+  /**
+   * @param findings all that is to be told of the file
+   */
+  Locations(SourceText source, Node.@Nullable Valued root, List<Finding> findings) {
     this.source = source;
     TreeSearch search = new TreeSearch();
     this.paths = new LogicalPaths(root, search);
     this.identities = root == null ? null : new Identities(root, search);
+    this.fixes = new Fixes(source, root, findings);
   }
 
   /** A result that a baseline may take. */
@@ -52,7 +58,8 @@ final class Locations {
         related(finding),
         null,
         identity,
-        null);
+        null,
+        fixes.of(finding));
   }
 
   private List<RelatedLocation> related(Finding finding) {

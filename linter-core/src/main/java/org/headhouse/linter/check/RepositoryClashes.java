@@ -47,6 +47,7 @@ public final class RepositoryClashes {
         List.of(new RelatedLocation(first, rule.firstUse(key.text()))),
         key.suppression(),
         key.identity(),
+        null,
         null);
   }
 }

@@ -67,7 +67,7 @@ public final class SettingsCheck {
   private void tell(Document document, List<Finding> faults) {
     List<Finding> findings = new ArrayList<>(document.findings());
     findings.addAll(AmbiguousScalars.addTo(faults, document));
-    Locations locations = new Locations(document.source(), document.root());
+    Locations locations = new Locations(document.source(), document.root(), findings);
     // Levels are the rules' own here: a policy must not switch off what is wrong in itself.
     results.addAll(new Leveller(rules, Policy.DEFAULT, false).results(findings, locations));
   }

@@ -97,7 +97,7 @@ public final class SiteCheck {
   }
 
   private List<Result> results(Document document, List<Finding> findings) {
-    Locations locations = new Locations(document.source(), document.root());
+    Locations locations = new Locations(document.source(), document.root(), findings);
     return leveller.results(findings, locations);
   }
 

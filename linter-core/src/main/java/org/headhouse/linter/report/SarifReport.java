@@ -152,6 +152,9 @@ public final class SarifReport {
     json.writeEndArray();
     related(json, result.related());
     lasting(json, Fingerprint.of(result), result.state() == null ? null : result.state().word());
+    if (result.fix() != null) {
+      SarifFix.write(json, result.fix(), result.location().file());
+    }
     if (result.suppression() != null) {
       json.writeArrayPropertyStart("suppressions");
       json.writeStartObject();
@@ -224,23 +227,26 @@ public final class SarifReport {
   private static void physical(JsonGenerator json, Location location) {
     json.writeObjectPropertyStart("physicalLocation");
     artifact(json, location.file());
-    Region region = location.region();
-    json.writeObjectPropertyStart("region");
+    region(json, "region", location.region());
+    json.writeEndObject();
+  }
+
+  static void region(JsonGenerator json, String property, Region region) {
+    json.writeObjectPropertyStart(property);
     json.writeNumberProperty("startLine", region.startLine());
     json.writeNumberProperty("startColumn", region.startColumn());
     json.writeNumberProperty("endLine", region.endLine());
     json.writeNumberProperty("endColumn", region.endColumn());
     json.writeEndObject();
-    json.writeEndObject();
   }
 
-  private static void artifact(JsonGenerator json, String file) {
+  static void artifact(JsonGenerator json, String file) {
     json.writeObjectPropertyStart("artifactLocation");
     json.writeStringProperty("uri", UriText.of(file));
     json.writeEndObject();
   }
 
-  private static void text(JsonGenerator json, String property, String text) {
+  static void text(JsonGenerator json, String property, String text) {
     json.writeObjectPropertyStart(property);
     json.writeStringProperty("text", text);
     json.writeEndObject();

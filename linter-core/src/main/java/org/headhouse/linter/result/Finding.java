@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param level a level milder than the rule's own, or null for the rule's own
  * @param unit the unit that is concerned, where the place does not tell it, else null
  * @param related other places that the reader must see
+ * @param fix how it can be mended, or null
  */
 public record Finding(
     String rule,
@@ -24,7 +25,8 @@ public record Finding(
     Message message,
     @Nullable Level level,
     @Nullable String unit,
-    List<Related> related) {
+    List<Related> related,
+    @Nullable FixDraft fix) {
 
   /**
    * Another place of the same finding.
@@ -39,7 +41,7 @@ public record Finding(
 
   /** A finding at the rule's own level. */
   public static Finding of(String rule, Place place, Message message) {
-    return new Finding(rule, place, message, null, null, List.of());
+    return new Finding(rule, place, message, null, null, List.of(), null);
   }
 
   /** A finding about something written out. */
@@ -49,12 +51,12 @@ public record Finding(
 
   /** The same finding at another level. */
   public Finding at(Level milder) {
-    return new Finding(rule, place, message, milder, unit, related);
+    return new Finding(rule, place, message, milder, unit, related, fix);
   }
 
   /** The same finding, said of a unit elsewhere in the file. */
   public Finding concerning(String unitName) {
-    return new Finding(rule, place, message, level, unitName, related);
+    return new Finding(rule, place, message, level, unitName, related, fix);
   }
 
   /** The same finding with another place of the same file. */
@@ -67,9 +69,14 @@ public record Finding(
     return related(new Related(source, region, text));
   }
 
+  /** The same finding with a way to mend it; null for none. */
+  public Finding fixedBy(@Nullable FixDraft draft) {
+    return new Finding(rule, place, message, level, unit, related, draft);
+  }
+
   private Finding related(Related one) {
     List<Related> all = new ArrayList<>(related);
     all.add(one);
-    return new Finding(rule, place, message, level, unit, all);
+    return new Finding(rule, place, message, level, unit, all, fix);
   }
 }

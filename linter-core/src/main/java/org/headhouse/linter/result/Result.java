@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param suppression that it was accepted, or null
  * @param identity what makes it the same result later, or null where no baseline may take it
  * @param state how it stands to the baseline, or null where none is in use
+ * @param fix how it can be mended, or null
  */
 public record Result(
     String rule,
@@ -29,7 +30,8 @@ public record Result(
     List<RelatedLocation> related,
     @Nullable Suppression suppression,
     @Nullable Identity identity,
-    @Nullable BaselineState state) {
+    @Nullable BaselineState state,
+    @Nullable Fix fix) {
 
   /** The order in which results are told: by file, by place, by rule. */
   public static final Comparator<Result> ORDER =
@@ -40,6 +42,19 @@ public record Result(
 
   public Result {
     related = List.copyOf(related);
+  }
+
+  /** A result that nothing is known to mend. */
+  public Result(
+      String rule,
+      Level level,
+      Message message,
+      Location location,
+      String logical,
+      @Nullable String unit,
+      List<RelatedLocation> related,
+      @Nullable Suppression suppression) {
+    this(rule, level, message, location, logical, unit, related, suppression, null, null, null);
   }
 
   /** Whether it was accepted on purpose. */
@@ -55,12 +70,12 @@ public record Result(
   /** The same result, accepted. */
   public Result suppressedBy(Suppression accepted) {
     return new Result(
-        rule, level, message, location, logical, unit, related, accepted, identity, state);
+        rule, level, message, location, logical, unit, related, accepted, identity, state, fix);
   }
 
   /** The same result, compared with a baseline. */
   public Result compared(BaselineState found) {
     return new Result(
-        rule, level, message, location, logical, unit, related, suppression, identity, found);
+        rule, level, message, location, logical, unit, related, suppression, identity, found, fix);
   }
 }

@@ -21,16 +21,17 @@ final class KeyWords {
         spaceless(key, known)
             .filter(free)
             .map(near -> "write " + near + ": " + key.substring(near.length() + 1).strip())
-            .or(
-                () ->
-                    Nearest.to(key, known)
-                        .filter(free)
-                        .map(near -> "write " + YamlText.quoted(near)))
+            .or(() -> nearest(key, known, free).map(near -> "write " + YamlText.quoted(near)))
             .orElse("delete it, or write one of " + String.join(", ", known));
     return new Message(
         "the key " + Written.shortened(key) + " is not known here",
         "what stands under it is not read",
         remedy);
+  }
+
+  /** The key that was probably meant. */
+  static Optional<String> nearest(String key, List<String> known, Predicate<String> free) {
+    return Nearest.to(key, known).filter(free);
   }
 
   /** A known key whose colon lacks the space behind it, which makes one word of key and value. */

@@ -5,14 +5,18 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
+import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -61,7 +65,18 @@ record SchemaFault(Node node, String detail, Finding finding) {
         KeyWords.unknown(key, wanted.keys(), known -> tree.entry(cursor, known) == null);
     return entry == null
         ? new SchemaFault(cursor.node(), key, unknownKey(cursor.place(), message))
-        : new SchemaFault(entry.key(), "key", unknownKey(cursor.keyOf(entry), message));
+        : new SchemaFault(
+            entry.key(),
+            "key",
+            unknownKey(cursor.keyOf(entry), message)
+                .fixedBy(keyFix(key, cursor.keyOf(entry), wanted, tree, cursor)));
+  }
+
+  private static @Nullable FixDraft keyFix(
+      String key, Place place, Wanted wanted, Tree tree, Cursor cursor) {
+    return KeyWords.nearest(key, wanted.keys(), known -> tree.entry(cursor, known) == null)
+        .map(near -> FixDraft.inFile("Write the key \"" + near + "\"", Edit.write(place, near)))
+        .orElse(null);
   }
 
   private static Finding unknownKey(Place place, Message message) {
@@ -83,8 +98,12 @@ record SchemaFault(Node node, String detail, Finding finding) {
     String remedy = isFile ? KeyWords.start(wanted) : new Remedy(keyword, wanted, written).text();
     Message message =
         new Message(where.called() + " " + fact, isFile ? NOT_READ : words.expectation(), remedy);
+    FixDraft fix =
+        cursor.node() instanceof Scalar scalar
+            ? ValueFix.of(keyword, scalar, cursor.place(), wanted)
+            : null;
     return new SchemaFault(
-        cursor.node(), "value", Finding.of(words.rule(), cursor.place(), message));
+        cursor.node(), "value", Finding.of(words.rule(), cursor.place(), message).fixedBy(fix));
   }
 
   /** In a list whose items must differ, the first item that was there before. */

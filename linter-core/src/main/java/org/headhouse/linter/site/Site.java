@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
@@ -96,6 +97,11 @@ public final class Site {
     return stage;
   }
 
+  /** Whether nothing of the line stands yet, as far as the file tells. */
+  public boolean isPlanned() {
+    return stage.is(Stage.PLANNED);
+  }
+
   public Setting<WeatherStation> weatherStation() {
     return weatherStation;
   }
@@ -148,6 +154,21 @@ public final class Site {
       }
     }
     return head;
+  }
+
+  /** Where the file refers to an item of the chain by its name. */
+  public List<Place> references(String name) {
+    List<Setting<String>> references = new ArrayList<>();
+    weatherStation.optional().ifPresent(station -> references.add(station.at()));
+    line.optional()
+        .ifPresent(
+            settings -> settings.bias().or(List.of()).forEach(bias -> references.add(bias.at())));
+    supervision.optional().ifPresent(software -> references.addAll(software.zones().or(List.of())));
+    commissioning
+        .optional()
+        .ifPresent(record -> references.addAll(record.outdoorReadingsSeen().or(List.of())));
+    suppressions.forEach(entry -> references.add(entry.unit()));
+    return references.stream().filter(reference -> reference.is(name)).map(Setting::place).toList();
   }
 
   /** The first unit of a name, or null where no unit has it. */

@@ -52,6 +52,19 @@ public final class SourceText {
     return text.substring(start, end);
   }
 
+  /** The index of the UTF-16 unit at a position; the text's length for a position beyond it. */
+  public int offset(int line, int column) {
+    int start = startOfLine(line);
+    if (start < 0) {
+      return text.length();
+    }
+    int offset = start;
+    for (int i = 1; i < column && offset < text.length(); i++) {
+      offset += Character.charCount(text.codePointAt(offset));
+    }
+    return offset;
+  }
+
   /** The empty region at an index of the text. */
   public Region at(int offset) {
     int found = Arrays.binarySearch(startsOfLines(), offset);

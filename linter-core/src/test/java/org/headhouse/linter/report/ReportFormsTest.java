@@ -24,6 +24,8 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 class ReportFormsTest {
   private static final String SUPPRESSION =
@@ -53,8 +55,27 @@ class ReportFormsTest {
           .isEmpty();
     }
     assertThat(out.toString(UTF_8))
-        .contains("\"kind\" : \"inSource\"")
+        .contains("\"kind\" : \"inSource\"", "\"artifactChanges\"")
         .contains("unicodeCodePoints");
+  }
+
+  /** A consumer that knows nothing of this project mends the file with what the log says. */
+  @Test
+  void theFixesOfTheLogMendTheFile() {
+    CheckReport report = Checks.of(Example.with("termination: none", "termination: 120 ohm"));
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    new SarifReport(report.rules()).write(report.results(), report.notifications(), out);
+    JsonNode fix =
+        JsonMapper.shared().readTree(out.toString(UTF_8)).at("/runs/0/results/0/fixes/0");
+    assertThat(fix.at("/description/text").asString())
+        .isEqualTo("Leave out the terminator of \"Seedling North\"");
+    assertThat(fix.at("/properties/kind").asString()).isEqualTo("safe");
+    JsonNode change = fix.at("/artifactChanges/0");
+    assertThat(change.at("/artifactLocation/uri").asString()).isEqualTo("example.yaml");
+    assertThat(change.at("/replacements/0").toString())
+        .isEqualTo(
+            "{\"deletedRegion\":{\"startLine\":20,\"startColumn\":18,\"endLine\":20,"
+                + "\"endColumn\":25},\"insertedContent\":{\"text\":\"none\"}}");
   }
 
   private static InputStream sarifSchema() {

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.Fixing;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.source.Region;
@@ -68,6 +71,23 @@ class RulePagesTest {
     assertThat(report.notifications()).isEmpty();
   }
 
+  /** What mends the first example gives the second, byte for byte; the page says how far. */
+  @ParameterizedTest
+  @MethodSource("idsWithExamples")
+  void theFixMakesTheSecondExampleOfTheFirst(String id) throws IOException {
+    String failing = Marked.of(failing(id).block("yaml")).text;
+    String types = failing(id).block("yaml device-types");
+    Fix fix = open(check(failing, types)).get(0).fix();
+    String section = RulePage.of(id).section("Fix").text().strip();
+    if (fix == null) {
+      assertThat(section).isEmpty();
+      return;
+    }
+    assertThat(section.toLowerCase(Locale.ROOT)).startsWith(fix.kind().word());
+    assertThat(Fixing.fix(linter(types), "example.yaml", failing, fix.kind()))
+        .isEqualTo(RulePage.of(id).section("Keeps the rule").block("yaml"));
+  }
+
   @Test
   void parametersAreOnTheirPages() {
     for (Rule rule : BuiltInRules.all()) {
@@ -90,11 +110,15 @@ class RulePagesTest {
   }
 
   private static CheckReport check(String site, String types) throws IOException {
+    return linter(types).checkText("example.yaml", site);
+  }
+
+  private static SiteLinter linter(String types) throws IOException {
     SiteLinter.Builder builder = SiteLinter.builder();
     if (!types.isEmpty()) {
       builder.deviceTypes(SiteInput.text("device-types.yaml", types));
     }
-    return builder.build().checkText("example.yaml", site);
+    return builder.build();
   }
 
   /** An example with the line of its mark taken out. */

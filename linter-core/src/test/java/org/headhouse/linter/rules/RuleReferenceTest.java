@@ -67,6 +67,7 @@ class RuleReferenceTest {
                     PAGES,
                     rule.id()));
     append("Why", page, text);
+    append("Fix", page, text);
     append("Parameters", page, text);
     append("Sources", page, text);
   }

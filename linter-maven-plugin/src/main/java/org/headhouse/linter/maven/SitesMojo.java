@@ -122,6 +122,11 @@ abstract class SitesMojo extends AbstractMojo {
     return SitePaths.of(baseline, basedir.toPath());
   }
 
+  /** The file of an input. */
+  final Path file(String shown) {
+    return BuildFolder.of(basedir).path().resolve(shown);
+  }
+
   private List<Path> files() throws MojoExecutionException {
     Path path = sites.toPath();
     if (Files.isRegularFile(path)) {

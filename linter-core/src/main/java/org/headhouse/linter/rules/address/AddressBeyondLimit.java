@@ -29,22 +29,29 @@ public final class AddressBeyondLimit implements SiteRule {
       Integer address = unit.address().orNull();
       boolean limited = unit.type().addressLimitSetting().isGiven();
       if (address != null && limited && address > unit.type().addressLimit() && address <= 247) {
-        report(unit, address, ProposedAddresses.of(site).of(unit), context);
+        report(site, unit, address, ProposedAddresses.of(site).of(unit), context);
       }
     }
   }
 
-  private static void report(Unit unit, int address, int free, RuleContext context) {
+  private static void report(Site site, Unit unit, int address, int free, RuleContext context) {
     int limit = unit.type().addressLimit();
     Finding finding =
-        context.finding(
-            unit.address().place(),
-            new Message(
-                unit.called() + " has address " + address + ", above the " + limit + " of its type",
-                "the device cannot be set to it",
-                free > limit
-                    ? "exchange the address of " + unit.called() + " with that of another type"
-                    : "give " + unit.called() + " address " + free));
+        context
+            .finding(
+                unit.address().place(),
+                new Message(
+                    unit.called()
+                        + " has address "
+                        + address
+                        + ", above the "
+                        + limit
+                        + " of its type",
+                    "the device cannot be set to it",
+                    free > limit
+                        ? "exchange the address of " + unit.called() + " with that of another type"
+                        : "give " + unit.called() + " address " + free))
+            .fixedBy(Renumbering.of(site));
     SourceText types = context.deviceTypes().source();
     context.report(
         types == null

@@ -35,7 +35,7 @@ public final class AddressGap implements SiteRule {
             || isHeadAway(site)
             || units.stream().anyMatch(Settable::isNot);
     if (!explained) {
-      reportFirst(byAddress, context);
+      reportFirst(site, byAddress, context);
     }
   }
 
@@ -45,7 +45,7 @@ public final class AddressGap implements SiteRule {
     return head != null && !head.address().is(1);
   }
 
-  private static void reportFirst(Map<Integer, Unit> byAddress, RuleContext context) {
+  private static void reportFirst(Site site, Map<Integer, Unit> byAddress, RuleContext context) {
     int expected = 1;
     for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
       int address = entry.getKey();
@@ -56,15 +56,18 @@ public final class AddressGap implements SiteRule {
                 ? "no unit has address " + expected
                 : "no unit has the addresses " + expected + " to " + (address - 1);
         context.report(
-            unit.address().place(),
-            new Message(
-                missing,
-                "the next visit cannot tell a forgotten unit from a free address",
-                "give "
-                    + unit.called()
-                    + " address "
-                    + expected
-                    + ", and the units after it the next ones"));
+            context
+                .finding(
+                    unit.address().place(),
+                    new Message(
+                        missing,
+                        "the next visit cannot tell a forgotten unit from a free address",
+                        "give "
+                            + unit.called()
+                            + " address "
+                            + expected
+                            + ", and the units after it the next ones"))
+                .fixedBy(Renumbering.of(site)));
         return;
       }
       expected++;

@@ -33,7 +33,7 @@ public final class AddressOrder implements SiteRule {
       }
       boolean inOrder = highest == null || address >= highest.address().or(0);
       if (!inOrder && !isExplained(site, unit)) {
-        report(unit, address, highest, context);
+        report(site, unit, address, highest, context);
         return;
       }
       highest = inOrder ? unit : highest;
@@ -52,7 +52,8 @@ public final class AddressOrder implements SiteRule {
     return Objects.equals(one.address().orNull(), other.address().orNull());
   }
 
-  private static void report(Unit unit, int address, @Nullable Unit before, RuleContext context) {
+  private static void report(
+      Site site, Unit unit, int address, @Nullable Unit before, RuleContext context) {
     if (before == null) {
       return;
     }
@@ -67,6 +68,7 @@ public final class AddressOrder implements SiteRule {
                     "number the units in the order of the chain"))
             .related(
                 before.address().place().region(),
-                "address " + higher + " is used here, by " + before.called()));
+                "address " + higher + " is used here, by " + before.called())
+            .fixedBy(Renumbering.of(site)));
   }
 }

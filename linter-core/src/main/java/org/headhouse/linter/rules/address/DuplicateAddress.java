@@ -28,7 +28,9 @@ public final class DuplicateAddress implements SiteRule {
       Integer address = unit.address().orNull();
       Unit other = address == null ? null : first.putIfAbsent(address, unit);
       if (address != null && other != null) {
-        context.report(finding(context, unit, other, address, ProposedAddresses.of(site).of(unit)));
+        context.report(
+            finding(context, unit, other, address, ProposedAddresses.of(site).of(unit))
+                .fixedBy(Renumbering.of(site)));
       }
     }
   }

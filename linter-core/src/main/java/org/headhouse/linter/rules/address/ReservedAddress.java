@@ -30,9 +30,11 @@ public final class ReservedAddress implements SiteRule {
       if (address != null && isReserved(address)) {
         boolean allowedByType = address > HIGHEST && address <= unit.type().addressLimit();
         Finding finding =
-            context.finding(
-                unit.address().place(),
-                message(unit, address, ProposedAddresses.of(site).of(unit)));
+            context
+                .finding(
+                    unit.address().place(),
+                    message(unit, address, ProposedAddresses.of(site).of(unit)))
+                .fixedBy(Renumbering.of(site));
         context.report(allowedByType ? finding.at(Level.WARNING) : finding);
       }
     }

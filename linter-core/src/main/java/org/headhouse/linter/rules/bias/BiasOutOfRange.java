@@ -7,6 +7,8 @@ import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.PreferredResistor;
 import org.headhouse.linter.line.SegmentCircuit;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -16,6 +18,7 @@ import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Voltage;
+import org.jspecify.annotations.Nullable;
 
 /**
  * {@code bias.out-of-range}: MODBUS over Serial Line V1.02 §3.4.6.
@@ -57,22 +60,33 @@ public final class BiasOutOfRange implements SiteRule {
 
   private static void report(SegmentLine line, Bias bias, Resistance each, RuleContext context) {
     boolean low = each.ohms() < Levels.LEAST_BIAS_OHMS;
+    String wanted = wanted(line, bias, low ? LEAST_OFFERED_OHMS : GREATEST_OFFERED_OHMS);
     context.report(
-        bias.resistors().place(),
-        new Message(
-            "the bias resistors are "
-                + each.written()
-                + ", "
-                + (low ? "under" : "over")
-                + " the 450 to 650 ohm of the Modbus specification",
-            low
-                ? "they take current that the drivers need for the signal"
-                : "the units with the least sensitive receivers see no clear idle level",
-            remedy(line, bias, low ? LEAST_OFFERED_OHMS : GREATEST_OFFERED_OHMS)));
+        context
+            .finding(
+                bias.resistors().place(),
+                new Message(
+                    "the bias resistors are "
+                        + each.written()
+                        + ", "
+                        + (low ? "under" : "over")
+                        + " the 450 to 650 ohm of the Modbus specification",
+                    low
+                        ? "they take current that the drivers need for the signal"
+                        : "the units with the least sensitive receivers see no clear idle level",
+                    wanted == null
+                        ? "fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF"
+                        : "fit " + wanted + " each, and write that"))
+            .fixedBy(
+                wanted == null
+                    ? null
+                    : FixDraft.proposed(
+                        "Fit bias resistors of " + wanted + " each",
+                        Edit.write(bias.resistors().place(), wanted))));
   }
 
   /** A value that leaves the line undecided would only move the mistake. */
-  private static String remedy(SegmentLine line, Bias bias, double most) {
+  private static @Nullable String wanted(SegmentLine line, Bias bias, double most) {
     SegmentCircuit circuit = line.circuit();
     Voltage supply = bias.supply().orNull();
     OptionalDouble largest =
@@ -81,7 +95,7 @@ public final class BiasOutOfRange implements SiteRule {
             : BiasSizing.largestOhms(circuit, line.itemOf(bias), supply.volts(), WANTED_VOLTS);
     double fitting = Math.min(most, largest.orElse(0));
     return fitting >= LEAST_OFFERED_OHMS
-        ? "fit " + Shown.resistor(PreferredResistor.e24AtMost(fitting)) + " each, and write that"
-        : "fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF";
+        ? Shown.resistor(PreferredResistor.e24AtMost(fitting))
+        : null;
   }
 }

@@ -9,7 +9,9 @@ import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -84,6 +86,7 @@ public final class WeakBias implements SiteRule {
     Bias bias = line.biases().get(0);
     ChainItem unit = line.segment().items().get(lowest.item());
     boolean under = lowest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
+    OptionalDouble fitting = fitting(line, circuit, bias, wanted);
     Finding finding =
         context
             .finding(
@@ -100,8 +103,9 @@ public final class WeakBias implements SiteRule {
                     under
                         ? "an idle line then looks like noise, and units answer to what nobody sent"
                         : "a little noise then looks like the start of a message",
-                    remedy(line, fitting(line, circuit, bias, wanted))))
-            .related(unit.name().place().region(), "the lowest idle voltage is here");
+                    remedy(line, fitting)))
+            .related(unit.name().place().region(), "the lowest idle voltage is here")
+            .fixedBy(fix(line, bias, fitting));
     context.report(under ? finding : finding.at(Level.WARNING));
   }
 
@@ -126,5 +130,14 @@ public final class WeakBias implements SiteRule {
     }
     return "fit terminators with a capacitor in series, such as 120 ohm + 1 nF, or divide the"
         + " segment by a repeater: resistors of 450 ohm or more do not do here";
+  }
+
+  private static @Nullable FixDraft fix(SegmentLine line, Bias bias, OptionalDouble fitting) {
+    if (fitting.isEmpty() || line.endWithLowTerminator() != null) {
+      return null;
+    }
+    String each = Shown.resistor(fitting.getAsDouble());
+    return FixDraft.proposed(
+        "Fit bias resistors of " + each + " each", Edit.write(bias.resistors().place(), each));
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.cable;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -32,11 +34,16 @@ public final class TooThin implements SiteRule {
     Gauge gauge = cable == null ? null : cable.gauge().orNull();
     if (cable != null && gauge != null && isThin(gauge)) {
       context.report(
-          cable.gauge().place(),
-          new Message(
-              "the conductors are " + gauge.written() + ", thinner than 24 AWG",
-              "the signal loses strength along the cable, and thin wires break at terminals",
-              "use 24 AWG (0.2 mm2) or thicker"));
+          context
+              .finding(
+                  cable.gauge().place(),
+                  new Message(
+                      "the conductors are " + gauge.written() + ", thinner than 24 AWG",
+                      "the signal loses strength along the cable, and thin wires break at terminals",
+                      "use 24 AWG (0.2 mm2) or thicker"))
+              .fixedBy(
+                  FixDraft.proposed(
+                      "Use a cable of 24 AWG", Edit.write(cable.gauge().place(), "24 AWG"))));
     }
   }
 

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.cable;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -25,11 +27,16 @@ public final class Unshielded implements SiteRule {
     Cable cable = line == null ? null : line.cable().orNull();
     if (cable != null && cable.shielded().is(false)) {
       context.report(
-          cable.shielded().place(),
-          new Message(
-              "the cable is not shielded",
-              "motors and lamps of a greenhouse disturb the line through it",
-              "use a shielded cable, its shield grounded at one end"));
+          context
+              .finding(
+                  cable.shielded().place(),
+                  new Message(
+                      "the cable is not shielded",
+                      "motors and lamps of a greenhouse disturb the line through it",
+                      "use a shielded cable, its shield grounded at one end"))
+              .fixedBy(
+                  FixDraft.proposed(
+                      "Use a shielded cable", Edit.plain(cable.shielded().place(), true))));
     }
   }
 }

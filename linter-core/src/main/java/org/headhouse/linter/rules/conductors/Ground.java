@@ -2,6 +2,8 @@ package org.headhouse.linter.rules.conductors;
 
 import java.util.List;
 import java.util.function.Function;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -56,9 +58,29 @@ public final class Ground implements SiteRule {
       boolean wanted = everywhere || unit.equals(head);
       boolean has = landed.stream().anyMatch(setting -> setting.is(Conductor.G));
       if (wanted != has) {
-        context.report(unit.conductors().place(), has ? tooMany(unit, head) : missing(unit));
+        context.report(
+            context
+                .finding(unit.conductors().place(), has ? tooMany(unit, head) : missing(unit))
+                .fixedBy(has ? remove(unit, landed, site) : add(unit, landed, site)));
       }
     }
+  }
+
+  private static FixDraft add(Unit unit, List<Setting<Conductor>> landed, Site site) {
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Land G at " + unit.called(),
+        new Edit.AddItems(unit.conductors().place(), landed.size(), List.of(Conductor.G.word())));
+  }
+
+  private static FixDraft remove(Unit unit, List<Setting<Conductor>> landed, Site site) {
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Take G off the conductors of " + unit.called(),
+        landed.stream()
+            .filter(setting -> setting.is(Conductor.G))
+            .map(setting -> new Edit.RemoveItem(setting.place()))
+            .toArray(Edit[]::new));
   }
 
   private static Message missing(Unit unit) {

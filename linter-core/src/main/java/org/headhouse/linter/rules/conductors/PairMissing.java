@@ -2,6 +2,8 @@ package org.headhouse.linter.rules.conductors;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -41,12 +43,24 @@ public final class PairMissing implements SiteRule {
       if (!missing.isEmpty()) {
         String which = String.join(" and ", missing);
         context.report(
-            unit.conductors().place(),
-            new Message(
-                "at " + unit.called() + " conductor " + which + " is not landed",
-                "a unit with half a pair hears noise, and can hold the whole line",
-                "isolate the supply, land " + which + ", and add it to the list"));
+            context
+                .finding(
+                    unit.conductors().place(),
+                    new Message(
+                        "at " + unit.called() + " conductor " + which + " is not landed",
+                        "a unit with half a pair hears noise, and can hold the whole line",
+                        "isolate the supply, land " + which + ", and add it to the list"))
+                .fixedBy(fix(unit, landed, missing, site)));
       }
     }
+  }
+
+  private static FixDraft fix(
+      Unit unit, List<Setting<Conductor>> landed, List<String> missing, Site site) {
+    boolean behindFirst = !landed.isEmpty() && landed.get(0).is(Conductor.A);
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Land " + String.join(" and ", missing) + " at " + unit.called(),
+        new Edit.AddItems(unit.conductors().place(), behindFirst ? 1 : 0, missing));
   }
 }

@@ -1,6 +1,8 @@
 package org.headhouse.linter.rules.conductors;
 
 import java.util.List;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -37,9 +39,10 @@ public final class Polarity implements SiteRule {
     List<Unit> others =
         known.stream().filter(unit -> isPositiveOnA(unit) != isPositiveOnA(head)).toList();
     if (head.pair().is(Pair.CROSSED) && others.size() == known.size() - 1 && !others.isEmpty()) {
-      context.report(head.pair().place(), headAlone(head));
+      context.report(
+          context.finding(head.pair().place(), headAlone(head)).fixedBy(fix(head, site)));
     } else {
-      others.forEach(unit -> report(unit, head, context));
+      others.forEach(unit -> report(unit, head, site, context));
     }
   }
 
@@ -62,19 +65,33 @@ public final class Polarity implements SiteRule {
         && !unit.pair().isFaulty();
   }
 
-  private static void report(Unit unit, Unit head, RuleContext context) {
+  private static void report(Unit unit, Unit head, Site site, RuleContext context) {
     boolean crossed = unit.pair().is(Pair.CROSSED);
     context.report(
-        unit.pair().isMissing() ? unit.name().place() : unit.pair().place(),
-        new Message(
-            unit.called()
-                + " marks its positive terminal "
-                + unit.type().positiveTerminal().word()
-                + ", the head unit "
-                + head.type().positiveTerminal().word()
-                + ", and the pair is "
-                + (crossed ? "crossed" : "not crossed"),
-            REASON,
-            "land the pair accordingly, and write pair: " + (crossed ? "straight" : "crossed")));
+        context
+            .finding(
+                unit.pair().isMissing() ? unit.name().place() : unit.pair().place(),
+                new Message(
+                    unit.called()
+                        + " marks its positive terminal "
+                        + unit.type().positiveTerminal().word()
+                        + ", the head unit "
+                        + head.type().positiveTerminal().word()
+                        + ", and the pair is "
+                        + (crossed ? "crossed" : "not crossed"),
+                    REASON,
+                    "land the pair accordingly, and write pair: "
+                        + (crossed ? "straight" : "crossed")))
+            .fixedBy(fix(unit, site)));
+  }
+
+  private static FixDraft fix(Unit unit, Site site) {
+    Pair wanted = unit.pair().is(Pair.CROSSED) ? Pair.STRAIGHT : Pair.CROSSED;
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Land the pair " + wanted.word() + " at " + unit.called(),
+        unit.pair().isMissing()
+            ? Edit.addKey(unit.place(), "outdoor", "pair", wanted.word())
+            : Edit.write(unit.pair().place(), wanted.word()));
   }
 }

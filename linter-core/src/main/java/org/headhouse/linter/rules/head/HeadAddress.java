@@ -5,6 +5,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.address.Renumbering;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -24,11 +25,14 @@ public final class HeadAddress implements SiteRule {
     Integer address = head == null ? null : head.address().orNull();
     if (head != null && address != null && address != 1) {
       context.report(
-          head.address().place(),
-          new Message(
-              "the head unit " + head.called() + " has address " + address,
-              "followers look for the shared readings at address 1",
-              "give " + head.called() + " address 1"));
+          context
+              .finding(
+                  head.address().place(),
+                  new Message(
+                      "the head unit " + head.called() + " has address " + address,
+                      "followers look for the shared readings at address 1",
+                      "give " + head.called() + " address 1"))
+              .fixedBy(Renumbering.of(site)));
     }
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.module;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -28,7 +30,13 @@ public final class AbsentModule implements SiteRule {
           unit.commModule().is(CommModule.BUILT_IN)
               && unit.type().commModule().is(ModuleNeed.NEEDED);
       if (unit.commModule().is(CommModule.ABSENT) || wrongly) {
-        context.report(unit.commModule().place(), message(unit, wrongly));
+        context.report(
+            context
+                .finding(unit.commModule().place(), message(unit, wrongly))
+                .fixedBy(
+                    FixDraft.proposed(
+                        "Fit a communication module at " + unit.called(),
+                        Edit.write(unit.commModule().place(), CommModule.FITTED.word()))));
       }
     }
   }

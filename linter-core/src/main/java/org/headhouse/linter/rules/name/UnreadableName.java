@@ -1,5 +1,9 @@
 package org.headhouse.linter.rules.name;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -26,13 +30,39 @@ public final class UnreadableName implements SiteRule {
       String fault = name == null ? null : fault(name);
       if (name != null && fault != null) {
         context.report(
-            item.name().place(),
-            new Message(
-                "the name " + item.called() + " " + fault,
-                "people on the site cannot read it out or find it",
-                "write a name of visible letters without spaces around it"));
+            context
+                .finding(
+                    item.name().place(),
+                    new Message(
+                        "the name " + item.called() + " " + fault,
+                        "people on the site cannot read it out or find it",
+                        "write a name of visible letters without spaces around it"))
+                .fixedBy(withoutSpaces(item, name, site)));
       }
     }
+  }
+
+  /** The name without spaces around it, wherever the file has it; null where it needs more. */
+  private static @Nullable FixDraft withoutSpaces(ChainItem item, String name, Site site) {
+    int from = 0;
+    int to = name.length();
+    while (from < to && isSpace(name.charAt(from))) {
+      from++;
+    }
+    while (from < to && isSpace(name.charAt(to - 1))) {
+      to--;
+    }
+    String bare = name.substring(from, to);
+    if (bare.isEmpty() || bare.equals(name) || fault(bare) != null) {
+      return null;
+    }
+    List<Edit> edits = new ArrayList<>();
+    edits.add(Edit.write(item.name().place(), bare));
+    site.references(name).forEach(place -> edits.add(Edit.write(place, bare)));
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Write the name \"" + bare + "\" without spaces around it",
+        edits.toArray(Edit[]::new));
   }
 
   private static @Nullable String fault(String name) {

@@ -51,20 +51,26 @@ public final class HeadNotLocal implements SiteRule {
       if (source == null || source.isMissing()) {
         missing.add(reading.word());
       } else if (source.isGiven() && !source.is(ReadingSource.LOCAL)) {
-        context.report(source.place(), notLocal(head, reading, source.or(ReadingSource.NONE)));
+        context.report(
+            context
+                .finding(source.place(), notLocal(head, reading, source.or(ReadingSource.NONE)))
+                .fixedBy(Sources.written(source, reading, ReadingSource.LOCAL, head, site)));
       }
     }
     if (!missing.isEmpty()) {
       context.report(
-          outdoor == null ? head.name().place() : outdoor.place(),
-          new Message(
-              "the head unit "
-                  + head.called()
-                  + " does not say where it takes "
-                  + String.join(", ", missing)
-                  + " from",
-              REASON,
-              "write " + String.join(": local, ", missing) + ": local under outdoor"));
+          context
+              .finding(
+                  outdoor == null ? head.name().place() : outdoor.place(),
+                  new Message(
+                      "the head unit "
+                          + head.called()
+                          + " does not say where it takes "
+                          + String.join(", ", missing)
+                          + " from",
+                      REASON,
+                      "write " + String.join(": local, ", missing) + ": local under outdoor"))
+              .fixedBy(Sources.added(outdoor, missing, ReadingSource.LOCAL, head, site)));
     }
   }
 

@@ -44,12 +44,12 @@ public final class NotFromHead implements SiteRule {
       // A station at the wrong unit, or a head unit of the wrong role, is told as such.
       boolean hasStation = unit.name().isGiven() && station.at().is(unit.name().or(""));
       if (unit.isFollower() && !hasStation && !unit.outdoor().isFaulty()) {
-        check(unit, station, context);
+        check(unit, station, site, context);
       }
     }
   }
 
-  private static void check(Unit unit, WeatherStation station, RuleContext context) {
+  private static void check(Unit unit, WeatherStation station, Site site, RuleContext context) {
     Outdoor outdoor = unit.outdoor().orNull();
     List<String> missing = new ArrayList<>();
     for (Reading reading : Reading.values()) {
@@ -60,19 +60,25 @@ public final class NotFromHead implements SiteRule {
       if (source == null || source.isMissing()) {
         missing.add(reading.word());
       } else if (source.isGiven() && !source.is(ReadingSource.HEAD)) {
-        context.report(source.place(), elsewhere(unit, reading, source.or(ReadingSource.NONE)));
+        context.report(
+            context
+                .finding(source.place(), elsewhere(unit, reading, source.or(ReadingSource.NONE)))
+                .fixedBy(Sources.written(source, reading, ReadingSource.HEAD, unit, site)));
       }
     }
     if (!missing.isEmpty()) {
       context.report(
-          outdoor == null ? unit.name().place() : outdoor.place(),
-          new Message(
-              unit.called()
-                  + " does not say where it takes "
-                  + String.join(", ", missing)
-                  + " from",
-              REASON,
-              "write " + String.join(": head, ", missing) + ": head under outdoor"));
+          context
+              .finding(
+                  outdoor == null ? unit.name().place() : outdoor.place(),
+                  new Message(
+                      unit.called()
+                          + " does not say where it takes "
+                          + String.join(", ", missing)
+                          + " from",
+                      REASON,
+                      "write " + String.join(": head, ", missing) + ": head under outdoor"))
+              .fixedBy(Sources.added(outdoor, missing, ReadingSource.HEAD, unit, site)));
     }
   }
 

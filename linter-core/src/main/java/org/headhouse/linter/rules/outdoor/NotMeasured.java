@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.outdoor;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -64,7 +66,10 @@ public final class NotMeasured implements SiteRule {
                         + " from the head unit, and the weather station does not measure it",
                     "the reading never comes, and the unit acts as in an outage",
                     "write " + reading.word() + ": none, or add it to the readings of the station"))
-            .related(
-                station.readings().place().region(), "the station's readings are written here"));
+            .related(station.readings().place().region(), "the station's readings are written here")
+            .fixedBy(
+                FixDraft.proposed(
+                    "Let " + unit.called() + " do without " + reading.word(),
+                    Edit.write(source.place(), ReadingSource.NONE.word()))));
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.outdoor;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -30,12 +32,25 @@ public final class UnsafeFallback implements SiteRule {
       boolean closes = unit.onStaleReadings().is(StaleAction.CLOSE);
       if (vents != null && vents != Vents.NONE && !closes && !unit.onStaleReadings().isFaulty()) {
         context.report(
-            unit.onStaleReadings().isMissing()
-                ? unit.vents().place()
-                : unit.onStaleReadings().place(),
-            message(unit, vents));
+            context
+                .finding(
+                    unit.onStaleReadings().isMissing()
+                        ? unit.vents().place()
+                        : unit.onStaleReadings().place(),
+                    message(unit, vents))
+                .fixedBy(closing(unit, site)));
       }
     }
+  }
+
+  private static FixDraft closing(Unit unit, Site site) {
+    String close = StaleAction.CLOSE.word();
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Set " + unit.called() + " to close its vents on stale readings",
+        unit.onStaleReadings().isMissing()
+            ? Edit.addKey(unit.place(), "vents", "on-stale-readings", close)
+            : Edit.write(unit.onStaleReadings().place(), close));
   }
 
   private static Message message(Unit unit, Vents vents) {

@@ -3,6 +3,8 @@ package org.headhouse.linter.rules.reference;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -64,8 +66,7 @@ public final class UnknownReference implements SiteRule {
       if (isUnknown(name, units)) {
         List<String> listed = seen.stream().flatMap(one -> one.optional().stream()).toList();
         List<String> others = units.stream().filter(unit -> !listed.contains(unit)).toList();
-        String remedy = near(name, others).orElse("delete it, or add the unit to the chain");
-        report(name, "unit", remedy, context);
+        report(name, "unit", others, "delete it, or add the unit to the chain", context);
       }
     }
   }
@@ -73,10 +74,12 @@ public final class UnknownReference implements SiteRule {
   private static void check(
       Setting<String> reference, String what, List<String> known, RuleContext context) {
     if (isUnknown(reference, known)) {
-      String remedy =
-          near(reference, known)
-              .orElse(known.isEmpty() ? "delete it" : "write one of " + shown(known));
-      report(reference, what, remedy, context);
+      report(
+          reference,
+          what,
+          known,
+          known.isEmpty() ? "delete it" : "write one of " + shown(known),
+          context);
     }
   }
 
@@ -85,18 +88,26 @@ public final class UnknownReference implements SiteRule {
     return name != null && !known.contains(name);
   }
 
-  private static Optional<String> near(Setting<String> reference, List<String> known) {
-    return Nearest.to(reference.or(""), known).map(near -> "write \"" + near + "\"");
+  private static void report(
+      Setting<String> reference,
+      String what,
+      List<String> meant,
+      String otherwise,
+      RuleContext context) {
+    Optional<String> near = Nearest.to(reference.or(""), meant);
+    context.report(
+        context
+            .finding(
+                reference.place(),
+                new Message(
+                    "there is no " + what + " \"" + reference.or("") + "\"",
+                    "what is written of it has no effect",
+                    near.map(name -> "write \"" + name + "\"").orElse(otherwise)))
+            .fixedBy(near.map(name -> spelling(reference, name)).orElse(null)));
   }
 
-  private static void report(
-      Setting<String> reference, String what, String remedy, RuleContext context) {
-    context.report(
-        reference.place(),
-        new Message(
-            "there is no " + what + " \"" + reference.or("") + "\"",
-            "what is written of it has no effect",
-            remedy));
+  private static FixDraft spelling(Setting<String> reference, String name) {
+    return FixDraft.inFile("Spell it \"" + name + "\"", Edit.write(reference.place(), name));
   }
 
   private static String shown(List<String> known) {

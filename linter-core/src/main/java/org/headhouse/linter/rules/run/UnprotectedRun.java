@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.run;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -32,15 +34,29 @@ public final class UnprotectedRun implements SiteRule {
               || item.surgeProtectionToNext().is(SurgeProtection.NONE);
       if (outside && open) {
         context.report(
-            item.surgeProtectionToNext().isMissing()
-                ? item.runToNext().place()
-                : item.surgeProtectionToNext().place(),
-            new Message(
-                "the run behind " + item.called() + " leaves the building without surge protection",
-                "lightning nearby destroys every unit on the line",
-                "have protection fitted at both ends as the local electrical code asks, and write"
-                    + " surge-protection-to-next: fitted"));
+            context
+                .finding(
+                    item.surgeProtectionToNext().isMissing()
+                        ? item.runToNext().place()
+                        : item.surgeProtectionToNext().place(),
+                    new Message(
+                        "the run behind "
+                            + item.called()
+                            + " leaves the building without surge protection",
+                        "lightning nearby destroys every unit on the line",
+                        "have protection fitted at both ends as the local electrical code asks, and write"
+                            + " surge-protection-to-next: fitted"))
+                .fixedBy(fix(item)));
       }
     }
+  }
+
+  private static FixDraft fix(ChainItem item) {
+    String fitted = SurgeProtection.FITTED.word();
+    return FixDraft.proposed(
+        "Have surge protection fitted at both ends of the run behind " + item.called(),
+        item.surgeProtectionToNext().isMissing()
+            ? Edit.addKey(item.place(), "run-to-next", "surge-protection-to-next", fitted)
+            : Edit.write(item.surgeProtectionToNext().place(), fitted));
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.serial;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -30,18 +32,25 @@ public final class Framing implements SiteRule {
     int wanted = parity == Parity.NONE ? 2 : 1;
     if (stopBits != wanted) {
       context.report(
-          line.stopBits().place(),
-          new Message(
-              "parity "
-                  + parity.word()
-                  + " with "
-                  + stopBits
-                  + (stopBits == 1 ? " stop bit" : " stop bits")
-                  + " makes a character of "
-                  + (parity == Parity.NONE ? 10 : 12)
-                  + " bits",
-              "the Modbus standard has 11, and units that keep to it lose characters",
-              "write stop-bits: " + wanted));
+          context
+              .finding(
+                  line.stopBits().place(),
+                  new Message(
+                      "parity "
+                          + parity.word()
+                          + " with "
+                          + stopBits
+                          + (stopBits == 1 ? " stop bit" : " stop bits")
+                          + " makes a character of "
+                          + (parity == Parity.NONE ? 10 : 12)
+                          + " bits",
+                      "the Modbus standard has 11, and units that keep to it lose characters",
+                      "write stop-bits: " + wanted))
+              .fixedBy(
+                  FixDraft.onSite(
+                      site.isPlanned(),
+                      "Set the line and all units to stop-bits " + wanted,
+                      Edit.plain(line.stopBits().place(), wanted))));
     }
   }
 }

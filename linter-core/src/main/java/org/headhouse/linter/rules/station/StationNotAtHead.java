@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.station;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -34,7 +36,11 @@ public final class StationNotAtHead implements SiteRule {
                       "the weather station is wired to " + at.called() + ", not to the head unit",
                       "only the head unit shares readings with the followers",
                       "wire it to " + head.called() + ", and write that here"))
-              .related(head.role().place().region(), head.called() + " is the head unit"));
+              .related(head.role().place().region(), head.called() + " is the head unit")
+              .fixedBy(
+                  FixDraft.proposed(
+                      "Wire the weather station to " + head.called(),
+                      Edit.write(station.at().place(), head.name().or("")))));
     }
   }
 }

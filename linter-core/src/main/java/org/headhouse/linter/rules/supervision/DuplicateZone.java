@@ -3,6 +3,8 @@ package org.headhouse.linter.rules.supervision;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -41,7 +43,11 @@ public final class DuplicateZone implements SiteRule {
                         "the zone \"" + name + "\" is listed twice",
                         "the unit is polled twice and its alarms count double",
                         "delete one of the two"))
-                .related(other.place().region(), "it is first listed here"));
+                .related(other.place().region(), "it is first listed here")
+                .fixedBy(
+                    FixDraft.inFile(
+                        "Delete the second zone \"" + name + "\"",
+                        new Edit.RemoveItem(zone.place()))));
       }
     }
   }

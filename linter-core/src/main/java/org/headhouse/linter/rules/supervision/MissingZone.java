@@ -3,6 +3,8 @@ package org.headhouse.linter.rules.supervision;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -46,7 +48,12 @@ public final class MissingZone implements SiteRule {
                         "nobody sees an alarm of that unit",
                         "add " + unit.called() + " to the zones"))
                 .concerning(name)
-                .related(unit.name().place().region(), unit.called() + " is on the chain here"));
+                .related(unit.name().place().region(), unit.called() + " is on the chain here")
+                .fixedBy(
+                    FixDraft.inFile(
+                        "Add the zone " + unit.called(),
+                        new Edit.AddItems(
+                            supervision.zones().place(), zones.size(), List.of(name)))));
       }
     }
   }

@@ -1,6 +1,9 @@
 package org.headhouse.linter.rules.supervision;
 
 import java.util.List;
+import java.util.Optional;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -33,16 +36,27 @@ public final class UnknownZone implements SiteRule {
     for (Setting<String> zone : supervision.zones().or(List.of())) {
       String name = zone.orNull();
       if (name != null && !names.contains(name)) {
+        Optional<String> nearest = Nearest.to(name, names);
         String remedy =
-            Nearest.to(name, names)
+            nearest
                 .map(near -> "write \"" + near + "\"")
                 .orElse("delete the zone, or add the unit to the chain");
         context.report(
-            zone.place(),
-            new Message(
-                "the zone \"" + name + "\" is no unit of the chain",
-                "the software shows a unit that never answers, and each try costs a timeout",
-                remedy));
+            context
+                .finding(
+                    zone.place(),
+                    new Message(
+                        "the zone \"" + name + "\" is no unit of the chain",
+                        "the software shows a unit that never answers, and each try costs a timeout",
+                        remedy))
+                .fixedBy(
+                    nearest
+                        .map(
+                            near ->
+                                FixDraft.inFile(
+                                    "Spell the zone \"" + near + "\"",
+                                    Edit.write(zone.place(), near)))
+                        .orElse(null)));
       }
     }
   }

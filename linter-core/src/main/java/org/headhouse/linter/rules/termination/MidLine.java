@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.termination;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -33,13 +35,20 @@ public final class MidLine implements SiteRule {
         Termination termination = setting.orNull();
         if (!isEnd && termination != null && termination.isFitted()) {
           context.report(
-              setting.place(),
-              new Message(
-                  item.called()
-                      + " stands between the ends of the segment and has a terminator of "
-                      + termination.written(),
-                  "a third terminator takes more current than the drivers can give",
-                  "remove the terminator, and write none"));
+              context
+                  .finding(
+                      setting.place(),
+                      new Message(
+                          item.called()
+                              + " stands between the ends of the segment and has a terminator of "
+                              + termination.written(),
+                          "a third terminator takes more current than the drivers can give",
+                          "remove the terminator, and write none"))
+                  .fixedBy(
+                      FixDraft.onSite(
+                          site.isPlanned(),
+                          "Leave out the terminator of " + item.called(),
+                          Edit.write(setting.place(), "none"))));
         }
       }
     }

@@ -1,6 +1,8 @@
 package org.headhouse.linter.rules.termination;
 
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -75,18 +77,24 @@ public final class Mismatch implements SiteRule {
     double difference = Math.abs(resistance.ohms() / impedance.ohms() - 1);
     if (difference > context.value(MOST) + ROUNDING) {
       context.report(
-          setting.place(),
-          new Message(
-              "the terminator of "
-                  + item.called()
-                  + " is "
-                  + termination.written()
-                  + ", "
-                  + Shown.percent(difference)
-                  + " off the cable's impedance of "
-                  + impedance.written(),
-              "a part of the signal is thrown back from that end",
-              "fit a terminator of " + impedance.written() + ", and write that"));
+          context
+              .finding(
+                  setting.place(),
+                  new Message(
+                      "the terminator of "
+                          + item.called()
+                          + " is "
+                          + termination.written()
+                          + ", "
+                          + Shown.percent(difference)
+                          + " off the cable's impedance of "
+                          + impedance.written(),
+                      "a part of the signal is thrown back from that end",
+                      "fit a terminator of " + impedance.written() + ", and write that"))
+              .fixedBy(
+                  FixDraft.proposed(
+                      "Fit a terminator of " + impedance.written() + " at " + item.called(),
+                      Edit.write(setting.place(), impedance.written()))));
     }
   }
 

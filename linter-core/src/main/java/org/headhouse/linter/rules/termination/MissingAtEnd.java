@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.termination;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -48,11 +50,17 @@ public final class MissingAtEnd implements SiteRule {
     Termination termination = setting.orNull();
     if (termination != null && !termination.isFitted()) {
       context.report(
-          setting.place(),
-          new Message(
-              end.called() + " ends the segment and has no terminator",
-              "the signal is thrown back from an open end, and errors come and go",
-              "fit a terminator of the cable's impedance, and write " + value));
+          context
+              .finding(
+                  setting.place(),
+                  new Message(
+                      end.called() + " ends the segment and has no terminator",
+                      "the signal is thrown back from an open end, and errors come and go",
+                      "fit a terminator of the cable's impedance, and write " + value))
+              .fixedBy(
+                  FixDraft.proposed(
+                      "Fit a terminator of " + value + " at " + end.called(),
+                      Edit.write(setting.place(), value))));
     }
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.termination;
 
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -28,12 +30,28 @@ public final class Undeclared implements SiteRule {
     for (ChainItem item : site.items()) {
       if (item instanceof Unit unit && unit.name().isGiven() && unit.termination().isMissing()) {
         context.report(
-            unit.name().place(), message(unit.called(), "termination: none, or the terminator"));
+            context
+                .finding(
+                    unit.name().place(),
+                    message(unit.called(), "termination: none, or the terminator"))
+                .fixedBy(isBetweenEnds(unit, site) ? none(unit, site) : null));
       }
       if (item instanceof Repeater repeater) {
         check(repeater, context);
       }
     }
+  }
+
+  private static boolean isBetweenEnds(Unit unit, Site site) {
+    return site.segments().stream()
+        .noneMatch(segment -> unit.equals(segment.first()) || unit.equals(segment.last()));
+  }
+
+  private static FixDraft none(Unit unit, Site site) {
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Say that " + unit.called() + " has no terminator",
+        Edit.addKey(unit.place(), "conductors", "termination", "none"));
   }
 
   private static void check(Repeater repeater, RuleContext context) {

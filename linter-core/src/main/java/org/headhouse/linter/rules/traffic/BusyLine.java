@@ -23,7 +23,7 @@ public final class BusyLine implements SiteRule {
   /** What a line that is mended should keep to, so that the next check does not find it busy. */
   static final double USUAL_MOST = 0.7;
 
-  private static final Parameter<Double> MOST =
+  static final Parameter<Double> MOST =
       new Parameter<>(
           "most",
           "the share of the time that the line may be in use",
@@ -79,15 +79,18 @@ public final class BusyLine implements SiteRule {
         && traffic.utilisation() <= Overrun.ALL_OF_THE_TIME) {
       TrafficFit fit = TrafficFit.within(most, traffic, site);
       context.report(
-          fit.place(),
-          new Message(
-              "the line is in use "
-                  + Shown.percent(traffic.utilisation())
-                  + " of the time, over the "
-                  + Shown.percent(most)
-                  + " of common practice",
-              "after one lost message there is no time to catch up, and readings come late",
-              fit.remedy()));
+          context
+              .finding(
+                  fit.place(),
+                  new Message(
+                      "the line is in use "
+                          + Shown.percent(traffic.utilisation())
+                          + " of the time, over the "
+                          + Shown.percent(most)
+                          + " of common practice",
+                      "after one lost message there is no time to catch up, and readings come late",
+                      fit.remedy()))
+              .fixedBy(Fitting.fix(fit, site)));
     }
   }
 }

@@ -22,17 +22,25 @@ public final class Overrun implements SiteRule {
     return DESCRIPTOR;
   }
 
+  /** What leaves the line as free as {@code traffic.busy} wants it by default. */
+  private static TrafficFit withRoom(Traffic traffic, Site site) {
+    return TrafficFit.within(BusyLine.MOST.defaultValue(), traffic, site);
+  }
+
   @Override
   public void check(Site site, RuleContext context) {
     Traffic traffic = context.figures().traffic();
     if (traffic != null && traffic.utilisation() > ALL_OF_THE_TIME) {
       TrafficFit fit = TrafficFit.within(BusyLine.USUAL_MOST, traffic, site);
       context.report(
-          fit.place(),
-          new Message(
-              "the traffic needs " + Shown.percent(traffic.utilisation()) + " of the time",
-              "messages pile up, and some are never sent",
-              fit.remedy()));
+          context
+              .finding(
+                  fit.place(),
+                  new Message(
+                      "the traffic needs " + Shown.percent(traffic.utilisation()) + " of the time",
+                      "messages pile up, and some are never sent",
+                      fit.remedy()))
+              .fixedBy(Fitting.fix(withRoom(traffic, site), site)));
     }
   }
 }

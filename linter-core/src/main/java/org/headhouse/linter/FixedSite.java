@@ -1,0 +1,49 @@
+package org.headhouse.linter;
+
+import java.util.Arrays;
+import java.util.List;
+import org.headhouse.linter.fix.Mending;
+import org.headhouse.linter.result.Result;
+
+/** A file before and after its results were mended as far as can be; nothing is written. */
+public final class FixedSite {
+  private final String path;
+  private final byte[] before;
+  private final Mending mending;
+
+  FixedSite(String path, byte[] before, Mending mending) {
+    this.path = path;
+    this.before = before.clone();
+    this.mending = mending;
+  }
+
+  /** How the file is called in results. */
+  public String path() {
+    return path;
+  }
+
+  /** The bytes as they were read. */
+  public byte[] before() {
+    return before.clone();
+  }
+
+  /** The bytes as they could be written. */
+  public byte[] after() {
+    return mending.bytes();
+  }
+
+  /** Whether anything was mended. */
+  public boolean isChanged() {
+    return !Arrays.equals(before, mending.bytes());
+  }
+
+  /** What was mended, and how. */
+  public List<Mending.Applied> applied() {
+    return mending.applied();
+  }
+
+  /** What is left to tell of the file, suppressed results included. */
+  public List<Result> remaining() {
+    return mending.remaining().results();
+  }
+}

@@ -1,0 +1,174 @@
+package org.headhouse.linter.fix;
+
+import java.util.Comparator;
+import java.util.List;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.Replacement;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.yaml.Mapping;
+import org.headhouse.linter.yaml.Node;
+import org.headhouse.linter.yaml.Scalar;
+import org.headhouse.linter.yaml.Sequence;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes single edits in the style of what stands around them. An edit that cannot be written
+ * without touching more than it must is null.
+ */
+final class EditWriter {
+  private final TextLines lines;
+
+  EditWriter(TextLines lines) {
+    this.lines = lines;
+  }
+
+  /** Other text for a scalar, its anchor and tag left alone. */
+  @Nullable Replacement write(Scalar scalar, Edit.Write edit) {
+    int start = lines.start(scalar.region());
+    String before = lines.slice(start, lines.end(scalar.region()));
+    if (before.startsWith("|") || before.startsWith(">")) {
+      return null;
+    }
+    String space = before.isEmpty() && lines.charAt(start - 1) == ':' ? " " : "";
+    return new Replacement(scalar.region(), space + text(before, edit));
+  }
+
+  /** Other text instead of an alias. */
+  static Replacement insteadOfAlias(Region alias, Edit.Write edit) {
+    return new Replacement(alias, text("", edit));
+  }
+
+  private static String text(String before, Edit.Write edit) {
+    return switch (edit.style()) {
+      case PLAIN -> edit.value();
+      case QUOTED -> ScalarText.doubleQuoted(edit.value());
+      case AS_BEFORE -> ScalarText.like(before, edit.value());
+    };
+  }
+
+  /** Keys behind another, or behind the last one. */
+  @Nullable Replacement addKeys(Mapping mapping, Edit.AddKeys edit) {
+    List<Mapping.Entry> own =
+        mapping.entries().stream().filter(entry -> entry.via() == null).toList();
+    if (own.stream().anyMatch(entry -> edit.keys().contains(entry.key().text()))) {
+      return null;
+    }
+    Mapping.Entry before =
+        own.stream()
+            .filter(entry -> entry.key().text().equals(edit.after()))
+            .findFirst()
+            .or(() -> own.stream().max(Comparator.comparing(entry -> entry.key().region())))
+            .orElse(null);
+    List<String> texts = edit.keys().stream().map(key -> key + ": " + edit.value()).toList();
+    int opening = lines.start(mapping.region());
+    if (lines.charAt(opening) != '{') {
+      return before == null ? null : onOwnLines(before.key().region(), before.value(), texts);
+    }
+    if (before == null) {
+      boolean empty = lines.slice(opening + 1, lines.end(mapping.region()) - 1).isBlank();
+      return empty ? insert(opening + 1, String.join(", ", texts)) : null;
+    }
+    int end = lines.end(before.value().region());
+    return end == lines.start(before.value().region())
+        ? null
+        : insert(end, ", " + String.join(", ", texts));
+  }
+
+  /** Items behind those that are there, or in front of them. */
+  @Nullable Replacement addItems(Sequence list, Edit.AddItems edit) {
+    List<Node> items = list.items();
+    List<String> texts = edit.values().stream().map(ScalarText::of).toList();
+    int opening = lines.start(list.region());
+    boolean flow = lines.charAt(opening) == '[';
+    if (items.isEmpty()) {
+      boolean empty = flow && lines.slice(opening + 1, lines.end(list.region()) - 1).isBlank();
+      return empty ? insert(opening + 1, String.join(", ", texts)) : null;
+    }
+    int index = Math.min(edit.index(), items.size());
+    if (index == 0) {
+      return flow ? inFront(items.get(0), texts) : null;
+    }
+    Node before = items.get(index - 1);
+    if (flow) {
+      return insert(lines.end(before.region()), ", " + String.join(", ", texts));
+    }
+    int dash = dash(before);
+    return dash < 0
+        ? null
+        : onOwnLines(
+            lines.region(dash, dash + 1), before, texts.stream().map(text -> "- " + text).toList());
+  }
+
+  private @Nullable Replacement inFront(Node first, List<String> texts) {
+    boolean marked = first instanceof Node.Valued valued && valued.anchor() != null;
+    return marked ? null : insert(lines.start(first.region()), String.join(", ", texts) + ", ");
+  }
+
+  /**
+   * The dash of an item of a block list, or -1 where it is on another line or something between.
+   */
+  private int dash(Node item) {
+    int at = lines.start(item.region()) - 1;
+    while (lines.charAt(at) == ' ') {
+      at--;
+    }
+    return lines.charAt(at) == '-' && lines.indentation(at) != null ? at : -1;
+  }
+
+  /**
+   * Lines of their own behind the one that a value ends on.
+   *
+   * @param start what the new lines are to stand under
+   */
+  private @Nullable Replacement onOwnLines(Region start, Node value, List<String> texts) {
+    String indentation = lines.indentation(lines.start(start));
+    int end = Math.max(lines.end(value.region()), lines.end(start));
+    char first = lines.charAt(lines.start(value.region()));
+    if (indentation == null || first == '|' || first == '>' || !lines.endsWithComment(colon(end))) {
+      return null;
+    }
+    int endOfLine = lines.endOfLine(end);
+    String before = lines.lineBreak(end) + indentation;
+    return insert(endOfLine, before + String.join(before, texts));
+  }
+
+  /** A key without a value ends behind its colon. */
+  private int colon(int end) {
+    return lines.charAt(end) == ':' ? end + 1 : end;
+  }
+
+  /** An item of a list, with the comma or the line that belongs to it; never with a comment. */
+  @Nullable Replacement removeItem(Sequence list, Region item) {
+    List<Node> items = list.items();
+    int index = 0;
+    while (!items.get(index).region().equals(item)) {
+      index++;
+    }
+    boolean marked = items.get(index) instanceof Node.Valued valued && valued.anchor() != null;
+    if (marked || items.size() == 1) {
+      return null;
+    }
+    if (lines.charAt(lines.start(list.region())) == '[') {
+      return index == 0 ? null : deleted(lines.end(items.get(index - 1).region()), lines.end(item));
+    }
+    int dash = dash(items.get(index));
+    if (dash < 0 || !lines.endsBlank(lines.end(item))) {
+      return null;
+    }
+    int from = lines.startOfLine(dash);
+    boolean alone = lines.slice(from, dash).isBlank();
+    int end = lines.endOfLine(lines.end(item));
+    boolean last = lines.behindBreak(end) == end;
+    return !alone || last ? null : deleted(from, lines.behindBreak(end));
+  }
+
+  private @Nullable Replacement deleted(int from, int to) {
+    return lines.slice(from, to).indexOf('#') >= 0
+        ? null
+        : new Replacement(lines.region(from, to), "");
+  }
+
+  private Replacement insert(int at, String text) {
+    return new Replacement(lines.region(at, at), text);
+  }
+}

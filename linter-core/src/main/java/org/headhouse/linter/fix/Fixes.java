@@ -1,0 +1,154 @@
+package org.headhouse.linter.fix;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.Replacement;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.yaml.Alias;
+import org.headhouse.linter.yaml.Node;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The fixes of one file: what rules mean, as replacements in its text.
+ *
+ * <p>What an anchor serves to several is changed only where all of them have the same result with
+ * the same remedy; a fix that would need more is none.
+ */
+public final class Fixes {
+  private final SourceText source;
+  private final Node.@Nullable Valued root;
+  private final List<Finding> findings;
+  private @Nullable Parts parts;
+
+  /** What is needed once there is a fix at all. */
+  private record Parts(Written written, EditWriter writer) {}
+
+  /** An edit as it is written. */
+  private record Step(Replacement replacement, Set<String> anchors) {}
+
+  /**
+   * @param findings all of the file, since one alone does not tell who else is concerned
+   */
+  public Fixes(SourceText source, Node.@Nullable Valued root, List<Finding> findings) {
+    this.source = source;
+    this.root = root;
+    this.findings = List.copyOf(findings);
+  }
+
+  /** The fix of a finding, or null where there is none. */
+  public @Nullable Fix of(Finding finding) {
+    FixDraft draft = finding.fix();
+    if (draft == null || root == null) {
+      return null;
+    }
+    Parts known = parts;
+    if (known == null) {
+      known = new Parts(new Written(root), new EditWriter(new TextLines(source)));
+      parts = known;
+    }
+    List<Replacement> replacements = new ArrayList<>();
+    Set<String> anchors = new TreeSet<>();
+    for (Edit edit : draft.edits()) {
+      Step step = step(edit, finding, known);
+      if (step == null) {
+        return null;
+      }
+      if (!replacements.contains(step.replacement())) {
+        replacements.add(step.replacement());
+      }
+      anchors.addAll(step.anchors());
+    }
+    List<Replacement> merged = merged(replacements);
+    return merged.isEmpty()
+        ? null
+        : new Fix(draft.kind(), draft.description() + shared(anchors), merged);
+  }
+
+  private static String shared(Set<String> anchors) {
+    return anchors.isEmpty()
+        ? ""
+        : ", at the anchor &" + String.join(" and &", anchors) + " for all that use it";
+  }
+
+  private @Nullable Step step(Edit edit, Finding finding, Parts known) {
+    Target target = Target.of(edit, known.written(), known.writer());
+    if (target == null) {
+      return null;
+    }
+    Set<Region> users = known.written().users(target.region());
+    if (users.equals(Set.of(target.user()))) {
+      return target.replacement() == null ? null : new Step(target.replacement(), Set.of());
+    }
+    Set<Region> agreeing = new HashSet<>();
+    Set<String> names = new TreeSet<>();
+    for (Edit other : alike(edit, finding)) {
+      Target same = Target.of(other, known.written(), known.writer());
+      if (same != null && same.region().equals(target.region())) {
+        agreeing.add(same.user());
+        if (other.at().anchored() != null) {
+          names.add(other.at().anchored().name());
+        }
+      }
+    }
+    if (agreeing.containsAll(users)) {
+      return target.replacement() == null ? null : new Step(target.replacement(), names);
+    }
+    return insteadOfAlias(edit, target, known);
+  }
+
+  /** The same edit, whoever asks for it because of the same rule. */
+  private List<Edit> alike(Edit edit, Finding finding) {
+    return findings.stream()
+        .filter(other -> other.rule().equals(finding.rule()))
+        .map(Finding::fix)
+        .filter(Objects::nonNull)
+        .flatMap(draft -> draft.edits().stream())
+        .filter(other -> other.at(edit.at()).equals(edit))
+        .toList();
+  }
+
+  /** An alias that stands for the value alone gives way to the new value; the anchor stays. */
+  private static @Nullable Step insteadOfAlias(Edit edit, Target target, Parts known) {
+    Alias alias = known.written().alias(edit.at().region());
+    boolean direct =
+        alias != null
+            && alias.target().region().equals(target.region())
+            && known.written().users(alias.region()).equals(Set.of(alias.region()));
+    return direct && edit instanceof Edit.Write write
+        ? new Step(EditWriter.insteadOfAlias(edit.at().region(), write), Set.of())
+        : null;
+  }
+
+  /** In the order of the file, insertions at one place as one; none where two are in conflict. */
+  private List<Replacement> merged(List<Replacement> replacements) {
+    List<Replacement> sorted = new ArrayList<>(replacements);
+    sorted.sort(Comparator.comparing(Replacement::region));
+    List<Replacement> merged = new ArrayList<>();
+    for (Replacement next : sorted) {
+      Replacement last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
+      if (last != null && last.region().equals(next.region()) && isInsertion(next)) {
+        merged.set(merged.size() - 1, new Replacement(last.region(), last.text() + next.text()));
+      } else if (last != null && Splice.touch(last.region(), next.region())) {
+        return List.of();
+      } else {
+        merged.add(next);
+      }
+    }
+    return merged;
+  }
+
+  private static boolean isInsertion(Replacement replacement) {
+    Region region = replacement.region();
+    return region.startLine() == region.endLine() && region.startColumn() == region.endColumn();
+  }
+}

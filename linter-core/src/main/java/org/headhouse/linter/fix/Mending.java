@@ -1,0 +1,88 @@
+package org.headhouse.linter.fix;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.Result;
+
+/**
+ * Mends one file in rounds until nothing more can be mended.
+ *
+ * <p>What is kept takes its own result away and leaves no new one; a fix that was in the way of
+ * another waits for the next round. Each round leaves fewer results, so there is a last one.
+ */
+public final class Mending {
+  private final List<Applied> applied = new ArrayList<>();
+  private State state;
+
+  /** Checks bytes as the file that is mended. */
+  @FunctionalInterface
+  public interface Checker {
+    /** What is to be told of the bytes. */
+    Checked check(byte[] bytes);
+  }
+
+  /**
+   * What a check tells.
+   *
+   * @param troubles how many troubles the tool itself had
+   */
+  public record Checked(List<Result> results, int troubles) {
+    public Checked {
+      results = List.copyOf(results);
+    }
+  }
+
+  /**
+   * A fix that was applied.
+   *
+   * @param step counted from 1: the regions are those of the text before that step
+   * @param result what it mended
+   */
+  public record Applied(int step, Result result, Fix fix) {}
+
+  private Mending(State state) {
+    this.state = state;
+  }
+
+  /** Mends bytes with the fixes of a kind and those that are safer. */
+  public static Mending of(byte[] bytes, FixKind asked, Checker checker) {
+    Mending mending = new Mending(State.of(bytes.clone(), checker));
+    int step = 0;
+    List<Round.Step> steps = new Round(mending.state, asked, checker).steps();
+    while (!steps.isEmpty()) {
+      for (Round.Step one : steps) {
+        step++;
+        for (Result result : one.mended()) {
+          mending.add(step, result);
+        }
+        mending.state = one.after();
+      }
+      steps = new Round(mending.state, asked, checker).steps();
+    }
+    return mending;
+  }
+
+  private void add(int step, Result result) {
+    Fix fix = result.fix();
+    if (fix != null) {
+      applied.add(new Applied(step, result, fix));
+    }
+  }
+
+  /** The bytes in the end. */
+  public byte[] bytes() {
+    return state.bytes().clone();
+  }
+
+  /** What was applied, step by step in the order of the file. */
+  public List<Applied> applied() {
+    return List.copyOf(applied);
+  }
+
+  /** What is to be told of the bytes in the end. */
+  public Checked remaining() {
+    return state.checked();
+  }
+}

@@ -1,0 +1,154 @@
+package org.headhouse.linter.fix;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.Replacement;
+import org.headhouse.linter.result.Result;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks for what can be mended next: all at once, else those that are good one by one, else one
+ * together with what shows only once it is mended.
+ */
+final class Round {
+  /** A misspelt role may hide wrong sources, and these hide nothing more. */
+  private static final int MOST_TO_FOLLOW = 8;
+
+  private final State base;
+  private final FixKind asked;
+  private final Mending.Checker checker;
+
+  Round(State base, FixKind asked, Mending.Checker checker) {
+    this.base = base;
+    this.asked = asked;
+    this.checker = checker;
+  }
+
+  /**
+   * Fixes that are applied at once.
+   *
+   * @param mended results, each with its fix
+   */
+  record Step(List<Result> mended, State after) {}
+
+  /** What to do, step by step; empty where nothing more can be mended. */
+  List<Step> steps() {
+    List<Result> fixable = fixable(base);
+    List<Result> together = apart(fixable);
+    if (together.isEmpty()) {
+      return List.of();
+    }
+    Step all = step(base, together);
+    if (isGood(together, all.after())) {
+      return List.of(all);
+    }
+    List<Result> kept = oneByOne(fixable);
+    if (!kept.isEmpty()) {
+      return List.of(step(base, kept));
+    }
+    for (Result result : fixable) {
+      List<Step> steps = withWhatFollows(result);
+      if (!steps.isEmpty()) {
+        return steps;
+      }
+    }
+    return List.of();
+  }
+
+  private Step step(State before, List<Result> results) {
+    return new Step(results, before.mended(results, checker));
+  }
+
+  private List<Result> fixable(State state) {
+    return state.checked().results().stream()
+        .filter(result -> !result.suppressed() && isAsked(result.fix()))
+        .toList();
+  }
+
+  private boolean isAsked(@Nullable Fix fix) {
+    return fix != null && fix.kind().isWithin(asked);
+  }
+
+  /** Those that are over none of the ones before them. */
+  private static List<Result> apart(List<Result> results) {
+    List<Result> apart = new ArrayList<>();
+    for (Result result : results) {
+      if (apart.stream().noneMatch(other -> overlap(other.fix(), result.fix()))) {
+        apart.add(result);
+      }
+    }
+    return apart;
+  }
+
+  /** Those that are good beside the ones before them. */
+  private List<Result> oneByOne(List<Result> results) {
+    List<Result> kept = new ArrayList<>();
+    for (Result result : results) {
+      if (kept.stream().noneMatch(other -> overlap(other.fix(), result.fix()))) {
+        kept.add(result);
+        if (!isGood(kept, base.mended(kept, checker))) {
+          kept.remove(kept.size() - 1);
+        }
+      }
+    }
+    return List.copyOf(kept);
+  }
+
+  /** One fix, and the fixes of what it brings, until that is gone; empty where it stays. */
+  private List<Step> withWhatFollows(Result result) {
+    List<Step> steps = new ArrayList<>();
+    List<Result> next = List.of(result);
+    State state = base;
+    while (!next.isEmpty() && steps.size() < MOST_TO_FOLLOW) {
+      Step step = step(state, next);
+      steps.add(step);
+      state = step.after();
+      if (isGood(List.of(result), state)) {
+        return steps;
+      }
+      Map<String, Integer> allowed = allowed(List.of(result));
+      Map<String, Integer> now = state.counts();
+      next =
+          apart(
+              fixable(state).stream()
+                  .filter(
+                      one ->
+                          now.getOrDefault(State.key(one), 0)
+                              > allowed.getOrDefault(State.key(one), 0))
+                  .toList());
+    }
+    return List.of();
+  }
+
+  /** Whether each result that is mended is gone, and none came. */
+  private boolean isGood(List<Result> mended, State after) {
+    Map<String, Integer> allowed = allowed(mended);
+    return after.checked().troubles() <= base.checked().troubles()
+        && after.counts().entrySet().stream()
+            .allMatch(one -> one.getValue() <= allowed.getOrDefault(one.getKey(), 0));
+  }
+
+  private Map<String, Integer> allowed(List<Result> mended) {
+    Map<String, Integer> allowed = new HashMap<>(base.counts());
+    mended.forEach(one -> allowed.merge(State.key(one), -1, Integer::sum));
+    return allowed;
+  }
+
+  private static boolean overlap(@Nullable Fix one, @Nullable Fix other) {
+    if (one == null || other == null) {
+      return false;
+    }
+    for (Replacement mine : one.replacements()) {
+      for (Replacement theirs : other.replacements()) {
+        if (Splice.touch(mine.region(), theirs.region())) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}

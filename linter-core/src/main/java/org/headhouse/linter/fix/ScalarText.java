@@ -1,0 +1,69 @@
+package org.headhouse.linter.fix;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.headhouse.linter.yaml.CoreType;
+import org.headhouse.linter.yaml.OlderReading;
+
+/** Writes text as a scalar that every reader takes for that text, in block and in flow style. */
+final class ScalarText {
+  /** Letters, digits and signs that mean nothing to YAML, with single spaces between. */
+  private static final Pattern HARMLESS =
+      Pattern.compile(
+          "[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}_.+/()'-]*(?: [\\p{L}\\p{N}+(][\\p{L}\\p{M}\\p{N}_.+/()'-]*)*");
+
+  private ScalarText() {}
+
+  /** Plain where that is safe, else in quotes. */
+  static String of(String text) {
+    boolean plain =
+        HARMLESS.matcher(text).matches()
+            && CoreType.of(text) == CoreType.TEXT
+            && OlderReading.of(text).isEmpty();
+    return plain ? text : doubleQuoted(text);
+  }
+
+  /**
+   * In the style of what stands there.
+   *
+   * @param before the old scalar as it is written
+   */
+  static String like(String before, String text) {
+    if (before.startsWith("\"")) {
+      return doubleQuoted(text);
+    }
+    boolean printable = text.codePoints().allMatch(ScalarText::isPrintable);
+    return before.startsWith("'") && printable ? "'" + text.replace("'", "''") + "'" : of(text);
+  }
+
+  /** In double quotes; what cannot be seen is written as an escape. */
+  static String doubleQuoted(String text) {
+    StringBuilder quoted = new StringBuilder("\"");
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (c == '"' || c == '\\') {
+                quoted.append('\\').append((char) c);
+              } else if (isPrintable(c)) {
+                quoted.appendCodePoint(c);
+              } else {
+                quoted.append(String.format(Locale.ROOT, c > 0xFFFF ? "\\U%08X" : "\\u%04X", c));
+              }
+            });
+    return quoted.append('"').toString();
+  }
+
+  private static boolean isPrintable(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.PRIVATE_USE,
+          Character.SURROGATE,
+          Character.UNASSIGNED ->
+          false;
+      default -> true;
+    };
+  }
+}

@@ -1,0 +1,62 @@
+package org.headhouse.linter.fix;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.headhouse.linter.result.Replacement;
+import org.headhouse.linter.result.Result;
+
+/** A text on the way, and what a check tells of it. */
+final class State {
+  private final byte[] bytes;
+  private final Mending.Checked checked;
+  private final Map<String, Integer> counts = new HashMap<>();
+
+  private State(byte[] bytes, Mending.Checked checked) {
+    this.bytes = bytes;
+    this.checked = checked;
+    for (Result result : checked.results()) {
+      if (!result.suppressed()) {
+        counts.merge(key(result), 1, Integer::sum);
+      }
+    }
+  }
+
+  static State of(byte[] bytes, Mending.Checker checker) {
+    return new State(bytes, checker.check(bytes));
+  }
+
+  byte[] bytes() {
+    return bytes;
+  }
+
+  Mending.Checked checked() {
+    return checked;
+  }
+
+  /** The state once the fixes of some results are applied. */
+  State mended(List<Result> results, Mending.Checker checker) {
+    return of(Splice.apply(bytes, replacements(results)), checker);
+  }
+
+  private static List<Replacement> replacements(List<Result> results) {
+    return results.stream()
+        .flatMap(result -> result.fix() == null ? null : result.fix().replacements().stream())
+        .toList();
+  }
+
+  /** How often each rule is broken at each place. */
+  Map<String, Integer> counts() {
+    return Map.copyOf(counts);
+  }
+
+  /**
+   * The rule and the place in the words of the site. A name's spaces and the number of an item in a
+   * list are no difference: fixes change them.
+   */
+  static String key(Result result) {
+    String place = result.logical().replaceAll("\\s", "").replaceAll("(?<=/)[0-9]+(?=/|$)", "#");
+    String unit = result.unit() == null ? "" : result.unit().replaceAll("\\s", "");
+    return result.rule() + "\n" + place + "\n" + unit;
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * Fixes: from what a rule means to replacements in the text, and replacements applied to the
+ * original bytes.
+ *
+ * <p>What is right is known by the rules, and told here by whoever checks: no rule may enter.
+ */
+@NullMarked
+package org.headhouse.linter.fix;
+
+import org.jspecify.annotations.NullMarked;

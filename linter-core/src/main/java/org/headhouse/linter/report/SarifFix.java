@@ -1,0 +1,41 @@
+package org.headhouse.linter.report;
+
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.Replacement;
+import tools.jackson.core.JsonGenerator;
+
+/** How a result is mended, as the property {@code fixes} of SARIF 2.1.0 (chapter 3.55). */
+final class SarifFix {
+  private SarifFix() {}
+
+  /**
+   * Writes the property.
+   *
+   * @param file the file that the result stands in
+   */
+  static void write(JsonGenerator json, Fix fix, String file) {
+    json.writeArrayPropertyStart("fixes");
+    json.writeStartObject();
+    SarifReport.text(json, "description", fix.description());
+    json.writeArrayPropertyStart("artifactChanges");
+    json.writeStartObject();
+    SarifReport.artifact(json, file);
+    json.writeArrayPropertyStart("replacements");
+    for (Replacement replacement : fix.replacements()) {
+      json.writeStartObject();
+      SarifReport.region(json, "deletedRegion", replacement.region());
+      if (!replacement.text().isEmpty()) {
+        SarifReport.text(json, "insertedContent", replacement.text());
+      }
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+    json.writeEndArray();
+    json.writeObjectPropertyStart("properties");
+    json.writeStringProperty("kind", fix.kind().word());
+    json.writeEndObject();
+    json.writeEndObject();
+    json.writeEndArray();
+  }
+}

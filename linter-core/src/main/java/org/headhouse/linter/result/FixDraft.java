@@ -1,0 +1,35 @@
+package org.headhouse.linter.result;
+
+import java.util.List;
+
+/**
+ * A fix as a rule means it, before it is known how it is written in the file.
+ *
+ * @param description an imperative sentence without a full stop
+ * @param edits made all together or not at all
+ */
+public record FixDraft(FixKind kind, String description, List<Edit> edits) {
+
+  public FixDraft {
+    edits = List.copyOf(edits);
+  }
+
+  /** A fix that concerns the file only. */
+  public static FixDraft inFile(String description, Edit... edits) {
+    return new FixDraft(FixKind.SAFE, description, List.of(edits));
+  }
+
+  /**
+   * A fix that follows from the rules, and that somebody has to carry out where the line stands.
+   *
+   * @param planned whether nothing stands yet, so that the file is all there is
+   */
+  public static FixDraft onSite(boolean planned, String description, Edit... edits) {
+    return new FixDraft(planned ? FixKind.SAFE : FixKind.PROPOSED, description, List.of(edits));
+  }
+
+  /** A fix that needs a look in any case. */
+  public static FixDraft proposed(String description, Edit... edits) {
+    return new FixDraft(FixKind.PROPOSED, description, List.of(edits));
+  }
+}

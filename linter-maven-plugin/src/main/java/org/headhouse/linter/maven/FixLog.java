@@ -1,0 +1,95 @@
+package org.headhouse.linter.maven;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.FixedSite;
+import org.headhouse.linter.fix.Mending;
+import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.Result;
+
+/** Tells what was mended in each file, and in all of them together. */
+final class FixLog {
+  private final FixKind asked;
+  private int files;
+  private int changed;
+  private int mended;
+  private int left;
+  private int proposable;
+  private boolean anyProposed;
+
+  FixLog(FixKind asked) {
+    this.asked = asked;
+  }
+
+  /** What was mended in a file, and the difference; nothing where nothing was. */
+  List<String> lines(FixedSite site) {
+    files++;
+    for (Result result : site.remaining()) {
+      if (!result.suppressed()) {
+        left++;
+        Fix fix = result.fix();
+        proposable += fix != null && !fix.kind().isWithin(asked) ? 1 : 0;
+      }
+    }
+    List<String> lines = new ArrayList<>();
+    if (site.isChanged()) {
+      changed++;
+      mended += site.applied().size();
+      for (Mending.Applied one : site.applied()) {
+        anyProposed |= one.fix().kind() == FixKind.PROPOSED;
+        lines.add(headline(site.path(), one));
+      }
+      UnifiedDiff.of(site.path(), site.before(), site.after())
+          .forEach(line -> lines.add(TextReport.printable(line)));
+    }
+    return lines;
+  }
+
+  private static String headline(String path, Mending.Applied one) {
+    return TextReport.printable(
+        path
+            + ": "
+            + one.fix().kind().word()
+            + ": "
+            + one.fix().description()
+            + " ["
+            + one.result().rule()
+            + "]");
+  }
+
+  /**
+   * What came of all files.
+   *
+   * @param written whether the files have it
+   */
+  List<String> summary(boolean written) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        counted(mended, "fix", "fixes")
+            + " in "
+            + changed
+            + " of "
+            + counted(files, "site", "sites")
+            + "; "
+            + counted(left, "result is", "results are")
+            + " left"
+            + (proposable == 0
+                ? ""
+                : ", of which " + proposable + " would have a fix with -Dlinter.fixes=proposed"));
+    if (anyProposed) {
+      lines.add(
+          "Proposed fixes change the file only: the work at the units goes with them. Isolate the"
+              + " supply before you open a unit, and follow the local electrical code.");
+    }
+    if (mended > 0 && !written) {
+      lines.add("Nothing is written. To write it: -Dlinter.write=true");
+    }
+    return lines;
+  }
+
+  private static String counted(int number, String one, String several) {
+    return number + " " + (number == 1 ? one : several);
+  }
+}

@@ -1,0 +1,101 @@
+package org.headhouse.linter.maven;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.headhouse.linter.FixedSite;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
+
+/**
+ * Mends what can be mended in the sites of a repository, and shows the difference. Files are
+ * written only where linter.write is set.
+ */
+@Mojo(name = "fix", requiresProject = false, threadSafe = true)
+public final class FixMojo extends SitesMojo {
+  /**
+   * Which fixes: safe for those that follow from the rules alone, proposed for those that need a
+   * look as well.
+   */
+  @Parameter(property = "linter.fixes", defaultValue = "safe")
+  private String fixes = "safe";
+
+  /** Whether the files are written; without it, the goal only shows what would change. */
+  @Parameter(property = "linter.write", defaultValue = "false")
+  private boolean write;
+
+  @Override
+  void checkParameters() throws MojoExecutionException {
+    kind();
+  }
+
+  private FixKind kind() throws MojoExecutionException {
+    for (FixKind kind : FixKind.values()) {
+      if (kind.word().equals(fixes)) {
+        return kind;
+      }
+    }
+    String words =
+        Arrays.stream(FixKind.values()).map(FixKind::word).collect(Collectors.joining(" or "));
+    throw new MojoExecutionException("linter.fixes cannot be \"" + fixes + "\": write " + words);
+  }
+
+  @Override
+  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException {
+    FixKind kind = kind();
+    FixLog told = new FixLog(kind);
+    Writing writing = new Writing();
+    List<Notification> troubles =
+        linter.fix(
+            inputs.stream(),
+            kind,
+            site -> {
+              told.lines(site).forEach(getLog()::info);
+              if (write && site.isChanged()) {
+                writing.write(site);
+              }
+            });
+    new ConsoleReport(getLog(), Level.NOTE).print(troubles);
+    told.summary(write).forEach(getLog()::info);
+    writing.failOnTroubles();
+    ConsoleReport.failOnTroubles(troubles);
+  }
+
+  /** Writes files; one that cannot be written does not keep the others from it. */
+  private final class Writing {
+    private final Set<Path> written = new HashSet<>();
+    private final List<MojoExecutionException> troubles = new ArrayList<>();
+
+    void write(FixedSite site) {
+      Path file = file(site.path());
+      try {
+        if (written.add(file.toRealPath())) {
+          FileUpdate.write(file, site.before(), site.after());
+        }
+      } catch (IOException gone) {
+        troubles.add(FileTrouble.of(site.path() + " cannot be written", gone));
+      } catch (MojoExecutionException trouble) {
+        troubles.add(trouble);
+      }
+    }
+
+    void failOnTroubles() throws MojoExecutionException {
+      if (!troubles.isEmpty()) {
+        throw new MojoExecutionException(
+            troubles.stream().map(Throwable::getMessage).collect(Collectors.joining("\n")),
+            troubles.get(0));
+      }
+    }
+  }
+}
