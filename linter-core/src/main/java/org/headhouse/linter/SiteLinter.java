@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.Setup;
@@ -71,7 +72,8 @@ public final class SiteLinter {
     LazySchema schema = new LazySchema();
     TransactionTimes times =
         BusyLine.times(parameter -> policy.value(BusyLine.DESCRIPTOR, parameter));
-    this.check = new SiteCheck(new Setup(rules, policy, types, limits, times), schema);
+    this.check =
+        new SiteCheck(new Setup(rules, policy, types, limits, times), schema, builder.earlier);
   }
 
   /** What is needed of a file: one byte over the limit tells that it is over. */
@@ -182,6 +184,7 @@ public final class SiteLinter {
     private Limits limits = Limits.DEFAULT;
     private Clock clock = Clock.system(ZoneId.systemDefault());
     private @Nullable ClassLoader services;
+    private EarlierSites earlier = EarlierSites.NONE;
     private final List<Rule> extraRules = new ArrayList<>();
 
     private Builder() {}
@@ -205,6 +208,12 @@ public final class SiteLinter {
     /** The types of device, from anywhere. */
     public Builder deviceTypes(SiteInput input) {
       this.deviceTypes = input;
+      return this;
+    }
+
+    /** What rules on changes compare with; without it, they stay silent. */
+    public Builder before(SiteState state) {
+      this.earlier = state::earlier;
       return this;
     }
 
