@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.SuppressionEntry;
+import org.headhouse.linter.site.Unit;
 
 /** Names what a change touches besides the line. */
 final class Consequences {
@@ -16,7 +17,7 @@ final class Consequences {
   static List<Consequence> of(Site before, Site after, List<Difference> differences) {
     List<Consequence> found = new ArrayList<>();
     if (before.supervision().isGiven() || after.supervision().isGiven()) {
-      supervision(differences, found);
+      supervision(after, differences, found);
     }
     if (before.stage().is(Stage.COMMISSIONED) && Proof.isDue(differences)) {
       found.add(
@@ -30,18 +31,24 @@ final class Consequences {
     return found;
   }
 
-  private static void supervision(List<Difference> differences, List<Consequence> found) {
+  private static void supervision(
+      Site after, List<Difference> differences, List<Consequence> found) {
     for (Difference difference : differences) {
-      String text = zone(difference);
+      String text = zone(after, difference);
       if (!text.isEmpty()) {
         found.add(new Consequence(Consequence.Kind.SUPERVISION, text));
       }
     }
   }
 
-  private static String zone(Difference difference) {
+  private static String zone(Site after, Difference difference) {
     if (difference instanceof Difference.Added added && added.kind() == ItemKind.UNIT) {
-      return "add the zone \"" + added.item() + "\"";
+      Unit unit = after.unit(added.item());
+      Integer address = unit == null ? null : unit.address().orNull();
+      return "add the zone \""
+          + added.item()
+          + "\""
+          + (address == null ? "" : " at address " + address);
     }
     if (difference instanceof Difference.Removed removed && removed.kind() == ItemKind.UNIT) {
       return "delete the zone \"" + removed.item() + "\"";

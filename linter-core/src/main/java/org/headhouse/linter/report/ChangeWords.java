@@ -73,7 +73,7 @@ final class ChangeWords {
     return value == null ? "nothing" : value;
   }
 
-  /** {@code set baud from 9600 to 19200, vents to roof}. */
+  /** {@code baud from 9600 to 19200, vents: roof}. */
   static String set(List<Change> changes) {
     return changes.stream().map(ChangeWords::setOne).collect(Collectors.joining(", "));
   }
@@ -83,7 +83,7 @@ final class ChangeWords {
       return "no " + change.what() + " any more (was " + change.from() + ")";
     }
     return change.from() == null
-        ? change.what() + " to " + change.to()
+        ? change.what() + ": " + change.to()
         : change.what() + " from " + change.from() + " to " + change.to();
   }
 

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.SiteState;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.source.Region;
@@ -50,7 +51,7 @@ class RulePagesTest {
   void theFirstExampleBreaksThatRuleThere(String id) throws IOException {
     RulePage.Section section = failing(id);
     Marked marked = Marked.of(section.block("yaml"));
-    List<Result> results = open(check(marked.text, section.block("yaml device-types")));
+    List<Result> results = open(check(marked.text, section));
     assertThat(results).extracting(Result::rule).containsExactly(id);
     Region region = results.get(0).location().region();
     assertThat(region.startLine()).as("line of %s", results).isEqualTo(marked.line);
@@ -63,7 +64,7 @@ class RulePagesTest {
   @MethodSource("idsWithExamples")
   void theSecondExampleIsClean(String id) throws IOException {
     RulePage.Section section = RulePage.of(id).section("Keeps the rule");
-    CheckReport report = check(section.block("yaml"), section.block("yaml device-types"));
+    CheckReport report = check(section.block("yaml"), section);
     assertThat(open(report)).isEmpty();
     assertThat(report.notifications()).isEmpty();
   }
@@ -89,10 +90,16 @@ class RulePagesTest {
     return report.results().stream().filter(result -> !result.suppressed()).toList();
   }
 
-  private static CheckReport check(String site, String types) throws IOException {
+  /** With the device types and the earlier state that the section has. */
+  private static CheckReport check(String site, RulePage.Section section) throws IOException {
     SiteLinter.Builder builder = SiteLinter.builder();
+    String types = section.block("yaml device-types");
     if (!types.isEmpty()) {
       builder.deviceTypes(SiteInput.text("device-types.yaml", types));
+    }
+    String before = section.block("yaml before");
+    if (!before.isEmpty()) {
+      builder.before(SiteState.of(Stream.of(SiteInput.text("example.yaml", before)), null));
     }
     return builder.build().checkText("example.yaml", site);
   }
