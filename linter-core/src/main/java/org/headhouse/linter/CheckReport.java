@@ -1,6 +1,7 @@
 package org.headhouse.linter;
 
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -26,6 +27,28 @@ public record CheckReport(
     results = List.copyOf(results);
     notifications = List.copyOf(notifications);
     rules = List.copyOf(rules);
+  }
+
+  /**
+   * The same report without what concerns other files only. A result stays where a related location
+   * is in one of the files: two sites may clash because the other one changed.
+   *
+   * @param names of files, as they are called in results
+   */
+  public CheckReport only(Set<String> names) {
+    return new CheckReport(
+        results.stream().filter(result -> concerns(result, names)).toList(),
+        notifications.stream()
+            .filter(one -> one.file() == null || names.contains(one.file()))
+            .toList(),
+        files,
+        units,
+        rules);
+  }
+
+  private static boolean concerns(Result result, Set<String> names) {
+    return names.contains(result.location().file())
+        || result.related().stream().anyMatch(related -> names.contains(related.location().file()));
   }
 
   /** The results that are not accepted and are as grave as a level or graver. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.headhouse.linter.change.Comparison;
 import org.headhouse.linter.change.SiteChange;
@@ -25,10 +26,19 @@ public final class SiteChanges {
   public SiteChanges(SiteState before, SiteState after) {
     this.before = before;
     this.after = after;
+    after.entries().forEach(this::matchUnmoved);
     after.entries().forEach(entry -> match(before.withId(entry.id()), entry));
     after.entries().forEach(entry -> match(before.at(entry.input().path()), entry));
     if (before.entries().size() == 1 && after.entries().size() == 1) {
       match(before.entries().get(0), after.entries().get(0));
+    }
+  }
+
+  /** A copy with the id of a site must not be taken for it. */
+  private void matchUnmoved(SiteState.Entry entry) {
+    SiteState.Entry one = before.at(entry.input().path());
+    if (one != null && Objects.equals(one.id(), entry.id())) {
+      match(one, entry);
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
@@ -87,6 +88,20 @@ class ReadmeTest {
     }
     assertThat(written.toString(UTF_8))
         .isEqualToIgnoringWhitespace(example("figures", "output", "json"));
+  }
+
+  @Test
+  void theChangesShownAreThoseOfTheSampleSite() throws IOException {
+    SiteChanges changes = new SiteChanges(state("changed/before"), state("changed/after"));
+    assertThat(ChangeReport.text("changed/before", changes.all()))
+        .containsExactlyElementsOf(example("changes", "output", "text").lines().toList());
+  }
+
+  private static SiteState state(String folder) throws IOException {
+    String file = folder + "/hazelgate.yaml";
+    return SiteState.of(
+        Stream.of(SiteInput.file(SAMPLES.resolve(file), file)),
+        SiteInput.file(SAMPLES.resolve("changed/device-types.yaml")));
   }
 
   private static String example(String name) throws IOException {
