@@ -1,6 +1,7 @@
 package org.headhouse.linter;
 
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
@@ -30,6 +31,29 @@ public record CheckReport(
     notifications = List.copyOf(notifications);
     rules = List.copyOf(rules);
     absent = List.copyOf(absent);
+  }
+
+  /**
+   * The same report without what concerns other files only. A result stays where a related location
+   * is in one of the files: two sites may clash because the other one changed.
+   *
+   * @param names of files, as they are called in results
+   */
+  public CheckReport only(Set<String> names) {
+    return new CheckReport(
+        results.stream().filter(result -> concerns(result, names)).toList(),
+        notifications.stream()
+            .filter(one -> one.file() == null || names.contains(one.file()))
+            .toList(),
+        files,
+        units,
+        rules,
+        absent.stream().filter(one -> names.contains(one.file())).toList());
+  }
+
+  private static boolean concerns(Result result, Set<String> names) {
+    return names.contains(result.location().file())
+        || result.related().stream().anyMatch(related -> names.contains(related.location().file()));
   }
 
   /** The results that are not accepted, were not there before, and reach a level. */

@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.headhouse.linter.baseline.Baseline;
+import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
@@ -88,7 +89,8 @@ public final class SiteLinter {
     LazySchema schema = new LazySchema();
     TransactionTimes times =
         BusyLine.times(parameter -> policy.value(BusyLine.DESCRIPTOR, parameter));
-    this.check = new SiteCheck(new Setup(rules, policy, types, limits, times), schema);
+    this.check =
+        new SiteCheck(new Setup(rules, policy, types, limits, times), schema, builder.earlier);
   }
 
   /** What is needed of a file: one byte over the limit tells that it is over. */
@@ -261,6 +263,7 @@ public final class SiteLinter {
     private Clock clock = Clock.system(ZoneId.systemDefault());
     private @Nullable ClassLoader services;
     private KnownResults known = KnownResults.NAMED_BY_POLICY;
+    private EarlierSites earlier = EarlierSites.NONE;
     private final List<Rule> extraRules = new ArrayList<>();
 
     private Builder() {}
@@ -305,6 +308,12 @@ public final class SiteLinter {
     /** The folder that the paths of inputs start at; the current one by default. */
     public Builder shownFrom(Path folder) {
       this.known = known.shownFrom(folder);
+      return this;
+    }
+
+    /** What rules on changes compare with; without it, they stay silent. */
+    public Builder before(SiteState state) {
+      this.earlier = state::earlier;
       return this;
     }
 

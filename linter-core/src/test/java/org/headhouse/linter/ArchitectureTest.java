@@ -51,14 +51,15 @@ class ArchitectureTest {
     "figures, source site line",
     "bind, source result yaml site",
     "schema, source result yaml",
+    "change, source site",
     "rule, source result site figures line",
-    "rules, source result site rule figures line",
+    "rules, source result site rule change figures line",
     "policy, source result yaml rule",
     "fix, source result yaml",
     "check, source result yaml site bind schema rule policy figures line fix",
     "draft, source result yaml site line figures",
     "baseline, source result",
-    "report, source result rule figures line"
+    "report, source result rule change figures line"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {
     String[] allowed =

@@ -21,6 +21,7 @@ import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.baseline.SitePaths;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
@@ -141,6 +142,20 @@ class ReadmeTest {
     String text = ((Draft.Made) draft).text();
     assertThat(linter.checkText("elm-row.yaml", text).results()).isEmpty();
     assertThat(text).containsSubsequence(example("draft", "output", "yaml").split("…\n", -1));
+  }
+
+  @Test
+  void theChangesShownAreThoseOfTheSampleSite() throws IOException {
+    SiteChanges changes = new SiteChanges(state("changed/before"), state("changed/after"));
+    assertThat(ChangeReport.text("changed/before", changes.all()))
+        .containsExactlyElementsOf(example("changes", "output", "text").lines().toList());
+  }
+
+  private static SiteState state(String folder) throws IOException {
+    String file = folder + "/hazelgate.yaml";
+    return SiteState.of(
+        Stream.of(SiteInput.file(SAMPLES.resolve(file), file)),
+        SiteInput.file(SAMPLES.resolve("changed/device-types.yaml")));
   }
 
   private static String example(String name) throws IOException {

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.SiteState;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -44,6 +45,10 @@ class FaultySitesTest {
         SiteLinter.builder()
             .policy(input(FAULTY.resolve("linter.yaml")))
             .deviceTypes(input(FAULTY.resolve("device-types.yaml")))
+            .before(
+                SiteState.of(
+                    Stream.of(input(FAULTY.resolve("before/altered.yaml"))),
+                    input(FAULTY.resolve("device-types.yaml"))))
             .build();
     try (Stream<Path> files = Files.walk(FAULTY.resolve("sites"))) {
       return linter.check(

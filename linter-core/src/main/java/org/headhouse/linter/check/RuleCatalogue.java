@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -17,6 +18,7 @@ public final class RuleCatalogue {
   private final Map<String, RuleDescriptor> descriptors = new LinkedHashMap<>();
   private final List<SiteRule> siteRules = new ArrayList<>();
   private final List<RepositoryRule> repositoryRules = new ArrayList<>();
+  private final List<ChangeRule> changeRules = new ArrayList<>();
 
   /**
    * @throws IllegalArgumentException for an id that two rules have, and for a rule without a
@@ -42,6 +44,8 @@ public final class RuleCatalogue {
         siteRules.add(siteRule);
       } else if (rule instanceof RepositoryRule repositoryRule) {
         repositoryRules.add(repositoryRule);
+      } else if (rule instanceof ChangeRule changeRule) {
+        changeRules.add(changeRule);
       }
     }
   }
@@ -73,6 +77,10 @@ public final class RuleCatalogue {
 
   List<SiteRule> siteRules() {
     return siteRules;
+  }
+
+  List<ChangeRule> changeRules() {
+    return changeRules;
   }
 
   /** The rules over all sites. */

@@ -3,12 +3,15 @@ package org.headhouse.linter.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RepositoryRule;
+import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
@@ -42,11 +45,19 @@ final class RuleRun {
     return notifications;
   }
 
-  // A rule may come from anywhere, so whatever it throws must not end the run.
   void run(SiteRule rule) {
+    run(rule, context -> rule.check(site, context));
+  }
+
+  void run(ChangeRule rule, Site earlier) {
+    run(rule, context -> rule.check(earlier, site, context));
+  }
+
+  // A rule may come from anywhere, so whatever it throws must not end the run.
+  private void run(Rule rule, Consumer<RuleContext> check) {
     int before = findings.size();
     try {
-      rule.check(site, new Context(rule.descriptor()));
+      check.accept(new Context(rule.descriptor()));
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {
       findings.subList(before, findings.size()).clear();
       notifications.add(RuleFailure.of(rule.descriptor().id(), site.source().path(), failure));

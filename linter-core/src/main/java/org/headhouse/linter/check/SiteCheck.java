@@ -11,6 +11,7 @@ import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.schema.SchemaCheck;
@@ -25,17 +26,25 @@ public final class SiteCheck {
   private final Setup setup;
   private final Leveller leveller;
   private final List<SiteRule> rules;
+  private final List<ChangeRule> changeRules;
+  private final EarlierSites earlier;
   private final Supplier<SchemaCheck> schema;
 
   /**
    * @param schema asked for the site's schema once a file is in doubt
+   * @param earlier what rules on changes compare with
    */
-  public SiteCheck(Setup setup, Supplier<SchemaCheck> schema) {
+  public SiteCheck(Setup setup, Supplier<SchemaCheck> schema, EarlierSites earlier) {
+    this.earlier = earlier;
     this.setup = setup;
     this.schema = schema;
     this.leveller = new Leveller(setup.rules(), setup.policy(), true);
     this.rules =
         setup.rules().siteRules().stream()
+            .filter(rule -> setup.policy().level(rule.descriptor()) != Level.NONE)
+            .toList();
+    this.changeRules =
+        setup.rules().changeRules().stream()
             .filter(rule -> setup.policy().level(rule.descriptor()) != Level.NONE)
             .toList();
   }
@@ -61,8 +70,12 @@ public final class SiteCheck {
     Site site = bound.model();
     RuleRun run = new RuleRun(site, setup, today);
     rules.forEach(run::run);
+    Site before = earlier.of(site);
+    if (before != null) {
+      changeRules.forEach(rule -> run.run(rule, before));
+    }
     findings.addAll(run.findings());
-    Suppressions suppressions = new Suppressions(site, setup.rules(), today);
+    Suppressions suppressions = new Suppressions(site, setup.rules(), today, before != null);
     List<FileOutcome.Key> keys = keys(site, root, run, suppressions);
     List<Notification> notifications = new ArrayList<>(run.notifications());
     if (bound.doubtful() && faults.isEmpty()) {

@@ -21,12 +21,17 @@ import org.jspecify.annotations.Nullable;
 final class Suppressions {
   private final Site site;
   private final RuleCatalogue rules;
+  private final boolean compared;
   private final List<SuppressionEntry> active = new ArrayList<>();
   private final List<SuppressionEntry> expired = new ArrayList<>();
   private final Set<SuppressionEntry> used = Collections.newSetFromMap(new IdentityHashMap<>());
   private final List<Finding> findings = new ArrayList<>();
 
-  Suppressions(Site site, RuleCatalogue rules, LocalDate today) {
+  /**
+   * @param compared whether rules on changes were run, so that what they do not find is not there
+   */
+  Suppressions(Site site, RuleCatalogue rules, LocalDate today, boolean compared) {
+    this.compared = compared;
     this.site = site;
     this.rules = rules;
     site.suppressions().forEach(entry -> sort(entry, today));
@@ -97,7 +102,7 @@ final class Suppressions {
     List<Finding> all = new ArrayList<>(findings);
     for (SuppressionEntry entry : active) {
       // An item that is not there is told as such, and once corrected the entry may well be needed.
-      if (!used.contains(entry) && namesAnItem(entry)) {
+      if (!used.contains(entry) && namesAnItem(entry) && wasRun(entry.rule().or(""))) {
         all.add(unused(entry, entry.rule().or("")));
       }
     }
@@ -105,6 +110,11 @@ final class Suppressions {
       all.add(expired(entry, entry.rule().or(""), used.contains(entry)));
     }
     return all;
+  }
+
+  private boolean wasRun(String rule) {
+    return compared
+        || rules.changeRules().stream().noneMatch(one -> one.descriptor().id().equals(rule));
   }
 
   private boolean namesAnItem(SuppressionEntry entry) {

@@ -1,4 +1,6 @@
-/** The forms in which results are told: text, SARIF 2.1.0, JUnit XML. */
+/**
+ * The forms in which results and changes are told: text, SARIF 2.1.0, JUnit XML, Markdown, JSON.
+ */
 @NullMarked
 package org.headhouse.linter.report;
 

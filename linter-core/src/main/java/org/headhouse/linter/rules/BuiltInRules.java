@@ -14,6 +14,9 @@ import org.headhouse.linter.rules.cable.LengthUnknown;
 import org.headhouse.linter.rules.cable.TooLong;
 import org.headhouse.linter.rules.cable.TooThin;
 import org.headhouse.linter.rules.cable.Unshielded;
+import org.headhouse.linter.rules.change.Readdressed;
+import org.headhouse.linter.rules.change.RecordKept;
+import org.headhouse.linter.rules.change.RemovedUnit;
 import org.headhouse.linter.rules.commissioning.FutureDate;
 import org.headhouse.linter.rules.commissioning.MeasuredOff;
 import org.headhouse.linter.rules.commissioning.MissingRecord;
@@ -150,6 +153,9 @@ public final class BuiltInRules {
           new UnseenUnit(),
           new MeasuredOff(),
           new FutureDate(),
+          new Readdressed(),
+          new RemovedUnit(),
+          new RecordKept(),
           new FileName(),
           new DuplicateId(),
           new Unused(),

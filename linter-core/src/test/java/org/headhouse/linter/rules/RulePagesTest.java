@@ -13,6 +13,7 @@ import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Fixing;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.SiteState;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
@@ -53,7 +54,7 @@ class RulePagesTest {
   void theFirstExampleBreaksThatRuleThere(String id) throws IOException {
     RulePage.Section section = failing(id);
     Marked marked = Marked.of(section.block("yaml"));
-    List<Result> results = open(check(marked.text, section.block("yaml device-types")));
+    List<Result> results = open(check(marked.text, section));
     assertThat(results).extracting(Result::rule).containsExactly(id);
     Region region = results.get(0).location().region();
     assertThat(region.startLine()).as("line of %s", results).isEqualTo(marked.line);
@@ -66,7 +67,7 @@ class RulePagesTest {
   @MethodSource("idsWithExamples")
   void theSecondExampleIsClean(String id) throws IOException {
     RulePage.Section section = RulePage.of(id).section("Keeps the rule");
-    CheckReport report = check(section.block("yaml"), section.block("yaml device-types"));
+    CheckReport report = check(section.block("yaml"), section);
     assertThat(open(report)).isEmpty();
     assertThat(report.notifications()).isEmpty();
   }
@@ -76,15 +77,15 @@ class RulePagesTest {
   @MethodSource("idsWithExamples")
   void theFixMakesTheSecondExampleOfTheFirst(String id) throws IOException {
     String failing = Marked.of(failing(id).block("yaml")).text;
-    String types = failing(id).block("yaml device-types");
-    Fix fix = open(check(failing, types)).get(0).fix();
+    RulePage.Section settings = failing(id);
+    Fix fix = open(check(failing, settings)).get(0).fix();
     String section = RulePage.of(id).section("Fix").text().strip();
     if (fix == null) {
       assertThat(section).isEmpty();
       return;
     }
     assertThat(section.toLowerCase(Locale.ROOT)).startsWith(fix.kind().word());
-    assertThat(Fixing.fix(linter(types), "example.yaml", failing, fix.kind()))
+    assertThat(Fixing.fix(linter(settings), "example.yaml", failing, fix.kind()))
         .isEqualTo(RulePage.of(id).section("Keeps the rule").block("yaml"));
   }
 
@@ -109,14 +110,20 @@ class RulePagesTest {
     return report.results().stream().filter(result -> !result.suppressed()).toList();
   }
 
-  private static CheckReport check(String site, String types) throws IOException {
-    return linter(types).checkText("example.yaml", site);
+  private static CheckReport check(String site, RulePage.Section section) throws IOException {
+    return linter(section).checkText("example.yaml", site);
   }
 
-  private static SiteLinter linter(String types) throws IOException {
+  /** With the device types and the earlier state that the section has. */
+  private static SiteLinter linter(RulePage.Section section) throws IOException {
     SiteLinter.Builder builder = SiteLinter.builder();
+    String types = section.block("yaml device-types");
     if (!types.isEmpty()) {
       builder.deviceTypes(SiteInput.text("device-types.yaml", types));
+    }
+    String before = section.block("yaml before");
+    if (!before.isEmpty()) {
+      builder.before(SiteState.of(Stream.of(SiteInput.text("example.yaml", before)), null));
     }
     return builder.build();
   }

@@ -2,6 +2,7 @@ package org.headhouse.linter.maven;
 
 import java.io.File;
 import java.util.List;
+import java.util.Set;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
@@ -40,6 +41,20 @@ public final class CheckMojo extends SitesMojo {
   @Parameter(property = "linter.baseline")
   private @Nullable File baseline;
 
+  /** A revision of the git repository with which rules on changes compare. */
+  @Parameter(property = "linter.since")
+  private @Nullable String since;
+
+  /**
+   * Whether to tell only of sites that differ from linter.since; of all where device types or
+   * policy differ.
+   */
+  @Parameter(property = "linter.changedOnly", defaultValue = "false")
+  private boolean changedOnly;
+
+  private @Nullable Revision revision;
+  private @Nullable Set<String> changed;
+
   @Override
   void useBaseline(SiteLinter.Builder builder) {
     if (baseline != null) {
@@ -51,6 +66,29 @@ public final class CheckMojo extends SitesMojo {
   void checkParameters() throws MojoExecutionException {
     failing();
     printed();
+    if (changedOnly && since == null) {
+      throw new MojoExecutionException(
+          "linter.changedOnly needs linter.since: write for example -Dlinter.since=origin/main");
+    }
+  }
+
+  @Override
+  void compare(SiteLinter.Builder builder, FoundSites found) throws MojoExecutionException {
+    if (since != null) {
+      revision = Revision.open(found.sites(), since);
+      EarlierFiles earlier = new EarlierFiles(revision, found, this::shown);
+      builder.before(earlier.state());
+      if (changedOnly) {
+        changed = earlier.changed();
+      }
+    }
+  }
+
+  @Override
+  void close() {
+    if (revision != null) {
+      revision.close();
+    }
   }
 
   private Level failing() throws MojoExecutionException {
@@ -64,12 +102,30 @@ public final class CheckMojo extends SitesMojo {
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs)
       throws MojoExecutionException, MojoFailureException {
-    CheckReport report = linter.check(inputs.stream(), new ProgressLog(getLog(), inputs.size()));
+    CheckReport report =
+        only(linter.check(inputs.stream(), new ProgressLog(getLog(), inputs.size())));
     ConsoleReport console = new ConsoleReport(getLog(), printed());
     console.print(report);
     console.printAbsent(report.absent());
     write(report);
     console.failOn(report, failing());
+  }
+
+  /** What is told where only changes are asked for. */
+  private CheckReport only(CheckReport report) {
+    if (changed == null) {
+      return report;
+    }
+    getLog()
+        .info(
+            "Only what differs from "
+                + since
+                + " is told: "
+                + changed.size()
+                + " of "
+                + report.files()
+                + " files.");
+    return report.only(changed);
   }
 
   private void write(CheckReport report) throws MojoExecutionException {

@@ -45,11 +45,19 @@ record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   }
 
   private static @Nullable Path usual(Path sites, String name) {
-    return places(sites)
-        .map(place -> place.resolve(name))
-        .filter(Files::isRegularFile)
-        .findFirst()
-        .orElse(null);
+    return usualPlaces(sites, name).filter(Files::isRegularFile).findFirst().orElse(null);
+  }
+
+  /** Where a file of a name is looked for, the first place first, whether it is there or not. */
+  static Stream<Path> usualPlaces(Path sites, String name) {
+    return places(sites.toAbsolutePath().normalize()).map(place -> place.resolve(name));
+  }
+
+  /** Where either file may have been in another state of the repository. */
+  static List<Path> usualPlaces(Path sites) {
+    return Stream.of("linter.yaml", "device-types.yaml")
+        .flatMap(name -> usualPlaces(sites, name))
+        .toList();
   }
 
   /**

@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.PatternSyntaxException;
 import org.apache.maven.plugin.MojoExecutionException;
-import org.codehaus.plexus.util.SelectorUtils;
 
 /**
  * Finds the files of sites in a folder. Links are followed, and what is hidden by a dot in front of
@@ -27,17 +26,15 @@ final class SiteFiles {
   private static final int DEEPEST = 100;
 
   private final Path folder;
-  private final List<String> includes;
-  private final List<String> excludes;
+  private final SiteNames sites;
   private final Set<Path> others;
 
   /**
    * @param others files that may lie in the folder and are no sites
    */
-  SiteFiles(Path folder, List<String> includes, List<String> excludes, List<Path> others) {
+  SiteFiles(Path folder, SiteNames sites, List<Path> others) {
     this.folder = folder;
-    this.includes = includes.stream().map(SiteFiles::pattern).toList();
-    this.excludes = excludes.stream().map(SiteFiles::pattern).toList();
+    this.sites = sites;
     this.others = new HashSet<>(others.stream().map(SiteFiles::real).toList());
   }
 
@@ -90,11 +87,7 @@ final class SiteFiles {
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
       String name = root.relativize(file).toString().replace('\\', '/');
-      if (isFile(file, attributes)
-          && !isHidden(file)
-          && matchesAny(includes, name)
-          && !matchesAny(excludes, name)
-          && !others.contains(real(file))) {
+      if (isFile(file, attributes) && sites.matches(name) && !others.contains(real(file))) {
         names.add(name);
       }
       return FileVisitResult.CONTINUE;
@@ -108,16 +101,6 @@ final class SiteFiles {
 
   private static boolean isHidden(Path path) {
     return path.getFileName().toString().startsWith(".");
-  }
-
-  private static boolean matchesAny(List<String> patterns, String name) {
-    return patterns.stream().anyMatch(pattern -> SelectorUtils.matchPath(pattern, name, "/", true));
-  }
-
-  /** With forward slashes; the name of a folder stands for all that is in it. */
-  private static String pattern(String written) {
-    String pattern = written.strip().replace('\\', '/');
-    return pattern.endsWith("/") ? pattern + "**" : pattern;
   }
 
   /** The one path of a file that may be reached by several. */

@@ -72,10 +72,28 @@ abstract class SitesMojo extends AbstractMojo {
       throw new MojoExecutionException("linter.threads cannot be " + threads + ": write 1 or more");
     }
     checkParameters();
-    settings = SettingsFiles.find(sites.toPath(), policy, deviceTypes);
-    List<Path> files = files();
+    settings = settings(sites.toPath());
+    SiteNames names = new SiteNames(includes, excludes);
+    List<Path> files = files(sites.toPath(), names, settings);
     tell();
-    run(linter(files.size()), files.stream().map(this::input).toList());
+    FoundSites found = new FoundSites(sites.toPath(), names, files, settings);
+    SiteLinter.Builder builder = builder(files.size());
+    try {
+      compare(builder, found);
+      run(Linters.build(builder), inputs(files));
+    } finally {
+      close();
+    }
+  }
+
+  /** Looks up what the goal compares with. */
+  void compare(SiteLinter.Builder builder, FoundSites found) throws MojoExecutionException {
+    // Most goals compare with nothing.
+  }
+
+  /** Lets go of what the goal compares with. */
+  void close() {
+    // There is nothing by default.
   }
 
   /** Looks at the parameters of the goal itself, before anything is read. */
@@ -127,22 +145,28 @@ abstract class SitesMojo extends AbstractMojo {
     return BuildFolder.of(basedir).path().resolve(shown);
   }
 
-  private List<Path> files() throws MojoExecutionException {
-    Path path = sites.toPath();
+  /** The files that hold for all sites of a folder. */
+  final SettingsFiles settings(Path folder) throws MojoExecutionException {
+    return SettingsFiles.find(folder, policy, deviceTypes);
+  }
+
+  /** The sites of a folder, or the one file that it is. */
+  final List<Path> files(Path path, SiteNames names, SettingsFiles settings)
+      throws MojoExecutionException {
     if (Files.isRegularFile(path)) {
       return List.of(path);
     }
     if (!Files.isDirectory(path)) {
       throw new MojoExecutionException(
           "linter.sites names "
-              + sites
+              + path
               + ", which does not exist: write the folder of the sites, or one file");
     }
-    List<Path> files = new SiteFiles(path, includes, excludes, settings.all()).find();
+    List<Path> files = new SiteFiles(path, names, settings.all()).find();
     if (files.isEmpty() && !allowEmpty) {
       throw new MojoExecutionException(
           "no file in "
-              + sites
+              + path
               + " matches "
               + String.join(", ", includes)
               + ": correct linter.sites or linter.includes, or set linter.allowEmpty to true");
@@ -150,7 +174,7 @@ abstract class SitesMojo extends AbstractMojo {
     return files;
   }
 
-  private SiteLinter linter(int files) throws MojoExecutionException {
+  private SiteLinter.Builder builder(int files) {
     int number = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     // More threads than files would be started for nothing.
     SiteLinter.Builder builder = SiteLinter.builder().threads(Math.max(1, Math.min(number, files)));
@@ -162,10 +186,15 @@ abstract class SitesMojo extends AbstractMojo {
     }
     builder.shownFrom(basedir.toPath());
     useBaseline(builder);
-    return Linters.build(builder);
+    return builder;
   }
 
-  private SiteInput input(Path file) {
+  /** Files as they are read and shown. */
+  final List<SiteInput> inputs(List<Path> files) {
+    return files.stream().map(this::input).toList();
+  }
+
+  final SiteInput input(Path file) {
     return SiteInput.file(file, shown(file));
   }
 }

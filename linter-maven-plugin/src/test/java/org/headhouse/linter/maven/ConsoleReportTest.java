@@ -38,6 +38,7 @@ class ConsoleReportTest {
         List.of(),
         accepted,
         null,
+        null,
         null);
   }
 

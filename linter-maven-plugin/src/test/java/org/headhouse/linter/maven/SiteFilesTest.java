@@ -48,7 +48,7 @@ class SiteFilesTest {
 
   private List<String> find(List<String> includes, List<String> excludes, Path... others)
       throws MojoExecutionException {
-    return names(new SiteFiles(sites, includes, excludes, List.of(others)).find());
+    return names(new SiteFiles(sites, new SiteNames(includes, excludes), List.of(others)).find());
   }
 
   @ParameterizedTest
@@ -109,14 +109,14 @@ class SiteFilesTest {
   @Test
   void theFolderItselfMayBeALink() throws IOException, MojoExecutionException {
     Path link = Files.createSymbolicLink(temporary.resolve("link"), sites);
-    assertThat(new SiteFiles(link, List.of("*.yaml"), List.of(), List.of()).find())
+    assertThat(new SiteFiles(link, new SiteNames(List.of("*.yaml"), List.of()), List.of()).find())
         .containsExactly(link.resolve("alder.yaml"));
   }
 
   @Test
   void theFolderItselfMayHaveADotInFront() throws IOException, MojoExecutionException {
     Path hidden = sites.resolve(".fern");
-    assertThat(new SiteFiles(hidden, USUAL, List.of(), List.of()).find())
+    assertThat(new SiteFiles(hidden, new SiteNames(USUAL, List.of()), List.of()).find())
         .containsExactly(hidden.resolve("gorse.yaml"));
   }
 
@@ -132,7 +132,8 @@ class SiteFilesTest {
   @Test
   void aFolderThatIsNotThereIsNamed() {
     Path missing = temporary.resolve("missing");
-    assertThatThrownBy(() -> new SiteFiles(missing, USUAL, List.of(), List.of()).find())
+    assertThatThrownBy(
+            () -> new SiteFiles(missing, new SiteNames(USUAL, List.of()), List.of()).find())
         .isInstanceOf(MojoExecutionException.class)
         .hasMessage("the folder of sites cannot be read: " + missing + ": it does not exist");
   }

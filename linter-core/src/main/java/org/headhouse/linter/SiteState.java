@@ -1,0 +1,114 @@
+package org.headhouse.linter;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.headhouse.linter.check.RuleCatalogue;
+import org.headhouse.linter.check.SettingsCheck;
+import org.headhouse.linter.check.SiteReader;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.rules.BuiltInRules;
+import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.source.Limits;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The sites of one state of a repository, such as an earlier revision. Only their ids are kept; a
+ * site is read again when it is asked for.
+ */
+public final class SiteState {
+
+  /**
+   * A file of the state.
+   *
+   * @param id of its site, or null where it has none that is understood
+   * @param readable whether it can be read as YAML
+   */
+  record Entry(SiteInput input, @Nullable String id, boolean readable) {}
+
+  private final SiteReader reader;
+  private final Limits limits;
+  private final List<Entry> entries = new ArrayList<>();
+  private final Map<String, Entry> byId = new HashMap<>();
+  private final Map<String, Entry> byPath = new HashMap<>();
+  private final List<Notification> troubles = new ArrayList<>();
+
+  private SiteState(DeviceTypes types, Limits limits) {
+    this.reader = new SiteReader(types, limits);
+    this.limits = limits;
+  }
+
+  /**
+   * Looks through the files of a state.
+   *
+   * @param deviceTypes those of that state, or null
+   * @throws IOException where the device types cannot be read
+   */
+  public static SiteState of(Stream<SiteInput> sites, @Nullable SiteInput deviceTypes)
+      throws IOException {
+    Limits limits = Limits.DEFAULT;
+    DeviceTypes types =
+        deviceTypes == null
+            ? DeviceTypes.NONE
+            : new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
+                .deviceTypes(deviceTypes.path(), SiteLinter.read(deviceTypes, limits));
+    SiteState state = new SiteState(types, limits);
+    sites.forEachOrdered(state::add);
+    return state;
+  }
+
+  private void add(SiteInput input) {
+    SingleFile.Attempt<Site> attempt = SingleFile.attempt(input, limits, reader::read);
+    if (attempt.trouble() != null) {
+      troubles.add(attempt.trouble());
+    }
+    Site site = attempt.outcome();
+    Entry entry = new Entry(input, site == null ? null : site.id().orNull(), site != null);
+    entries.add(entry);
+    byPath.putIfAbsent(input.path(), entry);
+    if (entry.id() != null) {
+      byId.putIfAbsent(entry.id(), entry);
+    }
+  }
+
+  /** What kept files from being read. */
+  public List<Notification> troubles() {
+    return List.copyOf(troubles);
+  }
+
+  List<Entry> entries() {
+    return entries;
+  }
+
+  @Nullable Entry withId(@Nullable String id) {
+    return id == null ? null : byId.get(id);
+  }
+
+  @Nullable Entry at(String path) {
+    return byPath.get(path);
+  }
+
+  /** The site of a file, or null where it cannot be read. */
+  @Nullable Site read(Entry entry) {
+    return SingleFile.attempt(entry.input(), limits, reader::read).outcome();
+  }
+
+  /** The bytes of a file; none where it cannot be read. */
+  byte[] bytes(Entry entry) {
+    byte[] bytes = SingleFile.attempt(entry.input(), limits, (path, read) -> read).outcome();
+    return bytes == null ? new byte[0] : bytes;
+  }
+
+  /** What a site of a later state was here: the one with its id, else the one at its path. */
+  @Nullable Site earlier(Site later) {
+    Entry entry = withId(later.id().orNull());
+    if (entry == null) {
+      entry = at(later.source().path());
+    }
+    return entry == null ? null : read(entry);
+  }
+}

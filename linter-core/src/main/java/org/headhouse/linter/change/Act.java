@@ -1,0 +1,43 @@
+package org.headhouse.linter.change;
+
+import org.jspecify.annotations.Nullable;
+
+/** One thing that is done by hand at an item whose supply is isolated. */
+public sealed interface Act {
+
+  /**
+   * A cable is taken off.
+   *
+   * @param onward whether it is the one that leads away from the head unit
+   * @param other the item at its other end
+   */
+  record TakeOff(boolean onward, String other) implements Act {}
+
+  /**
+   * A cable is landed.
+   *
+   * @param onward whether it is the one that leads away from the head unit
+   * @param other the item at its other end
+   * @param length as the file has it, or null
+   */
+  record Land(boolean onward, String other, @Nullable String length) implements Act {}
+
+  /** A terminator is fitted, removed or exchanged. */
+  record Terminate(Change termination) implements Act {}
+
+  /** Something else on the terminals: conductors, pair, stub, module, bias, weather station. */
+  record Fit(Change change) implements Act {}
+
+  /** The cable to the next item is replaced by another. */
+  record Replace(String other, Change cable) implements Act {}
+
+  /** A unit or repeater leaves for good. */
+  record TakeOut() implements Act {}
+
+  /**
+   * A unit is on the line from now on.
+   *
+   * @param address with which it answers
+   */
+  record SwitchOn(int address) implements Act {}
+}

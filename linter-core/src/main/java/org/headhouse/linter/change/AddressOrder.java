@@ -1,0 +1,156 @@
+package org.headhouse.linter.change;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * The order in which units on a live line get other addresses, so that no two ever share one.
+ *
+ * <p>An address can be taken once its holder has left it. Units that wait for each other make a
+ * path, which is gone through from its free end, or a cycle, which is broken by a spare address.
+ * Every unit that moves is set once, and one unit of each cycle twice; fewer cannot do, since in a
+ * cycle no unit can take its address first.
+ */
+final class AddressOrder {
+  private static final int HIGHEST = 255;
+  private static final int HIGHEST_OF_THE_STANDARD = 247; // Modbus over Serial Line V1.02, 2.2
+
+  /**
+   * A unit that stays on the line.
+   *
+   * @param place on the chain
+   * @param limit the highest address that it can be set to
+   * @param head whether it is the head unit
+   * @param visitedAnyway whether there is other work at it
+   */
+  record Seat(int place, int from, int to, int limit, boolean head, boolean visitedAnyway) {}
+
+  /** Why a unit is set. */
+  enum Kind {
+    FINAL,
+    SPARE,
+    /** No address is free: it is set while it is off the line. */
+    ASIDE,
+    /** It comes back with the address that it was set to. */
+    BACK
+  }
+
+  /** One setting of one unit. */
+  record Turn(int place, int from, int to, Kind kind) {}
+
+  /**
+   * @param paths in any order and mixed, but each in its own order
+   * @param cycles each to be done as a whole before the next, so that one spare address does
+   */
+  record Sequences(List<List<Turn>> paths, List<List<Turn>> cycles) {}
+
+  private final Map<Integer, Seat> holders = new HashMap<>();
+  private final Set<Integer> taken = new HashSet<>();
+  private final Set<Integer> avoided;
+
+  private AddressOrder(List<Seat> seats, Set<Integer> held, Set<Integer> avoided) {
+    this.avoided = avoided;
+    this.taken.addAll(held);
+    for (Seat seat : seats) {
+      holders.put(seat.from(), seat);
+      taken.add(seat.to());
+    }
+  }
+
+  /**
+   * @param seats all units that are on the line all the time, with different addresses in either
+   *     state
+   * @param held addresses of other units on the line, which no seat is to take
+   * @param avoided addresses that are better not used meanwhile
+   */
+  static Sequences of(List<Seat> seats, Set<Integer> held, Set<Integer> avoided) {
+    AddressOrder order = new AddressOrder(seats, held, avoided);
+    List<List<Turn>> paths = new ArrayList<>();
+    List<List<Turn>> cycles = new ArrayList<>();
+    Set<Seat> done = new HashSet<>();
+    for (Seat seat : seats) {
+      // A path starts at an address that nobody takes.
+      if (seat.from() != seat.to() && !order.taken.contains(seat.from())) {
+        paths.add(order.path(seat, done));
+      }
+    }
+    for (Seat seat : seats) {
+      if (seat.from() != seat.to() && !done.contains(seat)) {
+        cycles.add(order.cycle(order.ring(seat, done)));
+      }
+    }
+    return new Sequences(List.copyOf(paths), List.copyOf(cycles));
+  }
+
+  private List<Turn> path(Seat start, Set<Seat> done) {
+    List<Turn> turns = new ArrayList<>();
+    for (Seat seat = start; seat != null; seat = holders.get(seat.to())) {
+      done.add(seat);
+      turns.add(0, turn(seat));
+    }
+    return List.copyOf(turns);
+  }
+
+  /** The units of a cycle: each takes the address of the next. */
+  private List<Seat> ring(Seat start, Set<Seat> done) {
+    List<Seat> ring = new ArrayList<>();
+    for (Seat seat = start; seat != null && done.add(seat); seat = holders.get(seat.to())) {
+      ring.add(seat);
+    }
+    return ring;
+  }
+
+  private List<Turn> cycle(List<Seat> ring) {
+    Seat first =
+        ring.stream()
+            .min(
+                Comparator.comparing((Seat seat) -> spare(seat).isEmpty())
+                    .thenComparing(Seat::head)
+                    .thenComparing(seat -> !seat.visitedAnyway())
+                    .thenComparing(Seat::place))
+            .orElseThrow();
+    Optional<Integer> spare = spare(first);
+    List<Turn> turns = new ArrayList<>();
+    turns.add(
+        spare.isPresent()
+            ? new Turn(first.place(), first.from(), spare.get(), Kind.SPARE)
+            : new Turn(first.place(), first.from(), first.to(), Kind.ASIDE));
+    // Its address is free: the one that wants it goes next, and so on round the ring.
+    int at = ring.indexOf(first);
+    for (int back = 1; back < ring.size(); back++) {
+      turns.add(turn(ring.get(Math.floorMod(at - back, ring.size()))));
+    }
+    turns.add(
+        spare.isPresent()
+            ? new Turn(first.place(), spare.get(), first.to(), Kind.FINAL)
+            : new Turn(first.place(), first.to(), first.to(), Kind.BACK));
+    return List.copyOf(turns);
+  }
+
+  private static Turn turn(Seat seat) {
+    return new Turn(seat.place(), seat.from(), seat.to(), Kind.FINAL);
+  }
+
+  /**
+   * An address for a unit that nobody has once the paths are gone through: one of the standard's,
+   * the next above all that are in use where it can be.
+   */
+  private Optional<Integer> spare(Seat seat) {
+    int highestTaken = taken.stream().mapToInt(Integer::intValue).max().orElse(0);
+    return IntStream.rangeClosed(1, Math.min(seat.limit(), HIGHEST))
+        .filter(address -> !taken.contains(address))
+        .boxed()
+        .min(
+            Comparator.comparing((Integer address) -> address > HIGHEST_OF_THE_STANDARD)
+                .thenComparing(avoided::contains)
+                .thenComparing(address -> address < highestTaken)
+                .thenComparing(Comparator.naturalOrder()));
+  }
+}

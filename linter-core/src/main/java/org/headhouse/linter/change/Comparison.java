@@ -1,0 +1,103 @@
+package org.headhouse.linter.change;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.CommModule;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
+import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
+
+/** Compares two states of a site. */
+public final class Comparison {
+  private Comparison() {}
+
+  /** All that differs, and the work that leads from one state to the other. */
+  public static SiteChange.Changed of(Site before, Site after) {
+    List<Member> members = Members.of(before, after);
+    List<Difference> differences = Differences.between(before, after, members);
+    return new SiteChange.Changed(
+        id(after),
+        after.source().path(),
+        before.source().path(),
+        differences,
+        work(before, after, Chains.of(members), differences),
+        Consequences.of(before, after, differences));
+  }
+
+  /** The id of a site, or the path of its file where it has none. */
+  public static String id(Site site) {
+    return site.id().optional().orElse(site.source().path());
+  }
+
+  private static FieldWork work(
+      Site before, Site after, Chains chains, List<Difference> differences) {
+    String trouble = trouble(before);
+    if (trouble != null) {
+      return new FieldWork.None(
+          "in the earlier state " + trouble + ": put the line in order first");
+    }
+    trouble = trouble(after);
+    if (trouble != null) {
+      return new FieldWork.None("in the later state " + trouble + ": check and correct it first");
+    }
+    List<Step> steps = WorkPlanner.steps(before, after, chains);
+    return new FieldWork.Plan(steps, remarks(before, chains, differences, !steps.isEmpty()));
+  }
+
+  private static List<String> remarks(
+      Site before, Chains chains, List<Difference> differences, boolean work) {
+    List<String> remarks = new ArrayList<>();
+    if (work && !before.stage().is(Stage.COMMISSIONED)) {
+      remarks.add(
+          "The earlier state is planned: where nothing is set up yet, set it up as the file says;"
+              + " the order is for a line that is live.");
+    }
+    if (work && !LineState.of(chains, Set.copyOf(chains.all().members())).isWhole()) {
+      remarks.add(
+          "The later state has a segment without a terminator at each end, or with one more:"
+              + " check it before you go.");
+    }
+    if (differences.stream()
+        .anyMatch(
+            one ->
+                one instanceof Difference.LineSet line
+                    && line.setting().what().startsWith("cable."))) {
+      remarks.add(
+          "The cable is written differently: where it is really another, lay it beside the old one"
+              + " and land it in one go, with the supply of all units isolated.");
+    }
+    return remarks;
+  }
+
+  /** What makes an order of work impossible: units that cannot be told apart. */
+  private static @Nullable String trouble(Site site) {
+    if (site.items().isEmpty()) {
+      return "there is no chain";
+    }
+    Set<String> names = new HashSet<>();
+    Set<Integer> addresses = new HashSet<>();
+    for (ChainItem item : site.items()) {
+      String name = item.name().orNull();
+      if (name == null) {
+        return item.called() + " has no name";
+      }
+      if (!names.add(name)) {
+        return "the name \"" + name + "\" is used twice";
+      }
+      if (item instanceof Unit unit && !unit.commModule().is(CommModule.ABSENT)) {
+        Integer address = unit.address().orNull();
+        if (address == null) {
+          return "\"" + name + "\" has no address";
+        }
+        if (!addresses.add(address)) {
+          return "address " + address + " is used twice";
+        }
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,54 @@
+package org.headhouse.linter.change;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One thing in which two states of a site differ. Items of the chain have their later name; those
+ * that left have the one they had.
+ */
+public sealed interface Difference {
+
+  /**
+   * An item that was not there.
+   *
+   * @param previous the item before it on the chain, or null for the first
+   */
+  record Added(String item, ItemKind kind, @Nullable String previous) implements Difference {}
+
+  /**
+   * An item that is no longer there.
+   *
+   * @param previous the item that was before it on the chain, or null for the first
+   */
+  record Removed(String item, ItemKind kind, @Nullable String previous) implements Difference {}
+
+  /** An item with another name. */
+  record Renamed(String item, String from) implements Difference {}
+
+  /** A unit with another server address. */
+  record Readdressed(String item, int from, int to) implements Difference {}
+
+  /** A unit with another role. */
+  record RoleChanged(String item, Change role) implements Difference {}
+
+  /** Another neighbour, cable, conductor, way round of the pair, or branch. */
+  record Rewired(String item, Change wiring) implements Difference {}
+
+  /** Another terminator: fitted, removed, or of another value. */
+  record Terminated(String item, Change termination) implements Difference {}
+
+  /** Other bias resistors: fitted, removed, or of another value. */
+  record Rebiased(String item, Change bias) implements Difference {}
+
+  /** A reading that is taken from elsewhere; the key is the reading. */
+  record Resourced(String item, Change source) implements Difference {}
+
+  /** Another setting of a unit, which neither the line nor the readings depend on. */
+  record ItemSet(String item, Change setting) implements Difference {}
+
+  /** Another setting of the whole line. */
+  record LineSet(Change setting) implements Difference {}
+
+  /** Anything else that is written of the site. */
+  record SiteSet(Change setting) implements Difference {}
+}

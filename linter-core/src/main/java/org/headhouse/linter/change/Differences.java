@@ -1,0 +1,99 @@
+package org.headhouse.linter.change;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.site.Cable;
+import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Supervision;
+import org.headhouse.linter.site.WeatherStation;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.Region;
+import org.jspecify.annotations.Nullable;
+
+/** Tells in what two states of a site differ. What is not understood is not told as changed. */
+public final class Differences {
+  private static final Place NOWHERE = Place.at(Region.START_OF_FILE);
+
+  private final List<Difference> found = new ArrayList<>();
+
+  private Differences() {}
+
+  /** All differences: of the site, of the line, then of the items along the chain. */
+  public static List<Difference> between(Site before, Site after) {
+    return between(before, after, Members.of(before, after));
+  }
+
+  static List<Difference> between(Site before, Site after, List<Member> members) {
+    Differences differences = new Differences();
+    differences.site(before, after);
+    differences.line(before.line().orNull(), after.line().orNull());
+    ItemDifferences items = new ItemDifferences(before, after, Chains.of(members));
+    members.forEach(member -> differences.found.addAll(items.of(member)));
+    return List.copyOf(differences.found);
+  }
+
+  private void site(Site before, Site after) {
+    site("site", before.id(), after.id());
+    site("title", before.title(), after.title());
+    site("customer", before.customer(), after.customer());
+    site("stage", before.stage(), after.stage());
+    station(before.weatherStation().orNull(), after.weatherStation().orNull());
+    supervision(before.supervision().orNull(), after.supervision().orNull());
+    site(
+        "commissioning.date",
+        in(before.commissioning().orNull(), record -> record.date()),
+        in(after.commissioning().orNull(), record -> record.date()));
+  }
+
+  private void station(@Nullable WeatherStation before, @Nullable WeatherStation after) {
+    site("weather-station.at", in(before, WeatherStation::at), in(after, WeatherStation::at));
+    site(
+        "weather-station.readings",
+        in(before, WeatherStation::readings),
+        in(after, WeatherStation::readings));
+    site(
+        "weather-station.maximum-age",
+        in(before, WeatherStation::maximumAge),
+        in(after, WeatherStation::maximumAge));
+  }
+
+  private void supervision(@Nullable Supervision before, @Nullable Supervision after) {
+    site("supervision.link", in(before, Supervision::link), in(after, Supervision::link));
+    site("supervision.zones", in(before, Supervision::zones), in(after, Supervision::zones));
+  }
+
+  private void line(@Nullable LineSettings before, @Nullable LineSettings after) {
+    if (before != null && after != null) {
+      LineChanges.serial(before, after).forEach(this::line);
+      Cable cable = before.cable().orNull();
+      Cable other = after.cable().orNull();
+      line("cable.gauge", in(cable, Cable::gauge), in(other, Cable::gauge));
+      line("cable.shielded", in(cable, Cable::shielded), in(other, Cable::shielded));
+      line("cable.impedance", in(cable, Cable::impedance), in(other, Cable::impedance));
+      LineChanges.broadcast(before, after).forEach(this::line);
+    }
+  }
+
+  private void line(String what, Setting<?> from, Setting<?> to) {
+    Written.change(what, from, to).forEach(this::line);
+  }
+
+  private void line(Change change) {
+    found.add(new Difference.LineSet(change));
+  }
+
+  private void site(String what, Setting<?> from, Setting<?> to) {
+    Written.change(what, from, to).forEach(change -> found.add(new Difference.SiteSet(change)));
+  }
+
+  private interface Part<S> {
+    Setting<?> of(S owner);
+  }
+
+  /** A setting of something that may be missing as a whole. */
+  private static <S> Setting<?> in(@Nullable S owner, Part<S> part) {
+    return owner == null ? new Setting.Missing<>(NOWHERE) : part.of(owner);
+  }
+}

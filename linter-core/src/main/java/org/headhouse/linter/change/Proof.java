@@ -1,0 +1,27 @@
+package org.headhouse.linter.change;
+
+import java.util.List;
+
+/** Tells which differences make an earlier proof of the line worthless. */
+public final class Proof {
+  private Proof() {}
+
+  /**
+   * Whether the line has to be proved again: wiring, addresses, sources or line settings differ.
+   */
+  public static boolean isDue(List<Difference> differences) {
+    return differences.stream().anyMatch(Proof::concerns);
+  }
+
+  /** Whether a difference is one of those. */
+  public static boolean concerns(Difference difference) {
+    if (difference instanceof Difference.LineSet line) {
+      return !line.setting().what().startsWith("traffic.");
+    }
+    if (difference instanceof Difference.SiteSet site) {
+      return site.setting().what().equals("weather-station.at");
+    }
+    return !(difference instanceof Difference.Renamed)
+        && !(difference instanceof Difference.ItemSet);
+  }
+}

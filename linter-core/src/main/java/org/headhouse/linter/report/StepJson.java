@@ -1,0 +1,143 @@
+package org.headhouse.linter.report;
+
+import java.util.List;
+import org.headhouse.linter.change.Act;
+import org.headhouse.linter.change.Change;
+import org.headhouse.linter.change.Step;
+import org.headhouse.linter.change.WiringPlace;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonGenerator;
+
+/** Writes a step of the field work as JSON: its kind, its values, and the sentence for people. */
+final class StepJson {
+  private final JsonGenerator json;
+
+  StepJson(JsonGenerator json) {
+    this.json = json;
+  }
+
+  void write(Step step) {
+    json.writeStartObject();
+    if (step instanceof Step.Prepare prepare) {
+      at("prepare", prepare.unit());
+      number("from", prepare.delivered());
+      json.writeNumberProperty("to", prepare.address());
+      settings(prepare.settings());
+    } else if (step instanceof Step.SwitchOff off) {
+      at("switch-off", off.unit());
+      json.writeNumberProperty("from", off.address());
+    } else if (step instanceof Step.SetAddress set) {
+      at("set-address", set.unit());
+      json.writeNumberProperty("from", set.from());
+      json.writeNumberProperty("to", set.to());
+      json.writeBooleanProperty("spare", set.spare());
+      settings(set.settings());
+    } else if (step instanceof Step.SetAside aside) {
+      at("set-aside", aside.unit());
+      json.writeNumberProperty("from", aside.from());
+      json.writeNumberProperty("to", aside.to());
+    } else if (step instanceof Step.BringBack back) {
+      at("bring-back", back.unit());
+      json.writeNumberProperty("to", back.address());
+      settings(back.settings());
+    } else if (step instanceof Step.SetUnit set) {
+      at("set-unit", set.unit());
+      settings(set.settings());
+    } else if (step instanceof Step.SetLine line) {
+      json.writeStringProperty("kind", "set-line");
+      names("units", line.units());
+      settings(line.settings());
+    } else if (step instanceof Step.Wire wire) {
+      json.writeStringProperty("kind", "wire");
+      json.writeArrayPropertyStart("places");
+      wire.places().forEach(this::place);
+      json.writeEndArray();
+      names("withoutReadings", wire.withoutReadings());
+    }
+    json.writeStringProperty("text", StepWords.of(step));
+    json.writeEndObject();
+  }
+
+  private void at(String kind, String unit) {
+    json.writeStringProperty("kind", kind);
+    json.writeStringProperty("unit", unit);
+  }
+
+  private void names(String name, List<String> names) {
+    json.writeArrayPropertyStart(name);
+    names.forEach(json::writeString);
+    json.writeEndArray();
+  }
+
+  private void settings(List<Change> settings) {
+    json.writeArrayPropertyStart("settings");
+    for (Change change : settings) {
+      json.writeStartObject();
+      change(change);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void place(WiringPlace place) {
+    json.writeStartObject();
+    json.writeStringProperty("item", place.item());
+    json.writeArrayPropertyStart("acts");
+    place.acts().forEach(this::act);
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void act(Act act) {
+    json.writeStartObject();
+    if (act instanceof Act.TakeOff off) {
+      cable("take-off", off.onward(), off.other());
+    } else if (act instanceof Act.Land land) {
+      cable("land", land.onward(), land.other());
+      text("length", land.length());
+    } else if (act instanceof Act.Terminate terminate) {
+      json.writeStringProperty("kind", "terminate");
+      change(terminate.termination());
+    } else if (act instanceof Act.Replace replace) {
+      cable("replace", true, replace.other());
+      change(replace.cable());
+    } else if (act instanceof Act.Fit fit) {
+      json.writeStringProperty("kind", "fit");
+      change(fit.change());
+    } else if (act instanceof Act.SwitchOn on) {
+      json.writeStringProperty("kind", "switch-on");
+      json.writeNumberProperty("address", on.address());
+    } else {
+      json.writeStringProperty("kind", "take-out");
+    }
+    json.writeEndObject();
+  }
+
+  private void cable(String kind, boolean onward, String other) {
+    json.writeStringProperty("kind", kind);
+    json.writeStringProperty("cable", onward ? "to" : "from");
+    json.writeStringProperty("other", other);
+  }
+
+  private void change(Change change) {
+    json.writeStringProperty("what", change.what());
+    text("from", change.from());
+    text("to", change.to());
+  }
+
+  private void number(String name, @Nullable Integer value) {
+    if (value == null) {
+      json.writeNullProperty(name);
+    } else {
+      json.writeNumberProperty(name, value);
+    }
+  }
+
+  private void text(String name, @Nullable String value) {
+    if (value == null) {
+      json.writeNullProperty(name);
+    } else {
+      json.writeStringProperty(name, value);
+    }
+  }
+}

@@ -1,0 +1,178 @@
+package org.headhouse.linter.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.headhouse.linter.change.Act;
+import org.headhouse.linter.change.Change;
+import org.headhouse.linter.change.Step;
+import org.headhouse.linter.change.WiringPlace;
+import org.jspecify.annotations.Nullable;
+
+/** Tells a step of the field work: what to do where, from what to what. */
+final class StepWords {
+  private StepWords() {}
+
+  /** The step in sentences. */
+  static String of(Step step) {
+    if (step instanceof Step.Prepare prepare) {
+      return prepare(prepare);
+    }
+    if (step instanceof Step.SwitchOff off) {
+      return "Switch off "
+          + ChangeWords.quoted(off.unit())
+          + " and lock its supply off: its address "
+          + off.address()
+          + " is wanted.";
+    }
+    if (step instanceof Step.SetAddress set) {
+      return "At "
+          + ChangeWords.quoted(set.unit())
+          + " set the address from "
+          + set.from()
+          + " to "
+          + set.to()
+          + (set.spare() ? ", a spare one for a while" : "")
+          + also(set.settings())
+          + ". Restart the unit.";
+    }
+    if (step instanceof Step.SetUnit set) {
+      return "At "
+          + ChangeWords.quoted(set.unit())
+          + " set "
+          + ChangeWords.set(set.settings())
+          + ".";
+    }
+    if (step instanceof Step.SetLine line) {
+      return "At all units set "
+          + ChangeWords.set(line.settings())
+          + ", in one go: "
+          + ChangeWords.quoted(line.units())
+          + ". Restart each. The line is down meanwhile; each follower shows the readings again once"
+          + " it is set.";
+    }
+    return aside(step);
+  }
+
+  private static String prepare(Step.Prepare prepare) {
+    return "Set "
+        + ChangeWords.quoted(prepare.unit())
+        + " before its pair is landed: address"
+        + (prepare.delivered() == null ? "" : " from " + prepare.delivered() + " as delivered")
+        + " to "
+        + prepare.address()
+        + also(prepare.settings())
+        + ". Restart the unit, then switch it off. Its address as delivered may be taken on the line.";
+  }
+
+  private static String aside(Step step) {
+    if (step instanceof Step.SetAside aside) {
+      return "No address is free: isolate "
+          + ChangeWords.quoted(aside.unit())
+          + ", take it off the line so that the cable runs on, and set its address from "
+          + aside.from()
+          + " to "
+          + aside.to()
+          + " there.";
+    }
+    if (step instanceof Step.BringBack back) {
+      return "Isolate "
+          + ChangeWords.quoted(back.unit())
+          + " and put it back on the line; it has address "
+          + back.address()
+          + "."
+          + (back.settings().isEmpty()
+              ? ""
+              : " There set " + ChangeWords.set(back.settings()) + ".");
+    }
+    Step.Wire wire = (Step.Wire) step;
+    String places =
+        ChangeWords.quoted(wire.places().stream().map(WiringPlace::item).distinct().toList());
+    return "Isolate the supply of "
+        + places
+        + ", lock it off, and work in one go. Then restore the supply."
+        + (wire.withoutReadings().isEmpty()
+            ? ""
+            : " Without readings meanwhile: " + ChangeWords.quoted(wire.withoutReadings()) + ".");
+  }
+
+  private static String also(List<Change> settings) {
+    return settings.isEmpty() ? "" : "; also " + ChangeWords.set(settings);
+  }
+
+  /** What belongs under the step: what is done at each place. */
+  static List<String> details(Step step) {
+    List<String> details = new ArrayList<>();
+    if (step instanceof Step.Wire wire) {
+      for (WiringPlace place : wire.places()) {
+        details.add(
+            ChangeWords.quoted(place.item())
+                + ": "
+                + place.acts().stream().map(StepWords::of).collect(Collectors.joining("; ")));
+      }
+    }
+    return details;
+  }
+
+  private static String of(Act act) {
+    if (act instanceof Act.TakeOff off) {
+      return "take off the cable " + direction(off.onward()) + ChangeWords.quoted(off.other());
+    }
+    if (act instanceof Act.Land land) {
+      return "land the cable "
+          + direction(land.onward())
+          + ChangeWords.quoted(land.other())
+          + (land.length() == null ? "" : " (" + land.length() + ")");
+    }
+    if (act instanceof Act.Terminate terminate) {
+      return terminate(terminate.termination());
+    }
+    if (act instanceof Act.Replace replace) {
+      return "where the cable to "
+          + ChangeWords.quoted(replace.other())
+          + " is really another, exchange it: "
+          + ChangeWords.of(replace.cable());
+    }
+    if (act instanceof Act.SwitchOn on) {
+      return "it comes on the line, with address " + on.address();
+    }
+    return act instanceof Act.Fit fit ? fit(fit.change()) : "take it out";
+  }
+
+  private static String direction(boolean onward) {
+    return onward ? "to " : "from ";
+  }
+
+  private static String terminate(Change change) {
+    String side =
+        switch (change.what()) {
+          case "termination in" -> " on the side towards the head unit";
+          case "termination out" -> " on the far side";
+          default -> "";
+        };
+    if (isNone(change.from())) {
+      return "fit a terminator of " + change.to() + side;
+    }
+    return isNone(change.to())
+        ? "remove the terminator of " + change.from() + side
+        : "exchange the terminator of " + change.from() + " for " + change.to() + side;
+  }
+
+  private static boolean isNone(@Nullable String termination) {
+    return termination == null || termination.equals("none");
+  }
+
+  private static String fit(Change change) {
+    return switch (change.what()) {
+      case "weather-station" ->
+          change.to() == null ? "take off the weather station" : "wire the weather station to it";
+      case "bias" ->
+          change.to() == null
+              ? "remove the bias of " + change.from()
+              : change.from() == null
+                  ? "fit bias: " + change.to()
+                  : "exchange the bias of " + change.from() + " for " + change.to();
+      default -> change.from() == null ? change.what() + " " + change.to() : ChangeWords.of(change);
+    };
+  }
+}

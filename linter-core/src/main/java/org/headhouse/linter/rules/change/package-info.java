@@ -1,0 +1,5 @@
+/** How a line that is live may change; these rules need an earlier state of the site. */
+@NullMarked
+package org.headhouse.linter.rules.change;
+
+import org.jspecify.annotations.NullMarked;

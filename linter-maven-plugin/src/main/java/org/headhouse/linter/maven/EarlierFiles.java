@@ -1,0 +1,123 @@
+package org.headhouse.linter.maven;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteState;
+import org.jspecify.annotations.Nullable;
+
+/** The sites and device types of an earlier revision, found where those of today lie. */
+final class EarlierFiles {
+  private final Revision revision;
+  private final FoundSites found;
+  private final Function<Path, String> shown;
+
+  EarlierFiles(Revision revision, FoundSites found, Function<Path, String> shown) {
+    this.revision = revision;
+    this.found = found;
+    this.shown = shown;
+  }
+
+  /** The state of the repository then; it reads from the revision as long as it is used. */
+  SiteState state() throws MojoExecutionException {
+    try {
+      return SiteState.of(paths().stream().map(this::input), deviceTypes());
+    } catch (IOException failure) {
+      throw FileTrouble.of("linter.since: " + revision.name() + " cannot be read", failure);
+    }
+  }
+
+  /** The files that were sites then. */
+  private List<Path> paths() throws IOException {
+    Path sites = found.sites();
+    if (Files.isRegularFile(sites)) {
+      return revision.read(sites).map(bytes -> List.of(sites)).orElse(List.of());
+    }
+    Set<Path> settings = new HashSet<>(SettingsFiles.usualPlaces(sites));
+    settings.addAll(found.settings().all());
+    return revision.below(sites).stream()
+        .filter(found.names()::matches)
+        .map(sites::resolve)
+        .filter(
+            file ->
+                !settings.contains(file) && !settings.contains(file.toAbsolutePath().normalize()))
+        .toList();
+  }
+
+  private SiteInput input(Path file) {
+    return new SiteInput(
+        shown.apply(file),
+        most -> {
+          byte[] bytes =
+              revision.read(file).orElseThrow(() -> new NoSuchFileException(file.toString()));
+          return bytes.length > most ? Arrays.copyOf(bytes, most) : bytes;
+        });
+  }
+
+  /** Those that are named today or were in one of the usual places then. */
+  private @Nullable SiteInput deviceTypes() throws IOException {
+    Path today = found.settings().deviceTypes();
+    List<Path> places =
+        Stream.concat(
+                Stream.ofNullable(today),
+                SettingsFiles.usualPlaces(found.sites(), "device-types.yaml"))
+            .toList();
+    for (Path place : places) {
+      if (revision.read(place).isPresent()) {
+        return input(place);
+      }
+    }
+    return null;
+  }
+
+  /** The files of today that differ; all of them where the settings for all sites differ. */
+  Set<String> changed() throws MojoExecutionException {
+    try {
+      boolean all = false;
+      for (Path settings : found.settings().all()) {
+        all |= differs(settings);
+      }
+      Set<String> changed = new HashSet<>();
+      for (Path file : found.files()) {
+        if (all || differs(file)) {
+          changed.add(shown.apply(file));
+        }
+      }
+      if (all) {
+        found.settings().all().forEach(file -> changed.add(shown.apply(file)));
+      }
+      return changed;
+    } catch (IOException failure) {
+      throw FileTrouble.of("linter.since: " + revision.name() + " cannot be compared", failure);
+    }
+  }
+
+  /** Line ends apart, which git may write otherwise in the work tree. A lost file differs. */
+  private boolean differs(Path file) throws IOException {
+    Optional<byte[]> then = revision.read(file);
+    return then.isEmpty()
+        || !Files.isReadable(file)
+        || !Arrays.equals(withoutReturns(then.get()), withoutReturns(Files.readAllBytes(file)));
+  }
+
+  private static byte[] withoutReturns(byte[] bytes) {
+    byte[] kept = new byte[bytes.length];
+    int length = 0;
+    for (int i = 0; i < bytes.length; i++) {
+      if (bytes[i] != '\r' || i + 1 == bytes.length || bytes[i + 1] != '\n') {
+        kept[length++] = bytes[i];
+      }
+    }
+    return Arrays.copyOf(kept, length);
+  }
+}

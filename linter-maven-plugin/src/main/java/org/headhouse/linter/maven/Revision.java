@@ -1,0 +1,198 @@
+package org.headhouse.linter.maven;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.eclipse.jgit.errors.AmbiguousObjectException;
+import org.eclipse.jgit.errors.IncorrectObjectTypeException;
+import org.eclipse.jgit.errors.MissingObjectException;
+import org.eclipse.jgit.errors.RevisionSyntaxException;
+import org.eclipse.jgit.lib.Constants;
+import org.eclipse.jgit.lib.FileMode;
+import org.eclipse.jgit.lib.ObjectId;
+import org.eclipse.jgit.lib.Repository;
+import org.eclipse.jgit.revwalk.RevTree;
+import org.eclipse.jgit.revwalk.RevWalk;
+import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
+import org.eclipse.jgit.treewalk.TreeWalk;
+import org.eclipse.jgit.treewalk.filter.PathFilter;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The files of one revision of a git repository, named by where they would lie in its work tree.
+ */
+final class Revision implements AutoCloseable {
+  private final String name;
+  private final Repository repository;
+  private final Path root;
+  private final RevTree tree;
+
+  private Revision(String name, Repository repository, Path root, RevTree tree) {
+    this.name = name;
+    this.repository = repository;
+    this.root = root;
+    this.tree = tree;
+  }
+
+  /**
+   * Looks up a revision.
+   *
+   * @param inside a file or folder of the work tree, which need not exist
+   * @param name as git takes it
+   */
+  static Revision open(Path inside, String name) throws MojoExecutionException {
+    OnlyTheRepository.use();
+    try {
+      Repository repository = repository(inside, name);
+      try {
+        return new Revision(
+            name,
+            repository,
+            repository.getWorkTree().toPath().toRealPath(),
+            tree(repository, name));
+      } catch (IOException | MojoExecutionException | RuntimeException failure) {
+        repository.close();
+        throw failure;
+      }
+    } catch (IOException failure) {
+      throw FileTrouble.of("linter.since: the git repository cannot be read", failure);
+    }
+  }
+
+  private static Repository repository(Path inside, String name)
+      throws IOException, MojoExecutionException {
+    FileRepositoryBuilder builder =
+        new FileRepositoryBuilder()
+            .readEnvironment()
+            .findGitDir(nearestFolder(inside).toRealPath().toFile());
+    if (builder.getGitDir() == null) {
+      throw new MojoExecutionException(
+          "linter.since is "
+              + name
+              + ", and "
+              + inside
+              + " lies in no git repository: run the goal in one, or leave linter.since out");
+    }
+    Repository repository = builder.build();
+    if (repository.isBare()) {
+      repository.close();
+      throw new MojoExecutionException(
+          "linter.since is " + name + ", and the git repository has no work tree: clone it");
+    }
+    return repository;
+  }
+
+  private static Path nearestFolder(Path inside) {
+    Path folder = inside.toAbsolutePath().normalize();
+    while (!Files.isDirectory(folder) && folder.getParent() != null) {
+      folder = folder.getParent();
+    }
+    return folder;
+  }
+
+  private static RevTree tree(Repository repository, String name)
+      throws IOException, MojoExecutionException {
+    try (RevWalk walk = new RevWalk(repository)) {
+      ObjectId id = repository.resolve(name + "^{commit}");
+      if (id != null) {
+        return walk.parseCommit(id).getTree();
+      }
+    } catch (AmbiguousObjectException ambiguous) {
+      throw new MojoExecutionException(
+          "linter.since: several revisions start with " + name + ": write more of it", ambiguous);
+    } catch (RevisionSyntaxException | IncorrectObjectTypeException noRevision) {
+      throw new MojoExecutionException(
+          "linter.since: " + name + " is no revision: write for example HEAD~1 or origin/main",
+          noRevision);
+    } catch (MissingObjectException missing) {
+      throw lacking(repository, name);
+    }
+    throw lacking(repository, name);
+  }
+
+  private static MojoExecutionException lacking(Repository repository, String name)
+      throws IOException {
+    if (!repository.getObjectDatabase().getShallowCommits().isEmpty()) {
+      return new MojoExecutionException(
+          "linter.since: this clone is shallow and lacks the revision "
+              + name
+              + ": fetch the history as well, with git fetch --unshallow");
+    }
+    if (repository.resolve(Constants.HEAD) == null) {
+      return new MojoExecutionException(
+          "linter.since: the git repository has no revision yet: commit first");
+    }
+    return new MojoExecutionException(
+        "linter.since: there is no revision "
+            + name
+            + ": write one that git log shows, or a branch or tag that is fetched");
+  }
+
+  /** As it was asked for. */
+  String name() {
+    return name;
+  }
+
+  /** The files below a folder, by their paths from there, in their order; none where it is not. */
+  List<String> below(Path folder) throws IOException {
+    String path = path(folder);
+    List<String> names = new ArrayList<>();
+    if (path == null) {
+      return names;
+    }
+    try (TreeWalk walk = new TreeWalk(repository)) {
+      walk.addTree(tree);
+      walk.setRecursive(true);
+      if (!path.isEmpty()) {
+        walk.setFilter(PathFilter.create(path));
+      }
+      while (walk.next()) {
+        String file = walk.getPathString();
+        if (isFile(walk) && (path.isEmpty() || file.startsWith(path + "/"))) {
+          names.add(path.isEmpty() ? file : file.substring(path.length() + 1));
+        }
+      }
+    }
+    Collections.sort(names);
+    return names;
+  }
+
+  /** The bytes of a file, where the revision has one there. */
+  Optional<byte[]> read(Path file) throws IOException {
+    String path = path(file);
+    if (path == null || path.isEmpty()) {
+      return Optional.empty();
+    }
+    try (TreeWalk walk = TreeWalk.forPath(repository, path, tree)) {
+      return walk == null || !isFile(walk)
+          ? Optional.empty()
+          : Optional.of(repository.open(walk.getObjectId(0), Constants.OBJ_BLOB).getBytes());
+    }
+  }
+
+  private static boolean isFile(TreeWalk walk) {
+    FileMode mode = walk.getFileMode(0);
+    return mode.equals(FileMode.REGULAR_FILE) || mode.equals(FileMode.EXECUTABLE_FILE);
+  }
+
+  /** From the top of the work tree, whatever links lead there; null for what lies outside. */
+  private @Nullable String path(Path file) throws IOException {
+    Path folder = nearestFolder(file);
+    Path rest = folder.relativize(file.toAbsolutePath().normalize());
+    Path real = folder.toRealPath().resolve(rest).normalize();
+    return real.startsWith(root)
+        ? root.relativize(real).toString().replace(File.separatorChar, '/')
+        : null;
+  }
+
+  @Override
+  public void close() {
+    repository.close();
+  }
+}

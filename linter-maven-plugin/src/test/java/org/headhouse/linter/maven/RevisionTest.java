@@ -1,0 +1,180 @@
+package org.headhouse.linter.maven;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.eclipse.jgit.api.Git;
+import org.eclipse.jgit.api.errors.GitAPIException;
+import org.eclipse.jgit.revwalk.RevCommit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RevisionTest {
+  @TempDir Path temporary;
+  private Path work = Path.of("");
+  private String first = "";
+
+  @BeforeEach
+  void repository() throws IOException, GitAPIException {
+    OnlyTheRepository.use();
+    work = temporary.resolve("work");
+    write("customer/sites/alder.yaml", "alder 1\n");
+    write("customer/sites/north/birch.yaml", "birch 1\n");
+    write("customer/sites/.hidden.yaml", "hidden 1\n");
+    write("customer/device-types.yaml", "types 1\n");
+    first = commit().getId().getName();
+    write("customer/sites/alder.yaml", "alder 2\n");
+    commit();
+  }
+
+  private void write(String file, String text) throws IOException {
+    Path path = work.resolve(file);
+    Files.createDirectories(path.getParent());
+    Files.writeString(path, text);
+  }
+
+  private RevCommit commit() throws GitAPIException {
+    try (Git git = Git.init().setDirectory(work.toFile()).call()) {
+      git.add().addFilepattern(".").call();
+      return git.commit()
+          .setMessage("A state")
+          .setAuthor("R.O.", "r.o@example.org")
+          .setCommitter("R.O.", "r.o@example.org")
+          .setSign(false)
+          .call();
+    }
+  }
+
+  private Path sites() {
+    return work.resolve("customer/sites");
+  }
+
+  private static String text(Revision revision, Path file) throws IOException {
+    return revision.read(file).map(bytes -> new String(bytes, UTF_8)).orElse("none");
+  }
+
+  @Test
+  void filesAreThoseOfTheRevision() throws Exception {
+    try (Revision revision = Revision.open(sites(), "HEAD~1")) {
+      assertThat(revision.below(sites()))
+          .containsExactly(".hidden.yaml", "alder.yaml", "north/birch.yaml");
+      assertThat(text(revision, sites().resolve("alder.yaml"))).isEqualTo("alder 1\n");
+      assertThat(text(revision, sites().resolve("north"))).isEqualTo("none");
+      assertThat(text(revision, sites().resolve("cedar.yaml"))).isEqualTo("none");
+      assertThat(text(revision, temporary.resolve("cedar.yaml"))).isEqualTo("none");
+      assertThat(revision.below(work.resolve("no-such-folder"))).isEmpty();
+      assertThat(revision.below(work)).hasSize(4);
+    }
+  }
+
+  @Test
+  void aRevisionMayBeNamedByItsNumber() throws Exception {
+    for (String name : List.of(first, first.substring(0, 12))) {
+      try (Revision revision = Revision.open(sites(), name)) {
+        assertThat(text(revision, sites().resolve("alder.yaml"))).isEqualTo("alder 1\n");
+      }
+    }
+  }
+
+  /** The folder of sites may be reached by a link. */
+  @Test
+  void linksLeadToTheRepository() throws Exception {
+    Path link = Files.createSymbolicLink(temporary.resolve("link"), sites());
+    try (Revision revision = Revision.open(link, "HEAD")) {
+      assertThat(text(revision, link.resolve("alder.yaml"))).isEqualTo("alder 2\n");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "HEAD~2         | there is no revision HEAD~2: write one that git log shows",
+        "no-such-branch | there is no revision no-such-branch: write one that git log shows",
+        "HEAD^{tree     | HEAD^{tree is no revision: write for example HEAD~1 or origin/main",
+        "HEAD:customer  | there is no revision HEAD:customer: write one that git log shows"
+      })
+  void whatIsNoRevisionIsTold(String name, String message) {
+    assertThatThrownBy(() -> Revision.open(sites(), name))
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessageStartingWith("linter.since: " + message);
+  }
+
+  @Test
+  void aShallowCloneIsTold() throws IOException {
+    Files.writeString(work.resolve(".git/shallow"), first + "\n");
+    assertThatThrownBy(() -> Revision.open(sites(), "HEAD~2"))
+        .hasMessage(
+            "linter.since: this clone is shallow and lacks the revision HEAD~2: fetch the history as"
+                + " well, with git fetch --unshallow");
+  }
+
+  @Test
+  void aRepositoryWithoutRevisionsIsTold() throws Exception {
+    Path fresh = Files.createDirectory(temporary.resolve("fresh"));
+    Git.init().setDirectory(fresh.toFile()).call().close();
+    assertThatThrownBy(() -> Revision.open(fresh, "HEAD"))
+        .hasMessage("linter.since: the git repository has no revision yet: commit first");
+  }
+
+  @Test
+  void aFolderOutsideAnyRepositoryIsTold() throws IOException {
+    Path outside = Files.createDirectory(temporary.resolve("outside"));
+    assertThatThrownBy(() -> Revision.open(outside, "HEAD"))
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessage(
+            "linter.since is HEAD, and "
+                + outside
+                + " lies in no git repository: run the goal in one, or leave linter.since out");
+  }
+
+  private Set<String> changed(Revision revision) throws MojoExecutionException {
+    SiteNames names = new SiteNames(List.of("**/*.yaml"), List.of());
+    SettingsFiles settings = SettingsFiles.find(sites(), null, null);
+    List<Path> files = new SiteFiles(sites(), names, settings.all()).find();
+    FoundSites found = new FoundSites(sites(), names, files, settings);
+    return new EarlierFiles(revision, found, file -> work.relativize(file).toString()).changed();
+  }
+
+  /** Line ends that git writes otherwise in the work tree are no change. */
+  @Test
+  void whatDiffersIsFound() throws Exception {
+    write("customer/sites/north/birch.yaml", "birch 1\r\n");
+    write("customer/sites/cedar.yaml", "cedar 1\n");
+    try (Revision revision = Revision.open(sites(), "HEAD")) {
+      assertThat(changed(revision)).containsExactly("customer/sites/cedar.yaml");
+      write("customer/device-types.yaml", "types 2\n");
+      assertThat(changed(revision))
+          .containsExactlyInAnyOrder(
+              "customer/sites/alder.yaml",
+              "customer/sites/north/birch.yaml",
+              "customer/sites/cedar.yaml",
+              "customer/device-types.yaml");
+    }
+  }
+
+  @Test
+  void nothingIsLeftBehindInTheRepository() throws Exception {
+    List<Path> before = files();
+    try (Revision revision = Revision.open(sites(), "HEAD")) {
+      assertThat(revision.below(sites())).isNotEmpty();
+    }
+    assertThat(files()).isEqualTo(before);
+  }
+
+  private List<Path> files() throws IOException {
+    try (var files = Files.walk(work)) {
+      return files.sorted().toList();
+    }
+  }
+}
