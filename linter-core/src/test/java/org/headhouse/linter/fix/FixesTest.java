@@ -171,8 +171,8 @@ class FixesTest {
         .extracting(Result::fix)
         .extracting(fix -> fix == null ? "" : fix.description())
         .containsExactly(
-            "Set \"Seedling North\" to take light from head, at the anchor &shared for all that use it",
-            "Set \"Hardening Bay\" to take light from head, at the anchor &shared for all that use it");
+            "Set \"Seedling North\" to take light from the head unit, at the anchor &shared for all that use it",
+            "Set \"Hardening Bay\" to take light from the head unit, at the anchor &shared for all that use it");
   }
 
   @Test
