@@ -86,7 +86,7 @@ final class EditWriter {
     }
     int index = Math.min(edit.index(), items.size());
     if (index == 0) {
-      return flow ? inFront(items.get(0), texts) : null;
+      return flow ? inFront(items.get(0), texts) : onLinesInFront(items.get(0), texts);
     }
     Node before = items.get(index - 1);
     if (flow) {
@@ -102,6 +102,19 @@ final class EditWriter {
   private @Nullable Replacement inFront(Node first, List<String> texts) {
     boolean marked = first instanceof Node.Valued valued && valued.anchor() != null;
     return marked ? null : insert(lines.start(first.region()), String.join(", ", texts) + ", ");
+  }
+
+  private @Nullable Replacement onLinesInFront(Node first, List<String> texts) {
+    int dash = dash(first);
+    String indentation = dash < 0 ? null : lines.indentation(dash);
+    if (indentation == null || !lines.slice(lines.startOfLine(dash), dash).isBlank()) {
+      return null;
+    }
+    StringBuilder text = new StringBuilder();
+    for (String one : texts) {
+      text.append("- ").append(one).append(lines.lineBreak(dash)).append(indentation);
+    }
+    return insert(dash, text.toString());
   }
 
   /**

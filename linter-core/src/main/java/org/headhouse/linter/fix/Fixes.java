@@ -3,6 +3,7 @@ package org.headhouse.linter.fix;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -56,16 +57,14 @@ public final class Fixes {
       known = new Parts(new Written(root), new EditWriter(new TextLines(source)));
       parts = known;
     }
-    List<Replacement> replacements = new ArrayList<>();
+    Set<Replacement> replacements = new LinkedHashSet<>();
     Set<String> anchors = new TreeSet<>();
     for (Edit edit : draft.edits()) {
       Step step = step(edit, finding, known);
       if (step == null) {
         return null;
       }
-      if (!replacements.contains(step.replacement())) {
-        replacements.add(step.replacement());
-      }
+      replacements.add(step.replacement());
       anchors.addAll(step.anchors());
     }
     List<Replacement> merged = merged(replacements);
@@ -130,7 +129,7 @@ public final class Fixes {
   }
 
   /** In the order of the file, insertions at one place as one; none where two are in conflict. */
-  private List<Replacement> merged(List<Replacement> replacements) {
+  private List<Replacement> merged(Set<Replacement> replacements) {
     List<Replacement> sorted = new ArrayList<>(replacements);
     sorted.sort(Comparator.comparing(Replacement::region));
     List<Replacement> merged = new ArrayList<>();

@@ -51,7 +51,11 @@ final class Sources {
       String readings, ReadingSource wanted, Unit unit, Site site, Edit edit) {
     return FixDraft.onSite(
         site.isPlanned(),
-        "Set " + unit.called() + " to take " + readings + " from " + wanted.word(),
+        "Set "
+            + unit.called()
+            + " to take "
+            + readings
+            + (wanted == ReadingSource.HEAD ? " from the head unit" : " as " + wanted.word()),
         edit);
   }
 }
