@@ -24,6 +24,7 @@ import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Gauge;
@@ -151,6 +152,19 @@ class ReadmeTest {
         .containsExactlyElementsOf(example("changes", "output", "text").lines().toList());
   }
 
+  @Test
+  void theEditedSiteIsMendedToTheOneThatIsPlanned() throws IOException {
+    SiteLinter linter =
+        SiteLinter.builder().deviceTypes(SAMPLES.resolve("changed/device-types.yaml")).build();
+    SiteInput edited =
+        SiteInput.file(SAMPLES.resolve("changed/edited/hazelgate.yaml"), "sites/hazelgate.yaml");
+    assertThat(linter.check(Stream.of(edited)).results().stream().map(TextReport::headline))
+        .containsExactlyElementsOf(
+            example("edited", "output", "text").lines().map(String::strip).toList());
+    assertThat(Fixing.outcome(linter, edited, FixKind.SAFE).after())
+        .isEqualTo(Files.readAllBytes(SAMPLES.resolve("changed/after/hazelgate.yaml")));
+  }
+
   private static SiteState state(String folder) throws IOException {
     String file = folder + "/hazelgate.yaml";
     return SiteState.of(
@@ -165,7 +179,7 @@ class ReadmeTest {
   private static String example(String name, String mark, String language) throws IOException {
     Matcher matcher =
         Pattern.compile(
-                "<!-- " + mark + ": " + name + " -->\n```" + language + "\n(.*?)```",
+                "<!-- " + mark + ": " + name + " -->\n *```" + language + "\n(.*?) *```",
                 Pattern.DOTALL)
             .matcher(Files.readString(README));
     assertThat(matcher.find()).as("example %s of the README", name).isTrue();
