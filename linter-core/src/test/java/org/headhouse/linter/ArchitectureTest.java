@@ -55,7 +55,9 @@ class ArchitectureTest {
     "rules, source result site rule figures line",
     "policy, source result yaml rule",
     "check, source result yaml site bind schema rule policy figures line",
-    "report, source result rule figures line"
+    "report, source result rule figures line markup",
+    "markup, ''",
+    "diagram, source result site figures line markup"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {
     String[] allowed =

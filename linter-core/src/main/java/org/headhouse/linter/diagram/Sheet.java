@@ -1,0 +1,76 @@
+package org.headhouse.linter.diagram;
+
+import java.util.Locale;
+import org.headhouse.linter.markup.XmlWriter;
+
+/**
+ * The outer element of a drawing, with its name, its text alternative and its style.
+ *
+ * <p>A page that embeds drawings sets {@code --drawing-ink} and {@code --drawing-paper}; without
+ * them they follow the reader's choice of light or dark. Print is black on white in any case.
+ */
+final class Sheet {
+  private static final String STYLE =
+      """
+      .line-drawing{--ink:var(--drawing-ink,#111);--paper:var(--drawing-paper,#fff);\
+      color:var(--ink);background:var(--paper);direction:ltr;\
+      font-family:'DejaVu Sans',Verdana,'Noto Sans',Arial,sans-serif}
+      @media (prefers-color-scheme:dark){.line-drawing{--ink:var(--drawing-ink,#f4f4f4);\
+      --paper:var(--drawing-paper,#161616)}}
+      @media print{.line-drawing{--ink:#000;--paper:#fff}}
+      .line-drawing text{fill:currentColor;stroke:none}
+      .line-drawing .wire{fill:none;stroke:currentColor;stroke-width:1.8}
+      .line-drawing .outdoor{stroke-dasharray:7 4}
+      .line-drawing .lead{fill:none;stroke:currentColor;stroke-width:1.1}
+      .line-drawing .thin{fill:none;stroke:currentColor;stroke-width:.5}
+      .line-drawing .frame{fill:var(--paper);stroke:currentColor;stroke-width:1.1}
+      .line-drawing .solid{fill:currentColor;stroke:currentColor}
+      .line-drawing text.reversed{fill:var(--paper)}
+      """;
+
+  private Sheet() {}
+
+  /**
+   * Starts a drawing; {@link #end} ends it.
+   *
+   * @param prefix of the ids, unlike any other on the page that it is put into
+   * @param told what is drawn, in words
+   */
+  static XmlWriter start(double width, double height, String prefix, String title, String told) {
+    XmlWriter xml = new XmlWriter();
+    xml.start(
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "class",
+        "line-drawing",
+        "width",
+        number(width),
+        "height",
+        number(height),
+        "viewBox",
+        "0 0 " + number(width) + " " + number(height),
+        "role",
+        "img",
+        "aria-labelledby",
+        prefix + "-title " + prefix + "-desc");
+    xml.newLine().element("title", title, "id", prefix + "-title");
+    xml.newLine().element("desc", told, "id", prefix + "-desc");
+    xml.newLine().element("style", STYLE).newLine();
+    return xml;
+  }
+
+  static String end(XmlWriter xml) {
+    return xml.end().newLine().finish();
+  }
+
+  /** A coordinate, to a hundredth of a px. */
+  static String number(double value) {
+    String text = String.format(Locale.ROOT, "%.2f", value + 0.0);
+    int end = text.length();
+    while (text.charAt(end - 1) == '0') {
+      end--;
+    }
+    return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
+  }
+}
