@@ -64,9 +64,9 @@ final class Cards {
     name(unit, marked, rows);
     rows.add(
         CardRow.Line.of(
-            "address " + unit.address().optional().map(String::valueOf).orElse("not known"),
+            unit.address().optional().map(address -> "address " + address).orElse("no address"),
             TextStyle.STRONG));
-    rows.add(CardRow.Line.of("lands " + Landed.marks(unit), TextStyle.SMALL));
+    rows.add(CardRow.Line.of(Landed.marks(unit) + " landed", TextStyle.SMALL));
     if (unit.pair().is(Pair.CROSSED)) {
       rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
     }
@@ -76,8 +76,21 @@ final class Cards {
   private void repeater(Repeater repeater, boolean marked, List<CardRow> rows) {
     rows.add(new CardRow.RepeaterHead());
     name(repeater, marked, rows);
-    terminator(repeater.terminationIn(), "in", rows);
-    terminator(repeater.terminationOut(), "out", rows);
+    rows.add(CardRow.Line.of(segments(repeater), TextStyle.SMALL));
+    terminator(repeater.terminationIn(), "terminator in", rows);
+    terminator(repeater.terminationOut(), "terminator out", rows);
+  }
+
+  private String segments(Repeater repeater) {
+    int first = -1;
+    int last = -1;
+    for (int i = 0; i < site.segments().size(); i++) {
+      if (site.segments().get(i).items().contains(repeater)) {
+        first = first < 0 ? i + 1 : first;
+        last = i + 1;
+      }
+    }
+    return first == last ? "segment " + first : "segment " + first + " in, " + last + " out";
   }
 
   private static void name(ChainItem item, boolean marked, List<CardRow> rows) {

@@ -117,7 +117,7 @@ final class Drawing {
     Area area = frame.area();
     rectangle(area, frame.kind() == Frame.Kind.PAGE_REFERENCE ? area.height() / 2 : 0);
     if (frame.kind() == Frame.Kind.HEAD) {
-      rectangle(new Area(area.x() - 2.5, area.y() - 2.5, area.width() + 5, area.height() + 5), 0);
+      rectangle(new Area(area.x() + 2.5, area.y() + 2.5, area.width() - 5, area.height() - 5), 0);
     }
     if (frame.kind() == Frame.Kind.STATION) {
       xml.empty(

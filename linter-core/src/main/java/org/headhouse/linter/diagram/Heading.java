@@ -64,11 +64,11 @@ record Heading(String title, String facts, @Nullable Mark mark) {
   }
 
   static double footHeight(double width) {
-    return GAP + lines(CAUTION, width).size() * SMALL.line() + 2;
+    return 2 * GAP + lines(CAUTION, width).size() * SMALL.line() + 2;
   }
 
   static void placeFoot(double top, double width, List<Part> parts) {
-    place(lines(CAUTION, width), top + GAP, width, parts);
+    place(lines(CAUTION, width), top + 2 * GAP, width, parts);
   }
 
   private static void place(List<String> lines, double top, double width, List<Part> parts) {

@@ -17,7 +17,7 @@ final class Landed {
   static String marks(Unit unit) {
     List<Setting<Conductor>> conductors = unit.conductors().orNull();
     if (conductors == null) {
-      return "not known";
+      return "not known what is";
     }
     return conductors.isEmpty()
         ? "nothing"

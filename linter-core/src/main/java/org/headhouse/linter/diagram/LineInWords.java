@@ -78,7 +78,7 @@ final class LineInWords {
   private void unit(Unit unit, List<String> clauses) {
     clauses.add(unit.isHead() ? "head unit" : "follower");
     clauses.add("address " + unit.address().optional().map(String::valueOf).orElse("not known"));
-    clauses.add("lands " + Landed.marks(unit));
+    clauses.add(Landed.marks(unit) + " landed");
     if (unit.pair().is(Pair.CROSSED)) {
       clauses.add("pair crossed");
     }

@@ -10,7 +10,7 @@ import java.util.List;
  * @param pitch from the middle of one to that of the next
  */
 record Row(List<Stop> stops, double pitch) {
-  private static final double OVER_TRUNK = 9;
+  private static final double OVER_TRUNK = 8;
 
   Row {
     stops = List.copyOf(stops);

@@ -50,7 +50,7 @@ record Stop(Card card, String name, @Nullable String stub, @Nullable Hop toNext)
           new Wire(
               List.of(new Point(centreX, trunkY), new Point(centreX, cardTop)), Wire.Kind.CABLE));
       parts.add(new Symbol(Area.around(centreX, trunkY, 6, 6), Symbol.Kind.JUNCTION));
-      double room = Card.WIDTH / 2;
+      double room = Card.WIDTH - 30;
       parts.add(
           Words.fitted(
               "stub " + stub, centreX + 5, trunkY + 8, room, TextStyle.SMALL, Align.START));

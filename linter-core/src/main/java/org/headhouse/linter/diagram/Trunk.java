@@ -18,14 +18,14 @@ final class Trunk {
   static final double GUTTER = 16;
 
   /** The room between two rows for the cable that turns back. */
-  static final double CHANNEL = 38;
+  static final double CHANNEL = 34;
 
   private static final double TURN = 7;
-  private static final double CHANNEL_LINE = 27;
+  private static final double CHANNEL_LINE = 25;
   private static final double ARRESTER = 12;
   private static final double OFF_ITEM = 16;
   private static final double FROM_EDGE = 26;
-  private static final double REFERENCE_HEIGHT = 20;
+  private static final double REFERENCE_HEIGHT = 17;
   private static final TextStyle TEXT = TextStyle.SMALL;
 
   private Trunk() {}
@@ -46,7 +46,7 @@ final class Trunk {
       arrester(to.x() - OFF_ITEM, to.y(), parts);
     }
     double centre = (from.x() + to.x()) / 2;
-    double top = from.y() - 8 - labelHeight(hop);
+    double top = from.y() - 7 - labelHeight(hop);
     double firstLine = hop.mark() == null ? TEXT.line() : Sign.HEIGHT;
     double room = to.x() - from.x();
     List<String> lines = hop.lines();
@@ -95,7 +95,7 @@ final class Trunk {
     double height = hop.mark() == null ? TEXT.line() : Sign.HEIGHT;
     String text = String.join(", ", hop.lines());
     double room = width - 4 * FROM_EDGE;
-    labelWithMark(hop.mark(), text, width / 2, y - 4 - height, room, height, parts);
+    labelWithMark(hop.mark(), text, width / 2, y - 3 - height, room, height, parts);
   }
 
   /** The cable from the end of a page's last row to another page. */
@@ -121,7 +121,7 @@ final class Trunk {
     }
     Mark mark = hop.mark();
     if (mark != null) {
-      parts.add(Sign.at(left - Sign.WIDTH - 4, y - Sign.HEIGHT / 2, mark));
+      parts.add(Sign.at(left - Sign.WIDTH - 4, y - Sign.HEIGHT / 2 - 2, mark));
     }
   }
 
