@@ -108,15 +108,21 @@ final class Cards {
     Resistance resistance = termination == null ? null : termination.resistance();
     if (termination == null) {
       rows.add(new CardRow.Divider());
-      rows.add(CardRow.Line.of(label + " not known", TextStyle.SMALL));
+      labelled(label, "not known", rows);
     } else if (resistance != null) {
       Capacitance capacitance = termination.capacitance();
-      String value = value(resistance, capacitance);
       rows.add(new CardRow.Divider());
       rows.add(new CardRow.Terminator(capacitance != null));
-      Lettering.wrap(label + " " + value, Card.INNER, TextStyle.SMALL, 2)
-          .forEach(line -> rows.add(CardRow.Line.of(line, TextStyle.SMALL)));
+      labelled(label, value(resistance, capacitance), rows);
     }
+  }
+
+  /** On one line where both fit. */
+  private static void labelled(String label, String value, List<CardRow> rows) {
+    TextStyle style = TextStyle.SMALL;
+    String both = label + " " + value;
+    (style.widthOf(both) <= Card.INNER ? List.of(both) : List.of(label, value))
+        .forEach(line -> rows.add(CardRow.Line.of(line, style)));
   }
 
   static String value(Resistance resistance, @Nullable Capacitance capacitance) {

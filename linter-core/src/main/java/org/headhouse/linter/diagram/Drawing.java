@@ -3,6 +3,8 @@ package org.headhouse.linter.diagram;
 import static org.headhouse.linter.diagram.Sheet.number;
 
 import java.util.List;
+import org.headhouse.linter.diagram.Part.Bar;
+import org.headhouse.linter.diagram.Part.Dot;
 import org.headhouse.linter.diagram.Part.Frame;
 import org.headhouse.linter.diagram.Part.Sign;
 import org.headhouse.linter.diagram.Part.Symbol;
@@ -53,6 +55,10 @@ final class Drawing {
       Symbols.write(symbol, xml);
     } else if (part instanceof Sign sign) {
       Symbols.write(sign, xml);
+    } else if (part instanceof Dot dot) {
+      PlotSymbols.write(dot, xml);
+    } else if (part instanceof Bar bar) {
+      PlotSymbols.write(bar, xml);
     }
     xml.newLine();
   }
@@ -158,6 +164,8 @@ final class Drawing {
           case OUTDOOR_CABLE -> "wire outdoor";
           case LEAD -> "lead";
           case DIVIDER -> "thin";
+          case LIMIT -> "limit";
+          case MARGIN -> "margin";
         };
     xml.empty("polyline", "class", kind, "points", points.toString());
   }

@@ -61,11 +61,15 @@ final class Lettering {
     return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
   }
 
-  /** Whether a text holds letters whose width and height only the font knows. */
+  /** Whether a text holds characters whose width and height only the font knows. */
   static boolean isUncertain(String text) {
-    return text.codePoints().anyMatch(c -> c >= FIRST_NOT_LATIN && Character.isLetter(c))
-        || text.codePoints().anyMatch(Lettering::isMark)
-        || text.codePoints().anyMatch(c -> c > 0xFFFF);
+    return text.codePoints()
+        .anyMatch(c -> c >= FIRST_NOT_LATIN && !isPunctuation(c) && c != REPLACEMENT);
+  }
+
+  /** Dashes, quotation marks and the ellipsis. */
+  private static boolean isPunctuation(int c) {
+    return c >= 0x2010 && c <= 0x2027;
   }
 
   /** The text kept apart from the direction of writing of what stands around it (UAX 9). */
@@ -90,6 +94,9 @@ final class Lettering {
     }
     if (c < FIRST_NOT_LATIN && Character.isLowerCase(c)) {
       return c == 'æ' || c == 'œ' ? 1 : 0.65;
+    }
+    if (c >= 0x590 && c < 0x600) { // Hebrew
+      return 0.8;
     }
     return c < FIRST_NOT_LATIN && Character.isUpperCase(c) && c != 'Æ' && c != 'Œ' ? 0.8 : 1.1;
   }

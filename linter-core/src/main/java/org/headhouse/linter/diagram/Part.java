@@ -71,7 +71,9 @@ sealed interface Part {
       CABLE,
       OUTDOOR_CABLE,
       LEAD,
-      DIVIDER
+      DIVIDER,
+      LIMIT,
+      MARGIN
     }
 
     public Wire {
@@ -99,6 +101,30 @@ sealed interface Part {
       AMPLIFIERS,
       TERMINAL,
       JUNCTION
+    }
+  }
+
+  /**
+   * A value on a curve.
+   *
+   * @param ringed whether it is the one that matters most
+   * @param told what it is, in words
+   */
+  record Dot(Point at, boolean ringed, String told) implements Part {
+    @Override
+    public Area area() {
+      double size = ringed ? 13 : 5;
+      return Area.around(at.x(), at.y(), size, size);
+    }
+  }
+
+  /** A part of a whole, as a stretch of a bar. */
+  record Bar(Area area, Bar.Fill fill) implements Part {
+    /** How it is told from its neighbours. */
+    enum Fill {
+      SOLID,
+      LINED,
+      EMPTY
     }
   }
 

@@ -23,6 +23,8 @@ final class Sheet {
       .line-drawing .outdoor{stroke-dasharray:7 4}
       .line-drawing .lead{fill:none;stroke:currentColor;stroke-width:1.1}
       .line-drawing .thin{fill:none;stroke:currentColor;stroke-width:.5}
+      .line-drawing .limit{fill:none;stroke:currentColor;stroke-width:1.6;stroke-dasharray:9 4}
+      .line-drawing .margin{fill:none;stroke:currentColor;stroke-width:1.2;stroke-dasharray:1.5 3}
       .line-drawing .frame{fill:var(--paper);stroke:currentColor;stroke-width:1.1}
       .line-drawing .solid{fill:currentColor;stroke:currentColor}
       .line-drawing text.reversed{fill:var(--paper)}

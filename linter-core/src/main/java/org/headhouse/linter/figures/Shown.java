@@ -60,6 +60,11 @@ public final class Shown {
     return format("%.0f %%", share * 100);
   }
 
+  /** {@code 1.4 %}, for shares that are to add up before the reader's eyes. */
+  public static String share(double share) {
+    return format("%.1f %%", share * 100);
+  }
+
   /** {@code 3.5 dB}. */
   public static String decibels(double decibels) {
     return format("%.1f dB", decibels);
