@@ -16,12 +16,24 @@ import org.headhouse.linter.markup.XmlWriter;
 final class Drawing {
   private final XmlWriter xml;
 
-  Drawing(XmlWriter xml) {
+  private Drawing(XmlWriter xml) {
     this.xml = xml;
   }
 
+  /**
+   * The text of a drawing.
+   *
+   * @param prefix of its ids
+   * @param told what is to be seen, in words
+   */
+  static String svg(Page page, String prefix, String title, String told) {
+    XmlWriter xml = Sheet.start(page.width(), page.height(), prefix, title, told);
+    new Drawing(xml).add(page.parts());
+    return Sheet.end(xml);
+  }
+
   /** Lines first, then what stands on them. */
-  void add(List<Part> parts) {
+  private void add(List<Part> parts) {
     parts.stream().filter(Wire.class::isInstance).forEach(this::wireFirst);
     parts.stream().filter(Frame.class::isInstance).forEach(this::add);
     parts.stream().filter(Drawing::isInsideOfFrame).forEach(this::add);

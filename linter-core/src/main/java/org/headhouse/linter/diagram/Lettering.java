@@ -104,7 +104,7 @@ final class Lettering {
   private static double latinEms(char c) {
     return switch (c) {
       case 'i', 'l', ' ', '.', ',', ':', ';', '\'', 'I', '/', '\\' -> 0.37;
-      case 'j', 'f', 'r', 't', '!', '(', ')', '[', ']', '-' -> 0.42;
+      case 'j', 'f', 'r', 't', '!', '(', ')', '[', ']', '-' -> 0.43;
       case '_', '`', '"', '*', '?', '|', 's', 'c', 'z', 'J' -> 0.56;
       case 'F', 'L', 'E', 'S' -> 0.67;
       case 'm', 'w', 'W', '@', '%' -> 1.02;

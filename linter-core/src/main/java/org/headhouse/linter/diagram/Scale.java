@@ -16,15 +16,17 @@ record Scale(double least, double step, int steps, double start, double end) {
 
   /** The scale with the smallest steps of 1, 2 or 5 that has no more of them than some number. */
   static Scale over(double least, double greatest, int mostSteps, double start, double end) {
-    double span = Math.max(greatest - least, 1e-6);
-    double decade = Math.pow(10, Math.floor(Math.log10(span / mostSteps)));
+    if (!(greatest > least)) {
+      throw new IllegalArgumentException("no scale from " + least + " to " + greatest);
+    }
+    double decade = Math.pow(10, Math.floor(Math.log10((greatest - least) / mostSteps)));
     for (int power = 0; ; power++) {
       for (int digit : List.of(1, 2, 5)) {
         double step = digit * decade * Math.pow(10, power);
         double low = Math.floor(least / step + NEARLY);
         double high = Math.ceil(greatest / step - NEARLY);
         if (high - low <= mostSteps) {
-          return new Scale(low * step, step, (int) Math.max(1, high - low), start, end);
+          return new Scale(low * step, step, (int) (high - low), start, end);
         }
       }
     }

@@ -12,7 +12,7 @@ import org.headhouse.linter.line.Traffic;
 
 /** How the time of a line is spent: broadcast, polls and what is free. */
 record TimeBar(Traffic traffic) {
-  static final double HEIGHT = 108;
+  private static final double HEIGHT = 108;
 
   private static final double BAR_TOP = 20;
   private static final double BAR_HEIGHT = 24;
@@ -78,7 +78,9 @@ record TimeBar(Traffic traffic) {
     return told.toString();
   }
 
-  void place(double width, List<Part> parts) {
+  /** Where everything stands. */
+  Page page(double width) {
+    List<Part> parts = new ArrayList<>();
     parts.add(Words.fitted(summary(), 0, 0, width, TextStyle.STRONG, Align.START));
     List<Share> shares = shares();
     double whole = Math.max(1, traffic.utilisation());
@@ -96,8 +98,9 @@ record TimeBar(Traffic traffic) {
       x += size;
     }
     if (whole > 1) {
-      allTheTime(2 + inner / whole, parts);
+      allTheTime(2 + inner / whole, width, parts);
     }
+    return new Page(width, HEIGHT, parts, List.of());
   }
 
   private static void label(Share share, double centre, double column, List<Part> parts) {
@@ -111,7 +114,7 @@ record TimeBar(Traffic traffic) {
   }
 
   /** Where the time ends that there is. */
-  private static void allTheTime(double x, List<Part> parts) {
+  private static void allTheTime(double x, double width, List<Part> parts) {
     double bottom = LABEL_TOP + 2 * TextStyle.STRONG.line() + 4;
     parts.add(
         new Wire(
@@ -119,11 +122,6 @@ record TimeBar(Traffic traffic) {
             Wire.Kind.LIMIT));
     parts.add(
         Words.fitted(
-            "dashed: all the time there is",
-            0,
-            bottom,
-            Double.MAX_VALUE,
-            TextStyle.SMALL,
-            Align.START));
+            "dashed: all the time there is", 0, bottom, width, TextStyle.SMALL, Align.START));
   }
 }

@@ -3,7 +3,6 @@ package org.headhouse.linter.diagram;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Measure;
-import org.headhouse.linter.markup.XmlWriter;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Length;
@@ -38,15 +37,8 @@ public final class WiringDiagram {
     for (Page page : pages) {
       int number = drawings.size() + 1;
       String title = "Wiring diagram, page " + number + " of " + pages.size();
-      XmlWriter xml =
-          Sheet.start(
-              page.width(),
-              page.height(),
-              prefix + "-" + number,
-              title,
-              told(page, words, number == 1 ? heading(site, marks, measure) : null));
-      new Drawing(xml).add(page.parts());
-      drawings.add(Sheet.end(xml));
+      String told = told(page, words, number == 1 ? heading(site, marks, measure) : null);
+      drawings.add(Drawing.svg(page, prefix + "-" + number, title, told));
     }
     return List.copyOf(drawings);
   }

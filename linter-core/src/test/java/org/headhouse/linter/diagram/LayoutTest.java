@@ -86,13 +86,13 @@ class LayoutTest {
     }
   }
 
-  private static void everythingLiesOnThePage(Page page) {
+  static void everythingLiesOnThePage(Page page) {
     Area whole = new Area(0, 0, page.width(), page.height());
     assertThat(page.parts())
         .allSatisfy(part -> assertThat(holds(whole, part.area())).as("%s", part).isTrue());
   }
 
-  private static void nothingOverlaps(Page page) {
+  static void nothingOverlaps(Page page) {
     List<Part> solid = page.parts().stream().filter(part -> !(part instanceof Wire)).toList();
     for (int i = 0; i < solid.size(); i++) {
       for (int j = i + 1; j < solid.size(); j++) {
