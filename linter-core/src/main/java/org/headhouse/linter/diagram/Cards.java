@@ -97,9 +97,8 @@ final class Cards {
     String name = Names.plain(item);
     double room = marked ? Card.INNER - Sign.WIDTH : Card.INNER;
     List<String> lines = Lettering.wrap(name, room, TextStyle.NAME, MOST_LINES_OF_A_NAME);
-    boolean cut = lines.get(lines.size() - 1).endsWith("…");
     for (String line : lines) {
-      rows.add(new CardRow.Line(line, cut ? name : line, TextStyle.NAME));
+      rows.add(new CardRow.Line(line, name, TextStyle.NAME));
     }
   }
 
@@ -146,6 +145,9 @@ final class Cards {
           CardRow.Line.of(
               each == null ? "bias, not known" : "bias " + Shown.resistor(each.ohms()) + " each",
               TextStyle.SMALL));
+      if (item instanceof Repeater && item.index() < site.items().size() - 1) {
+        rows.add(CardRow.Line.of("on the out side", TextStyle.SMALL));
+      }
       if (item instanceof Unit unit && unit.type().isKnown()) {
         rows.add(
             CardRow.Line.of("D1 is " + unit.type().positiveTerminal().word(), TextStyle.SMALL));

@@ -19,6 +19,8 @@ final class DiagramLayout {
   private final List<Legend.Entry> legend;
   private final double width;
   private final double mostHeight;
+  private final double headingHeight;
+  private final double footHeight;
   private final List<Draft> drafts = new ArrayList<>();
   private double lastTop;
 
@@ -26,6 +28,8 @@ final class DiagramLayout {
     this.heading = heading;
     this.width = format.width();
     this.mostHeight = format.height();
+    this.headingHeight = heading.height(width);
+    this.footHeight = Heading.footHeight(width);
     this.rows = Row.of(stops, width);
     this.legend = Legend.of(marks, width);
   }
@@ -56,14 +60,14 @@ final class DiagramLayout {
     for (Draft draft : drafts) {
       heading.place(pages.size() + 1, drafts.size(), width, draft.parts);
       Heading.placeFoot(draft.bottom, width, draft.parts);
-      double height = Math.ceil(draft.bottom + Heading.footHeight(width));
+      double height = Math.ceil(draft.bottom + footHeight);
       pages.add(new Page(width, height, draft.parts, draft.stops));
     }
     return pages;
   }
 
   private Draft newPage() {
-    Draft draft = new Draft(heading.height(width));
+    Draft draft = new Draft(headingHeight);
     drafts.add(draft);
     return draft;
   }
@@ -73,7 +77,7 @@ final class DiagramLayout {
   }
 
   private boolean fits(double height) {
-    return page().bottom + height + Heading.footHeight(width) <= mostHeight;
+    return page().bottom + height + footHeight <= mostHeight;
   }
 
   /** A row comes with the channel before it, and leaves room for the one behind it. */

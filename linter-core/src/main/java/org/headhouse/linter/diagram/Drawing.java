@@ -106,24 +106,21 @@ final class Drawing {
         };
     String anchor =
         switch (words.align()) {
-          case START -> "start";
-          case MIDDLE -> "middle";
-          case END -> "end";
+          case START -> "";
+          case MIDDLE -> "middle ";
+          case END -> "end ";
         };
     xml.start(
         "text",
+        "class",
+        anchor + style.word(),
         "x",
         number(x - left),
         "y",
-        number(area.y() - top + style.base()),
-        "font-size",
-        number(style.size()),
-        "font-weight",
-        style.bold() ? "bold" : "normal",
-        "text-anchor",
-        anchor);
-    if (words.full() != null) {
-      xml.element("title", words.full());
+        number(area.y() - top + style.base()));
+    String full = clipped && words.full() == null ? words.shown() : words.full();
+    if (full != null) {
+      xml.element("title", full);
     }
     xml.text(Lettering.isolated(words.shown())).end();
     if (clipped) {

@@ -79,7 +79,11 @@ final class Lettering {
 
   /** The width in ems, at most. */
   static double ems(String text) {
-    return text.codePoints().mapToDouble(Lettering::ems).sum();
+    double sum = 0;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      sum += ems(text.codePointAt(i));
+    }
+    return sum;
   }
 
   private static double ems(int c) {

@@ -1,6 +1,7 @@
 package org.headhouse.linter.diagram;
 
-import java.util.Locale;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 import org.headhouse.linter.markup.XmlWriter;
 
 /**
@@ -19,7 +20,9 @@ final class Sheet {
       --paper:var(--drawing-paper,#161616)}}
       @media print{.line-drawing{--ink:#000;--paper:#fff}}
       .line-drawing text{fill:currentColor;stroke:none}
-      .line-drawing .wire{fill:none;stroke:currentColor;stroke-width:1.8}
+      .line-drawing .middle{text-anchor:middle}
+      .line-drawing .end{text-anchor:end}
+      %s.line-drawing .wire{fill:none;stroke:currentColor;stroke-width:1.8}
       .line-drawing .outdoor{stroke-dasharray:7 4}
       .line-drawing .lead{fill:none;stroke:currentColor;stroke-width:1.1}
       .line-drawing .thin{fill:none;stroke:currentColor;stroke-width:.5}
@@ -28,7 +31,20 @@ final class Sheet {
       .line-drawing .frame{fill:var(--paper);stroke:currentColor;stroke-width:1.1}
       .line-drawing .solid{fill:currentColor;stroke:currentColor}
       .line-drawing text.reversed{fill:var(--paper)}
-      """;
+      """
+          .formatted(letterings());
+
+  private static String letterings() {
+    return Arrays.stream(TextStyle.values())
+        .map(
+            style ->
+                ".line-drawing .%s{font-size:%spx%s}\n"
+                    .formatted(
+                        style.word(),
+                        number(style.size()),
+                        style.bold() ? ";font-weight:bold" : ""))
+        .collect(Collectors.joining());
+  }
 
   private Sheet() {}
 
@@ -66,13 +82,15 @@ final class Sheet {
     return xml.end().newLine().finish();
   }
 
-  /** A coordinate, to a hundredth of a px. */
+  /** A coordinate, to a hundredth of a px; there are thousands, so no formatter is asked. */
   static String number(double value) {
-    String text = String.format(Locale.ROOT, "%.2f", value + 0.0);
-    int end = text.length();
-    while (text.charAt(end - 1) == '0') {
-      end--;
+    long hundredths = Math.round(value * 100);
+    long rest = Math.abs(hundredths % 100);
+    String sign = hundredths < 0 ? "-" : "";
+    String whole = sign + Math.abs(hundredths / 100);
+    if (rest == 0) {
+      return whole;
     }
-    return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
+    return whole + (rest % 10 == 0 ? "." + rest / 10 : (rest < 10 ? ".0" : ".") + rest);
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.diagram;
 
+import java.util.Locale;
+
 /** The sizes of lettering on a drawing; the smallest prints as 7.5 pt. */
 enum TextStyle {
   TITLE(14, true),
@@ -17,6 +19,11 @@ enum TextStyle {
   TextStyle(double size, boolean bold) {
     this.size = size;
     this.bold = bold;
+  }
+
+  /** The word for it in the style sheet. */
+  String word() {
+    return name().toLowerCase(Locale.ROOT);
   }
 
   double size() {

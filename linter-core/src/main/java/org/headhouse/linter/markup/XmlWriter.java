@@ -45,7 +45,7 @@ public final class XmlWriter {
 
   /** Text between tags. */
   public XmlWriter text(String text) {
-    XmlText.of(text).codePoints().forEach(c -> append(c, false));
+    append(XmlText.of(text), false);
     return this;
   }
 
@@ -62,27 +62,25 @@ public final class XmlWriter {
     out.append('<').append(name);
     for (int i = 0; i < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
-      XmlText.of(attributes[i + 1]).codePoints().forEach(c -> append(c, true));
+      append(XmlText.of(attributes[i + 1]), true);
       out.append('"');
     }
   }
 
   /** In an attribute a line break or a tab would be read as a space. */
-  private void append(int c, boolean inAttribute) {
-    switch (c) {
-      case '&' -> out.append("&amp;");
-      case '<' -> out.append("&lt;");
-      case '>' -> out.append("&gt;");
-      case '"' -> out.append(inAttribute ? "&quot;" : "\"");
-      case '\r' -> out.append("&#13;");
-      case '\n', '\t' -> {
-        if (inAttribute) {
-          out.append("&#").append(c).append(';');
-        } else {
-          out.append((char) c);
-        }
+  private void append(String text, boolean inAttribute) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '&' -> out.append("&amp;");
+        case '<' -> out.append("&lt;");
+        case '>' -> out.append("&gt;");
+        case '"' -> out.append(inAttribute ? "&quot;" : "\"");
+        case '\r' -> out.append("&#13;");
+        case '\n' -> out.append(inAttribute ? "&#10;" : "\n");
+        case '\t' -> out.append(inAttribute ? "&#9;" : "\t");
+        default -> out.append(c);
       }
-      default -> out.appendCodePoint(c);
     }
   }
 

@@ -110,6 +110,31 @@ class WiringDiagramTest {
         .contains("repeater", "Road", "segment 1 in, 2 out", "terminator out", "20 m");
   }
 
+  /** Behind a repeater its far side stands in for the head unit. */
+  @Test
+  void biasAtARepeaterTellsItsSide() throws Exception {
+    SiteText text =
+        new SiteText()
+            .bias("Road", "470 ohm", "4.75 V")
+            .unit("120 ohm", "30 m")
+            .repeater("Road", "120 ohm", "20 m")
+            .unit("120 ohm", "");
+    assertThat(seen(drawOnePage(text.toString())))
+        .containsSubsequence(
+            "D1", "4.75 V", "D0", "common", "bias 470 ohm each", "on the out side");
+  }
+
+  /** Letters that a font may draw as wide as it likes are cut off at the edge of their area. */
+  @Test
+  void foreignLettersAreKeptInTheirArea() throws Exception {
+    Element svg = read(drawOnePage(Example.SITE.replace("Hardening Bay", "חממה")));
+    NodeList views = svg.getElementsByTagName("svg");
+    assertThat(views.getLength()).isOne();
+    Element view = (Element) views.item(0);
+    assertThat(view.getAttribute("overflow")).isEqualTo("hidden");
+    assertThat(view.getTextContent()).endsWith("\u2068חממה\u2069");
+  }
+
   @Test
   void lengthsAreInFeetWhereWanted() throws Exception {
     DrawnSite drawn = DrawnSite.of(Example.SITE);
