@@ -59,7 +59,9 @@ class ArchitectureTest {
     "check, source result yaml site bind schema rule policy figures line fix",
     "draft, source result yaml site line figures",
     "baseline, source result",
-    "report, source result rule change figures line"
+    "markup, ''",
+    "diagram, source result site figures line markup",
+    "report, source result rule change figures line markup"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {
     String[] allowed =

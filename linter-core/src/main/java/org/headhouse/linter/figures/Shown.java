@@ -29,6 +29,27 @@ public final class Shown {
     return metres < 1 ? format("%.2f m", metres) : trimmed(Math.rint(metres * 10) / 10) + " m";
   }
 
+  /** A length of metres in feet: {@code 138 ft}, {@code 137.8 ft}, {@code 0.3 ft}. */
+  public static String feet(double metres) {
+    double feet = Measure.US.lengthOf(metres);
+    return feet < 0.1 ? format("%.2f ft", feet) : trimmed(Math.rint(feet * 10) / 10) + " ft";
+  }
+
+  /** A mark on an axis: as many digits as it needs, three after the point at most. */
+  public static String plain(double number) {
+    return trimmed(number);
+  }
+
+  /** A capacitor: {@code 1 nF}; below that {@code 470 pF}. */
+  public static String capacitor(double farads) {
+    return farads < 1e-9 ? trimmed(farads * 1e12) + " pF" : trimmed(farads * 1e9) + " nF";
+  }
+
+  /** The voltage of a supply: {@code 5 V}, {@code 4.75 V}. */
+  public static String supply(double volts) {
+    return trimmed(volts) + " V";
+  }
+
   /** {@code 5.2 s}; below a second {@code 142 ms}. */
   public static String seconds(double seconds) {
     return seconds < 1 ? format("%.0f ms", seconds * 1e3) : format("%.1f s", seconds);
@@ -37,6 +58,11 @@ public final class Shown {
   /** {@code 71 %}. */
   public static String percent(double share) {
     return format("%.0f %%", share * 100);
+  }
+
+  /** {@code 1.4 %}, for shares that are to add up before the reader's eyes. */
+  public static String share(double share) {
+    return format("%.1f %%", share * 100);
   }
 
   /** {@code 3.5 dB}. */

@@ -1,5 +1,7 @@
 package org.headhouse.linter.line;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -35,10 +37,7 @@ public record ReceivedVoltage(int from, int to, double volts) {
    *     nearest receiver
    */
   public static @Nullable ReceivedVoltage weakest(SegmentCircuit circuit) {
-    int[] units =
-        IntStream.range(0, circuit.items().size())
-            .filter(item -> circuit.items().get(item).isUnit())
-            .toArray();
+    int[] units = units(circuit);
     if (units.length < 2) {
       return null;
     }
@@ -50,6 +49,52 @@ public record ReceivedVoltage(int from, int to, double volts) {
     ReceivedVoltage back =
         weakestAlong(ladder.reversed(), end - last, end - first, node -> end - node, circuit);
     return back.volts() < onward.volts() - ROUNDING_VOLTS ? back : onward;
+  }
+
+  /**
+   * The weakest that each unit receives from any other, exactly and in O(n). By the same reasoning
+   * as for {@link #weakest} the sender is the first unit or the last.
+   *
+   * @return in the order of the chain, one for each unit; empty with less than two units
+   */
+  public static List<ReceivedVoltage> weakestAtEachUnit(SegmentCircuit circuit) {
+    int[] units = units(circuit);
+    if (units.length < 2) {
+      return List.of();
+    }
+    int first = units[0];
+    int last = units[units.length - 1];
+    int end = circuit.items().size() - 1;
+    Ladder ladder = DifferentialNetwork.signal(circuit);
+    double[] onward = voltsFrom(ladder, first);
+    double[] back = voltsFrom(ladder.reversed(), end - last);
+    return Arrays.stream(units)
+        .mapToObj(
+            to -> {
+              double fromFirst = to == first ? Double.POSITIVE_INFINITY : onward[to];
+              double fromLast = to == last ? Double.POSITIVE_INFINITY : back[end - to];
+              return fromLast < fromFirst - ROUNDING_VOLTS
+                  ? new ReceivedVoltage(last, to, fromLast)
+                  : new ReceivedVoltage(first, to, fromFirst);
+            })
+        .toList();
+  }
+
+  private static int[] units(SegmentCircuit circuit) {
+    return IntStream.range(0, circuit.items().size())
+        .filter(item -> circuit.items().get(item).isUnit())
+        .toArray();
+  }
+
+  /** What arrives at the nodes from a sender on. */
+  private static double[] voltsFrom(Ladder ladder, int sender) {
+    double[] volts = new double[ladder.size()];
+    double difference = -Levels.DRIVER_VOLTS;
+    for (int node = sender + 1; node < volts.length; node++) {
+      difference = ladder.nextVolts(node - 1, difference);
+      volts[node] = -difference;
+    }
+    return volts;
   }
 
   /** What the unit at one node sends to those at the nodes after it, up to another. */

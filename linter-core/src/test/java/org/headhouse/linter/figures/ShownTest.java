@@ -2,6 +2,7 @@ package org.headhouse.linter.figures;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import org.headhouse.linter.site.Interval;
@@ -51,6 +52,30 @@ class ShownTest {
     assertThat(Shown.metres(metres)).isEqualTo(shown);
   }
 
+  /** The international foot of 0.3048 m. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.3048, 0.30 m, 1 ft",
+    "36.576, 36.6 m, 120 ft",
+    "42, 42 m, 137.8 ft",
+    "1200, 1200 m, 3937 ft",
+    "0.01, 0.01 m, 0.03 ft",
+    "0, 0.00 m, 0.00 ft"
+  })
+  void lengthsInEitherMeasure(double metres, String metric, String us) {
+    assertThat(Measure.METRIC.length(metres)).isEqualTo(metric);
+    assertThat(Measure.US.length(metres)).isEqualTo(us);
+    assertThat(Measure.METRIC.lengthOf(metres) + " " + Measure.METRIC.unit()).endsWith(" m");
+    assertThat(Measure.US.lengthOf(metres) * 0.3048).isCloseTo(metres, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1e-9, 1 nF", "2.2e-9, 2.2 nF", "4.7e-10, 470 pF"})
+  void capacitors(double farads, String shown) {
+    assertThat(Shown.capacitor(farads)).isEqualTo(shown);
+    assertThat(Quantities.capacitance(shown)).isNotNull();
+  }
+
   @ParameterizedTest
   @CsvSource({
     "1041.67, 1041 m",
@@ -92,6 +117,9 @@ class ShownTest {
       Locale.setDefault(Locale.GERMANY);
       assertThat(Shown.unitLoads(32.125)).isEqualTo("32.125");
       assertThat(Shown.unitLoads(33)).isEqualTo("33");
+      assertThat(Shown.supply(4.75)).isEqualTo("4.75 V");
+      assertThat(Shown.plain(0.25)).isEqualTo("0.25");
+      assertThat(Shown.share(0.0142)).isEqualTo("1.4 %");
       assertThat(Shown.percent(0.7051)).isEqualTo("71 %");
       assertThat(Shown.decibels(-0.158)).isEqualTo("-0.2 dB");
       assertThat(Shown.seconds(0.1424)).isEqualTo("142 ms");

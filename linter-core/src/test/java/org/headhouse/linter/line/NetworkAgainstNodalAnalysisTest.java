@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -47,6 +48,38 @@ class NetworkAgainstNodalAnalysisTest {
     assertThat(segments().filter(NetworkAgainstNodalAnalysisTest::weakestAgrees).count())
         .as("segments with two units")
         .isGreaterThan(1500);
+  }
+
+  @Test
+  void theWeakestAtEachUnitAgrees() {
+    assertThat(segments().filter(NetworkAgainstNodalAnalysisTest::weakestAtEachUnitAgrees).count())
+        .as("segments with two units")
+        .isGreaterThan(1500);
+  }
+
+  private static boolean weakestAtEachUnitAgrees(SegmentCircuit circuit) {
+    NodalAnalysis nodes = NodalAnalysis.loaded(circuit, true);
+    double[] undriven = nodes.differences();
+    List<Integer> units =
+        IntStream.range(0, undriven.length).filter(item -> isUnit(circuit, item)).boxed().toList();
+    List<ReceivedVoltage> weakest = ReceivedVoltage.weakestAtEachUnit(circuit);
+    if (units.size() < 2) {
+      assertThat(weakest).isEmpty();
+      return false;
+    }
+    assertThat(weakest.stream().map(ReceivedVoltage::to)).isEqualTo(units);
+    for (ReceivedVoltage one : weakest) {
+      double least =
+          units.stream()
+              .filter(from -> from != one.to())
+              .mapToDouble(from -> nodes.receivedVolts(undriven, from, one.to()))
+              .min()
+              .orElseThrow();
+      assertThat(one.volts()).as("%s of %s", one, circuit).isCloseTo(least, relative(least));
+      assertThat(nodes.receivedVolts(undriven, one.from(), one.to()))
+          .isCloseTo(least, relative(least));
+    }
+    return true;
   }
 
   private static boolean weakestAgrees(SegmentCircuit circuit) {

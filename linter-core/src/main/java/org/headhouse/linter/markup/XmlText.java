@@ -1,15 +1,30 @@
-package org.headhouse.linter.report;
+package org.headhouse.linter.markup;
 
 /** Text that XML 1.0 can hold: characters outside its production Char become U+FFFD. */
-final class XmlText {
+public final class XmlText {
   private static final int REPLACEMENT = 0xFFFD;
 
   private XmlText() {}
 
-  static String of(String text) {
+  /** The text with every character that XML 1.0 cannot hold replaced. */
+  public static String of(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     StringBuilder safe = new StringBuilder(text.length());
     text.codePoints().forEach(c -> safe.appendCodePoint(isAllowed(c) ? c : REPLACEMENT));
     return safe.toString();
+  }
+
+  /** Nearly all text is, and need not be copied. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c >= Character.MIN_SURROGATE) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isAllowed(int c) {

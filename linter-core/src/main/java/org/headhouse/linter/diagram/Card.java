@@ -1,0 +1,57 @@
+package org.headhouse.linter.diagram;
+
+import java.util.List;
+import org.headhouse.linter.diagram.Part.Frame;
+import org.headhouse.linter.diagram.Part.Sign;
+import org.headhouse.linter.diagram.Part.Wire;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands inside one outline.
+ *
+ * @param item the place in the chain
+ * @param mark what is wrong there, or null
+ * @param below what is wired to it alone, or null
+ */
+record Card(
+    int item, Frame.Kind kind, List<CardRow> rows, @Nullable Mark mark, @Nullable Card below) {
+  static final double WIDTH = 122;
+  static final double PADDING = 5;
+
+  /** The room for what it says. */
+  static final double INNER = WIDTH - 2 * PADDING;
+
+  private static final double LEAD = 12;
+  private static final double ABOVE = 5;
+  private static final double UNDER = 4;
+
+  Card {
+    rows = List.copyOf(rows);
+  }
+
+  private double ownHeight() {
+    return ABOVE + rows.stream().mapToDouble(CardRow::height).sum() + UNDER;
+  }
+
+  double height() {
+    return ownHeight() + (below == null ? 0 : LEAD + below.height());
+  }
+
+  void place(double left, double top, List<Part> parts) {
+    parts.add(new Frame(new Area(left, top, WIDTH, ownHeight()), kind, item));
+    if (mark != null) {
+      parts.add(Sign.at(left + WIDTH - Sign.WIDTH - 3, top + 3, mark));
+    }
+    double y = top + ABOVE;
+    for (CardRow row : rows) {
+      row.place(left + PADDING, y, parts);
+      y += row.height();
+    }
+    if (below != null) {
+      double bottom = top + ownHeight();
+      double x = left + WIDTH / 2;
+      parts.add(Wire.lead(new Point(x, bottom), new Point(x, bottom + LEAD)));
+      below.place(left, bottom + LEAD, parts);
+    }
+  }
+}

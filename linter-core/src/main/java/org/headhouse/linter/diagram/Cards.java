@@ -1,0 +1,190 @@
+package org.headhouse.linter.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.headhouse.linter.diagram.Part.Frame;
+import org.headhouse.linter.diagram.Part.Sign;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.Capacitance;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Pair;
+import org.headhouse.linter.site.Reading;
+import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Resistance;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Termination;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.Voltage;
+import org.headhouse.linter.site.WeatherStation;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the cards of a line's items. */
+final class Cards {
+  private static final int MOST_LINES_OF_A_NAME = 2;
+  private static final int MOST_LINES_OF_READINGS = 4;
+
+  private final Site site;
+  private final Marks marks;
+  private final int stationAt;
+  private final int earthAt;
+
+  Cards(Site site, Marks marks, int stationAt) {
+    this.site = site;
+    this.marks = marks;
+    this.stationAt = stationAt;
+    this.earthAt = Landed.earthAt(site);
+  }
+
+  Card of(ChainItem item) {
+    Mark mark = marks.of(item);
+    List<CardRow> rows = new ArrayList<>();
+    Frame.Kind kind = Frame.Kind.REPEATER;
+    if (item instanceof Unit unit) {
+      kind = unit.isHead() ? Frame.Kind.HEAD : Frame.Kind.UNIT;
+      unit(unit, mark != null, rows);
+    } else if (item instanceof Repeater repeater) {
+      repeater(repeater, mark != null, rows);
+    }
+    biases(item, rows);
+    if (item.index() == earthAt) {
+      rows.add(new CardRow.Divider());
+      rows.add(new CardRow.Earth());
+    }
+    Card station = item.index() == stationAt ? station(item) : null;
+    return new Card(item.index(), kind, rows, mark, station);
+  }
+
+  private void unit(Unit unit, boolean marked, List<CardRow> rows) {
+    if (unit.isHead()) {
+      rows.add(CardRow.Line.of("head unit", TextStyle.STRONG));
+    }
+    name(unit, marked, rows);
+    rows.add(
+        CardRow.Line.of(
+            unit.address().optional().map(address -> "address " + address).orElse("no address"),
+            TextStyle.STRONG));
+    rows.add(CardRow.Line.of(Landed.marks(unit) + " landed", TextStyle.SMALL));
+    if (unit.pair().is(Pair.CROSSED)) {
+      rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
+    }
+    terminator(unit.termination(), "terminator", rows);
+  }
+
+  private void repeater(Repeater repeater, boolean marked, List<CardRow> rows) {
+    rows.add(new CardRow.RepeaterHead());
+    name(repeater, marked, rows);
+    rows.add(CardRow.Line.of(segments(repeater), TextStyle.SMALL));
+    terminator(repeater.terminationIn(), "terminator in", rows);
+    terminator(repeater.terminationOut(), "terminator out", rows);
+  }
+
+  private String segments(Repeater repeater) {
+    int first = -1;
+    int last = -1;
+    for (int i = 0; i < site.segments().size(); i++) {
+      if (site.segments().get(i).items().contains(repeater)) {
+        first = first < 0 ? i + 1 : first;
+        last = i + 1;
+      }
+    }
+    return first == last ? "segment " + first : "segment " + first + " in, " + last + " out";
+  }
+
+  private static void name(ChainItem item, boolean marked, List<CardRow> rows) {
+    String name = Names.plain(item);
+    double room = marked ? Card.INNER - Sign.WIDTH : Card.INNER;
+    List<String> lines = Lettering.wrap(name, room, TextStyle.NAME, MOST_LINES_OF_A_NAME);
+    for (String line : lines) {
+      rows.add(new CardRow.Line(line, name, TextStyle.NAME));
+    }
+  }
+
+  private static void terminator(Setting<Termination> setting, String label, List<CardRow> rows) {
+    Termination termination = setting.orNull();
+    Resistance resistance = termination == null ? null : termination.resistance();
+    if (termination == null) {
+      rows.add(new CardRow.Divider());
+      labelled(label, "not known", rows);
+    } else if (resistance != null) {
+      Capacitance capacitance = termination.capacitance();
+      rows.add(new CardRow.Divider());
+      rows.add(new CardRow.Terminator(capacitance != null));
+      labelled(label, value(resistance, capacitance), rows);
+    }
+  }
+
+  /** On one line where both fit. */
+  private static void labelled(String label, String value, List<CardRow> rows) {
+    TextStyle style = TextStyle.SMALL;
+    String both = label + " " + value;
+    (style.widthOf(both) <= Card.INNER ? List.of(both) : List.of(label, value))
+        .forEach(line -> rows.add(CardRow.Line.of(line, style)));
+  }
+
+  static String value(Resistance resistance, @Nullable Capacitance capacitance) {
+    return Shown.resistor(resistance.ohms())
+        + (capacitance == null ? "" : " + " + Shown.capacitor(capacitance.farads()));
+  }
+
+  private void biases(ChainItem item, List<CardRow> rows) {
+    for (Bias bias : biasesAt(site, item)) {
+      Resistance each = bias.resistors().orNull();
+      Voltage supply = bias.supply().orNull();
+      rows.add(new CardRow.Divider());
+      rows.add(
+          new CardRow.BiasResistor(
+              "D1",
+              supply == null
+                  ? "supply"
+                  : Lettering.fit(Shown.supply(supply.volts()), 48, TextStyle.SMALL)));
+      rows.add(new CardRow.BiasResistor("D0", "common"));
+      rows.add(
+          CardRow.Line.of(
+              each == null ? "bias, not known" : "bias " + Shown.resistor(each.ohms()) + " each",
+              TextStyle.SMALL));
+      if (item instanceof Repeater && item.index() < site.items().size() - 1) {
+        rows.add(CardRow.Line.of("on the out side", TextStyle.SMALL));
+      }
+      if (item instanceof Unit unit && unit.type().isKnown()) {
+        rows.add(
+            CardRow.Line.of("D1 is " + unit.type().positiveTerminal().word(), TextStyle.SMALL));
+      }
+    }
+  }
+
+  /** The bias that is written for an item; of two items with one name, for the first. */
+  static List<Bias> biasesAt(Site site, ChainItem item) {
+    String name = item.name().orNull();
+    boolean first =
+        name != null
+            && site.items().stream().filter(one -> one.name().is(name)).findFirst().orElse(item)
+                == item;
+    return site.line().optional().flatMap(line -> line.bias().optional()).orElse(List.of()).stream()
+        .filter(bias -> first && bias.at().is(item.name().or("")))
+        .toList();
+  }
+
+  private Card station(ChainItem item) {
+    List<CardRow> rows = new ArrayList<>();
+    Mark mark = marks.ofStation();
+    double room = mark == null ? Card.INNER : Card.INNER - Sign.WIDTH;
+    Lettering.wrap("weather station", room, TextStyle.STRONG, 2)
+        .forEach(line -> rows.add(CardRow.Line.of(line, TextStyle.STRONG)));
+    String readings = readings(site.weatherStation().orNull());
+    Lettering.wrap(readings, Card.INNER, TextStyle.SMALL, MOST_LINES_OF_READINGS)
+        .forEach(line -> rows.add(CardRow.Line.of(line, TextStyle.SMALL)));
+    return new Card(item.index(), Frame.Kind.STATION, rows, mark, null);
+  }
+
+  /** What the station measures, in words. */
+  static String readings(@Nullable WeatherStation station) {
+    List<Setting<Reading>> given = station == null ? List.of() : station.readings().or(List.of());
+    return given.stream()
+        .flatMap(reading -> reading.optional().stream())
+        .map(reading -> reading.word().replace('-', ' '))
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,48 @@
+package org.headhouse.linter.diagram;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+
+/** Which conductors are landed where. */
+final class Landed {
+  private static final int NOWHERE = -1;
+
+  private Landed() {}
+
+  /** The marks of the terminals of a unit that carry a conductor: {@code A B G}. */
+  static String marks(Unit unit) {
+    List<Setting<Conductor>> conductors = unit.conductors().orNull();
+    if (conductors == null) {
+      return "not known what is";
+    }
+    return conductors.isEmpty()
+        ? "nothing"
+        : conductors.stream()
+            .map(conductor -> conductor.optional().map(Conductor::word).orElse("?"))
+            .sorted()
+            .distinct()
+            .collect(Collectors.joining(" "));
+  }
+
+  /**
+   * The place in the chain of the unit where the common meets protective earth, or -1: the head
+   * unit where its G is landed, generally the one point for it (MODBUS over Serial Line V1.02
+   * §3.3.2, §3.4.4), or the only unit that lands G.
+   */
+  static int earthAt(Site site) {
+    List<Unit> grounded = site.units().stream().filter(Landed::landsGround).toList();
+    return grounded.stream()
+        .filter(Unit::isHead)
+        .findFirst()
+        .map(Unit::index)
+        .orElse(grounded.size() == 1 ? grounded.get(0).index() : NOWHERE);
+  }
+
+  private static boolean landsGround(Unit unit) {
+    return unit.conductors().or(List.of()).stream().anyMatch(one -> one.is(Conductor.G));
+  }
+}

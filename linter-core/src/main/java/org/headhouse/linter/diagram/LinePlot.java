@@ -1,0 +1,95 @@
+package org.headhouse.linter.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.headhouse.linter.diagram.Part.Wire;
+import org.headhouse.linter.diagram.Part.Words;
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.Shown;
+
+/** The voltages along a line: up to two curves, one under the other, over one axis of distance. */
+final class LinePlot {
+  private static final TextStyle SMALL = TextStyle.SMALL;
+  private static final int MOST_STEPS = 12;
+  private static final double TICK = 5;
+
+  private final LineProfile profile;
+  private final Measure measure;
+  private final double width;
+  private final Scale distances;
+  private final List<VoltagePanel> panels = new ArrayList<>();
+
+  LinePlot(LineProfile profile, Margins margins, Measure measure, double width) {
+    this.profile = profile;
+    this.measure = measure;
+    this.width = width;
+    this.distances =
+        Scale.over(
+            0,
+            Math.max(1, measure.lengthOf(profile.lengthMetres())),
+            MOST_STEPS,
+            VoltagePanel.LEFT,
+            width - VoltagePanel.RIGHT);
+    panel(
+        "Received voltage at each unit, of its weakest sender",
+        profile.received(),
+        margins.receivedVolts());
+    panel(
+        "Voltage of the idle line at each unit, D1 against D0",
+        profile.idle(),
+        margins.idleVolts());
+  }
+
+  private void panel(String title, List<List<LineProfile.Value>> stretches, double margin) {
+    if (!stretches.isEmpty()) {
+      panels.add(
+          new VoltagePanel(title, stretches, profile.repeaters(), margin, distances, measure));
+    }
+  }
+
+  /** Whether nothing can be computed. */
+  boolean isEmpty() {
+    return panels.isEmpty();
+  }
+
+  /** What is to be seen, in words. */
+  String told() {
+    return panels.stream().map(VoltagePanel::told).collect(Collectors.joining(" "));
+  }
+
+  /** Where everything stands. */
+  Page page() {
+    List<Part> parts = new ArrayList<>();
+    double top = 0;
+    for (VoltagePanel panel : panels) {
+      panel.place(top, width, parts);
+      top += panel.height() + VoltagePanel.GAP;
+    }
+    double bottom = axis(top - VoltagePanel.GAP, parts);
+    if (!profile.complete()) {
+      String note = "A part of the line is not computed: a length or a value is not known.";
+      parts.add(Words.fitted(note, 0, bottom, width, TextStyle.NORMAL, Align.START));
+      bottom += TextStyle.NORMAL.line();
+    }
+    return new Page(width, Math.ceil(bottom + 2), parts, List.of());
+  }
+
+  /** The axis of distance; how far down it reaches. */
+  private double axis(double y, List<Part> parts) {
+    double room = (distances.end() - distances.start()) / distances.steps();
+    for (double tick : distances.ticks()) {
+      double x = distances.at(tick);
+      parts.add(Wire.lead(new Point(x, y), new Point(x, y + TICK)));
+      double left = x - room / 2;
+      String text = Shown.plain(tick);
+      parts.add(Words.fitted(text, left, y + TICK + 1, room, SMALL, Align.MIDDLE));
+    }
+    parts.add(Wire.lead(new Point(distances.start(), y), new Point(distances.end(), y)));
+    String name = measure.unit() + " of cable from the start of the line";
+    double top = y + TICK + 1 + SMALL.line();
+    double whole = distances.end() - distances.start();
+    parts.add(Words.fitted(name, distances.start(), top, whole, SMALL, Align.MIDDLE));
+    return top + SMALL.line() + 2;
+  }
+}

@@ -1,0 +1,24 @@
+package org.headhouse.linter.diagram;
+
+import java.util.List;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Result;
+
+/**
+ * A faulty place of the drawing.
+ *
+ * @param number as it is told in the legend, from 1
+ * @param place in words
+ * @param results what is wrong there, in the order of the file; at least one
+ */
+record Mark(int number, String place, List<Result> results) {
+
+  Mark {
+    results = List.copyOf(results);
+  }
+
+  /** The gravest of its results. */
+  Level level() {
+    return results.stream().map(Result::level).min(Level::compareTo).orElse(Level.NOTE);
+  }
+}

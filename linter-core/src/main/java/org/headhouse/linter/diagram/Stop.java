@@ -1,0 +1,67 @@
+package org.headhouse.linter.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.diagram.Part.Symbol;
+import org.headhouse.linter.diagram.Part.Wire;
+import org.headhouse.linter.diagram.Part.Words;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One item of the chain on its way through the drawing: the cable comes in on the left and goes out
+ * on the right, through its terminals, or past it where it hangs on a stub.
+ *
+ * @param name for references from other pages
+ * @param stub the length of the branch in words, or null
+ * @param toNext the cable behind it, or null at the end of the line
+ */
+record Stop(Card card, String name, @Nullable String stub, @Nullable Hop toNext) {
+
+  /** From the trunk down to the outline. */
+  static final double DROP = 13;
+
+  /** The same with the length of a stub beside it. */
+  static final double DROP_OF_STUB = 24;
+
+  private static final double LEG = 8;
+
+  double drop() {
+    return stub == null ? DROP : DROP_OF_STUB;
+  }
+
+  /** How the cable leaves it towards the right. */
+  List<Point> out(double centreX, double trunkY, double cardTop) {
+    return stub == null
+        ? List.of(new Point(centreX + LEG, cardTop), new Point(centreX + LEG, trunkY))
+        : List.of(new Point(centreX, trunkY));
+  }
+
+  /** How the cable reaches it from the left. */
+  List<Point> in(double centreX, double trunkY, double cardTop) {
+    return stub == null
+        ? List.of(new Point(centreX - LEG, trunkY), new Point(centreX - LEG, cardTop))
+        : List.of(new Point(centreX, trunkY));
+  }
+
+  void place(double centreX, double trunkY, double cardTop, List<Part> parts) {
+    card.place(centreX - Card.WIDTH / 2, cardTop, parts);
+    if (stub != null) {
+      parts.add(
+          new Wire(
+              List.of(new Point(centreX, trunkY), new Point(centreX, cardTop)), Wire.Kind.CABLE));
+      parts.add(new Symbol(Area.around(centreX, trunkY, 6, 6), Symbol.Kind.JUNCTION));
+      double room = Card.WIDTH - 30;
+      parts.add(
+          Words.fitted(
+              "stub " + stub, centreX + 5, trunkY + 8, room, TextStyle.SMALL, Align.START));
+    }
+  }
+
+  /** Points of two stretches, one after the other. */
+  static List<Point> joined(List<Point> one, List<Point> between, List<Point> other) {
+    List<Point> all = new ArrayList<>(one);
+    all.addAll(between);
+    all.addAll(other);
+    return all;
+  }
+}

@@ -1,0 +1,171 @@
+package org.headhouse.linter.diagram;
+
+import java.util.Comparator;
+import java.util.List;
+import org.headhouse.linter.diagram.LineProfile.Value;
+import org.headhouse.linter.diagram.Part.Dot;
+import org.headhouse.linter.diagram.Part.Wire;
+import org.headhouse.linter.diagram.Part.Words;
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.Levels;
+
+/**
+ * One curve of voltages over the distance, with what a receiver needs.
+ *
+ * @param repeaters where one stretch ends and the next begins
+ * @param margin over the threshold, in volts
+ * @param distances from metres to places
+ */
+record VoltagePanel(
+    String title,
+    List<List<Value>> stretches,
+    List<Value> repeaters,
+    double margin,
+    Scale distances,
+    Measure measure) {
+  /** The room left of the axis. */
+  static final double LEFT = 56;
+
+  /** The room right of the curve, for the names of the limits. */
+  static final double RIGHT = 132;
+
+  /** From the foot of the curve to the next panel. */
+  static final double GAP = 20;
+
+  private static final double TITLE = 36;
+  private static final double LEAST_ROOM_FOR_A_NAME = 30;
+  private static final double PLOT = 138;
+  private static final int MOST_STEPS = 5;
+  private static final double MILLI = 1e3;
+  private static final TextStyle SMALL = TextStyle.SMALL;
+
+  double height() {
+    return head() + PLOT;
+  }
+
+  private double head() {
+    return TITLE + (repeaters.isEmpty() ? 0 : SMALL.line());
+  }
+
+  private Value lowest() {
+    return stretches.stream()
+        .flatMap(List::stream)
+        .min(Comparator.comparingDouble(Value::volts))
+        .orElseThrow();
+  }
+
+  /** What is to be seen, in words. */
+  String told() {
+    Value lowest = lowest();
+    return title
+        + ": lowest "
+        + Shown.volts(lowest.volts())
+        + " at "
+        + Lettering.isolated(lowest.name())
+        + ", needed "
+        + Shown.volts(Levels.RECEIVER_THRESHOLD_VOLTS)
+        + ", with margin "
+        + Shown.volts(Levels.RECEIVER_THRESHOLD_VOLTS + margin)
+        + ".";
+  }
+
+  void place(double top, double width, List<Part> parts) {
+    Value lowest = lowest();
+    parts.add(Words.fitted(title, 0, top, width, TextStyle.STRONG, Align.START));
+    String note =
+        "lowest "
+            + Shown.volts(lowest.volts())
+            + " at "
+            + Shown.plain(Math.rint(measure.lengthOf(lowest.metres())))
+            + " "
+            + measure.unit()
+            + ", in the ring: "
+            + lowest.name();
+    double noteTop = top + TextStyle.STRONG.line() + 1;
+    parts.add(Words.fitted(note, 0, noteTop, width, TextStyle.NORMAL, Align.START));
+    double bottom = top + height();
+    double most =
+        stretches.stream().flatMap(List::stream).mapToDouble(Value::volts).max().orElse(0);
+    double wanted = Levels.RECEIVER_THRESHOLD_VOLTS + margin;
+    Scale volts =
+        Scale.over(
+            Math.min(0, lowest.volts()) * MILLI,
+            Math.max(most, wanted) * MILLI,
+            MOST_STEPS,
+            bottom,
+            top + head());
+    axis(volts, bottom, width, parts);
+    repeaters(top + head(), width, parts);
+    double right = width - RIGHT;
+    limit(Levels.RECEIVER_THRESHOLD_VOLTS, Wire.Kind.LIMIT, volts, right, parts);
+    limit(wanted, Wire.Kind.MARGIN, volts, right, parts);
+    for (List<Value> stretch : stretches) {
+      curve(stretch, lowest, volts, parts);
+    }
+  }
+
+  private void axis(Scale volts, double bottom, double width, List<Part> parts) {
+    for (double tick : volts.ticks()) {
+      double y = volts.at(tick);
+      String text = Shown.plain(tick) + " mV";
+      parts.add(Words.fitted(text, 0, y - SMALL.line() / 2, LEFT - 5, SMALL, Align.END));
+      parts.add(across(y, width - RIGHT, Wire.Kind.DIVIDER));
+    }
+    parts.add(Wire.lead(new Point(LEFT, volts.end()), new Point(LEFT, bottom)));
+  }
+
+  /** The names stand over the curve, as far as the next leaves room for them. */
+  private void repeaters(double top, double width, List<Part> parts) {
+    for (int i = 0; i < repeaters.size(); i++) {
+      double x = place(repeaters.get(i));
+      double end = i == repeaters.size() - 1 ? width : place(repeaters.get(i + 1)) - 4;
+      parts.add(
+          new Wire(
+              List.of(new Point(x, top - SMALL.line()), new Point(x, top + PLOT)),
+              Wire.Kind.DIVIDER));
+      if (end - x > LEAST_ROOM_FOR_A_NAME) {
+        String text = "repeater " + repeaters.get(i).name();
+        double room = end - x - 3;
+        parts.add(Words.fitted(text, x + 3, top - SMALL.line() - 1, room, SMALL, Align.START));
+      }
+    }
+  }
+
+  private double place(Value value) {
+    return distances.at(measure.lengthOf(value.metres()));
+  }
+
+  private static Wire across(double y, double right, Wire.Kind kind) {
+    return new Wire(List.of(new Point(LEFT, y), new Point(right, y)), kind);
+  }
+
+  /** The threshold has its name under the line and the margin above, so that they never meet. */
+  private static void limit(
+      double limit, Wire.Kind kind, Scale volts, double right, List<Part> parts) {
+    double y = volts.at(limit * MILLI);
+    boolean threshold = kind == Wire.Kind.LIMIT;
+    String text = Shown.volts(limit) + (threshold ? " needed" : " with margin");
+    double top = threshold ? y : y - SMALL.line();
+    parts.add(across(y, right + 6, kind));
+    parts.add(Words.fitted(text, right + 10, top, RIGHT - 10, SMALL, Align.START));
+  }
+
+  private void curve(List<Value> values, Value lowest, Scale volts, List<Part> parts) {
+    List<Point> points =
+        values.stream()
+            .map(value -> new Point(place(value), volts.at(value.volts() * MILLI)))
+            .toList();
+    parts.add(new Wire(points, Wire.Kind.LEAD));
+    for (int i = 0; i < points.size(); i++) {
+      Value value = values.get(i);
+      String told =
+          Lettering.isolated(value.name())
+              + ", at "
+              + measure.length(value.metres())
+              + ": "
+              + Shown.volts(value.volts());
+      parts.add(new Dot(points.get(i), value.equals(lowest), told));
+    }
+  }
+}

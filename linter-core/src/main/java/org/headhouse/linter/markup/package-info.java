@@ -1,0 +1,9 @@
+/**
+ * Text in the forms of XML: which characters it can hold, and how they are escaped.
+ *
+ * <p>Nothing here knows of sites, of results or of any vocabulary of elements.
+ */
+@NullMarked
+package org.headhouse.linter.markup;
+
+import org.jspecify.annotations.NullMarked;

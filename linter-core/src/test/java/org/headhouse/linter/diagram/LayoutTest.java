@@ -1,0 +1,154 @@
+package org.headhouse.linter.diagram;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.headhouse.linter.diagram.Part.Frame;
+import org.headhouse.linter.diagram.Part.Sign;
+import org.headhouse.linter.diagram.Part.Symbol;
+import org.headhouse.linter.diagram.Part.Wire;
+import org.headhouse.linter.figures.Measure;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Where things stand, for sites of every size and of all sorts. */
+class LayoutTest {
+  private static final double ROUNDING = 1e-6;
+
+  private static Stream<Arguments> sites() {
+    Stream<Integer> sizes =
+        Stream.concat(
+            IntStream.rangeClosed(2, 40).boxed(), Stream.of(60, 61, 120, 200, 246, 247, 254, 255));
+    return sizes.flatMap(
+        size ->
+            Stream.of(PageFormat.values()).map(format -> Arguments.of(size, format, size * 31L)));
+  }
+
+  @ParameterizedTest(name = "{0} units on {1}")
+  @MethodSource("sites")
+  void everythingHasItsPlace(int units, PageFormat format, long seed) {
+    Random random = new Random(seed);
+    DrawnSite drawn = DrawnSite.of(RandomSite.text(units, random));
+    assertThat(drawn.site().units()).hasSize(units);
+    Measure measure = format == PageFormat.A4 ? Measure.METRIC : Measure.US;
+    Marks marks = new Marks(drawn.site(), drawn.results(), Marks.stationAt(drawn.site()));
+    List<Page> pages = WiringDiagram.pages(drawn.site(), marks, measure, format);
+
+    everyItemStandsOnceAndInOrder(drawn, pages);
+    everyFaultHasItsSign(marks, pages);
+    for (Page page : pages) {
+      assertThat(page.width()).isLessThanOrEqualTo(format.width());
+      assertThat(page.height()).isLessThanOrEqualTo(format.height());
+      everythingLiesOnThePage(page);
+      nothingOverlaps(page);
+      noCableRunsThroughAnything(page);
+    }
+  }
+
+  private static void everyItemStandsOnceAndInOrder(DrawnSite drawn, List<Page> pages) {
+    List<Integer> wanted = IntStream.range(0, drawn.site().items().size()).boxed().toList();
+    assertThat(pages.stream().flatMap(page -> items(page).stream())).isEqualTo(wanted);
+    assertThat(pages.stream().flatMap(page -> page.stops().stream()).map(s -> s.card().item()))
+        .isEqualTo(wanted);
+  }
+
+  /** The items of a page as they are read: row by row, each from left to right. */
+  private static List<Integer> items(Page page) {
+    List<Frame> frames =
+        new ArrayList<>(
+            all(page, Frame.class).stream()
+                .filter(frame -> frame.item() >= 0 && frame.kind() != Frame.Kind.STATION)
+                .toList());
+    frames.sort(
+        (one, other) ->
+            one.area().y() == other.area().y()
+                ? Double.compare(one.area().x(), other.area().x())
+                : Double.compare(one.area().y(), other.area().y()));
+    return frames.stream().map(Frame::item).toList();
+  }
+
+  /** Once in the legend, and at its place; that of the line as a whole stands on every page. */
+  private static void everyFaultHasItsSign(Marks marks, List<Page> pages) {
+    for (Mark mark : marks.all()) {
+      long signs =
+          pages.stream()
+              .flatMap(page -> all(page, Sign.class).stream())
+              .filter(sign -> sign.mark().equals(mark))
+              .count();
+      assertThat(signs)
+          .as("signs of %s", mark.place())
+          .isEqualTo(mark.equals(marks.ofWholeLine()) ? 1 + pages.size() : 2);
+    }
+  }
+
+  static void everythingLiesOnThePage(Page page) {
+    Area whole = new Area(0, 0, page.width(), page.height());
+    assertThat(page.parts())
+        .allSatisfy(part -> assertThat(holds(whole, part.area())).as("%s", part).isTrue());
+  }
+
+  static void nothingOverlaps(Page page) {
+    List<Part> solid = page.parts().stream().filter(part -> !(part instanceof Wire)).toList();
+    for (int i = 0; i < solid.size(); i++) {
+      for (int j = i + 1; j < solid.size(); j++) {
+        Part one = solid.get(i);
+        Part other = solid.get(j);
+        boolean inside =
+            (one instanceof Frame && holds(one.area(), other.area()))
+                || (other instanceof Frame && holds(other.area(), one.area()));
+        boolean onFrame = inside && !(one instanceof Frame && other instanceof Frame);
+        if (!onFrame && overlap(one.area(), other.area())) {
+          throw new AssertionError(one + "\noverlaps " + other);
+        }
+      }
+    }
+  }
+
+  private static void noCableRunsThroughAnything(Page page) {
+    for (Wire wire : all(page, Wire.class)) {
+      boolean cable = wire.kind() == Wire.Kind.CABLE || wire.kind() == Wire.Kind.OUTDOOR_CABLE;
+      for (int i = 0; cable && i < wire.points().size() - 1; i++) {
+        Area stretch = Area.of(wire.points().subList(i, i + 2));
+        for (Part part : page.parts()) {
+          boolean crossed = !(part instanceof Wire || part instanceof Symbol);
+          if (crossed && crosses(stretch, part.area())) {
+            throw new AssertionError(wire + "\nruns through " + part);
+          }
+        }
+      }
+    }
+  }
+
+  private static <T extends Part> List<T> all(Page page, Class<T> kind) {
+    return page.parts().stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  private static boolean holds(Area outer, Area inner) {
+    return inner.x() >= outer.x() - ROUNDING
+        && inner.y() >= outer.y() - ROUNDING
+        && inner.right() <= outer.right() + ROUNDING
+        && inner.bottom() <= outer.bottom() + ROUNDING;
+  }
+
+  private static boolean overlap(Area one, Area other) {
+    return one.x() < other.right() - ROUNDING
+        && other.x() < one.right() - ROUNDING
+        && one.y() < other.bottom() - ROUNDING
+        && other.y() < one.bottom() - ROUNDING;
+  }
+
+  /** A line has no width, so that touching an edge is no crossing. */
+  private static boolean crosses(Area stretch, Area other) {
+    return stretch.x() < other.right() - ROUNDING
+        && other.x() < stretch.right() - ROUNDING + (stretch.width() == 0 ? 2 * ROUNDING : 0)
+        && stretch.y() < other.bottom() - ROUNDING
+        && other.y() < stretch.bottom() - ROUNDING + (stretch.height() == 0 ? 2 * ROUNDING : 0)
+        && (stretch.width() > 0 || other.x() < stretch.x() - ROUNDING)
+        && (stretch.height() > 0 || other.y() < stretch.y() - ROUNDING);
+  }
+}
