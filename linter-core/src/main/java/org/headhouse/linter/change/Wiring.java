@@ -76,6 +76,7 @@ final class Wiring {
     for (Member member : chains.all().members()) {
       if (!member.stays()
           || !ItemChanges.terminals(member).isEmpty()
+          || !ItemChanges.cable(member).isEmpty()
           || !ItemChanges.termination(member).isEmpty()
           || !ItemChanges.bias(before, after, member).isEmpty()) {
         unite(List.of(member));
