@@ -128,6 +128,11 @@ public final class SegmentLine {
     return figures;
   }
 
+  /** The index of the item where the pair resistance is measured: the head unit, else the first. */
+  public int measuredAt() {
+    return measuredAt;
+  }
+
   /**
    * Whether a mistake that has a result of its own falsifies the voltages: a terminator between the
    * ends, a second place of bias, more than 32 unit loads, or a cable beyond every limit. Once it

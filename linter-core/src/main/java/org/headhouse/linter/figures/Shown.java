@@ -50,6 +50,16 @@ public final class Shown {
     return trimmed(volts) + " V";
   }
 
+  /** {@code 45}, {@code 37.5}: a number of degrees. */
+  static String degrees(double degrees) {
+    return trimmed(Math.rint(degrees * 10) / 10);
+  }
+
+  /** {@code 1.15 ms}: a time that is a part of others. */
+  public static String millis(double seconds) {
+    return format("%.2f ms", seconds * 1e3);
+  }
+
   /** {@code 5.2 s}; below a second {@code 142 ms}. */
   public static String seconds(double seconds) {
     return seconds < 1 ? format("%.0f ms", seconds * 1e3) : format("%.1f s", seconds);

@@ -22,7 +22,11 @@ public record SiteFigures(
 
   /** Computes all figures of a site. */
   public static SiteFigures of(Site site, TransactionTimes times) {
-    LineFigures line = new LineFigures(site, times);
+    return of(site, new LineFigures(site, times));
+  }
+
+  /** Puts the figures of a site together. */
+  public static SiteFigures of(Site site, LineFigures line) {
     Traffic traffic = line.traffic();
     return new SiteFigures(
         site.id().or(site.source().path()),

@@ -2,6 +2,7 @@ package org.headhouse.linter.rules.commissioning;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Function;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.PairResistance;
@@ -36,7 +37,8 @@ public final class MeasuredOff implements SiteRule {
   /** So that 66 ohm on 60 ohm are still within 10 %. */
   private static final double ROUNDING = 1e-9;
 
-  private static final RuleDescriptor DESCRIPTOR =
+  /** What is known of the rule. */
+  public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "commissioning.measured-off",
           "What was measured is what the line as written would show.",
@@ -46,6 +48,15 @@ public final class MeasuredOff implements SiteRule {
   @Override
   public RuleDescriptor descriptor() {
     return DESCRIPTOR;
+  }
+
+  /**
+   * How far a measured value may lie outside the computed range, as a share.
+   *
+   * @param values gives the value of a parameter of this rule
+   */
+  public static double tolerance(Function<Parameter<Double>, Double> values) {
+    return values.apply(TOLERANCE);
   }
 
   @Override

@@ -70,6 +70,15 @@ public final class BusyLine implements SiteRule {
         values.apply(TURNAROUND).seconds(), values.apply(PROCESSING).seconds());
   }
 
+  /**
+   * The share of the time that the line may be in use.
+   *
+   * @param values gives the value of a parameter of this rule
+   */
+  public static double most(Function<Parameter<Double>, Double> values) {
+    return values.apply(MOST);
+  }
+
   @Override
   public void check(Site site, RuleContext context) {
     Traffic traffic = context.figures().traffic();
