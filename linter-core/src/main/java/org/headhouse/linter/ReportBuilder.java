@@ -8,9 +8,7 @@ import java.util.Set;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.baseline.Comparison;
 import org.headhouse.linter.check.FileOutcome;
-import org.headhouse.linter.check.RepositoryClashes;
 import org.headhouse.linter.check.RuleCatalogue;
-import org.headhouse.linter.check.RuleFailure;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -21,7 +19,7 @@ final class ReportBuilder {
   private final RuleCatalogue rules;
   private final List<Result> results;
   private final List<Notification> notifications = new ArrayList<>();
-  private final RepositoryClashes clashes;
+  private final GuardedClashes clashes;
   private final @Nullable Baseline baseline;
   private final Set<String> checked = new HashSet<>();
   private int files;
@@ -35,7 +33,7 @@ final class ReportBuilder {
     this.rules = rules;
     this.baseline = baseline;
     this.results = new ArrayList<>(settingsResults);
-    this.clashes = new RepositoryClashes(rules, policy);
+    this.clashes = new GuardedClashes(rules, policy);
   }
 
   void add(SingleFile.Attempt<FileOutcome> attempt) {
@@ -55,16 +53,7 @@ final class ReportBuilder {
     units += outcome.units();
     results.addAll(outcome.results());
     notifications.addAll(outcome.notifications());
-    outcome.keys().forEach(this::add);
-  }
-
-  // A rule may come from anywhere, so whatever it throws must not end the run.
-  private void add(FileOutcome.Key key) {
-    try {
-      clashes.add(key).ifPresent(results::add);
-    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
-      notifications.add(RuleFailure.of(key.rule(), key.location().file(), failure));
-    }
+    results.addAll(clashes.of(outcome, notifications));
   }
 
   int files() {

@@ -41,6 +41,10 @@ final class RuleRun {
     return findings;
   }
 
+  LineFigures figures() {
+    return figures;
+  }
+
   List<Notification> notifications() {
     return notifications;
   }

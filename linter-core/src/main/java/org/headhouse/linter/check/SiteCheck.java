@@ -55,11 +55,21 @@ public final class SiteCheck {
    * @param today the day of the check
    */
   public FileOutcome check(String path, byte[] bytes, LocalDate today) {
+    return examine(path, bytes, today).outcome();
+  }
+
+  /**
+   * Checks one file, and hands on what it was checked as.
+   *
+   * @param today the day of the check
+   */
+  public ExaminedFile examine(String path, byte[] bytes, LocalDate today) {
     Document document = Reading.read(path, bytes, setup.limits());
     List<Finding> findings = new ArrayList<>(document.findings());
     var root = document.root();
     if (root == null) {
-      return new FileOutcome(results(document, findings), List.of(), List.of(), 0);
+      return new ExaminedFile(
+          new FileOutcome(results(document, findings), List.of(), List.of(), 0), null);
     }
     Bound<Site> bound = SiteBinder.bind(document.source(), root, setup.deviceTypes());
     List<Finding> faults = new ArrayList<>(bound.findings());
@@ -83,8 +93,10 @@ public final class SiteCheck {
           new Notification(
               Level.ERROR, "a value was not understood, and the schema accepts it", path, null));
     }
-    return new FileOutcome(
-        suppressed(document, findings, suppressions), notifications, keys, site.units().size());
+    return new ExaminedFile(
+        new FileOutcome(
+            suppressed(document, findings, suppressions), notifications, keys, site.units().size()),
+        new ExaminedFile.ReadSite(site, run.figures()));
   }
 
   /** The figures of the site in one file, or null where the file cannot be read as YAML. */
