@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.check.EarlierSites;
@@ -22,11 +23,14 @@ import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.Drafting;
 import org.headhouse.linter.draft.Practice;
+import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.fix.Mending;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.report.sheet.Paper;
+import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -35,6 +39,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.BuiltInRules;
 import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.conductors.Ground;
+import org.headhouse.linter.rules.commissioning.MeasuredOff;
 import org.headhouse.linter.rules.traffic.BusyLine;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.SchemaCheck;
@@ -238,6 +243,33 @@ public final class SiteLinter {
             Ground.isLandedEverywhere(parameter -> policy.value(Ground.DESCRIPTOR, parameter)),
             WeakBias.wantedVolts(parameter -> policy.value(WeakBias.DESCRIPTOR, parameter)));
     return new Drafting(settings, types, practice, limits).draft(list.path(), read(list, limits));
+  }
+
+  /**
+   * Checks a stream of files or texts, and makes the sheets that people take to each site.
+   *
+   * @param measure the units that lengths are shown in
+   * @param paper what the sheets are printed on
+   * @param taker gets the sheets in the order of the files; none is kept
+   * @return the page over all sites, and what the tool itself has to say
+   */
+  public SheetReport sheets(
+      Stream<SiteInput> inputs, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
+    SheetSettings settings =
+        new SheetSettings(
+            measure,
+            paper,
+            LocalDate.now(clock),
+            policy.ruleSet(),
+            rules.descriptors().stream()
+                .collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::summary)),
+            MeasuredOff.tolerance(one -> policy.value(MeasuredOff.DESCRIPTOR, one)),
+            BusyLine.most(one -> policy.value(BusyLine.DESCRIPTOR, one)));
+    SheetRun run = new SheetRun(check, settings, new GuardedClashes(rules, policy), taker);
+    try (InOrder order = new InOrder(threads)) {
+      order.run(inputs.iterator(), input -> run.draft(input, limits), run::take);
+    }
+    return run.report(settingsResults);
   }
 
   private static final class LazySchema implements Supplier<SchemaCheck> {

@@ -5,12 +5,13 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.util.Locale;
 
 /** Writes a path as a URI reference (RFC 3986). */
-final class UriText {
+public final class UriText {
   private static final String PLAIN = "-._~!$&'()*+,;=@/";
 
   private UriText() {}
 
-  static String of(String path) {
+  /** The reference; a colon in it is escaped, so that nothing is taken for a scheme. */
+  public static String of(String path) {
     StringBuilder uri = new StringBuilder();
     for (byte b : path.getBytes(UTF_8)) {
       char c = (char) (b & 0xFF);

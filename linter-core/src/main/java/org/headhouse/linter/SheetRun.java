@@ -1,0 +1,134 @@
+package org.headhouse.linter;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.function.Consumer;
+import org.headhouse.linter.check.ExaminedFile;
+import org.headhouse.linter.check.SiteCheck;
+import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.report.sheet.Drawings;
+import org.headhouse.linter.report.sheet.IndexPage;
+import org.headhouse.linter.report.sheet.IndexRow;
+import org.headhouse.linter.report.sheet.PageNames;
+import org.headhouse.linter.report.sheet.SheetSettings;
+import org.headhouse.linter.report.sheet.SiteFacts;
+import org.headhouse.linter.report.sheet.SitePage;
+import org.headhouse.linter.report.sheet.ZonesCsv;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.source.Limits;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the sheets of one run: pages by several threads, names and index in the order of files. */
+final class SheetRun {
+  private static final int REVISION_DIGITS = 12;
+
+  private final SiteCheck check;
+  private final SheetSettings settings;
+  private final GuardedClashes clashes;
+  private final Consumer<SiteSheet> taker;
+  private final PageNames names = new PageNames();
+  private final List<IndexRow> rows = new ArrayList<>();
+  private final List<Notification> notifications = new ArrayList<>();
+  private int sites;
+
+  SheetRun(
+      SiteCheck check, SheetSettings settings, GuardedClashes clashes, Consumer<SiteSheet> taker) {
+    this.check = check;
+    this.settings = settings;
+    this.clashes = clashes;
+    this.taker = taker;
+  }
+
+  /** A file with the page that it has unless other files are in its way. */
+  record Draft(SiteInput input, SingleFile.Attempt<Content> attempt) {}
+
+  /** What a file came to; facts and page are null where it could not be read as a site. */
+  @SuppressWarnings("ArrayRecordComponent") // Never compared.
+  record Content(ExaminedFile file, @Nullable SiteFacts facts, byte @Nullable [] html) {}
+
+  /** Safe for several threads. */
+  Draft draft(SiteInput input, Limits limits) {
+    return new Draft(input, SingleFile.attempt(input, limits, this::content));
+  }
+
+  private Content content(String path, byte[] bytes) {
+    ExaminedFile file = check.examine(path, bytes, settings.date());
+    ExaminedFile.ReadSite read = file.site();
+    if (read == null) {
+      return new Content(file, null, null);
+    }
+    SiteFacts facts =
+        new SiteFacts(
+            read.site(), read.figures(), file.outcome().results(), revision(bytes), Drawings.NONE);
+    return new Content(file, facts, SitePage.html(facts, PageNames.wanted(read.site()), settings));
+  }
+
+  /** Enough of the SHA-256 of the content to tell it from any other. */
+  private static String revision(byte[] bytes) {
+    try {
+      byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
+      return HexFormat.of().formatHex(hash).substring(0, REVISION_DIGITS);
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException("every Java platform has SHA-256", impossible);
+    }
+  }
+
+  void take(Draft draft) {
+    Notification trouble = draft.attempt().trouble();
+    Content content = draft.attempt().outcome();
+    if (trouble != null || content == null) {
+      unread(draft.input().path(), trouble == null ? "" : trouble.text(), List.of());
+      if (trouble != null) {
+        notifications.add(trouble);
+      }
+      return;
+    }
+    notifications.addAll(content.file().outcome().notifications());
+    List<Result> further = clashes.of(content.file().outcome(), notifications);
+    if (content.facts() == null || content.html() == null) {
+      unread(draft.input().path(), "", content.file().outcome().results());
+      notifications.add(
+          new Notification(
+              Level.WARNING,
+              "it has no figures and no sheets: the index tells why",
+              draft.input().path(),
+              null));
+    } else {
+      take(content.facts(), content.html(), further);
+    }
+  }
+
+  private void unread(String path, String trouble, List<Result> results) {
+    rows.add(IndexRow.unread(path, "not readable", trouble, results));
+  }
+
+  /** Makes the page anew where another file has its name, or is what a result is about. */
+  private void take(SiteFacts draft, byte[] html, List<Result> further) {
+    String wanted = PageNames.wanted(draft.site());
+    String name = names.take(wanted);
+    List<Result> results = new ArrayList<>(draft.results());
+    results.addAll(further);
+    results.sort(Result.ORDER);
+    SiteFacts facts =
+        new SiteFacts(draft.site(), draft.figures(), results, draft.revision(), draft.drawings());
+    boolean asDrafted = name.equals(wanted) && further.isEmpty();
+    rows.add(IndexRow.of(facts, name));
+    sites++;
+    taker.accept(
+        new SiteSheet(
+            PageNames.page(name),
+            asDrafted ? html : SitePage.html(facts, name, settings),
+            PageNames.zones(name),
+            ZonesCsv.of(facts.site()),
+            SiteFigures.of(facts.site(), facts.figures())));
+  }
+
+  SheetReport report(List<Result> settingsResults) {
+    return new SheetReport(IndexPage.html(rows, settingsResults, settings), notifications, sites);
+  }
+}

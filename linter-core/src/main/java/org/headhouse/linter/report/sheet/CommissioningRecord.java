@@ -1,0 +1,69 @@
+package org.headhouse.linter.report.sheet;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.WeatherStation;
+
+/**
+ * The part of a site's file that keeps the proof, as YAML to be completed and pasted over the key
+ * {@code stage}. Whatever is not completed is a comment, so that no value enters the file which
+ * nobody has measured.
+ */
+final class CommissioningRecord {
+  private CommissioningRecord() {}
+
+  static String of(Site site, LocalDate date) {
+    List<String> lines = new ArrayList<>();
+    lines.add("stage: commissioned");
+    lines.add("commissioning:");
+    lines.add("  date: " + date + "  # the day of the visit");
+    lines.add("  by: \"?\"  # the initials of who proved the line");
+    lines.add("  # Write what the meter showed, and take the # away:");
+    lines.add("  # measured: {pair-resistance: ___ ohm, idle-voltage: ___ V}");
+    List<String> followers = followers(site);
+    if (!followers.isEmpty()) {
+      lines.add("  outdoor-readings-seen:  # delete each unit whose display did not show them");
+      followers.forEach(name -> lines.add("    - " + quoted(name)));
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> followers(Site site) {
+    WeatherStation station = site.weatherStation().orNull();
+    List<String> names = new ArrayList<>();
+    for (Unit unit : site.units()) {
+      String name = unit.name().orNull();
+      if (name != null
+          && unit.isFollower()
+          && !names.contains(name)
+          && (station == null || !station.at().is(name))) {
+        names.add(name);
+      }
+    }
+    return names;
+  }
+
+  /** A double-quoted scalar of YAML 1.2; what is not plain is escaped, so that it can be seen. */
+  private static String quoted(String text) {
+    StringBuilder quoted = new StringBuilder("\"");
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (c == '"' || c == '\\') {
+                quoted.append('\\').appendCodePoint(c);
+              } else if (PlainText.isShown(c)) {
+                quoted.appendCodePoint(c);
+              } else {
+                quoted.append(
+                    c > 0xFFFF
+                        ? String.format(Locale.ROOT, "\\U%08X", c)
+                        : String.format(Locale.ROOT, "\\u%04X", c));
+              }
+            });
+    return quoted.append('"').toString();
+  }
+}

@@ -1,0 +1,81 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.headhouse.linter.site.Link;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Supervision;
+import org.headhouse.linter.site.Unit;
+
+/**
+ * What the keeper of the site gets.
+ *
+ * @param link how the supervising software reaches the units
+ * @param listed whether the zones are those of the file, and not simply all units
+ * @param spare the addresses that no unit has
+ * @param next the address of the next unit; empty where there is none left
+ * @param delivered types that come with an address of their own
+ */
+record HandOver(
+    String link,
+    boolean listed,
+    List<Zone> zones,
+    String spare,
+    String next,
+    List<String> delivered) {
+
+  /** The highest address of MODBUS over Serial Line V1.02, 2.2. */
+  private static final int HIGHEST = 247;
+
+  HandOver {
+    zones = List.copyOf(zones);
+    delivered = List.copyOf(delivered);
+  }
+
+  static HandOver of(Site site) {
+    Supervision supervision = site.supervision().orNull();
+    TreeSet<Integer> used = new TreeSet<>();
+    site.units().forEach(unit -> unit.address().optional().ifPresent(used::add));
+    List<String> spare = spare(used);
+    return new HandOver(
+        supervision == null ? "" : supervision.link().optional().map(HandOver::words).orElse(""),
+        supervision != null && supervision.zones().isGiven(),
+        Zone.of(site),
+        spare.isEmpty() ? "none" : String.join(", ", spare),
+        spare.isEmpty() ? "" : spare.get(0).split(" ", 2)[0],
+        delivered(site));
+  }
+
+  private static String words(Link link) {
+    return link == Link.SERIAL ? "over the serial line" : "over Ethernet";
+  }
+
+  private static List<String> spare(Set<Integer> used) {
+    List<String> ranges = new ArrayList<>();
+    int start = 1;
+    for (int address = 1; address <= HIGHEST + 1; address++) {
+      if (address > HIGHEST || used.contains(address)) {
+        if (start < address) {
+          ranges.add(start == address - 1 ? "" + start : start + " to " + (address - 1));
+        }
+        start = address + 1;
+      }
+    }
+    return ranges;
+  }
+
+  private static List<String> delivered(Site site) {
+    Set<String> words = new TreeSet<>();
+    for (Unit unit : site.units()) {
+      unit.type()
+          .defaultAddress()
+          .optional()
+          .ifPresent(
+              address ->
+                  words.add(PlainText.name(unit.deviceType().or("")) + " with address " + address));
+    }
+    return List.copyOf(words);
+  }
+}

@@ -1,0 +1,37 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.List;
+
+/**
+ * What is done with the cable at one item of the chain.
+ *
+ * @param number its place in the chain, from 1
+ * @param kind address and type of a unit, or that it is a repeater
+ * @param cableIn from where, and how long
+ * @param positive the terminal for D1, by the device's own marks
+ * @param negative the terminal for D0
+ * @param pair how the pair lies against the marks of the head unit
+ * @param common where the common conductor goes
+ * @param termination across the pair, and bias where it is fitted
+ * @param rules what is still in question here
+ */
+record LandingRow(
+    int number,
+    String name,
+    String kind,
+    String cableIn,
+    String positive,
+    String negative,
+    String pair,
+    String common,
+    String shield,
+    String surge,
+    String termination,
+    String module,
+    String cableOut,
+    List<String> rules) {
+
+  LandingRow {
+    rules = List.copyOf(rules);
+  }
+}

@@ -1,0 +1,186 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.figures.LineFigures;
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.Cable;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Quantity;
+import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Run;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.SurgeProtection;
+import org.headhouse.linter.site.Termination;
+import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
+
+/** What is landed where, item by item along the chain. */
+final class LandingSchedule {
+  private static final String NONE = "none";
+
+  private final Site site;
+  private final LineFigures figures;
+  private final Attention attention;
+  private final Measure measure;
+
+  LandingSchedule(Site site, LineFigures figures, Attention attention, Measure measure) {
+    this.site = site;
+    this.figures = figures;
+    this.attention = attention;
+    this.measure = measure;
+  }
+
+  List<LandingRow> rows() {
+    List<LandingRow> rows = new ArrayList<>();
+    for (ChainItem item : site.items()) {
+      rows.add(item instanceof Unit unit ? unit(unit) : repeater((Repeater) item));
+    }
+    return rows;
+  }
+
+  private LandingRow unit(Unit unit) {
+    LandedPair pair = LandedPair.of(unit, site);
+    return new LandingRow(
+        unit.index() + 1,
+        PlainText.name(unit),
+        UnitWords.addressAndType(unit),
+        cableIn(unit)
+            + unit.stub()
+                .optional()
+                .map(stub -> "; on a branch of " + measure.length(stub.metres()))
+                .orElse(""),
+        pair.positive(),
+        pair.negative(),
+        pair.note(),
+        common(unit),
+        shield(unit),
+        surge(unit),
+        termination("", unit.termination()) + bias(unit),
+        PlainText.word(unit.commModule()),
+        cableOut(unit),
+        attention.wiring(unit));
+  }
+
+  private LandingRow repeater(Repeater repeater) {
+    return new LandingRow(
+        repeater.index() + 1,
+        PlainText.name(repeater),
+        "repeater",
+        cableIn(repeater),
+        "+",
+        "−",
+        "by its own marks, on both sides",
+        "as its manual says",
+        shield(repeater),
+        surge(repeater),
+        termination("in: ", repeater.terminationIn())
+            + termination("; out: ", repeater.terminationOut())
+            + bias(repeater),
+        NONE,
+        cableOut(repeater),
+        attention.wiring(repeater));
+  }
+
+  private @Nullable ChainItem before(ChainItem item) {
+    return item.index() == 0 ? null : site.items().get(item.index() - 1);
+  }
+
+  private String cableIn(ChainItem item) {
+    ChainItem before = before(item);
+    return before == null
+        ? "none: the line starts here"
+        : "from " + (before.index() + 1) + ": " + run(before);
+  }
+
+  private String cableOut(ChainItem item) {
+    return item.index() == site.items().size() - 1
+        ? "none: the line ends here"
+        : "to " + (item.index() + 2) + ": " + run(item);
+  }
+
+  private String run(ChainItem from) {
+    return from.cableToNext()
+            .optional()
+            .map(length -> measure.length(length.metres()))
+            .orElse("length " + PlainText.NOT_WRITTEN)
+        + (from.runToNext().is(Run.BETWEEN_BUILDINGS) ? ", between buildings" : "");
+  }
+
+  private static String common(Unit unit) {
+    List<Setting<Conductor>> landed = unit.conductors().orNull();
+    if (landed == null) {
+      return PlainText.NOT_WRITTEN;
+    }
+    return landed.stream().anyMatch(conductor -> conductor.is(Conductor.G)) ? "on G" : "not landed";
+  }
+
+  /** One end of each cable's shield is grounded (MODBUS over Serial Line V1.02 §3.6). */
+  private String shield(ChainItem item) {
+    LineSettings line = site.line().orNull();
+    Cable cable = line == null ? null : line.cable().orNull();
+    if (cable == null || !cable.shielded().is(true)) {
+      return "no shield";
+    }
+    for (SegmentLine segment : figures.segments()) {
+      if (segment.segment().first().equals(item)) {
+        return item instanceof Repeater
+            ? "in: insulated; out: to protective ground"
+            : "to protective ground, here only";
+      }
+    }
+    return item.index() == site.items().size() - 1 ? "cut back, insulated" : "joined, insulated";
+  }
+
+  private String surge(ChainItem item) {
+    ChainItem before = before(item);
+    String in = before == null ? "" : surge("in", before);
+    String out = item.index() == site.items().size() - 1 ? "" : surge("out", item);
+    return in.isEmpty() && out.isEmpty()
+        ? NONE
+        : in + (in.isEmpty() || out.isEmpty() ? "" : "; ") + out;
+  }
+
+  /** Told where it is fitted, and where a run leaves the building without. */
+  private static String surge(String side, ChainItem from) {
+    if (from.surgeProtectionToNext().is(SurgeProtection.FITTED)) {
+      return side + ": fit";
+    }
+    return from.runToNext().is(Run.BETWEEN_BUILDINGS) ? side + ": missing" : "";
+  }
+
+  private static String termination(String side, Setting<Termination> setting) {
+    Termination termination = setting.orNull();
+    if (termination == null) {
+      return side + PlainText.NOT_WRITTEN;
+    }
+    return side + (termination.isFitted() ? termination.written() : NONE);
+  }
+
+  private String bias(ChainItem item) {
+    for (SegmentLine segment : figures.segments()) {
+      for (Bias bias : segment.biases()) {
+        if (segment.segment().items().get(segment.itemOf(bias)).equals(item)) {
+          return "; bias "
+              + written(bias.resistors())
+              + " each: from "
+              + written(bias.supply())
+              + " to D1, from D0 to common";
+        }
+      }
+    }
+    return "";
+  }
+
+  private static String written(Setting<? extends Quantity> setting) {
+    return setting
+        .optional()
+        .map(Quantity::written)
+        .orElse("a value that is " + PlainText.NOT_WRITTEN);
+  }
+}

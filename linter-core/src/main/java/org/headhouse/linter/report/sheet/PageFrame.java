@@ -1,0 +1,33 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * The paper that a page is printed on, and what stands at the foot of each.
+ *
+ * @param size a word of CSS
+ * @param foot empty, or characters that mean nothing to CSS
+ */
+record PageFrame(String size, String foot) {
+  private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9 ,-]*");
+
+  PageFrame {
+    if (!PLAIN.matcher(size).matches() || !PLAIN.matcher(foot).matches()) {
+      throw new IllegalArgumentException("not for a style sheet: " + size + ", " + foot);
+    }
+  }
+
+  static PageFrame ofSite(String name, String revision, Paper paper) {
+    String foot = PLAIN.matcher(name).matches() ? name + ", " : "";
+    return new PageFrame(size(paper), foot + "revision " + revision);
+  }
+
+  static PageFrame ofIndex(Paper paper) {
+    return new PageFrame(size(paper), "All sites");
+  }
+
+  private static String size(Paper paper) {
+    return paper.word().toLowerCase(Locale.ROOT);
+  }
+}

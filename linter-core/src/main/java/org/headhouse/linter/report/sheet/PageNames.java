@@ -1,0 +1,59 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.headhouse.linter.report.UriText;
+import org.headhouse.linter.site.Site;
+
+/**
+ * Names of pages, no two of which are one file, also where upper and lower case are the same. For
+ * one thread, in the order of the sites.
+ */
+public final class PageNames {
+  /** The name of the page over all sites. */
+  public static final String INDEX = "index";
+
+  private static final int LONGEST = 80;
+  private static final Pattern UNFIT = Pattern.compile("[^\\p{L}\\p{N}_-]+");
+
+  private final Set<String> taken = new HashSet<>(Set.of(INDEX));
+
+  /** The name that a site would like: its id, else that of its file. */
+  public static String wanted(Site site) {
+    return site.id().isGiven() ? site.id().or("") : ofPath(site.source().path());
+  }
+
+  private static String ofPath(String path) {
+    String name = UNFIT.matcher(path.replaceFirst("\\.[^./]*$", "")).replaceAll("-");
+    int tooMany = name.codePointCount(0, name.length()) - LONGEST;
+    String end = tooMany > 0 ? name.substring(name.offsetByCodePoints(0, tooMany)) : name;
+    String trimmed = end.replaceAll("^-+|-+$", "");
+    return trimmed.isEmpty() ? "site" : trimmed;
+  }
+
+  /** The name where it is free, else the same with the first number from 2 on that is. */
+  public String take(String wanted) {
+    String name = wanted;
+    for (int number = 2; !taken.add(name.toLowerCase(Locale.ROOT)); number++) {
+      name = wanted + "-" + number;
+    }
+    return name;
+  }
+
+  /** The file of a page. */
+  public static String page(String name) {
+    return name + ".html";
+  }
+
+  /** The file of the zones beside a page. */
+  public static String zones(String name) {
+    return name + "-zones.csv";
+  }
+
+  /** A file beside a page as a link. */
+  static String link(String file) {
+    return UriText.of(file);
+  }
+}

@@ -1,0 +1,74 @@
+package org.headhouse.linter.report.sheet;
+
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Word;
+
+/**
+ * Text of a site's file as a sheet shows it: no character that hides or that turns the direction of
+ * what stands around it, and not longer than a sheet has room for. Escaping is left to the
+ * templates.
+ */
+final class PlainText {
+  private static final int LONGEST_NAME = 60;
+  private static final int LONGEST_TEXT = 1000;
+  private static final int REPLACEMENT = 0xFFFD;
+
+  /** What stands where the file says nothing, or nothing that is understood. */
+  static final String NOT_WRITTEN = "not written";
+
+  private PlainText() {}
+
+  /** A name or a title. */
+  static String name(String text) {
+    return cut(text, LONGEST_NAME);
+  }
+
+  /** A sentence. */
+  static String sentence(String text) {
+    return cut(text, LONGEST_TEXT);
+  }
+
+  /** The name of an item, or its place in the chain where it has none. */
+  static String name(ChainItem item) {
+    return name(item.name().or("item " + (item.index() + 1)));
+  }
+
+  /** A word of a closed set, spelt for people: {@code wind speed}. */
+  static String word(Word word) {
+    return word.word().replace('-', ' ');
+  }
+
+  /** The word that is written. */
+  static String word(Setting<? extends Word> setting) {
+    return setting.optional().map(PlainText::word).orElse(NOT_WRITTEN);
+  }
+
+  private static String cut(String text, int most) {
+    StringBuilder shown = new StringBuilder(Math.min(text.length(), most));
+    int count = 0;
+    for (int i = 0; i < text.length() && count < most; count++) {
+      int c = text.codePointAt(i);
+      shown.appendCodePoint(isShown(c) ? c : REPLACEMENT);
+      i += Character.charCount(c);
+    }
+    return text.codePointCount(0, text.length()) > most
+        ? shown.append('…').toString()
+        : shown.toString();
+  }
+
+  /** Whether a character can be seen and does not turn the text around it. */
+  static boolean isShown(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.UNASSIGNED,
+          Character.PRIVATE_USE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          false;
+      default -> true;
+    };
+  }
+}

@@ -1,0 +1,181 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.IdleVoltage;
+import org.headhouse.linter.line.LengthLimit;
+import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.line.ReceivedVoltage;
+import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.line.StubLimit;
+import org.headhouse.linter.report.sheet.FigureTable.Row;
+import org.headhouse.linter.report.sheet.FigureTable.Verdict;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
+
+/** The figures of one segment of the line. */
+final class SegmentTable {
+  private static final double ROUNDING = 1e-6;
+
+  private final SegmentLine line;
+  private final @Nullable LineSettings settings;
+  private final Measure measure;
+  private final List<Row> rows = new ArrayList<>();
+
+  private SegmentTable(SegmentLine line, @Nullable LineSettings settings, Measure measure) {
+    this.line = line;
+    this.settings = settings;
+    this.measure = measure;
+  }
+
+  static List<FigureTable> of(Site site, List<SegmentLine> segments, Measure measure) {
+    List<FigureTable> tables = new ArrayList<>();
+    for (SegmentLine segment : segments) {
+      tables.add(
+          new SegmentTable(segment, site.line().orNull(), measure)
+              .table(segments.size() == 1 ? "" : " " + (tables.size() + 1)));
+    }
+    return tables;
+  }
+
+  private FigureTable table(String number) {
+    length();
+    loads();
+    SegmentFigures figures = line.figures();
+    if (figures != null) {
+      rows.add(
+          Row.withoutLimit(
+              "Resistance of the pair's two conductors, out and back",
+              Shown.ohms(figures.loopResistanceOhms()),
+              "copper at " + measure.temperature(line.celsius()) + ", NBS Handbook 100"));
+      idle(figures.lowestIdle());
+      received(figures.weakestReceived());
+    }
+    stub();
+    return new FigureTable(
+        "Segment"
+            + number
+            + ": "
+            + PlainText.name(line.segment().first())
+            + " to "
+            + PlainText.name(line.segment().last()),
+        note(figures),
+        rows);
+  }
+
+  private String note(@Nullable SegmentFigures figures) {
+    if (figures == null) {
+      return "Voltages are not computed: a length, a terminator, the cable or the bias is missing"
+          + " or not understood.";
+    }
+    return line.isOutOfOrder()
+        ? "The voltages are those of the line as it is written. Results above change them: mend"
+            + " those first."
+        : "";
+  }
+
+  private void length() {
+    Double metres = line.lengthMetres();
+    if (metres == null) {
+      return;
+    }
+    Integer baud = settings == null ? null : settings.baud().orNull();
+    double byRate = baud == null ? Double.POSITIVE_INFINITY : LengthLimit.optimisticMetres(baud);
+    double most = Math.min(LengthLimit.MODBUS_METRES, byRate);
+    rows.add(
+        new Row(
+            "Length of the cable",
+            measure.length(metres),
+            "at most " + measure.length(most),
+            left(most - metres),
+            Verdict.of(metres <= most + ROUNDING),
+            most == byRate
+                ? "10⁸ m·bit/s over the rate: common practice, no source"
+                : "MODBUS over Serial Line V1.02, 3.4.3"));
+  }
+
+  private String left(double metres) {
+    return metres >= 0 ? measure.length(metres) + " left" : measure.length(-metres) + " over";
+  }
+
+  private void loads() {
+    double left = Levels.MOST_UNIT_LOADS - line.unitLoads();
+    rows.add(
+        new Row(
+            "Unit loads",
+            Shown.unitLoads(line.unitLoads()),
+            "at most " + Shown.unitLoads(Levels.MOST_UNIT_LOADS),
+            Shown.unitLoads(Math.abs(left)) + (line.isOverloaded() ? " over" : " left"),
+            Verdict.of(!line.isOverloaded()),
+            "TIA/EIA-485-A as told by TI SLLA272 and ADI AN-960"));
+  }
+
+  private void idle(@Nullable IdleVoltage lowest) {
+    if (lowest == null) {
+      rows.add(
+          Row.withoutLimit("Idle voltage", "not defined: no bias", "nodal analysis, TI SLLA272"));
+    } else {
+      rows.add(
+          voltage(
+              "Lowest idle voltage, at " + name(lowest.item()),
+              lowest.volts(),
+              "nodal analysis, TI SLLA272"));
+    }
+  }
+
+  private void received(@Nullable ReceivedVoltage weakest) {
+    if (weakest != null) {
+      rows.add(
+          voltage(
+              "Weakest signal, " + name(weakest.to()) + " from " + name(weakest.from()),
+              weakest.volts(),
+              "driver of 1.5 V, receiver of 200 mV, TI SLLA272"));
+    }
+  }
+
+  private static Row voltage(String quantity, double volts, String source) {
+    boolean holds = volts >= Levels.RECEIVER_THRESHOLD_VOLTS;
+    return new Row(
+        quantity,
+        Shown.volts(volts),
+        "at least " + Shown.volts(Levels.RECEIVER_THRESHOLD_VOLTS),
+        volts > 0 ? Shown.decibels(Levels.marginDecibels(volts)) : "in the wrong sense",
+        Verdict.of(holds),
+        source);
+  }
+
+  private void stub() {
+    double longest = 0;
+    String where = "";
+    for (ChainItem item : line.segment().items()) {
+      double metres =
+          item instanceof Unit unit
+              ? unit.stub().optional().map(stub -> stub.metres()).orElse(0.0)
+              : 0;
+      if (metres > longest) {
+        longest = metres;
+        where = PlainText.name(item);
+      }
+    }
+    if (longest > 0) {
+      rows.add(
+          new Row(
+              "Longest branch, to " + where,
+              measure.length(longest),
+              "at most " + measure.length(StubLimit.LONGEST_METRES),
+              left(StubLimit.LONGEST_METRES - longest),
+              Verdict.of(longest <= StubLimit.LONGEST_METRES),
+              "MODBUS over Serial Line V1.02, 3.4.3"));
+    }
+  }
+
+  private String name(int item) {
+    return PlainText.name(line.segment().items().get(item));
+  }
+}

@@ -1,0 +1,126 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.headhouse.linter.site.Network;
+import org.headhouse.linter.site.Outdoor;
+import org.headhouse.linter.site.Reading;
+import org.headhouse.linter.site.ReadingSource;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.WeatherStation;
+
+/**
+ * What is set at one unit.
+ *
+ * @param about the site and the type of the unit
+ * @param settings each with a box to tick
+ * @param readings the source of each outdoor reading, each with a box to tick
+ * @param advice what to know before
+ * @param rules what is still in question here
+ */
+record SetUpCard(
+    int number,
+    String name,
+    String about,
+    List<Fact> settings,
+    List<Fact> readings,
+    List<String> advice,
+    List<String> rules) {
+
+  SetUpCard {
+    settings = List.copyOf(settings);
+    readings = List.copyOf(readings);
+    advice = List.copyOf(advice);
+    rules = List.copyOf(rules);
+  }
+
+  static SetUpCard of(Unit unit, Site site, Attention attention) {
+    return new SetUpCard(
+        unit.index() + 1,
+        PlainText.name(unit),
+        about(unit, site),
+        settings(unit, site),
+        readings(unit),
+        advice(unit, site),
+        attention.settings(unit));
+  }
+
+  private static String about(Unit unit, Site site) {
+    String type = UnitWords.type(unit);
+    return SheetHead.title(site) + (type.isEmpty() ? "" : ", " + type);
+  }
+
+  private static List<Fact> settings(Unit unit, Site site) {
+    List<Fact> settings = new ArrayList<>();
+    settings.add(new Fact("Name", PlainText.name(unit)));
+    settings.add(new Fact("Role", PlainText.word(unit.role())));
+    settings.add(new Fact("Address", UnitWords.address(unit)));
+    settings.add(new Fact("Line", SerialWords.of(site.line().orNull())));
+    if (UnitWords.hasVents(unit) || unit.onStaleReadings().isGiven()) {
+      settings.add(new Fact("On stale readings", PlainText.word(unit.onStaleReadings())));
+    }
+    if (UnitWords.hasVents(unit)) {
+      settings.add(new Fact("Vents", PlainText.word(unit.vents())));
+    }
+    Network network = unit.network().orNull();
+    if (network != null) {
+      settings.add(
+          new Fact(
+              "Ethernet",
+              text(network.ip())
+                  + (network.gateway().isGiven() ? ", gateway " + text(network.gateway()) : "")));
+    }
+    unit.firmware()
+        .optional()
+        .ifPresent(version -> settings.add(new Fact("Firmware", PlainText.name(version))));
+    return settings;
+  }
+
+  private static String text(Setting<String> setting) {
+    return PlainText.name(setting.or(PlainText.NOT_WRITTEN));
+  }
+
+  private static List<Fact> readings(Unit unit) {
+    Outdoor outdoor = unit.outdoor().orNull();
+    List<Fact> readings = new ArrayList<>();
+    if (outdoor != null) {
+      for (Reading reading : Reading.values()) {
+        Setting<ReadingSource> source = outdoor.source(reading);
+        if (!source.isMissing()) {
+          readings.add(
+              new Fact(
+                  PlainText.word(reading),
+                  source.optional().map(SetUpCard::source).orElse(PlainText.NOT_WRITTEN)));
+        }
+      }
+    }
+    return readings;
+  }
+
+  private static String source(ReadingSource source) {
+    return switch (source) {
+      case LOCAL -> "own sensor";
+      case HEAD -> "head unit";
+      case NONE -> "none";
+    };
+  }
+
+  private static List<String> advice(Unit unit, Site site) {
+    List<String> advice = new ArrayList<>();
+    Optional<Integer> delivered = unit.type().defaultAddress().optional();
+    if (delivered.isPresent() && !unit.address().is(delivered.get())) {
+      advice.add(
+          "Delivered with address "
+              + delivered.get()
+              + ": set the address before the pair is connected.");
+    }
+    WeatherStation station = site.weatherStation().orNull();
+    if (station != null && unit.name().isGiven() && station.at().is(unit.name().or(""))) {
+      advice.add("The weather station is wired to this unit.");
+    }
+    return advice;
+  }
+}

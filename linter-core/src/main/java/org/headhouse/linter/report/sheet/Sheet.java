@@ -1,0 +1,52 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Everything that stands on the page of one site.
+ *
+ * @param name of the page, without its ending
+ * @param open results that are to be mended
+ * @param accepted results that were accepted on purpose
+ */
+record Sheet(
+    String name,
+    PageFrame frame,
+    SheetHead head,
+    List<RuleResults> open,
+    List<RuleResults> accepted,
+    Drawings drawings,
+    List<LandingRow> landing,
+    List<SetUpCard> cards,
+    List<FigureTable> figures,
+    Proving proving,
+    HandOver handOver) {
+
+  static Sheet of(SiteFacts facts, String name, SheetSettings settings) {
+    Attention attention = new Attention(facts.results());
+    List<FigureTable> figures =
+        new ArrayList<>(
+            SegmentTable.of(facts.site(), facts.figures().segments(), settings.measure()));
+    figures.add(TrafficTable.of(facts.site(), facts.figures().traffic(), settings.busiest()));
+    return new Sheet(
+        name,
+        PageFrame.ofSite(name, facts.revision(), settings.paper()),
+        SheetHead.of(facts, settings),
+        RuleResults.of(facts.results(), false, settings.requirements()),
+        RuleResults.of(facts.results(), true, settings.requirements()),
+        facts.drawings(),
+        new LandingSchedule(facts.site(), facts.figures(), attention, settings.measure()).rows(),
+        facts.site().units().stream()
+            .map(unit -> SetUpCard.of(unit, facts.site(), attention))
+            .toList(),
+        figures,
+        Proving.of(facts, settings),
+        HandOver.of(facts.site()));
+  }
+
+  /** The zones as a file beside the page. */
+  String zonesLink() {
+    return PageNames.link(PageNames.zones(name));
+  }
+}

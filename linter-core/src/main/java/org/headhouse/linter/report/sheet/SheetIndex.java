@@ -1,0 +1,27 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.List;
+
+/**
+ * Everything that stands on the page over all sites.
+ *
+ * @param date the day on which it is made
+ * @param settings what is wrong in the files that hold for all sites
+ */
+record SheetIndex(
+    PageFrame frame, String date, int ruleSet, List<IndexRow> rows, List<String> settings) {
+
+  SheetIndex {
+    rows = List.copyOf(rows);
+    settings = List.copyOf(settings);
+  }
+
+  /** How many sites there are, with and without something to mend. */
+  String summary() {
+    long broken = rows.stream().filter(row -> row.errors() > 0).count();
+    return rows.size()
+        + (rows.size() == 1 ? " site, " : " sites, ")
+        + (broken == 0 ? "none" : broken)
+        + " with errors";
+  }
+}

@@ -1,0 +1,91 @@
+package org.headhouse.linter.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.Traffic;
+import org.headhouse.linter.line.TrafficFigures;
+import org.headhouse.linter.report.sheet.FigureTable.Row;
+import org.headhouse.linter.report.sheet.FigureTable.Verdict;
+import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.WeatherStation;
+import org.jspecify.annotations.Nullable;
+
+/** How the time of the line is spent, and how old readings become. */
+final class TrafficTable {
+  private static final String TIMES =
+      "MODBUS over Serial Line V1.02 and Application Protocol V1.1b3, added up";
+
+  private TrafficTable() {}
+
+  static FigureTable of(Site site, @Nullable Traffic traffic, double busiest) {
+    if (traffic == null) {
+      return new FigureTable(
+          "Time",
+          "The file says nothing of broadcast or polls over the line, or nothing that is"
+              + " understood: the time is not computed.",
+          List.of());
+    }
+    TrafficFigures figures = TrafficFigures.of(traffic);
+    List<Row> rows = new ArrayList<>();
+    rows.add(
+        Row.withoutLimit(
+            "One character of " + traffic.serial().characterBits() + " bits",
+            Shown.millis(figures.characterSeconds()),
+            "MODBUS over Serial Line V1.02, 2.5.1"));
+    if (figures.broadcastSeconds() != null) {
+      rows.add(
+          Row.withoutLimit(
+              "One broadcast with its pause", Shown.seconds(figures.broadcastSeconds()), TIMES));
+    }
+    if (figures.pollSeconds() != null) {
+      rows.add(
+          Row.withoutLimit("The poll of one unit", Shown.seconds(figures.pollSeconds()), TIMES));
+    }
+    double use = figures.utilisation();
+    rows.add(
+        new Row(
+            "Share of the time that the line is in use",
+            Shown.percent(use),
+            "at most " + Shown.percent(busiest),
+            Shown.percent(Math.abs(busiest - use)) + (use <= busiest ? " left" : " over"),
+            Verdict.of(use <= busiest),
+            "common practice, no source"));
+    Interval allowed =
+        site.weatherStation()
+            .optional()
+            .map(WeatherStation::maximumAge)
+            .map(age -> age.orNull())
+            .orElse(null);
+    if (use <= 1) {
+      age("Greatest age of a reading", figures.worstAgeSeconds(), allowed, rows);
+      age(
+          "Greatest age of a reading while one unit is silent",
+          figures.worstAgeOneSilentSeconds(),
+          allowed,
+          rows);
+    }
+    return new FigureTable("Time", "", rows);
+  }
+
+  private static void age(
+      String quantity, @Nullable Double seconds, @Nullable Interval allowed, List<Row> rows) {
+    if (seconds == null) {
+      return;
+    }
+    if (allowed == null) {
+      rows.add(Row.withoutLimit(quantity, Shown.seconds(seconds), TIMES));
+      return;
+    }
+    double left = allowed.seconds() - seconds;
+    rows.add(
+        new Row(
+            quantity,
+            Shown.seconds(seconds),
+            "at most " + allowed.written(),
+            Shown.seconds(Math.abs(left)) + (left >= 0 ? " left" : " over"),
+            Verdict.of(left >= 0),
+            "maximum-age of the site; " + TIMES));
+  }
+}
