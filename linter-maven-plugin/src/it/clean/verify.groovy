@@ -14,6 +14,12 @@ assert figures.collect { it.site } == ['alder-brook', 'birch-lane']
 assert build.figures('target/settings-inside').collect { it.site } == ['cedar-hill']
 build.says('Figures are in target/linter/figures.json')
 build.says('Figures are in target/settings-inside/figures.json')
+build.says('Sheets are in target/linter/index.html')
+def page = new File(basedir, 'target/linter/alder-brook.html').getText('UTF-8')
+assert page.contains('size: a4;') && page.contains('40 m')
+assert new File(basedir, 'target/linter/alder-brook-zones.csv').getText('UTF-8').startsWith('zone,address,role,device-type,ip\r\n')
+def american = new File(basedir, 'target/settings-inside/cedar-hill.html').getText('UTF-8')
+assert american.contains('size: letter;') && american.contains(' ft')
 def segment = figures[0].segments[0]
 assert segment.items == ['Propagation', 'Seedlings and young plants']
 assert segment.lengthMetres == 40

@@ -17,7 +17,11 @@ assert torn.collect { it.site } == ['elm-row', 'gorse-hill']
 assert torn[0].segments[0].lengthMetres == null
 assert torn[0].segments[0].pairResistanceOhms == null
 assert torn[1].segments[0].lengthMetres == 40
-build.says('[WARNING] torn/fern-dell.yaml: it has no figures: a check tells why')
+assert new File(basedir, 'target/torn').list().sort() ==
+    ['elm-row-zones.csv', 'elm-row.html', 'figures.json', 'gorse-hill-zones.csv', 'gorse-hill.html', 'index.html']
+def index = new File(basedir, 'target/torn/index.html').getText('UTF-8')
+assert index.contains('not readable') && index.contains('[yaml.syntax]')
+build.says('[WARNING] torn/fern-dell.yaml: it has no figures and no sheets: the index tells why')
 
 build.says('address.gap                 error    The addresses are 1, 2, 3')
 build.says('Checks the sites of a repository, and fails the build where a rule is broken.')

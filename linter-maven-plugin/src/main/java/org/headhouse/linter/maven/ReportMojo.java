@@ -5,36 +5,73 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.headhouse.linter.SheetReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.FiguresReport;
+import org.headhouse.linter.report.sheet.Paper;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 
 /**
- * Writes figures.json: what is computed of each site's line, in full precision. Sites need not be
- * without results; what is missing in one leaves out the figures that need it.
+ * Writes the sheets that people take to each site, a page of HTML and a table of zones each, the
+ * page index.html over all sites, and figures.json: what is computed of each site's line, in full
+ * precision. Sites need not be without results; what is missing in one leaves out the figures that
+ * need it.
  */
 @Mojo(name = "report", requiresProject = false, threadSafe = true)
 public final class ReportMojo extends SitesMojo {
+  /** The units that lengths and temperatures are shown in: metric or us. */
+  @Parameter(property = "linter.units", defaultValue = "metric")
+  private String units = "metric";
+
+  /** The paper that the sheets are printed on: A4 or Letter. */
+  @Parameter(property = "linter.paper", defaultValue = "A4")
+  private String paper = "A4";
 
   @Override
-  void checkParameters() {
-    // There are none besides those that all goals over sites have.
+  void checkParameters() throws MojoExecutionException {
+    measure();
+    paper();
+  }
+
+  private Measure measure() throws MojoExecutionException {
+    return Choice.of("linter.units", units, Measure.values(), Measure::word);
+  }
+
+  private Paper paper() throws MojoExecutionException {
+    return Choice.of("linter.paper", paper, Paper.values(), Paper::word);
   }
 
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException {
-    Path file = output("figures.json");
+    Measure measure = measure();
+    Paper size = paper();
+    SheetFiles files = new SheetFiles(this::output);
     List<Notification> troubles = new ArrayList<>();
+    Path figures = output("figures.json");
     AtomicFile.write(
-        file,
+        figures,
         out -> {
-          try (FiguresReport report = new FiguresReport(out)) {
-            troubles.addAll(linter.figures(inputs.stream(), report::add));
+          try (FiguresReport json = new FiguresReport(out)) {
+            SheetReport report =
+                linter.sheets(
+                    inputs.stream(),
+                    measure,
+                    size,
+                    sheet -> {
+                      json.add(sheet.figures());
+                      files.add(sheet);
+                    });
+            files.add(report);
+            troubles.addAll(report.notifications());
           }
         });
-    getLog().info("Figures are in " + shown(file));
+    files.failOnTrouble();
+    getLog().info("Figures are in " + shown(figures));
+    getLog().info("Sheets are in " + shown(output(SheetReport.PAGE)));
     new ConsoleReport(getLog(), Level.NOTE).print(troubles);
     ConsoleReport.failOnTroubles(troubles);
   }
