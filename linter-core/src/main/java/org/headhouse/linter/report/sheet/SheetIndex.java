@@ -18,10 +18,10 @@ record SheetIndex(
 
   /** How many sites there are, with and without something to mend. */
   String summary() {
-    long broken = rows.stream().filter(row -> row.errors() > 0).count();
+    long broken = rows.stream().filter(row -> row.errors() > 0 || row.link().isEmpty()).count();
     return rows.size()
         + (rows.size() == 1 ? " site, " : " sites, ")
         + (broken == 0 ? "none" : broken)
-        + " with errors";
+        + " with errors or not readable";
   }
 }

@@ -1,0 +1,99 @@
+package org.headhouse.linter.report.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.figures.Measure;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Attribute;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What a file holds is text on a page, and nothing else. */
+class HostileTextTest {
+  private static final Document PLAIN = Sheets.page(org.headhouse.linter.Example.SITE);
+
+  static List<String> sites() {
+    return List.of(Hostile.site(), Hostile.tooLong());
+  }
+
+  @ParameterizedTest
+  @MethodSource("sites")
+  void nothingOfItBecomesMarkup(String site) {
+    Document page = Sheets.page(site);
+    assertThat(page.select("script, img, iframe, object, embed, link, base, form")).isEmpty();
+    assertThat(page.select("style")).hasSize(1);
+    assertThat(page.select("meta")).hasSameSizeAs(PLAIN.select("meta"));
+    for (Element element : page.getAllElements()) {
+      for (Attribute attribute : element.attributes()) {
+        assertThat(attribute.getKey()).doesNotStartWith("on").isNotEqualTo("style");
+      }
+    }
+    assertThat(page.select("style").html()).isEqualTo(style(PLAIN, page));
+  }
+
+  /** The style sheet holds nothing of the file but the revision. */
+  private static String style(Document plain, Document page) {
+    return plain.select("style").html().replace(revision(plain), revision(page));
+  }
+
+  private static String revision(Document page) {
+    return page.selectXpath("//dt[.='Revision of the file']/following-sibling::dd").text();
+  }
+
+  @ParameterizedTest
+  @MethodSource("sites")
+  void nothingHidesOrTurnsTheTextAroundIt(String site) {
+    assertThat(Sheets.html(site).codePoints())
+        .noneMatch(
+            c ->
+                c != '\n'
+                    && (Character.getType(c) == Character.FORMAT || Character.isISOControl(c)));
+  }
+
+  /** What is quoted is cut to what a sheet has room for; the record must hold names whole. */
+  @ParameterizedTest
+  @MethodSource("sites")
+  void noTextIsLongerThanASheetHasRoomFor(String site) {
+    for (Element element : Sheets.page(site).body().getAllElements()) {
+      if (!element.is("pre, pre *")) {
+        assertThat(element.ownText().length()).as(element.cssSelector()).isLessThan(3_100);
+      }
+    }
+  }
+
+  @Test
+  void namesAreShownAsTheyAre() {
+    Document page = Sheets.page(Hostile.site());
+    assertThat(page.select("h1").text()).isEqualTo(Hostile.SCRIPT);
+    assertThat(page.select("#landing tbody th bdi").eachText()).contains(Hostile.QUOTES);
+    assertThat(page.select("#landing tbody th bdi").get(2).text())
+        .startsWith("\uFFFDgnp.yab\uFFFD \uFFFDleft");
+  }
+
+  @Test
+  void theIndexShowsItAsTextToo() {
+    Sheets sheets =
+        Sheets.of(
+            Stream.of(
+                SiteInput.text("<i>\"'&.yaml", Hostile.site()),
+                SiteInput.text(
+                    "<b>\u202E x: y.yaml", Hostile.site().replace("site: example\n", "")),
+                SiteInput.text("<u>.yaml", "<script>: [")),
+            Measure.METRIC,
+            Paper.A4);
+    Document index = Jsoup.parse(sheets.file("index.html"));
+    assertThat(index.select("script, i, b, u")).isEmpty();
+    assertThat(index.select("tbody th").text()).contains("<i>\"'&.yaml", "<u>.yaml:1:");
+    assertThat(index.select("tbody a").eachAttr("href"))
+        .containsExactly("example.html", "b-x-y.html");
+    assertThat(sheets.files().keySet())
+        .containsExactly(
+            "example.html", "example-zones.csv", "b-x-y.html", "b-x-y-zones.csv", "index.html");
+  }
+}

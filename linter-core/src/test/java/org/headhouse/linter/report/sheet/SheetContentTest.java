@@ -1,0 +1,203 @@
+package org.headhouse.linter.report.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.headhouse.linter.Example;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteText;
+import org.headhouse.linter.figures.Measure;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What stands on the sheets, against what an installer must find there. */
+class SheetContentTest {
+  private static final Sheets SAMPLES = Sheets.ofSamples();
+  private static final Document MORVANE = Jsoup.parse(SAMPLES.file("morvane.html"));
+  private static final Document TARNWICK = Jsoup.parse(SAMPLES.file("tarnwick.html"));
+
+  private static List<String> landing(Document page, int item, int column) {
+    return page.select("#landing tbody tr").get(item - 1).child(column).children().eachText();
+  }
+
+  /**
+   * D1 is positive against D0 on an idle line (MODBUS over Serial Line V1.02, 2.2 and 3.4.6); which
+   * terminal that is, is the maker's: B at the climate controllers, A at the heating loops.
+   */
+  @ParameterizedTest
+  @CsvSource({"1, B, A", "2, A, B", "3, B, A", "4, A, B", "5, B, A", "6, A, B"})
+  void eachConductorGoesToTheTerminalOfItsOwnMaker(int item, String positive, String negative) {
+    assertThat(landing(MORVANE, item, 2).get(0)).isEqualTo(positive);
+    assertThat(landing(MORVANE, item, 3)).containsExactly(negative);
+  }
+
+  @Test
+  void thePairIsCrossedWhereTheMakersDiffer() {
+    assertThat(MORVANE.select("#landing tbody td:nth-child(3) .below").eachText())
+        .containsExactly("crossed", "straight", "crossed", "straight", "crossed");
+  }
+
+  @Test
+  void aPairThatTheFileHasTheWrongWayIsLandedByTheMarks() {
+    Document page =
+        Sheets.page(
+            Example.SITE
+                .replace("address: 1\n", "address: 1\n    device-type: eight-way\n")
+                .replace(
+                    "address: 3\n",
+                    "address: 3\n    device-type: heating-loop\n    pair: straight\n")
+                .replace(
+                    "comm-module: fitted\n    conductors: [A, B]\n    termination: 120",
+                    "comm-module: built-in\n    conductors: [A, B]\n    termination: 120"));
+    assertThat(landing(page, 3, 2)).containsExactly("A", "crossed; in the file straight");
+    assertThat(page.select("#landing tbody tr").get(2).select(".open").eachText())
+        .containsExactly("open: conductors.polarity");
+  }
+
+  /** The shield is grounded at one end of each cable (MODBUS over Serial Line V1.02, 3.6). */
+  @Test
+  void theShieldIsGroundedOnceInEachSegment() {
+    List<String> shields = TARNWICK.select("#landing tbody td:nth-child(6)").eachText();
+    assertThat(shields.stream().filter(text -> text.contains("to protective ground"))).hasSize(2);
+    assertThat(shields.get(0)).isEqualTo("to protective ground, here only");
+    assertThat(shields.get(shields.size() - 1)).isEqualTo("cut back, insulated");
+  }
+
+  @Test
+  void cablesLeadFromItemToItem() {
+    Document page = Sheets.page(Example.SITE);
+    assertThat(page.select("#landing tbody tr td:nth-child(2)").eachText())
+        .containsExactly("none: the line starts here", "from 1: 40 m", "from 2: 60 m");
+    assertThat(page.select("#landing tbody tr td:nth-child(10)").eachText())
+        .containsExactly("to 2: 40 m", "to 3: 60 m", "none: the line ends here");
+  }
+
+  /** 40 m and 60 m are 131.2 ft and 196.9 ft (1 ft = 0.3048 m, by definition). */
+  @Test
+  void lengthsAreShownInFeetWhereTheyAreWanted() {
+    Sheets sheets =
+        Sheets.of(
+            Stream.of(SiteInput.text("example.yaml", Example.SITE)), Measure.US, Paper.LETTER);
+    Document page = Jsoup.parse(sheets.file("example.html"));
+    assertThat(page.select("#landing tbody tr td:nth-child(10)").eachText())
+        .containsExactly("to 2: 131.2 ft", "to 3: 196.9 ft", "none: the line ends here");
+    assertThat(page.select("#line dd").eachText()).contains("328.1 ft");
+    assertThat(page.select("style").html()).contains("size: letter;");
+  }
+
+  @Test
+  void aCardHasAllThatIsSetAtAUnit() {
+    Element card = MORVANE.select(".card").get(1);
+    assertThat(card.select("h3").text()).isEqualTo("2. Tulip Heating");
+    assertThat(card.select("ul.ticks li").eachText())
+        .containsExactly(
+            "Name: Tulip Heating",
+            "Role: follower",
+            "Address: 2",
+            "Line: 9600 bit/s, 8 data bits, odd parity, 1 stop bit",
+            "light: head unit",
+            "temperature: head unit",
+            "wind speed: head unit",
+            "rain: head unit");
+    assertThat(card.select("ul.ticks li input[type=checkbox]")).hasSize(8);
+    assertThat(card.text())
+        .contains("Delivered with address 100: set the address before the pair is connected.");
+    assertThat(MORVANE.select(".card").get(0).select("li").eachText())
+        .contains("light: own sensor", "On stale readings: close", "Vents: roof");
+    assertThat(MORVANE.select(".card")).hasSize(6);
+  }
+
+  /**
+   * Two terminators of 120 ohm are 60 ohm on a short line (computed); with bias of 560 ohm each
+   * returned through the supply 56.95 ohm, and idle 0.2542 V at 5 V (computed: RDG's formula).
+   */
+  @Test
+  void theExpectedReadingsAreThoseOfTheTextbook() {
+    String site =
+        new SiteText()
+            .bias("Head House", "560 ohm", "5 V")
+            .unit("120 ohm", "1 m", "device-type: eight-way")
+            .unit("120 ohm", "", "device-type: eight-way")
+            .toString();
+    Document page = Sheets.page(site);
+    assertThat(page.select("#proving table").get(0).select("tbody tr").eachText())
+        .hasSize(3)
+        .satisfies(
+            rows -> {
+              assertThat(rows.get(0)).contains("Head House", "57.0 ohm to 60.0 ohm");
+              assertThat(rows.get(1)).contains("Head House", "254 mV", "229 mV to 280 mV");
+              assertThat(rows.get(2)).contains("Bay 2", "254 mV");
+            });
+    assertThat(page.select("#figures tbody tr").eachText())
+        .anyMatch(row -> row.startsWith("Lowest idle voltage") && row.contains("2.1 dB holds"))
+        .anyMatch(row -> row.startsWith("Length of the cable") && row.contains("at most 1000 m"));
+  }
+
+  @Test
+  void aLineInDisorderHasNoExpectedReadings() {
+    Document page = Sheets.page(Example.SITE.replace("termination: none", "termination: 120 ohm"));
+    assertThat(page.select("#proving table").get(0).text())
+        .contains("not computed: mend the results of this segment first")
+        .doesNotContain(" ohm to ");
+    assertThat(page.select("#figures").text()).contains("mend those first");
+  }
+
+  @Test
+  void resultsAreToldByRuleWithWhatToDo() {
+    Document page =
+        Sheets.page(
+            Example.SITE
+                .replace("address: 3", "address: 2")
+                .replace(
+                    "light: head, temperature: head}\n    cable",
+                    "light: local, temperature: head}\n    cable"));
+    assertThat(page.select("#line .rule").eachText())
+        .hasSize(2)
+        .satisfies(
+            rules -> {
+              assertThat(rules.get(0))
+                  .startsWith("error: address.duplicate")
+                  .contains("address 2 is used twice", "To do: give \"Hardening Bay\" address 3")
+                  .contains("line 25, column 14");
+              assertThat(rules.get(1)).startsWith("error: outdoor.not-from-head");
+            });
+    assertThat(page.select(".card").get(2).select(".open").eachText())
+        .containsExactly("open: address.duplicate");
+  }
+
+  @Test
+  void aResultThatIsAcceptedStandsApart() {
+    Document page =
+        Sheets.page(
+            Example.SITE.replace("address: 3", "address: 4")
+                + "suppressions: [{rule: address.gap, justification: Unit 3 is in store.}]\n");
+    assertThat(page.select("#line").text())
+        .contains("No rule is broken.", "Accepted on purpose", "Accepted: Unit 3 is in store.");
+  }
+
+  @Test
+  void theKeeperLearnsWhichAddressesAreSpare() {
+    assertThat(MORVANE.select("#hand-over").text())
+        .contains("Not in use: 7 to 247.", "The next unit on the chain gets 7.")
+        .contains("heating-loop with address 100");
+    assertThat(Sheets.page(Example.SITE.replace("address: 2", "address: 5")).text())
+        .contains("Not in use: 2, 4, 6 to 247.");
+  }
+
+  @Test
+  void theHeadTellsWhatTheSheetWasMadeOf() {
+    assertThat(MORVANE.select("header dd").eachText())
+        .contains("morvane", "planned", "2026-11-25", "1");
+  }
+
+  /** The digest of the text abc begins with ba7816bf8f01 (FIPS 180-4, example values of NIST). */
+  @Test
+  void theRevisionTellsTheContent() {
+    assertThat(Sheets.page("abc").select("header dd").eachText()).contains("ba7816bf8f01");
+  }
+}

@@ -1,0 +1,87 @@
+package org.headhouse.linter.report.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import nu.validator.client.SimpleCommandLineValidator;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Pages are HTML as the checker of the standard's editors (nu.validator) knows it. */
+class ValidHtmlTest {
+  private static final Path ICU = Path.of("target/html-checker/icu4j.jar");
+
+  @TempDir private static Path folder;
+
+  @BeforeAll
+  static void writePages() throws IOException {
+    write("good-", Sheets.ofSamples(), "morvane.html", "tarnwick.html", "index.html");
+    write("faulty-", Sheets.ofFaultySamples(), "wiring.html", "schema-slips.html", "index.html");
+    Files.writeString(folder.resolve("hostile.html"), Sheets.html(Hostile.site()));
+    Files.writeString(folder.resolve("too-long.html"), Sheets.html(Hostile.tooLong()));
+    Files.writeString(folder.resolve("bare.html"), Sheets.html("format: 1\n"));
+  }
+
+  private static void write(String prefix, Sheets sheets, String... names) throws IOException {
+    for (String name : names) {
+      Files.writeString(folder.resolve(prefix + name), sheets.file(name));
+    }
+  }
+
+  @Test
+  void allPagesAreValid() throws Exception {
+    assertThat(messages(folder)).isEmpty();
+  }
+
+  /** So that it is known that the checker looks. */
+  @Test
+  void theCheckerFindsWhatIsWrong(@TempDir Path other) throws Exception {
+    Files.writeString(
+        other.resolve("wrong.html"),
+        Sheets.html(Hostile.site())
+            .replaceFirst("<main id=\"content\">", "<main id=content wide>"));
+    assertThat(messages(other)).hasSize(1).first().asString().contains("wide");
+  }
+
+  private static List<String> messages(Path pages) throws Exception {
+    Path output = Files.createTempFile("html-checker", ".json");
+    try {
+      Process process =
+          new ProcessBuilder(
+                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                  "-cp",
+                  ICU + File.pathSeparator + System.getProperty("java.class.path"),
+                  SimpleCommandLineValidator.class.getName(),
+                  "--format",
+                  "json",
+                  "--stdout",
+                  "--skip-non-html",
+                  pages.toString())
+              .redirectErrorStream(true)
+              .redirectOutput(output.toFile())
+              .start();
+      process.waitFor();
+      List<String> messages = new ArrayList<>();
+      for (JsonNode message :
+          JsonMapper.shared().readTree(Files.readString(output)).get("messages")) {
+        messages.add(
+            message.path("url").asString()
+                + ":"
+                + message.path("lastLine").asInt()
+                + ": "
+                + message.path("message").asString());
+      }
+      return messages;
+    } finally {
+      Files.delete(output);
+    }
+  }
+}
