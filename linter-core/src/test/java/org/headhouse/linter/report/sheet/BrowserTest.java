@@ -1,0 +1,221 @@
+package org.headhouse.linter.report.sheet;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteText;
+import org.headhouse.linter.figures.Measure;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The sheets in a real browser: on screen, printed, and for those who cannot see them. */
+class BrowserTest {
+  private static final Sheets GOOD = Sheets.ofSamples();
+  private static final Sheets FAULTY = Sheets.ofFaultySamples();
+  private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
+
+  @TempDir private Path folder;
+  private Chromium browser;
+
+  @BeforeEach
+  void start() {
+    browser = Chromium.in(folder);
+  }
+
+  private static String page(String name) {
+    return switch (name) {
+      case "good" -> GOOD.file("tarnwick.html");
+      case "faulty" -> FAULTY.file("wiring.html");
+      case "hostile" -> Sheets.html(Hostile.site());
+      case "too long" -> Sheets.html(Hostile.tooLong());
+      case "index" -> FAULTY.file("index.html");
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"good", "faulty", "hostile", "too long", "index"})
+  void thePageOpensFromDiskWithoutAComplaint(String name) throws Exception {
+    Chromium.Opened opened = browser.open(page(name));
+    assertThat(opened.console()).isEmpty();
+    assertThat(Jsoup.parse(opened.dom()).title()).isEqualTo(Jsoup.parse(page(name)).title());
+  }
+
+  /** So that it is known that complaints are seen. */
+  @Test
+  void aPageThatComplainsIsHeard() throws Exception {
+    String wrong = page("index").replaceFirst("<body>", "<body><script>alert(1)</script>");
+    assertThat(browser.open(wrong).console()).hasSize(1).first().asString().contains("Content");
+  }
+
+  /** WCAG 2.2, levels A and AA, and the good practice that axe-core knows. */
+  @ParameterizedTest
+  @CsvSource({
+    "good, --lang=en",
+    "faulty, --force-dark-mode",
+    "hostile, --lang=en",
+    "index, --lang=en"
+  })
+  void theAccessibilityCheckFindsNothing(String name, String option) throws Exception {
+    assertThat(violations(page(name), option)).isEmpty();
+  }
+
+  @Test
+  void theAccessibilityCheckLooks() throws Exception {
+    String wrong =
+        page("index").replace("--quiet: #4a525b", "--quiet: #cccccc").replace("<h2 ", "<h4 ");
+    assertThat(violations(wrong, "--lang=en"))
+        .anyMatch(text -> text.startsWith("color-contrast"))
+        .anyMatch(text -> text.startsWith("heading-order"));
+  }
+
+  private List<String> violations(String html, String option) throws Exception {
+    String script =
+        axe()
+            + ";axe.run(document, {resultTypes: ['violations']}).then(found => {"
+            + "const told = document.createElement('output'); told.id = 'told';"
+            + "told.textContent = JSON.stringify(found.violations.map(one => one.id + ': ' +"
+            + " one.nodes.slice(0, 3).map(node => node.html).join(' ')));"
+            + "document.body.append(told)});";
+    Document dom = Jsoup.parse(browser.open(withScript(html, script), option).dom());
+    List<String> violations = new ArrayList<>();
+    for (JsonNode one : JsonMapper.shared().readTree(dom.expectFirst("#told").text())) {
+      violations.add(one.asString());
+    }
+    return violations;
+  }
+
+  private static String axe() throws IOException {
+    try (InputStream in = BrowserTest.class.getResourceAsStream("/axe.min.js")) {
+      return new String(Objects.requireNonNull(in).readAllBytes(), UTF_8);
+    }
+  }
+
+  /** The page lets no script in, so the policy goes for the time of the check. */
+  private static String withScript(String html, String script) {
+    return html.replaceFirst("<meta http-equiv[^>]*>", "")
+        .replace("</body>", "<script>" + script.replace("</", "<\\/") + "</script></body>");
+  }
+
+  /** WCAG 2.2, 1.4.10: at a width of 320 CSS pixels only tables are wider than the page. */
+  @ParameterizedTest
+  @ValueSource(strings = {"good", "faulty", "hostile", "index"})
+  void aNarrowScreenShowsItAll(String name) throws Exception {
+    String inner = JsonMapper.shared().writeValueAsString(page(name)).replace("</", "<\\/");
+    String outer =
+        "<!DOCTYPE html><title>x</title><iframe id=f width=320 height=900></iframe><script>"
+            + "const f = document.getElementById('f'); f.onload = () => {"
+            + "const told = document.createElement('output'); told.id = 'told';"
+            + "told.textContent = f.contentDocument.documentElement.scrollWidth;"
+            + "document.body.append(told)}; f.srcdoc = "
+            + inner
+            + ";</script>";
+    Document dom = Jsoup.parse(browser.open(outer).dom());
+    assertThat(Integer.parseInt(dom.expectFirst("#told").text())).isBetween(250, 320);
+  }
+
+  /** ISO 216: A4 is 210 mm by 297 mm; ANSI/ASME Y14.1: Letter is 8.5 in by 11 in. */
+  @ParameterizedTest
+  @CsvSource({
+    "3, A4, 210, 297, 6, 8",
+    "3, LETTER, 215.9, 279.4, 6, 8",
+    "60, A4, 210, 297, 20, 30",
+    "60, LETTER, 215.9, 279.4, 20, 30",
+    "247, LETTER, 215.9, 279.4, 80, 105"
+  })
+  void printedSheetsFitThePaper(
+      int units, Paper paper, double width, double height, int leastPages, int mostPages)
+      throws Exception {
+    try (PDDocument pdf = browser.print(site(units, paper))) {
+      int pages = pdf.getNumberOfPages();
+      assertThat(pages).isBetween(leastPages, mostPages);
+      List<String> texts = new ArrayList<>();
+      for (int number = 1; number <= pages; number++) {
+        PDPage page = pdf.getPage(number - 1);
+        assertThat(page.getMediaBox().getWidth() / POINTS_PER_MILLIMETRE)
+            .isCloseTo(width, within(0.5));
+        assertThat(page.getMediaBox().getHeight() / POINTS_PER_MILLIMETRE)
+            .isCloseTo(height, within(0.5));
+        Printed printed = new Printed(number);
+        String text = printed.getText(pdf);
+        assertThat(printed.right).isLessThanOrEqualTo(page.getMediaBox().getWidth() - 30);
+        assertThat(printed.left).isGreaterThanOrEqualTo(30);
+        assertThat(text).contains("page " + number + " of " + pages);
+        texts.add(text);
+      }
+      assertCards(texts, units);
+      for (String part :
+          List.of(
+              "2. Wiring", "4. Set-up cards", "5. Figures", "6. Proving on site", "7. Hand-over")) {
+        assertThat(texts).filteredOn(text -> text.startsWith(part)).as(part).hasSize(1);
+      }
+    }
+  }
+
+  /** A card is on one page from its first line to its last. */
+  private static void assertCards(List<String> pages, int units) {
+    int cards = 0;
+    for (String page : pages) {
+      int begun = page.split("Name: ", -1).length - 1;
+      int ended = page.split("Delivered with|wired to this unit", -1).length - 1;
+      assertThat(ended).isEqualTo(begun);
+      assertThat(begun).isLessThanOrEqualTo(6);
+      cards += begun;
+    }
+    assertThat(cards).isEqualTo(units);
+  }
+
+  private static String site(int units, Paper paper) {
+    String[] more = {"device-type: eight-way", "vents: roof", "on-stale-readings: close"};
+    SiteText text = new SiteText().unit("120 ohm", "5 m", more);
+    int half = units / 2;
+    text.units(half - 1, "5 m", more);
+    if (units > 30) {
+      text.repeater("Boiler Room", "120 ohm", "5 m");
+    }
+    text.units(units - half - 1, "5 m", more).unit("120 ohm", "", more);
+    Sheets sheets =
+        Sheets.of(Stream.of(SiteInput.text("line.yaml", text.toString())), Measure.METRIC, paper);
+    return sheets.files().values().iterator().next();
+  }
+
+  /** The text of one page, and how far it reaches to either side. */
+  private static final class Printed extends PDFTextStripper {
+    private float left = Float.MAX_VALUE;
+    private float right;
+
+    Printed(int page) {
+      setStartPage(page);
+      setEndPage(page);
+      setSortByPosition(true);
+    }
+
+    @Override
+    protected void processTextPosition(TextPosition text) {
+      left = Math.min(left, text.getX());
+      right = Math.max(right, text.getX() + text.getWidth());
+      super.processTextPosition(text);
+    }
+  }
+}
