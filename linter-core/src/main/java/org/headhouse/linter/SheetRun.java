@@ -9,7 +9,6 @@ import java.util.function.Consumer;
 import org.headhouse.linter.check.ExaminedFile;
 import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.figures.SiteFigures;
-import org.headhouse.linter.report.sheet.Drawings;
 import org.headhouse.linter.report.sheet.IndexPage;
 import org.headhouse.linter.report.sheet.IndexRow;
 import org.headhouse.linter.report.sheet.PageNames;
@@ -29,6 +28,7 @@ final class SheetRun {
 
   private final SiteCheck check;
   private final SheetSettings settings;
+  private final SiteDrawings drawings;
   private final GuardedClashes clashes;
   private final Consumer<SiteSheet> taker;
   private final PageNames names = new PageNames();
@@ -37,9 +37,14 @@ final class SheetRun {
   private int sites;
 
   SheetRun(
-      SiteCheck check, SheetSettings settings, GuardedClashes clashes, Consumer<SiteSheet> taker) {
+      SiteCheck check,
+      SheetSettings settings,
+      SiteDrawings drawings,
+      GuardedClashes clashes,
+      Consumer<SiteSheet> taker) {
     this.check = check;
     this.settings = settings;
+    this.drawings = drawings;
     this.clashes = clashes;
     this.taker = taker;
   }
@@ -62,9 +67,14 @@ final class SheetRun {
     if (read == null) {
       return new Content(file, null, null);
     }
+    List<Result> results = file.outcome().results();
     SiteFacts facts =
         new SiteFacts(
-            read.site(), read.figures(), file.outcome().results(), revision(bytes), Drawings.NONE);
+            read.site(),
+            read.figures(),
+            results,
+            revision(bytes),
+            drawings.of(read.site(), read.figures(), results));
     return new Content(file, facts, SitePage.html(facts, PageNames.wanted(read.site()), settings));
   }
 
@@ -115,7 +125,14 @@ final class SheetRun {
     results.addAll(further);
     results.sort(Result.ORDER);
     SiteFacts facts =
-        new SiteFacts(draft.site(), draft.figures(), results, draft.revision(), draft.drawings());
+        new SiteFacts(
+            draft.site(),
+            draft.figures(),
+            results,
+            draft.revision(),
+            further.isEmpty()
+                ? draft.drawings()
+                : drawings.of(draft.site(), draft.figures(), results));
     boolean asDrafted = name.equals(wanted) && further.isEmpty();
     rows.add(IndexRow.of(facts, name));
     sites++;

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.check.EarlierSites;
@@ -28,9 +27,8 @@ import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.fix.Mending;
 import org.headhouse.linter.policy.Policy;
-import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.report.sheet.Paper;
-import org.headhouse.linter.report.sheet.SheetSettings;
+import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -39,7 +37,6 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.BuiltInRules;
 import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.conductors.Ground;
-import org.headhouse.linter.rules.commissioning.MeasuredOff;
 import org.headhouse.linter.rules.traffic.BusyLine;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.SchemaCheck;
@@ -255,17 +252,13 @@ public final class SiteLinter {
    */
   public SheetReport sheets(
       Stream<SiteInput> inputs, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
-    SheetSettings settings =
-        new SheetSettings(
-            measure,
-            paper,
-            LocalDate.now(clock),
-            policy.ruleSet(),
-            rules.descriptors().stream()
-                .collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::summary)),
-            MeasuredOff.tolerance(one -> policy.value(MeasuredOff.DESCRIPTOR, one)),
-            BusyLine.most(one -> policy.value(BusyLine.DESCRIPTOR, one)));
-    SheetRun run = new SheetRun(check, settings, new GuardedClashes(rules, policy), taker);
+    SheetRun run =
+        new SheetRun(
+            check,
+            SheetPolicy.settings(measure, paper, LocalDate.now(clock), policy, rules.descriptors()),
+            new SiteDrawings(measure, paper, SheetPolicy.margins(policy)),
+            new GuardedClashes(rules, policy),
+            taker);
     try (InOrder order = new InOrder(threads)) {
       order.run(inputs.iterator(), input -> run.draft(input, limits), run::take);
     }

@@ -3,6 +3,7 @@ package org.headhouse.linter.rules.signal;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.CableReach;
@@ -35,7 +36,8 @@ public final class WeakSignal implements SiteRule {
           ParameterType.voltage(),
           "100 mV");
 
-  private static final RuleDescriptor DESCRIPTOR =
+  /** What is known of the rule. */
+  public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "signal.weak",
           "Every unit receives every other above the 200 mV of a receiver, with a margin.",
@@ -47,9 +49,18 @@ public final class WeakSignal implements SiteRule {
     return DESCRIPTOR;
   }
 
+  /**
+   * What a unit must receive.
+   *
+   * @param values gives the value of a parameter of this rule
+   */
+  public static double wantedVolts(Function<Parameter<Voltage>, Voltage> values) {
+    return Levels.RECEIVER_THRESHOLD_VOLTS + values.apply(MARGIN).volts();
+  }
+
   @Override
   public void check(Site site, RuleContext context) {
-    double wanted = Levels.RECEIVER_THRESHOLD_VOLTS + context.value(MARGIN).volts();
+    double wanted = wantedVolts(context::value);
     for (SegmentLine line : context.figures().segments()) {
       SegmentFigures figures = line.isOutOfOrder() ? null : line.figures();
       ReceivedVoltage weakest = figures == null ? null : figures.weakestReceived();

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Contrast as WCAG 2.2 defines it, over the colours of the style sheet, light and dark. */
 class ContrastTest {
-  private static final String STYLE = Sheets.page(Example.SITE).select("style").html();
+  private static final String STYLE = Sheets.page(Example.SITE).select("head style").html();
 
   /** The definition's own ends, and the grey that just passes (W3C, Understanding SC 1.4.3). */
   @ParameterizedTest

@@ -87,7 +87,7 @@ class SheetContentTest {
     assertThat(page.select("#landing tbody tr td:nth-child(10)").eachText())
         .containsExactly("to 2: 131.2 ft", "to 3: 196.9 ft", "none: the line ends here");
     assertThat(page.select("#line dd").eachText()).contains("328.1 ft");
-    assertThat(page.select("style").html()).contains("size: letter;");
+    assertThat(page.select("head style").html()).contains("size: letter;");
   }
 
   @Test
