@@ -5,12 +5,15 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamException;
+import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.SarifReport;
+import org.headhouse.linter.report.sheet.Paper;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -19,9 +22,16 @@ import org.headhouse.linter.result.Result;
 final class SmallHeap {
   private SmallHeap() {}
 
-  /** Checks the files of a folder, or a stream of sites, writes reports, prints what was found. */
+  /**
+   * Checks the files of a folder, or a stream of sites, writes reports, prints what was found; or
+   * makes the sheets of a stream of sites.
+   */
   public static void main(String[] arguments) throws IOException, XMLStreamException {
     SiteLinter linter = SiteLinter.builder().threads(2).build();
+    if (arguments[0].equals("sheets")) {
+      sheets(linter, Integer.parseInt(arguments[1]));
+      return;
+    }
     CheckReport report =
         arguments[0].equals("stream")
             ? linter.check(sites(Integer.parseInt(arguments[1])))
@@ -32,6 +42,15 @@ final class SmallHeap {
     System.out.println(report.files() + " files");
     report.results().stream().map(SmallHeap::line).distinct().forEach(System.out::println);
     report.notifications().stream().map(Notification::text).forEach(System.out::println);
+  }
+
+  private static void sheets(SiteLinter linter, int number) {
+    LongAdder bytes = new LongAdder();
+    SheetReport report =
+        linter.sheets(
+            sites(number), Measure.METRIC, Paper.A4, sheet -> bytes.add(sheet.html().length));
+    System.out.println(report.sites() + " sites");
+    System.out.println((bytes.sum() >> 20) + " MB of sheets");
   }
 
   private static String line(Result result) {

@@ -162,4 +162,10 @@ class SmallHeapTest {
     assertThat(printed).startsWith("2000 files\n");
     assertThat(printed.lines().filter(line -> line.endsWith(" address.gap"))).hasSize(1);
   }
+
+  /** Sites of 100 KB, and 40 KB of sheets each, many times what the memory holds. */
+  @Test
+  void noSheetIsKept() throws Exception {
+    assertThat(run("-Xmx72m", "sheets", "1500")).matches("1500 sites\\n[4-9][0-9] MB of sheets\\n");
+  }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 /**
  * What is done with the cable at one item of the chain.
  *
- * @param number its place in the chain, from 1
  * @param kind address and type of a unit, or that it is a repeater
  * @param cableIn from where, and how long
  * @param positive the terminal for D1, by the device's own marks
@@ -16,7 +15,6 @@ import java.util.List;
  * @param rules what is still in question here
  */
 record LandingRow(
-    int number,
     String name,
     String kind,
     String cableIn,

@@ -47,7 +47,6 @@ final class LandingSchedule {
   private LandingRow unit(Unit unit) {
     LandedPair pair = LandedPair.of(unit, site);
     return new LandingRow(
-        unit.index() + 1,
         PlainText.name(unit),
         UnitWords.addressAndType(unit),
         cableIn(unit)
@@ -69,7 +68,6 @@ final class LandingSchedule {
 
   private LandingRow repeater(Repeater repeater) {
     return new LandingRow(
-        repeater.index() + 1,
         PlainText.name(repeater),
         "repeater",
         cableIn(repeater),
@@ -95,13 +93,13 @@ final class LandingSchedule {
     ChainItem before = before(item);
     return before == null
         ? "none: the line starts here"
-        : "from " + (before.index() + 1) + ": " + run(before);
+        : run(before) + " from " + PlainText.name(before);
   }
 
   private String cableOut(ChainItem item) {
     return item.index() == site.items().size() - 1
         ? "none: the line ends here"
-        : "to " + (item.index() + 2) + ": " + run(item);
+        : run(item) + " to " + PlainText.name(site.items().get(item.index() + 1));
   }
 
   private String run(ChainItem from) {
@@ -109,7 +107,7 @@ final class LandingSchedule {
             .optional()
             .map(length -> measure.length(length.metres()))
             .orElse("length " + PlainText.NOT_WRITTEN)
-        + (from.runToNext().is(Run.BETWEEN_BUILDINGS) ? ", between buildings" : "");
+        + (from.runToNext().is(Run.BETWEEN_BUILDINGS) ? " between buildings," : "");
   }
 
   private static String common(Unit unit) {

@@ -15,6 +15,7 @@ import org.headhouse.linter.site.WeatherStation;
 /**
  * What is set at one unit.
  *
+ * @param number its place in the chain, from 1
  * @param about the site and the type of the unit
  * @param settings each with a box to tick
  * @param readings the source of each outdoor reading, each with a box to tick

@@ -74,8 +74,8 @@ class HostileTextTest {
   void namesAreShownAsTheyAre() {
     Document page = Sheets.page(Hostile.site());
     assertThat(page.select("h1").text()).isEqualTo(Hostile.SCRIPT);
-    assertThat(page.select("#landing tbody th bdi").eachText()).contains(Hostile.QUOTES);
-    assertThat(page.select("#landing tbody th bdi").get(2).text())
+    assertThat(page.select("#landing tbody th > bdi").eachText()).contains(Hostile.QUOTES);
+    assertThat(page.select("#landing tbody th > bdi").get(1).text())
         .startsWith("\uFFFDgnp.yab\uFFFD \uFFFDleft");
   }
 

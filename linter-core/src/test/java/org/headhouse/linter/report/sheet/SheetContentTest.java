@@ -72,9 +72,11 @@ class SheetContentTest {
   void cablesLeadFromItemToItem() {
     Document page = Sheets.page(Example.SITE);
     assertThat(page.select("#landing tbody tr td:nth-child(2)").eachText())
-        .containsExactly("none: the line starts here", "from 1: 40 m", "from 2: 60 m");
+        .containsExactly(
+            "none: the line starts here", "40 m from Propagation", "60 m from Seedling North");
     assertThat(page.select("#landing tbody tr td:nth-child(10)").eachText())
-        .containsExactly("to 2: 40 m", "to 3: 60 m", "none: the line ends here");
+        .containsExactly(
+            "40 m to Seedling North", "60 m to Hardening Bay", "none: the line ends here");
   }
 
   /** 40 m and 60 m are 131.2 ft and 196.9 ft (1 ft = 0.3048 m, by definition). */
@@ -85,7 +87,8 @@ class SheetContentTest {
             Stream.of(SiteInput.text("example.yaml", Example.SITE)), Measure.US, Paper.LETTER);
     Document page = Jsoup.parse(sheets.file("example.html"));
     assertThat(page.select("#landing tbody tr td:nth-child(10)").eachText())
-        .containsExactly("to 2: 131.2 ft", "to 3: 196.9 ft", "none: the line ends here");
+        .containsExactly(
+            "131.2 ft to Seedling North", "196.9 ft to Hardening Bay", "none: the line ends here");
     assertThat(page.select("#line dd").eachText()).contains("328.1 ft");
     assertThat(page.select("head style").html()).contains("size: letter;");
   }
@@ -93,7 +96,7 @@ class SheetContentTest {
   @Test
   void aCardHasAllThatIsSetAtAUnit() {
     Element card = MORVANE.select(".card").get(1);
-    assertThat(card.select("h3").text()).isEqualTo("2. Tulip Heating");
+    assertThat(card.select("h3").text()).isEqualTo("Tulip Heating");
     assertThat(card.select("ul.ticks li").eachText())
         .containsExactly(
             "Name: Tulip Heating",
