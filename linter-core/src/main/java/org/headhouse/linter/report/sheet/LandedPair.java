@@ -38,7 +38,7 @@ record LandedPair(String positive, String negative, String note) {
   private static String note(
       Unit unit, @Nullable Unit head, @Nullable Conductor atHead, Conductor here) {
     if (!unit.type().isKnown()) {
-      return "type unknown: see its manual";
+      return "assumed: see its manual";
     }
     if (unit.equals(head)) {
       return "";
