@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.headhouse.linter.baseline.Baseline;
@@ -159,21 +160,7 @@ public final class SiteLinter {
    * @return what kept files from having figures
    */
   public List<Notification> figures(Stream<SiteInput> inputs, Consumer<SiteFigures> taker) {
-    List<Notification> troubles = new ArrayList<>();
-    try (InOrder order = new InOrder(threads)) {
-      order.run(
-          inputs.iterator(),
-          this::figures,
-          attempt -> {
-            if (attempt.trouble() != null) {
-              troubles.add(attempt.trouble());
-            }
-            if (attempt.outcome() != null) {
-              taker.accept(attempt.outcome());
-            }
-          });
-    }
-    return List.copyOf(troubles);
+    return each(inputs, this::figures, taker);
   }
 
   /**
@@ -186,12 +173,22 @@ public final class SiteLinter {
   public List<Notification> fix(
       Stream<SiteInput> inputs, FixKind asked, Consumer<FixedSite> taker) {
     LocalDate today = LocalDate.now(clock);
+    return each(
+        inputs,
+        input -> SingleFile.attempt(input, limits, (path, bytes) -> fix(path, bytes, asked, today)),
+        taker);
+  }
+
+  /** Hands on what comes of each input, in their order, and returns what kept others from it. */
+  private <T> List<Notification> each(
+      Stream<SiteInput> inputs,
+      Function<SiteInput, SingleFile.Attempt<T>> work,
+      Consumer<T> taker) {
     List<Notification> troubles = new ArrayList<>();
     try (InOrder order = new InOrder(threads)) {
       order.run(
           inputs.iterator(),
-          input ->
-              SingleFile.attempt(input, limits, (path, bytes) -> fix(path, bytes, asked, today)),
+          work,
           attempt -> {
             if (attempt.trouble() != null) {
               troubles.add(attempt.trouble());
