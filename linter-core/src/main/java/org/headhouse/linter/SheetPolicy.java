@@ -10,6 +10,7 @@ import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.report.sheet.Paper;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rules.address.KeptFreeAddress;
 import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.commissioning.MeasuredOff;
 import org.headhouse.linter.rules.signal.WeakSignal;
@@ -28,7 +29,8 @@ final class SheetPolicy {
         policy.ruleSet(),
         rules.stream().collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::summary)),
         MeasuredOff.tolerance(one -> policy.value(MeasuredOff.DESCRIPTOR, one)),
-        BusyLine.most(one -> policy.value(BusyLine.DESCRIPTOR, one)));
+        BusyLine.most(one -> policy.value(BusyLine.DESCRIPTOR, one)),
+        KeptFreeAddress.keptFree(one -> policy.value(KeptFreeAddress.DESCRIPTOR, one)));
   }
 
   static Margins margins(Policy policy) {

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import org.headhouse.linter.change.Comparison;
 import org.headhouse.linter.change.SiteChange;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
@@ -19,13 +20,19 @@ import org.jspecify.annotations.Nullable;
 public final class SiteChanges {
   private final SiteState before;
   private final SiteState after;
+  private final KeptFree keptFree;
   private final Map<SiteState.Entry, SiteState.Entry> earlier = new HashMap<>();
   private final Map<SiteState.Entry, SiteState.Entry> later = new HashMap<>();
 
-  /** Finds the sites of one state in the other. */
+  /** Finds the sites of one state in the other; without a policy, no address is kept free. */
   public SiteChanges(SiteState before, SiteState after) {
+    this(before, after, KeptFree.NONE);
+  }
+
+  SiteChanges(SiteState before, SiteState after, KeptFree keptFree) {
     this.before = before;
     this.after = after;
+    this.keptFree = keptFree;
     after.entries().forEach(this::matchUnmoved);
     after.entries().forEach(entry -> match(before.withId(entry.id()), entry));
     after.entries().forEach(entry -> match(before.at(entry.input().path()), entry));
@@ -87,7 +94,7 @@ public final class SiteChanges {
     if (earlierSite == null) {
       return unreadable(entry, "its earlier state cannot be read");
     }
-    SiteChange.Changed changed = Comparison.of(earlierSite, site);
+    SiteChange.Changed changed = Comparison.of(earlierSite, site, keptFree);
     return changed.differences().isEmpty() && Arrays.equals(before.bytes(was), after.bytes(entry))
         ? null
         : changed;

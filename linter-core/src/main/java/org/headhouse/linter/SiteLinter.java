@@ -36,12 +36,14 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.BuiltInRules;
+import org.headhouse.linter.rules.address.KeptFreeAddress;
 import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.conductors.Ground;
 import org.headhouse.linter.rules.traffic.BusyLine;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.SchemaCheck;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
@@ -93,7 +95,13 @@ public final class SiteLinter {
     TransactionTimes times =
         BusyLine.times(parameter -> policy.value(BusyLine.DESCRIPTOR, parameter));
     this.check =
-        new SiteCheck(new Setup(rules, policy, types, limits, times), schema, builder.earlier);
+        new SiteCheck(
+            new Setup(rules, policy, types, limits, times, keptFree()), schema, builder.earlier);
+  }
+
+  private KeptFree keptFree() {
+    return KeptFreeAddress.keptFree(
+        parameter -> policy.value(KeptFreeAddress.DESCRIPTOR, parameter));
   }
 
   /** What is needed of a file: one byte over the limit tells that it is over. */
@@ -235,8 +243,17 @@ public final class SiteLinter {
     Practice practice =
         new Practice(
             Ground.isLandedEverywhere(parameter -> policy.value(Ground.DESCRIPTOR, parameter)),
-            WeakBias.wantedVolts(parameter -> policy.value(WeakBias.DESCRIPTOR, parameter)));
+            WeakBias.wantedVolts(parameter -> policy.value(WeakBias.DESCRIPTOR, parameter)),
+            keptFree());
     return new Drafting(settings, types, practice, limits).draft(list.path(), read(list, limits));
+  }
+
+  /**
+   * Compares two states of a repository. What the policy keeps free is used by no step of the field
+   * work, not even for a moment.
+   */
+  public SiteChanges changes(SiteState before, SiteState after) {
+    return new SiteChanges(before, after, keptFree());
   }
 
   /**

@@ -94,6 +94,7 @@ class ArchitectureTest {
     "com.networknt.., schema",
     "tools.jackson.., schema report baseline",
     "gg.jte.., report.sheet",
+    "com.google.re2j.., rule",
     "javax.xml.., report"
   })
   void librariesAreKnownInOnePlace(String library, String places) {

@@ -53,6 +53,18 @@ class ReadmeTest {
   }
 
   @Test
+  void theConventionsOfACustomerAreRead() throws IOException {
+    SiteLinter linter =
+        SiteLinter.builder().policy(SiteInput.text("linter.yaml", example("conventions"))).build();
+    assertThat(linter.checkText("alder-brook.yaml", example("site")).at(Level.WARNING)).isEmpty();
+    String other =
+        example("site").replace("Hardening Bay", "Bay-A").replace("address: 3", "address: 105");
+    assertThat(linter.checkText("alder-brook.yaml", other).at(Level.WARNING))
+        .extracting(Result::rule)
+        .containsExactly("name.pattern", "address.kept-free");
+  }
+
+  @Test
   void theProgramIsTheOneThatIsCompiledHere(@TempDir Path folder) throws IOException {
     String program =
         Files.readString(Path.of("src/test/java/org/headhouse/linter/ReadmeTest.java"))

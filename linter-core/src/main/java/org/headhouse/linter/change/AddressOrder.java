@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.headhouse.linter.site.KeptFree;
 
 /**
  * The order in which units on a live line get other addresses, so that no two ever share one.
@@ -53,10 +54,25 @@ final class AddressOrder {
 
   private final Map<Integer, Seat> holders = new HashMap<>();
   private final Set<Integer> taken = new HashSet<>();
-  private final Set<Integer> avoided;
+  private final Spares spares;
 
-  private AddressOrder(List<Seat> seats, Set<Integer> held, Set<Integer> avoided) {
-    this.avoided = avoided;
+  /**
+   * What an address must not be to be used for a while.
+   *
+   * @param avoided addresses that are better not used meanwhile
+   * @param keptFree addresses that other equipment on the line may have
+   */
+  record Spares(Set<Integer> avoided, KeptFree keptFree) {
+    /** Any address will do. */
+    static final Spares ANY = new Spares(Set.of(), KeptFree.NONE);
+
+    Spares {
+      avoided = Set.copyOf(avoided);
+    }
+  }
+
+  private AddressOrder(List<Seat> seats, Set<Integer> held, Spares spares) {
+    this.spares = spares;
     this.taken.addAll(held);
     for (Seat seat : seats) {
       holders.put(seat.from(), seat);
@@ -68,10 +84,9 @@ final class AddressOrder {
    * @param seats all units that are on the line all the time, with different addresses in either
    *     state
    * @param held addresses of other units on the line, which no seat is to take
-   * @param avoided addresses that are better not used meanwhile
    */
-  static Sequences of(List<Seat> seats, Set<Integer> held, Set<Integer> avoided) {
-    AddressOrder order = new AddressOrder(seats, held, avoided);
+  static Sequences of(List<Seat> seats, Set<Integer> held, Spares spares) {
+    AddressOrder order = new AddressOrder(seats, held, spares);
     List<List<Turn>> paths = new ArrayList<>();
     List<List<Turn>> cycles = new ArrayList<>();
     Set<Seat> done = new HashSet<>();
@@ -145,11 +160,11 @@ final class AddressOrder {
   private Optional<Integer> spare(Seat seat) {
     int highestTaken = taken.stream().mapToInt(Integer::intValue).max().orElse(0);
     return IntStream.rangeClosed(1, Math.min(seat.limit(), HIGHEST))
-        .filter(address -> !taken.contains(address))
+        .filter(address -> !taken.contains(address) && !spares.keptFree().contains(address))
         .boxed()
         .min(
             Comparator.comparing((Integer address) -> address > HIGHEST_OF_THE_STANDARD)
-                .thenComparing(avoided::contains)
+                .thenComparing(spares.avoided()::contains)
                 .thenComparing(address -> address < highestTaken)
                 .thenComparing(Comparator.naturalOrder()));
   }

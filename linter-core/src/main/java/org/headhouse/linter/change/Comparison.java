@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.CommModule;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
@@ -15,8 +16,12 @@ import org.jspecify.annotations.Nullable;
 public final class Comparison {
   private Comparison() {}
 
-  /** All that differs, and the work that leads from one state to the other. */
-  public static SiteChange.Changed of(Site before, Site after) {
+  /**
+   * All that differs, and the work that leads from one state to the other.
+   *
+   * @param keptFree addresses that no step uses
+   */
+  public static SiteChange.Changed of(Site before, Site after, KeptFree keptFree) {
     List<Member> members = Members.of(before, after);
     List<Difference> differences = Differences.between(before, after, members);
     return new SiteChange.Changed(
@@ -24,7 +29,7 @@ public final class Comparison {
         after.source().path(),
         before.source().path(),
         differences,
-        work(before, after, Chains.of(members), differences),
+        work(before, after, Chains.of(members), differences, keptFree),
         Consequences.of(before, after, differences));
   }
 
@@ -34,7 +39,7 @@ public final class Comparison {
   }
 
   private static FieldWork work(
-      Site before, Site after, Chains chains, List<Difference> differences) {
+      Site before, Site after, Chains chains, List<Difference> differences, KeptFree keptFree) {
     String trouble = trouble(before);
     if (trouble != null) {
       return new FieldWork.None(
@@ -44,7 +49,7 @@ public final class Comparison {
     if (trouble != null) {
       return new FieldWork.None("in the later state " + trouble + ": check and correct it first");
     }
-    List<Step> steps = WorkPlanner.steps(before, after, chains);
+    List<Step> steps = WorkPlanner.steps(before, after, chains, keptFree);
     return new FieldWork.Plan(steps, remarks(before, chains, differences, !steps.isEmpty()));
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.headhouse.linter.change.AddressOrder.Kind;
 import org.headhouse.linter.change.AddressOrder.Turn;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Role;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -21,10 +22,12 @@ final class WorkPlanner {
   private final Site before;
   private final Site after;
   private final Chains chains;
+  private final KeptFree keptFree;
   private final List<List<Member>> pieces;
   private final List<Step> steps = new ArrayList<>();
 
-  private WorkPlanner(Site before, Site after, Chains chains) {
+  private WorkPlanner(Site before, Site after, Chains chains, KeptFree keptFree) {
+    this.keptFree = keptFree;
     this.before = before;
     this.after = after;
     this.chains = chains;
@@ -32,8 +35,8 @@ final class WorkPlanner {
   }
 
   /** The work between two states in which each unit has a name and an address of its own. */
-  static List<Step> steps(Site before, Site after, Chains chains) {
-    WorkPlanner planner = new WorkPlanner(before, after, chains);
+  static List<Step> steps(Site before, Site after, Chains chains, KeptFree keptFree) {
+    WorkPlanner planner = new WorkPlanner(before, after, chains, keptFree);
     planner.prepare();
     planner.offTheLine();
     Set<Member> off = planner.leavingFirst();
@@ -103,7 +106,8 @@ final class WorkPlanner {
   }
 
   private void set(Set<Member> off) {
-    AddressOrder.Sequences addresses = AddressOrder.of(seats(), held(off), joining());
+    AddressOrder.Sequences addresses =
+        AddressOrder.of(seats(), held(off), new AddressOrder.Spares(joining(), keptFree));
     List<List<Turn>> sequences = new ArrayList<>(addresses.paths());
     for (Member member : staying()) {
       if (member.addressBefore() == member.addressAfter()

@@ -16,6 +16,7 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
@@ -88,6 +89,11 @@ final class RuleRun {
     @Override
     public <T> T value(Parameter<T> parameter) {
       return setup.policy().value(rule, parameter);
+    }
+
+    @Override
+    public KeptFree keptFree() {
+      return setup.keptFree();
     }
 
     @Override

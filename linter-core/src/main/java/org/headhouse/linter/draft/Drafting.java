@@ -58,7 +58,7 @@ public final class Drafting {
 
   private Draft draft(SourceText source) {
     Faults faults = new Faults(source);
-    List<ListedUnit> units = UnitList.of(source, types, faults);
+    List<ListedUnit> units = UnitList.of(source, types, practice.keptFree(), faults);
     return faults.isEmpty()
         ? new Draft.Made(SiteWriter.text(units, settings, practice))
         : faults.refused();

@@ -1,9 +1,12 @@
 package org.headhouse.linter.draft;
 
+import org.headhouse.linter.site.KeptFree;
+
 /**
  * What a repository's policy wants of every line.
  *
  * @param groundEverywhere whether ground is landed at every unit, and not at the head unit only
  * @param wantedIdleVolts the least idle voltage at any unit
+ * @param keptFree the addresses that no unit gets
  */
-public record Practice(boolean groundEverywhere, double wantedIdleVolts) {}
+public record Practice(boolean groundEverywhere, double wantedIdleVolts, KeptFree keptFree) {}

@@ -127,7 +127,7 @@ final class SiteWriter {
     boolean last = index == units.size() - 1;
     text.append("  - unit: ").append(YamlScalar.of(unit.name())).append('\n');
     key("role", head ? "head" : "follower");
-    key("address", String.valueOf(index + 1));
+    key("address", String.valueOf(unit.address()));
     if (unit.typeId() != null) {
       key("device-type", YamlScalar.of(unit.typeId()));
     }

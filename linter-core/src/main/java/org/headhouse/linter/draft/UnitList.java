@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Region;
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 /** Makes units of the rows of a list, and tells what no line can have. */
 final class UnitList {
   /** The highest address (MODBUS over Serial Line V1.02 §2.2). */
-  private static final int MOST = 247;
+  private static final int HIGHEST = 247;
 
   private static final int LONGEST_NAME = 200;
   private static final int LONGEST_ID = 64;
@@ -25,17 +26,20 @@ final class UnitList {
 
   private final Header header;
   private final DeviceTypes types;
+  private final KeptFree keptFree;
   private final Faults faults;
   private final Map<String, Integer> names = new HashMap<>();
 
-  private UnitList(Header header, DeviceTypes types, Faults faults) {
+  private UnitList(Header header, DeviceTypes types, KeptFree keptFree, Faults faults) {
     this.header = header;
     this.types = types;
+    this.keptFree = keptFree;
     this.faults = faults;
   }
 
   /** The units in the order of the list; whole only where no fault is told. */
-  static List<ListedUnit> of(SourceText source, DeviceTypes types, Faults faults) {
+  static List<ListedUnit> of(
+      SourceText source, DeviceTypes types, KeptFree keptFree, Faults faults) {
     List<List<Cell>> rows = CsvReader.rows(source, faults);
     if (rows.isEmpty()) {
       if (faults.isEmpty()) {
@@ -53,7 +57,7 @@ final class UnitList {
       int end = rows.get(rows.size() - 1).get(0).start();
       tellOfTooFew(source.at(end), unitRows.size(), faults);
     }
-    return new UnitList(header, types, faults).units(unitRows);
+    return new UnitList(header, types, keptFree, faults).units(unitRows);
   }
 
   private static void tellOfTooFew(Region region, int number, Faults faults) {
@@ -65,22 +69,25 @@ final class UnitList {
   }
 
   private List<ListedUnit> units(List<List<Cell>> rows) {
-    if (rows.size() > MOST) {
+    int[] addresses = keptFree.others().filter(address -> address <= HIGHEST).toArray();
+    if (rows.size() > addresses.length) {
+      int kept = HIGHEST - addresses.length;
       faults.add(
-          rows.get(MOST).get(0),
+          rows.get(addresses.length).get(0),
           "the list has " + rows.size() + " units",
-          "the addresses of a line end at 247",
+          "the addresses of a line end at 247"
+              + (kept == 0 ? "" : ", and " + kept + " of them are kept free"),
           "divide the units into several lines, each with a head unit of its own");
       return List.of();
     }
     List<ListedUnit> units = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
-      units.add(unit(rows.get(i), i, i == rows.size() - 1));
+      units.add(unit(rows.get(i), i, addresses[i], i == rows.size() - 1));
     }
     return units;
   }
 
-  private ListedUnit unit(List<Cell> row, int index, boolean last) {
+  private ListedUnit unit(List<Cell> row, int index, int address, boolean last) {
     for (int i = header.size(); i < row.size(); i++) {
       if (!row.get(i).isEmpty()) {
         faults.add(
@@ -93,7 +100,7 @@ final class UnitList {
     }
     String name = name(row, index);
     String typeId = typeId(header.cell(row, Column.TYPE));
-    return new ListedUnit(name, length(row, last), typeId, type(typeId));
+    return new ListedUnit(name, address, length(row, last), typeId, type(typeId));
   }
 
   private String name(List<Cell> row, int index) {

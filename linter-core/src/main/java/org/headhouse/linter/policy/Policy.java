@@ -1,7 +1,6 @@
 package org.headhouse.linter.policy;
 
 import java.util.Map;
-import java.util.Optional;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -13,14 +12,14 @@ import org.jspecify.annotations.Nullable;
  * @param ruleSet the rule set whose rules are on; later rules stay off, so that a newer version of
  *     the tool does not break a repository by itself
  * @param levels what is written for single rules
- * @param parameters what is written for single rules, by rule and then by name, already checked
+ * @param parameters the values that are written for single rules, by rule and then by name
  * @param baseline the file with results that were there before, from the folder of the policy, or
  *     null
  */
 public record Policy(
     int ruleSet,
     Map<String, Level> levels,
-    Map<String, Map<String, String>> parameters,
+    Map<String, Map<String, Object>> parameters,
     @Nullable String baseline) {
 
   /** The newest rule set. */
@@ -44,9 +43,9 @@ public record Policy(
   }
 
   /** The value of a rule's parameter. */
+  @SuppressWarnings("unchecked") // the type of the parameter has made the value
   public <T> T value(RuleDescriptor rule, Parameter<T> parameter) {
-    return Optional.ofNullable(parameters.getOrDefault(rule.id(), Map.of()).get(parameter.name()))
-        .flatMap(written -> parameter.type().parse(written))
-        .orElseGet(parameter::defaultValue);
+    Object given = parameters.getOrDefault(rule.id(), Map.of()).get(parameter.name());
+    return given == null ? parameter.defaultValue() : (T) given;
   }
 }

@@ -15,7 +15,6 @@ import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Scalar;
-import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a policy whose form the schema has looked at; what the schema refused is passed over. */
@@ -23,7 +22,7 @@ public final class PolicyReader {
   private final Map<String, RuleDescriptor> known = new HashMap<>();
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Level> levels = new HashMap<>();
-  private final Map<String, Map<String, String>> parameters = new HashMap<>();
+  private final Map<String, Map<String, Object>> parameters = new HashMap<>();
 
   /** A reader for one file. */
   public PolicyReader(List<RuleDescriptor> rules) {
@@ -35,7 +34,11 @@ public final class PolicyReader {
     return List.copyOf(findings);
   }
 
-  /** Reads the root node of the file. */
+  /**
+   * Reads the root node of the file.
+   *
+   * @throws IllegalArgumentException where a rule fails to read a parameter of its own
+   */
   public Policy read(Cursor root) {
     Cursor rules = root.get("rules");
     if (rules != null && rules.node() instanceof Mapping mapping) {
@@ -129,29 +132,17 @@ public final class PolicyReader {
       return;
     }
     Cursor value = parent.valueOf(entry);
-    String written = text(value);
-    if (written != null && parameter.get().type().parse(written).isPresent()) {
-      parameters.computeIfAbsent(rule.id(), id -> new HashMap<>()).put(name, written);
-    } else if (written != null) {
-      findings.add(badParameter(parameter.get(), "\"" + written + "\"", written, value));
-    } else if (value.node() instanceof Sequence) {
-      findings.add(badParameter(parameter.get(), "a list", "", value));
+    try {
+      new ParameterReader(parameter.get(), findings)
+          .read(value)
+          .ifPresent(
+              read -> parameters.computeIfAbsent(rule.id(), id -> new HashMap<>()).put(name, read));
+    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
+      // A type may come from anywhere, like the rule that has it.
+      throw new IllegalArgumentException(
+          "the rule " + rule.id() + " cannot read its parameter \"" + name + "\": " + failure,
+          failure);
     }
-  }
-
-  private static Finding badParameter(
-      Parameter<?> parameter, String quoted, String written, Cursor value) {
-    String remedy =
-        Nearest.to(written, parameter.type().words())
-            .map(near -> "write " + near)
-            .orElse("write for example " + parameter.fallback());
-    return Finding.of(
-        "schema.bad-value",
-        value.place(),
-        new Message(
-            "the parameter \"" + parameter.name() + "\" cannot be " + quoted,
-            "it is " + parameter.type().describe(),
-            remedy));
   }
 
   private void unknown(

@@ -3,6 +3,7 @@ package org.headhouse.linter.rule;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.headhouse.linter.site.AddressRange;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.Quantities;
@@ -25,6 +26,29 @@ public interface ParameterType<T> {
   /** The words that can be written, or empty where any number of values can be. */
   default List<String> words() {
     return List.of();
+  }
+
+  /**
+   * The type of each item where a list can be written, and empty where none can. A single text then
+   * stands for a list of one.
+   */
+  default Optional<ParameterType<?>> items() {
+    return Optional.empty();
+  }
+
+  /** The value of a list of which every item is a value of {@link #items()}. */
+  default Optional<T> parse(List<String> written) {
+    return Optional.empty();
+  }
+
+  /** Why a text is no value, as a clause. */
+  default String whyNot(String written) {
+    return "it is " + describe();
+  }
+
+  /** What to do about a text that is no value, as an imperative clause; empty for an example. */
+  default Optional<String> remedy(String written) {
+    return Optional.empty();
   }
 
   /** One of some words. */
@@ -79,6 +103,33 @@ public interface ParameterType<T> {
         "a number such as 0.66",
         written ->
             written.matches("[0-9]{1,9}(\\.[0-9]{1,9})?") ? Double.parseDouble(written) : null);
+  }
+
+  /** A text of one line. */
+  static ParameterType<String> text() {
+    return of(
+        "a text of at most 200 characters on one line",
+        written ->
+            written.isBlank()
+                    || written.length() > 200
+                    || written.chars().anyMatch(Character::isISOControl)
+                ? null
+                : written);
+  }
+
+  /** A regular expression that is matched against a whole text. */
+  static ParameterType<TextPattern> pattern() {
+    return new PatternType();
+  }
+
+  /** Addresses that are kept free on a line: from 2, since 1 is the head unit's, to 255. */
+  static ParameterType<AddressRange> addresses() {
+    return new AddressType();
+  }
+
+  /** Any number of values of a type; {@code []} for none. */
+  static <T> ParameterType<List<T>> listOf(ParameterType<T> type) {
+    return new ListType<>(type);
   }
 
   private static <T> ParameterType<T> of(String description, Function<String, @Nullable T> parser) {

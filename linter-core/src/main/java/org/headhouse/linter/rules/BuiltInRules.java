@@ -6,6 +6,7 @@ import org.headhouse.linter.rules.address.AddressBeyondLimit;
 import org.headhouse.linter.rules.address.AddressGap;
 import org.headhouse.linter.rules.address.AddressOrder;
 import org.headhouse.linter.rules.address.DuplicateAddress;
+import org.headhouse.linter.rules.address.KeptFreeAddress;
 import org.headhouse.linter.rules.address.ReservedAddress;
 import org.headhouse.linter.rules.bias.BiasOutOfRange;
 import org.headhouse.linter.rules.bias.SeveralBias;
@@ -32,6 +33,7 @@ import org.headhouse.linter.rules.head.MissingHead;
 import org.headhouse.linter.rules.module.AbsentModule;
 import org.headhouse.linter.rules.name.ConfusableName;
 import org.headhouse.linter.rules.name.DuplicateName;
+import org.headhouse.linter.rules.name.NamePattern;
 import org.headhouse.linter.rules.name.PlaceholderName;
 import org.headhouse.linter.rules.name.TooLongName;
 import org.headhouse.linter.rules.name.UnreadableName;
@@ -105,11 +107,13 @@ public final class BuiltInRules {
           new AddressOrder(),
           new ReservedAddress(),
           new AddressBeyondLimit(),
+          new KeptFreeAddress(),
           new DuplicateName(),
           new ConfusableName(),
           new TooLongName(),
           new UnreadableName(),
           new PlaceholderName(),
+          new NamePattern(),
           new AbsentModule(),
           new StationNotAtHead(),
           new NotFromHead(),

@@ -197,7 +197,7 @@ class AddressOrderTest {
   }
 
   private static List<Turn> turns(List<Seat> seats, Set<Integer> held) {
-    AddressOrder.Sequences sequences = AddressOrder.of(seats, held, Set.of());
+    AddressOrder.Sequences sequences = AddressOrder.of(seats, held, AddressOrder.Spares.ANY);
     List<Turn> turns = new ArrayList<>(Walk.along(sequences.paths(), Turn::place));
     sequences.cycles().forEach(turns::addAll);
     return turns;

@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.change.States.Item;
+import org.headhouse.linter.site.KeptFree;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WorkPlanTest {
 
   private static List<Step> steps(List<Item> before, List<Item> after) {
-    FieldWork work = Comparison.of(States.site(before), States.site(after)).work();
+    FieldWork work = Comparison.of(States.site(before), States.site(after), KeptFree.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     FieldWork.Plan plan = (FieldWork.Plan) work;
     assertThat(plan.remarks()).isEmpty();

@@ -114,9 +114,13 @@ class RulePagesTest {
     return linter(section).checkText("example.yaml", site);
   }
 
-  /** With the device types and the earlier state that the section has. */
+  /** With the policy, the device types and the earlier state that the section has. */
   private static SiteLinter linter(RulePage.Section section) throws IOException {
     SiteLinter.Builder builder = SiteLinter.builder();
+    String policy = section.block("yaml policy");
+    if (!policy.isEmpty()) {
+      builder.policy(SiteInput.text("linter.yaml", policy));
+    }
     String types = section.block("yaml device-types");
     if (!types.isEmpty()) {
       builder.deviceTypes(SiteInput.text("device-types.yaml", types));

@@ -10,7 +10,6 @@ import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.headhouse.linter.SiteChanges;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.SiteState;
@@ -86,7 +85,7 @@ public final class ChangesMojo extends SitesMojo {
       throw new IllegalStateException("nothing to compare with");
     }
     SiteState later = state(found.files(), found.settings());
-    List<SiteChange> changes = new SiteChanges(earlier, later).all();
+    List<SiteChange> changes = linter.changes(earlier, later).all();
     String compared = since != null ? since : shown(Path.of(String.valueOf(before)));
     ChangeReport.text(compared, changes).forEach(getLog()::info);
     AtomicFile.write(

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
+import org.headhouse.linter.site.AddressRange;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
@@ -14,7 +18,8 @@ import org.headhouse.linter.site.Unit;
  *
  * @param link how the supervising software reaches the units
  * @param listed whether the zones are those of the file, and not simply all units
- * @param spare the addresses that no unit has
+ * @param spare the addresses that units can still get
+ * @param keptFree the addresses that no unit is to have; empty for none
  * @param next the address of the next unit; empty where there is none left
  * @param delivered types that come with an address of their own
  */
@@ -23,6 +28,7 @@ record HandOver(
     boolean listed,
     List<Zone> zones,
     String spare,
+    String keptFree,
     String next,
     List<String> delivered) {
 
@@ -34,16 +40,17 @@ record HandOver(
     delivered = List.copyOf(delivered);
   }
 
-  static HandOver of(Site site) {
+  static HandOver of(Site site, KeptFree keptFree) {
     Supervision supervision = site.supervision().orNull();
     TreeSet<Integer> used = new TreeSet<>();
     site.units().forEach(unit -> unit.address().optional().ifPresent(used::add));
-    List<String> spare = spare(used);
+    List<String> spare = spare(address -> used.contains(address) || keptFree.contains(address));
     return new HandOver(
         supervision == null ? "" : supervision.link().optional().map(HandOver::words).orElse(""),
         supervision != null && supervision.zones().isGiven(),
         Zone.of(site),
         spare.isEmpty() ? "none" : String.join(", ", spare),
+        keptFree.ranges().stream().map(AddressRange::inWords).collect(Collectors.joining(", ")),
         spare.isEmpty() ? "" : spare.get(0).split(" ", 2)[0],
         delivered(site));
   }
@@ -52,11 +59,11 @@ record HandOver(
     return link == Link.SERIAL ? "over the serial line" : "over Ethernet";
   }
 
-  private static List<String> spare(Set<Integer> used) {
+  private static List<String> spare(IntPredicate used) {
     List<String> ranges = new ArrayList<>();
     int start = 1;
     for (int address = 1; address <= HIGHEST + 1; address++) {
-      if (address > HIGHEST || used.contains(address)) {
+      if (address > HIGHEST || used.test(address)) {
         if (start < address) {
           ranges.add(start == address - 1 ? "" + start : start + " to " + (address - 1));
         }

@@ -42,7 +42,7 @@ record Sheet(
             .toList(),
         figures,
         Proving.of(facts, settings),
-        HandOver.of(facts.site()));
+        HandOver.of(facts.site(), settings.keptFree()));
   }
 
   /** The zones as a file beside the page. */

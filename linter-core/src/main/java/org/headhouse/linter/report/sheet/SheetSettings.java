@@ -3,6 +3,7 @@ package org.headhouse.linter.report.sheet;
 import java.time.LocalDate;
 import java.util.Map;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.site.KeptFree;
 
 /**
  * What holds for the sheets of all sites.
@@ -12,6 +13,7 @@ import org.headhouse.linter.figures.Measure;
  * @param requirements what each rule asks for, in a sentence, by its id
  * @param tolerance how far a measured value may lie outside the computed range, as a share
  * @param busiest the share of the time that the line may be in use
+ * @param keptFree the addresses that no unit is to have
  */
 public record SheetSettings(
     Measure measure,
@@ -20,7 +22,8 @@ public record SheetSettings(
     int ruleSet,
     Map<String, String> requirements,
     double tolerance,
-    double busiest) {
+    double busiest,
+    KeptFree keptFree) {
 
   public SheetSettings {
     requirements = Map.copyOf(requirements);

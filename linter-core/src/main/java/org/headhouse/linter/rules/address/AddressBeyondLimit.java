@@ -29,7 +29,8 @@ public final class AddressBeyondLimit implements SiteRule {
       Integer address = unit.address().orNull();
       boolean limited = unit.type().addressLimitSetting().isGiven();
       if (address != null && limited && address > unit.type().addressLimit() && address <= 247) {
-        report(site, unit, address, ProposedAddresses.of(site).of(unit), context);
+        report(
+            site, unit, address, ProposedAddresses.of(site, context.keptFree()).of(unit), context);
       }
     }
   }
@@ -51,7 +52,7 @@ public final class AddressBeyondLimit implements SiteRule {
                     free > limit
                         ? "exchange the address of " + unit.called() + " with that of another type"
                         : "give " + unit.called() + " address " + free))
-            .fixedBy(Renumbering.of(site));
+            .fixedBy(Renumbering.of(site, context.keptFree()));
     SourceText types = context.deviceTypes().source();
     context.report(
         types == null

@@ -2,16 +2,21 @@ package org.headhouse.linter.rules.address;
 
 import java.util.List;
 import java.util.Map;
+import java.util.PrimitiveIterator;
 import java.util.TreeMap;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
-/** {@code address.gap}: told once, at the unit behind the first gap. */
+/**
+ * {@code address.gap}: told once, at the unit behind the first gap. Addresses that are kept free
+ * make none.
+ */
 public final class AddressGap implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
@@ -33,7 +38,7 @@ public final class AddressGap implements SiteRule {
     boolean explained =
         byAddress.size() < units.size()
             || isHeadAway(site)
-            || units.stream().anyMatch(Settable::isNot);
+            || units.stream().anyMatch(unit -> Settable.isNot(unit, context.keptFree()));
     if (!explained) {
       reportFirst(site, byAddress, context);
     }
@@ -46,31 +51,41 @@ public final class AddressGap implements SiteRule {
   }
 
   private static void reportFirst(Site site, Map<Integer, Unit> byAddress, RuleContext context) {
-    int expected = 1;
+    PrimitiveIterator.OfInt addresses = context.keptFree().others().iterator();
     for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
+      int expected = addresses.nextInt();
       int address = entry.getKey();
       if (address != expected) {
         Unit unit = entry.getValue();
-        String missing =
-            address - expected == 1
-                ? "no unit has address " + expected
-                : "no unit has the addresses " + expected + " to " + (address - 1);
         context.report(
             context
                 .finding(
                     unit.address().place(),
                     new Message(
-                        missing,
+                        missing(expected, address, context.keptFree()),
                         "the next visit cannot tell a forgotten unit from a free address",
                         "give "
                             + unit.called()
                             + " address "
                             + expected
                             + ", and the units after it the next ones"))
-                .fixedBy(Renumbering.of(site)));
+                .fixedBy(Renumbering.of(site, context.keptFree())));
         return;
       }
-      expected++;
     }
+  }
+
+  private static String missing(int first, int next, KeptFree keptFree) {
+    int[] missing =
+        keptFree.others().filter(address -> first <= address && address < next).toArray();
+    int last = missing[missing.length - 1];
+    if (missing.length == 1) {
+      return "no unit has address " + first;
+    }
+    return "no unit has the addresses "
+        + first
+        + " to "
+        + last
+        + (missing.length <= last - first ? ", also without those that are kept free" : "");
   }
 }

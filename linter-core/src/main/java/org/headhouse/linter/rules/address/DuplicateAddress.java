@@ -29,8 +29,13 @@ public final class DuplicateAddress implements SiteRule {
       Unit other = address == null ? null : first.putIfAbsent(address, unit);
       if (address != null && other != null) {
         context.report(
-            finding(context, unit, other, address, ProposedAddresses.of(site).of(unit))
-                .fixedBy(Renumbering.of(site)));
+            finding(
+                    context,
+                    unit,
+                    other,
+                    address,
+                    ProposedAddresses.of(site, context.keptFree()).of(unit))
+                .fixedBy(Renumbering.of(site, context.keptFree())));
       }
     }
   }

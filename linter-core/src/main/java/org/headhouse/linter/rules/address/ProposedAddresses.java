@@ -3,6 +3,7 @@ package org.headhouse.linter.rules.address;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.Set;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -15,7 +16,7 @@ final class ProposedAddresses {
 
   private ProposedAddresses() {}
 
-  static ProposedAddresses of(Site site) {
+  static ProposedAddresses of(Site site, KeptFree keptFree) {
     Set<Integer> taken = new HashSet<>();
     site.units().forEach(unit -> unit.address().optional().ifPresent(taken::add));
     ProposedAddresses addresses = new ProposedAddresses();
@@ -23,10 +24,10 @@ final class ProposedAddresses {
     int free = 0;
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      if (address != null && (!met.add(address) || Settable.isNot(unit))) {
+      if (address != null && (!met.add(address) || Settable.isNot(unit, keptFree))) {
         do {
           free++;
-        } while (taken.contains(free));
+        } while (taken.contains(free) || keptFree.contains(free));
         addresses.proposed.put(unit, free);
       }
     }

@@ -2,30 +2,36 @@ package org.headhouse.linter.rules.address;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.PrimitiveIterator;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The addresses 1, 2, 3 and so on along the chain: the one set of addresses that every rule on them
- * is content with, so it mends whichever of them is broken.
+ * The addresses 1, 2, 3 and so on along the chain, but for those that are kept free: the one set of
+ * addresses that every rule on them is content with, so it mends whichever of them is broken.
  */
 public final class Renumbering {
   private Renumbering() {}
 
   /** The fix, or null where an address is not understood or a unit cannot be set to its number. */
-  public static @Nullable FixDraft of(Site site) {
+  public static @Nullable FixDraft of(Site site, KeptFree keptFree) {
     List<Unit> units = site.units();
     Unit head = site.head();
     if (head == null || !head.equals(units.get(0))) {
       return null;
     }
     List<Edit> edits = new ArrayList<>();
-    for (int i = 0; i < units.size(); i++) {
-      Unit unit = units.get(i);
-      int number = i + 1;
+    PrimitiveIterator.OfInt numbers = keptFree.others().iterator();
+    int number = 0;
+    for (Unit unit : units) {
+      if (!numbers.hasNext()) {
+        return null;
+      }
+      number = numbers.nextInt();
       if (!unit.address().isGiven()
           || ReservedAddress.isReserved(number)
           || number > unit.type().addressLimit()) {
@@ -37,7 +43,10 @@ public final class Renumbering {
     }
     return FixDraft.onSite(
         site.isPlanned(),
-        "Number the units 1 to " + units.size() + " along the chain",
+        "Number the units 1 to "
+            + number
+            + " along the chain"
+            + (number > units.size() ? ", without the addresses that are kept free" : ""),
         edits.toArray(Edit[]::new));
   }
 }

@@ -33,8 +33,8 @@ public final class ReservedAddress implements SiteRule {
             context
                 .finding(
                     unit.address().place(),
-                    message(unit, address, ProposedAddresses.of(site).of(unit)))
-                .fixedBy(Renumbering.of(site));
+                    message(unit, address, ProposedAddresses.of(site, context.keptFree()).of(unit)))
+                .fixedBy(Renumbering.of(site, context.keptFree()));
         context.report(allowedByType ? finding.at(Level.WARNING) : finding);
       }
     }

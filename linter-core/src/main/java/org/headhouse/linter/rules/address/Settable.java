@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.address;
 
+import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Unit;
 
 /**
@@ -9,6 +10,11 @@ import org.headhouse.linter.site.Unit;
 final class Settable {
   private Settable() {}
 
+  static boolean isNot(Unit unit, KeptFree keptFree) {
+    return isNot(unit) || keptFree.contains(unit.address().or(0));
+  }
+
+  /** Whether the unit itself cannot be set to its address, or no unit may. */
   static boolean isNot(Unit unit) {
     int address = unit.address().or(0);
     return ReservedAddress.isReserved(address) || address > unit.type().addressLimit();

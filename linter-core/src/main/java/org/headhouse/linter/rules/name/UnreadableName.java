@@ -65,7 +65,8 @@ public final class UnreadableName implements SiteRule {
         edits.toArray(Edit[]::new));
   }
 
-  private static @Nullable String fault(String name) {
+  /** What makes a name unreadable, or null. */
+  static @Nullable String fault(String name) {
     if (name.codePoints().anyMatch(UnreadableName::isInvisible)) {
       return "has a control or invisible character";
     }

@@ -2,10 +2,12 @@ package org.headhouse.linter.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.figures.Measure;
 import org.jsoup.Jsoup;
@@ -190,6 +192,31 @@ class SheetContentTest {
         .contains("heating-loop with address 100");
     assertThat(Sheets.page(Example.SITE.replace("address: 2", "address: 5")).text())
         .contains("Not in use: 2, 4, 6 to 247.");
+  }
+
+  @Test
+  void theKeeperLearnsWhatIsKeptFree() throws IOException {
+    SiteLinter linter =
+        SiteLinter.builder()
+            .policy(
+                SiteInput.text(
+                    "linter.yaml",
+                    """
+                    format: 1
+                    rule-set: 1
+                    rules: {address.kept-free: {parameters: {ranges: [4-9, 57]}}}
+                    """))
+            .build();
+    Sheets sheets =
+        Sheets.of(
+            linter,
+            Stream.of(SiteInput.text("example.yaml", Example.SITE)),
+            Measure.METRIC,
+            Paper.A4);
+    assertThat(sheets.pages().values().iterator().next().select("#hand-over").text())
+        .contains(
+            "Not in use: 10 to 56, 58 to 247. The next unit on the chain gets 10."
+                + " Kept free for other equipment: 4 to 9, 57.");
   }
 
   @Test

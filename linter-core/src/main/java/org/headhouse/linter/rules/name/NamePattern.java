@@ -1,0 +1,78 @@
+package org.headhouse.linter.rules.name;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.Parameter;
+import org.headhouse.linter.rule.ParameterType;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rule.TextPattern;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+
+/** {@code name.pattern}: silent until the policy has a pattern. */
+public final class NamePattern implements SiteRule {
+  private static final String NO_WORDS = "a name that matches";
+
+  private static final Parameter<List<TextPattern>> PATTERN =
+      new Parameter<>(
+          "pattern",
+          "a regular expression that the whole name matches, or a list of which it matches one",
+          ParameterType.listOf(ParameterType.pattern()),
+          "[]");
+
+  private static final Parameter<String> IN_WORDS =
+      new Parameter<>(
+          "in-words", "what the pattern means, for the message", ParameterType.text(), NO_WORDS);
+
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "name.pattern",
+          "The name of a unit follows the pattern of the policy.",
+          Level.WARNING,
+          PATTERN,
+          IN_WORDS);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    List<TextPattern> patterns = context.value(PATTERN);
+    if (patterns.isEmpty()) {
+      return;
+    }
+    for (Unit unit : site.units()) {
+      String name = unit.name().orNull();
+      // A name that cannot be read is told as such, and mended first.
+      if (name != null
+          && UnreadableName.fault(name) == null
+          && patterns.stream().noneMatch(pattern -> pattern.matches(name))) {
+        report(unit, site, patterns, context);
+      }
+    }
+  }
+
+  private static void report(
+      Unit unit, Site site, List<TextPattern> patterns, RuleContext context) {
+    String words = context.value(IN_WORDS);
+    String wanted =
+        words.equals(NO_WORDS)
+            ? words
+                + " "
+                + patterns.stream().map(TextPattern::written).collect(Collectors.joining(" or "))
+            : words;
+    boolean elsewhere = !site.references(unit.name().or("")).isEmpty();
+    context.report(
+        unit.name().place(),
+        new Message(
+            "the name " + unit.called() + " does not follow the policy",
+            "people who know the other sites look for " + wanted,
+            "give the unit such a name" + (elsewhere ? ", wherever the file has it" : "")));
+  }
+}
