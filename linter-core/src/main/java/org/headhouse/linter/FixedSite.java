@@ -3,6 +3,7 @@ package org.headhouse.linter;
 import java.util.Arrays;
 import java.util.List;
 import org.headhouse.linter.fix.Mending;
+import org.headhouse.linter.result.AppliedFix;
 import org.headhouse.linter.result.Result;
 
 /** A file before and after its results were mended as far as can be; nothing is written. */
@@ -38,7 +39,7 @@ public final class FixedSite {
   }
 
   /** What was mended, and how. */
-  public List<Mending.Applied> applied() {
+  public List<AppliedFix> applied() {
     return mending.applied();
   }
 

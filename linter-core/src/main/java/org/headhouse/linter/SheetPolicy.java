@@ -7,7 +7,7 @@ import org.headhouse.linter.diagram.Margins;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.policy.Policy;
-import org.headhouse.linter.report.sheet.Paper;
+import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.address.KeptFreeAddress;

@@ -9,8 +9,8 @@ import org.headhouse.linter.diagram.WiringDiagram;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.line.Traffic;
+import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.sheet.Drawings;
-import org.headhouse.linter.report.sheet.Paper;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Site;
 

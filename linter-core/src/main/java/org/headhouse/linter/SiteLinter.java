@@ -28,7 +28,7 @@ import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.fix.Mending;
 import org.headhouse.linter.policy.Policy;
-import org.headhouse.linter.report.sheet.Paper;
+import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;

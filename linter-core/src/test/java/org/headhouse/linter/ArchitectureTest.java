@@ -49,6 +49,7 @@ class ArchitectureTest {
   /** The packages follow the way of the data; each may know those that are listed. */
   @ParameterizedTest
   @CsvSource({
+    "stability, ''",
     "source, ''",
     "line, ''",
     "result, source",
@@ -76,8 +77,11 @@ class ArchitectureTest {
                 Stream.of(name), Arrays.stream(known.split(" ")).filter(one -> !one.isEmpty()))
             .map(one -> ROOT + "." + one + "..")
             .toArray(String[]::new);
+    // Its marks say something of types, and nothing to the program.
     DescribedPredicate<JavaClass> others =
-        resideInAnyPackage(ROOT + "..").and(not(resideInAnyPackage(allowed)));
+        resideInAnyPackage(ROOT + "..")
+            .and(not(resideInAnyPackage(allowed)))
+            .and(not(resideInAPackage(ROOT + ".stability")));
     noClasses()
         .that()
         .resideInAPackage(ROOT + "." + name + "..")

@@ -2,6 +2,8 @@
  * What was found before: results kept in a file, and compared with those of a later check.
  *
  * <p>Files, lines and regions of results have no place here; who fails on what is not known either.
+ *
+ * <p>Stable: names and meanings stay within a major version.
  */
 @NullMarked
 package org.headhouse.linter.baseline;

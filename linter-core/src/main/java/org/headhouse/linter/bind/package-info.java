@@ -5,6 +5,8 @@
  * one: {@link org.headhouse.linter.bind.Bound#doubtful()}. What the fault is, is told by {@code
  * schema}, which then looks at the same tree; a file without a doubt needs no second look. Faults
  * that a schema cannot express, such as a day that the calendar lacks, are told here.
+ *
+ * <p>Internal: may change in any release.
  */
 @NullMarked
 package org.headhouse.linter.bind;

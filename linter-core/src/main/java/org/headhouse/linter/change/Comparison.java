@@ -10,9 +10,11 @@ import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /** Compares two states of a site. */
+@Internal
 public final class Comparison {
   private Comparison() {}
 

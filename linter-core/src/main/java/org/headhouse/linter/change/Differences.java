@@ -10,9 +10,11 @@ import org.headhouse.linter.site.Supervision;
 import org.headhouse.linter.site.WeatherStation;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /** Tells in what two states of a site differ. What is not understood is not told as changed. */
+@Internal
 public final class Differences {
   private static final Place NOWHERE = Place.at(Region.START_OF_FILE);
 

@@ -1,8 +1,10 @@
 package org.headhouse.linter.change;
 
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 
 /** Tells which differences make an earlier proof of the line worthless. */
+@Internal
 public final class Proof {
   private Proof() {}
 

@@ -4,6 +4,9 @@
  *
  * <p>It compares models of sites, and knows neither files nor rules. How a change is told is for
  * {@code report}.
+ *
+ * <p>Stable: names and meanings stay within a major version; types marked {@link
+ * org.headhouse.linter.stability.Internal} are not meant.
  */
 @NullMarked
 package org.headhouse.linter.change;

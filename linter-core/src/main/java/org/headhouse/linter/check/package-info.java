@@ -2,6 +2,8 @@
  * The way of one file through all stages: bytes, YAML, schema, model, rules, policy, suppressions.
  *
  * <p>Used by the façade only; neither files nor threads are known here.
+ *
+ * <p>Internal: may change in any release.
  */
 @NullMarked
 package org.headhouse.linter.check;

@@ -6,8 +6,10 @@ import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.headhouse.linter.source.Utf8;
+import org.headhouse.linter.stability.Internal;
 
 /** From the bytes of a list to the text of a site. */
+@Internal
 public final class Drafting {
   private final DraftSettings settings;
   private final DeviceTypes types;

@@ -1,6 +1,7 @@
 package org.headhouse.linter.draft;
 
 import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * What a repository's policy wants of every line.
@@ -9,4 +10,5 @@ import org.headhouse.linter.site.KeptFree;
  * @param wantedIdleVolts the least idle voltage at any unit
  * @param keptFree the addresses that no unit gets
  */
+@Internal
 public record Practice(boolean groundEverywhere, double wantedIdleVolts, KeptFree keptFree) {}

@@ -1,8 +1,10 @@
 package org.headhouse.linter.figures;
 
 import java.util.Locale;
+import org.headhouse.linter.stability.Internal;
 
 /** How figures are written for people: as many digits as the trade uses, and the unit. */
+@Internal
 public final class Shown {
   private Shown() {}
 

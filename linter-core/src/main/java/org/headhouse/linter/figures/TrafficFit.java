@@ -11,6 +11,7 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * What would make the traffic of a site fit.
@@ -20,6 +21,7 @@ import org.headhouse.linter.source.Place;
  * @param periodSeconds the shortest period of that part that does; empty where none does
  * @param baud the next rate that does and that all types of device have; empty where none does
  */
+@Internal
 public record TrafficFit(Place place, String part, OptionalDouble periodSeconds, OptionalInt baud) {
 
   /**

@@ -2,6 +2,7 @@ package org.headhouse.linter.fix;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.result.AppliedFix;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Result;
@@ -13,7 +14,7 @@ import org.headhouse.linter.result.Result;
  * another waits for the next round. Each round leaves fewer results, so there is a last one.
  */
 public final class Mending {
-  private final List<Applied> applied = new ArrayList<>();
+  private final List<AppliedFix> applied = new ArrayList<>();
   private State state;
 
   /** Checks bytes as the file that is mended. */
@@ -33,14 +34,6 @@ public final class Mending {
       results = List.copyOf(results);
     }
   }
-
-  /**
-   * A fix that was applied.
-   *
-   * @param step counted from 1: the regions are those of the text before that step
-   * @param result what it mended
-   */
-  public record Applied(int step, Result result, Fix fix) {}
 
   private Mending(State state) {
     this.state = state;
@@ -67,7 +60,7 @@ public final class Mending {
   private void add(int step, Result result) {
     Fix fix = result.fix();
     if (fix != null) {
-      applied.add(new Applied(step, result, fix));
+      applied.add(new AppliedFix(step, result, fix));
     }
   }
 
@@ -77,7 +70,7 @@ public final class Mending {
   }
 
   /** What was applied, step by step in the order of the file. */
-  public List<Applied> applied() {
+  public List<AppliedFix> applied() {
     return List.copyOf(applied);
   }
 

@@ -3,6 +3,8 @@
  * original bytes.
  *
  * <p>What is right is known by the rules, and told here by whoever checks: no rule may enter.
+ *
+ * <p>Internal: may change in any release.
  */
 @NullMarked
 package org.headhouse.linter.fix;

@@ -3,8 +3,10 @@ package org.headhouse.linter.line;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.headhouse.linter.stability.Internal;
 
 /** Which bias resistors a segment needs. */
+@Internal
 public final class BiasSizing {
   private BiasSizing() {}
 

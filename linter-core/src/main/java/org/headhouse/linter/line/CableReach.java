@@ -1,8 +1,10 @@
 package org.headhouse.linter.line;
 
 import java.util.OptionalDouble;
+import org.headhouse.linter.stability.Internal;
 
 /** How long the cable of a segment may be. */
+@Internal
 public final class CableReach {
   private static final int DOUBLINGS = 60;
   private static final double PRECISION = 1e-12;

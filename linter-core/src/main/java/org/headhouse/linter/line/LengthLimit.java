@@ -1,6 +1,9 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
+
 /** How long the cable of a segment may be for its rate, stubs not counted. */
+@Internal
 public final class LengthLimit {
 
   /** 4000 feet, up to about 100 kbit/s (The RS-485 Design Guide, TI SLLA272). */

@@ -1,9 +1,12 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
+
 /**
  * Levels, loads and resistors of TIA/EIA-485-A, as The RS-485 Design Guide, Texas Instruments
  * SLLA272, and the RS-485/RS-422 Circuit Implementation Guide, Analog Devices AN-960, tell them.
  */
+@Internal
 public final class Levels {
 
   /** The difference that a receiver needs to be sure of a state (SLLA272, AN-960). */

@@ -1,8 +1,10 @@
 package org.headhouse.linter.line;
 
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 
 /** The values that resistors are sold in. */
+@Internal
 public final class PreferredResistor {
 
   /** The E24 series of IEC 60063, two digits of each decade (from memory). */

@@ -1,6 +1,9 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
+
 /** How long a branch from the trunk to a unit may be. */
+@Internal
 public final class StubLimit {
 
   /** MODBUS over Serial Line V1.02 §3.4.3. */

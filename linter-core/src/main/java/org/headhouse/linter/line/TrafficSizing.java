@@ -3,8 +3,10 @@ package org.headhouse.linter.line;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import org.headhouse.linter.stability.Internal;
 
 /** What to change so that the traffic fits. */
+@Internal
 public final class TrafficSizing {
   private TrafficSizing() {}
 

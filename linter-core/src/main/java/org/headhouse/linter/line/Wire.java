@@ -1,5 +1,7 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
+
 /**
  * A copper conductor.
  *
@@ -8,6 +10,7 @@ package org.headhouse.linter.line;
  *
  * @param areaSquareMetres the area of its cross-section
  */
+@Internal
 public record Wire(double areaSquareMetres) {
 
   /** Resistivity of annealed copper at 20 °C (Copper Wire Tables, NBS Handbook 100, 1966). */

@@ -8,6 +8,9 @@
  * <p>What the model of the network leaves out: reflections and the rise of the signal, common mode
  * and differences of ground, noise, tolerances of parts, resistance of stubs and contacts, and the
  * current limit of a real driver. A margin computed here is no guarantee.
+ *
+ * <p>Stable: names and meanings stay within a major version; types marked {@link
+ * org.headhouse.linter.stability.Internal} are not meant.
  */
 @NullMarked
 package org.headhouse.linter.line;

@@ -3,8 +3,10 @@ package org.headhouse.linter.report;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.Locale;
+import org.headhouse.linter.stability.Internal;
 
 /** Writes a path as a URI reference (RFC 3986). */
+@Internal
 public final class UriText {
   private static final String PLAIN = "-._~!$&'()*+,;=@/";
 

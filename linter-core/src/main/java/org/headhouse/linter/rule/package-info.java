@@ -3,6 +3,8 @@
  *
  * <p>Rules of other jars implement {@link org.headhouse.linter.rule.SiteRule} and are found through
  * {@link java.util.ServiceLoader} under the name of {@link org.headhouse.linter.rule.Rule}.
+ *
+ * <p>Stable: names and meanings stay within a major version.
  */
 @NullMarked
 package org.headhouse.linter.rule;

@@ -3,8 +3,10 @@ package org.headhouse.linter.source;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import org.headhouse.linter.stability.Internal;
 
 /** Finds the word that was probably meant, for remedies that say what to write. */
+@Internal
 public final class Nearest {
   private Nearest() {}
 

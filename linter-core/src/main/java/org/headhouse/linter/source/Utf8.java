@@ -6,8 +6,10 @@ import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
+import org.headhouse.linter.stability.Internal;
 
 /** Decodes files, and finds the first byte that is not UTF-8. */
+@Internal
 public final class Utf8 {
   private static final char BYTE_ORDER_MARK = '\uFEFF';
   private static final char REPLACEMENT = '\uFFFD';

@@ -17,6 +17,7 @@ import org.headhouse.linter.FixedSite;
 import org.headhouse.linter.Fixing;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.result.AppliedFix;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Replacement;
 import org.headhouse.linter.result.Result;
@@ -156,13 +157,12 @@ class MendingPropertiesTest {
    * The rounds once more, in the plainest way: lines cut at their ends, columns counted in code
    * points. All that is not in a replaced region comes from the original.
    */
-  private static byte[] replayed(byte[] bytes, List<Mending.Applied> applied) {
+  private static byte[] replayed(byte[] bytes, List<AppliedFix> applied) {
     String text = new String(bytes, UTF_8);
-    Map<Integer, List<Mending.Applied>> rounds =
+    Map<Integer, List<AppliedFix>> rounds =
         applied.stream()
-            .collect(
-                Collectors.groupingBy(Mending.Applied::step, TreeMap::new, Collectors.toList()));
-    for (List<Mending.Applied> round : rounds.values()) {
+            .collect(Collectors.groupingBy(AppliedFix::step, TreeMap::new, Collectors.toList()));
+    for (List<AppliedFix> round : rounds.values()) {
       List<Replacement> all =
           new ArrayList<>(
               round.stream().flatMap(one -> one.fix().replacements().stream()).toList());

@@ -3,8 +3,8 @@ package org.headhouse.linter.maven;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.FixedSite;
-import org.headhouse.linter.fix.Mending;
 import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.result.AppliedFix;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Result;
@@ -37,7 +37,7 @@ final class FixLog {
     if (site.isChanged()) {
       changed++;
       mended += site.applied().size();
-      for (Mending.Applied one : site.applied()) {
+      for (AppliedFix one : site.applied()) {
         anyProposed |= one.fix().kind() == FixKind.PROPOSED;
         lines.add(headline(site.path(), one));
       }
@@ -47,7 +47,7 @@ final class FixLog {
     return lines;
   }
 
-  private static String headline(String path, Mending.Applied one) {
+  private static String headline(String path, AppliedFix one) {
     return TextReport.printable(
         path
             + ": "

@@ -11,7 +11,7 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.FiguresReport;
-import org.headhouse.linter.report.sheet.Paper;
+import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 

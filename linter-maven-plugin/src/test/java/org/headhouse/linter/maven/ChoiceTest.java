@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.apache.maven.plugin.MojoExecutionException;
 import org.headhouse.linter.figures.Measure;
-import org.headhouse.linter.report.sheet.Paper;
+import org.headhouse.linter.report.Paper;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

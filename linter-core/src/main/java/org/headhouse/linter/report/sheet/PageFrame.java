@@ -2,6 +2,7 @@ package org.headhouse.linter.report.sheet;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
+import org.headhouse.linter.report.Paper;
 
 /**
  * The paper that a page is printed on, and what stands at the foot of each.

@@ -3,6 +3,7 @@ package org.headhouse.linter.report.sheet;
 import java.time.LocalDate;
 import java.util.Map;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.site.KeptFree;
 
 /**

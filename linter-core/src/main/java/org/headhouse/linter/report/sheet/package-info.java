@@ -6,6 +6,8 @@
  * org.headhouse.linter.report.sheet.PlainText}, and is escaped by the templates. What is computed
  * comes from {@code figures}; what is drawn comes as {@link
  * org.headhouse.linter.report.sheet.Drawings}.
+ *
+ * <p>Internal: may change in any release.
  */
 @NullMarked
 package org.headhouse.linter.report.sheet;

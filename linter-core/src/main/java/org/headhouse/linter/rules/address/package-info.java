@@ -1,4 +1,8 @@
-/** The server addresses of the units on a line. */
+/**
+ * The server addresses of the units on a line.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.address;
 

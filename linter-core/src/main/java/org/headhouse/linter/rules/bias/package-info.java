@@ -1,4 +1,8 @@
-/** The bias of a segment. */
+/**
+ * The bias of a segment.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.bias;
 

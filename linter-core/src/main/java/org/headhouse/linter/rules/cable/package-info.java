@@ -1,4 +1,8 @@
-/** The cable of the trunk. */
+/**
+ * The cable of the trunk.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.cable;
 

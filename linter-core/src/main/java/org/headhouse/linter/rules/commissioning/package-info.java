@@ -1,4 +1,8 @@
-/** The record of the visit on which a line was proved. */
+/**
+ * The record of the visit on which a line was proved.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.commissioning;
 

@@ -1,4 +1,8 @@
-/** What is landed on the line terminals of each unit. */
+/**
+ * What is landed on the line terminals of each unit.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.conductors;
 

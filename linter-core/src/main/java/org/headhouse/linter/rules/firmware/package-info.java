@@ -1,4 +1,8 @@
-/** The firmware of units. */
+/**
+ * The firmware of units.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.firmware;
 

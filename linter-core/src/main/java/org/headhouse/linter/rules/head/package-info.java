@@ -1,4 +1,8 @@
-/** What a line needs of its head unit. */
+/**
+ * What a line needs of its head unit.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.head;
 

@@ -1,4 +1,8 @@
-/** The names by which people tell units apart. */
+/**
+ * The names by which people tell units apart.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.name;
 

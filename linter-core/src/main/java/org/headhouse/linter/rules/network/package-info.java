@@ -1,4 +1,8 @@
-/** The Ethernet settings of units. */
+/**
+ * The Ethernet settings of units.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.network;
 

@@ -1,4 +1,8 @@
-/** Where units take the outdoor readings from, and what they do without them. */
+/**
+ * Where units take the outdoor readings from, and what they do without them.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.outdoor;
 

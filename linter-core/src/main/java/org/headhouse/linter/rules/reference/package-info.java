@@ -1,4 +1,8 @@
-/** Names that stand for something written elsewhere. */
+/**
+ * Names that stand for something written elsewhere.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.reference;
 

@@ -1,4 +1,8 @@
-/** Runs of cable between items. */
+/**
+ * Runs of cable between items.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.run;
 

@@ -1,4 +1,8 @@
-/** What a segment carries. */
+/**
+ * What a segment carries.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.segment;
 

@@ -1,4 +1,8 @@
-/** The serial settings of the line. */
+/**
+ * The serial settings of the line.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.serial;
 

@@ -1,4 +1,8 @@
-/** What the units receive of each other. */
+/**
+ * What the units receive of each other.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.signal;
 

@@ -1,4 +1,8 @@
-/** The ids of sites and their files. */
+/**
+ * The ids of sites and their files.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.site;
 

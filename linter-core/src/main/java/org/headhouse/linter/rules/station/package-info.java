@@ -1,4 +1,8 @@
-/** Where the weather station is wired. */
+/**
+ * Where the weather station is wired.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.station;
 

@@ -1,4 +1,8 @@
-/** Branches from the trunk to a unit. */
+/**
+ * Branches from the trunk to a unit.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.stub;
 

@@ -1,4 +1,8 @@
-/** What the supervising software lists and reaches. */
+/**
+ * What the supervising software lists and reaches.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.supervision;
 

@@ -1,4 +1,8 @@
-/** What is checked of the suppressions of a site; none of it can be suppressed. */
+/**
+ * What is checked of the suppressions of a site; none of it can be suppressed.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.suppression;
 

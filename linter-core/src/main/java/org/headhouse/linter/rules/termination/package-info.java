@@ -1,4 +1,8 @@
-/** The two terminators of each segment. */
+/**
+ * The two terminators of each segment.
+ *
+ * <p>Internal: may change in any release.
+ */
 @NullMarked
 package org.headhouse.linter.rules.termination;
 

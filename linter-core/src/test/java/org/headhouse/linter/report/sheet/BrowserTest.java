@@ -18,6 +18,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.report.Paper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.report.Paper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;

@@ -10,6 +10,7 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.report.Paper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;

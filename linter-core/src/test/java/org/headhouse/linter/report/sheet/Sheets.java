@@ -19,6 +19,7 @@ import org.headhouse.linter.SheetReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.result.Notification;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.report.Paper;
 import org.junit.jupiter.api.Test;
 
 class ZonesCsvTest {

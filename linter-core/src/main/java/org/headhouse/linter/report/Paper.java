@@ -1,4 +1,4 @@
-package org.headhouse.linter.report.sheet;
+package org.headhouse.linter.report;
 
 /** The paper that sheets are printed on. */
 public enum Paper {
