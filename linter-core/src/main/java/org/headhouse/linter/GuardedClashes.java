@@ -24,7 +24,7 @@ final class GuardedClashes {
     for (FileOutcome.Key key : outcome.keys()) {
       try {
         clashes.add(key).ifPresent(results::add);
-      } catch (RuntimeException | StackOverflowError | LinkageError failure) {
+      } catch (Throwable failure) {
         troubles.add(RuleFailure.of(key.rule(), key.location().file(), failure));
       }
     }

@@ -8,16 +8,26 @@ import java.io.UncheckedIOException;
 import java.util.Optional;
 import org.headhouse.linter.rule.RuleDescriptor;
 
-/** The pages of the built-in rules: requirement, reason, examples and sources, in Markdown. */
+/**
+ * The pages of rules: requirement, reason, examples and sources, in Markdown. A rule of another jar
+ * has its page, called after its id, beside its class.
+ */
 public final class RulePages {
   private RulePages() {}
 
-  /** The page of a rule, or empty for a rule without one. */
+  /** The page of a built-in rule, or empty for a rule without one. */
   public static Optional<String> text(String id) {
-    if (!RuleDescriptor.isId(id)) {
-      return Optional.empty();
-    }
-    try (InputStream in = RulePages.class.getResourceAsStream("rules/" + id + ".md")) {
+    return RuleDescriptor.isId(id)
+        ? text(RulePages.class, "rules/" + id + ".md")
+        : Optional.empty();
+  }
+
+  static Optional<String> beside(Class<?> rule, String id) {
+    return text(rule, id + ".md");
+  }
+
+  private static Optional<String> text(Class<?> place, String name) {
+    try (InputStream in = place.getResourceAsStream(name)) {
       return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), UTF_8));
     } catch (IOException unreadableJar) {
       throw new UncheckedIOException(unreadableJar);

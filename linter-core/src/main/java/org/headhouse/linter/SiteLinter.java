@@ -119,6 +119,14 @@ public final class SiteLinter {
     return rules.descriptors();
   }
 
+  /** The page of one of the rules, in Markdown; empty where it has none. */
+  public Optional<String> page(String ruleId) {
+    Rule rule = rules.rule(ruleId);
+    return rule == null
+        ? Optional.empty()
+        : RulePages.text(ruleId).or(() -> RulePages.beside(rule.getClass(), ruleId));
+  }
+
   /** The file of the baseline, given to the builder or named by the policy, or empty. */
   public Optional<Path> baselineFile() {
     return Optional.ofNullable(baselineFile);

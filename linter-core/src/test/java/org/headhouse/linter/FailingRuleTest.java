@@ -38,16 +38,15 @@ class FailingRuleTest {
     public void check(Site site, RuleContext context) {
       if (site.id().is("second")) {
         context.report(site.id().place(), new Message("half", "of", "it"));
-        raise(failure.get());
+        FailingRuleTest.<RuntimeException>raise(failure.get());
       }
     }
   }
 
-  private static void raise(Throwable failure) {
-    if (failure instanceof Error error) {
-      throw error;
-    }
-    throw (RuntimeException) failure;
+  /** As languages without checked exceptions throw whatever they like. */
+  @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"})
+  private static <T extends Throwable> void raise(Throwable failure) throws T {
+    throw (T) failure;
   }
 
   static List<Arguments> failures() {
@@ -57,7 +56,22 @@ class FailingRuleTest {
         Arguments.of((Supplier<Throwable>) FailingRuleTest::overflow, "StackOverflowError"),
         Arguments.of(
             (Supplier<Throwable>) () -> new NoClassDefFoundError("some/Missing"), "some/Missing"),
-        Arguments.of((Supplier<Throwable>) () -> new NoSuchMethodError("gone"), "gone"));
+        Arguments.of((Supplier<Throwable>) () -> new NoSuchMethodError("gone"), "gone"),
+        Arguments.of((Supplier<Throwable>) () -> new AssertionError("never"), "never"),
+        Arguments.of((Supplier<Throwable>) () -> new IOException("a checked one"), "checked"),
+        Arguments.of((Supplier<Throwable>) Speechless::new, "Speechless"),
+        Arguments.of(
+            (Supplier<Throwable>) () -> new IllegalStateException("two\nlines"), "two lines"));
+  }
+
+  /** Fails once more when it is asked what is wrong. */
+  private static final class Speechless extends IllegalStateException {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public String getMessage() {
+      throw new IllegalStateException("nor this");
+    }
   }
 
   private static Throwable overflow() {

@@ -3,6 +3,7 @@ package org.headhouse.linter.check;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Level;
@@ -16,10 +17,12 @@ public final class RepositoryClashes {
   private final Map<String, RepositoryRule> rules = new HashMap<>();
   private final Map<String, Map<String, Location>> seen = new HashMap<>();
   private final Policy policy;
+  private final RuleCatalogue catalogue;
 
   public RepositoryClashes(RuleCatalogue catalogue, Policy policy) {
     this.policy = policy;
-    catalogue.repositoryRules().forEach(rule -> rules.put(rule.descriptor().id(), rule));
+    this.catalogue = catalogue;
+    catalogue.repositoryRules().forEach(rule -> rules.put(catalogue.of(rule).id(), rule));
   }
 
   /** The result of a text that an earlier file has, in the order of the files. */
@@ -31,7 +34,7 @@ public final class RepositoryClashes {
     if (first == null || rule == null) {
       return Optional.empty();
     }
-    Level level = policy.level(rule.descriptor());
+    Level level = policy.level(catalogue.of(rule));
     return level == Level.NONE ? Optional.empty() : Optional.of(clash(rule, key, first, level));
   }
 
@@ -40,11 +43,14 @@ public final class RepositoryClashes {
     return new Result(
         key.rule(),
         level,
-        rule.clash(key.text(), first.file(), key.location().file()),
+        Objects.requireNonNull(
+            rule.clash(key.text(), first.file(), key.location().file()), "it has no message"),
         key.location(),
         "",
         null,
-        List.of(new RelatedLocation(first, rule.firstUse(key.text()))),
+        List.of(
+            new RelatedLocation(
+                first, Objects.requireNonNull(rule.firstUse(key.text()), "it has no first use"))),
         key.suppression(),
         key.identity(),
         null,

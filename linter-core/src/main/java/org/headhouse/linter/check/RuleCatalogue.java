@@ -1,31 +1,38 @@
 package org.headhouse.linter.check;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rule.StageRule;
 import org.jspecify.annotations.Nullable;
 
 /** All rules of a run, each id once. */
 public final class RuleCatalogue {
   private final Map<String, RuleDescriptor> descriptors = new LinkedHashMap<>();
+  private final Map<String, Rule> byId = new LinkedHashMap<>();
+
+  /** As each rule gave it once: what a rule says later may fail, or differ. */
+  private final IdentityHashMap<Rule, RuleDescriptor> known = new IdentityHashMap<>();
+
   private final List<SiteRule> siteRules = new ArrayList<>();
   private final List<RepositoryRule> repositoryRules = new ArrayList<>();
   private final List<ChangeRule> changeRules = new ArrayList<>();
 
   /**
-   * @throws IllegalArgumentException for an id that two rules have, and for a rule without a
-   *     descriptor
+   * @throws IllegalArgumentException for an id that two rules have, for a rule without a
+   *     descriptor, and for one of several kinds
    */
   public RuleCatalogue(List<Rule> rules) {
-    Map<String, Rule> byId = new LinkedHashMap<>();
     for (Rule rule : rules) {
       RuleDescriptor descriptor = descriptor(rule);
       Rule other = byId.putIfAbsent(descriptor.id(), rule);
@@ -40,6 +47,8 @@ public final class RuleCatalogue {
                 + "; rename or remove one of them");
       }
       descriptors.put(descriptor.id(), descriptor);
+      known.put(rule, descriptor);
+      requireOneKind(rule);
       if (rule instanceof SiteRule siteRule) {
         siteRules.add(siteRule);
       } else if (rule instanceof RepositoryRule repositoryRule) {
@@ -54,9 +63,28 @@ public final class RuleCatalogue {
   private static RuleDescriptor descriptor(Rule rule) {
     try {
       return Objects.requireNonNull(rule.descriptor(), "it has none");
-    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
+    } catch (Throwable failure) {
       throw new IllegalArgumentException(
-          "the rule " + rule.getClass().getName() + " has no descriptor: " + failure, failure);
+          "the rule "
+              + rule.getClass().getName()
+              + " has no descriptor: "
+              + RuleFailure.said(failure),
+          failure);
+    }
+  }
+
+  private static void requireOneKind(Rule rule) {
+    long kinds =
+        Stream.of(StageRule.class, SiteRule.class, RepositoryRule.class, ChangeRule.class)
+            .filter(kind -> kind.isInstance(rule))
+            .count();
+    if (kinds > 1) {
+      throw new IllegalArgumentException(
+          "the rule "
+              + rule.getClass().getName()
+              + " is of "
+              + kinds
+              + " kinds, of which one would be checked: make a rule of each");
     }
   }
 
@@ -68,6 +96,16 @@ public final class RuleCatalogue {
   /** The ids. */
   public Set<String> ids() {
     return descriptors.keySet();
+  }
+
+  /** What is known of a rule of this list. */
+  public RuleDescriptor of(Rule rule) {
+    return Objects.requireNonNull(known.get(rule), "the rule is not in the list");
+  }
+
+  /** The rule of an id, or null for an id that no rule has. */
+  public @Nullable Rule rule(String id) {
+    return byId.get(id);
   }
 
   /** What is known of a rule, or null for an id that no rule has. */

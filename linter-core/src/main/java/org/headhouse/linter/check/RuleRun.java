@@ -3,6 +3,7 @@ package org.headhouse.linter.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.result.Finding;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Runs the rules on one site; a rule that fails is told of, and the others go on. */
 final class RuleRun {
+  /** More than a file may have values. */
+  private static final int MOST_FINDINGS = 250_000;
+
   private final Setup setup;
   private final LocalDate today;
   private final Site site;
@@ -60,30 +64,48 @@ final class RuleRun {
 
   // A rule may come from anywhere, so whatever it throws must not end the run.
   private void run(Rule rule, Consumer<RuleContext> check) {
-    int before = findings.size();
+    Context context = new Context(setup.rules().of(rule));
     try {
-      check.accept(new Context(rule.descriptor()));
-    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
-      findings.subList(before, findings.size()).clear();
-      notifications.add(RuleFailure.of(rule.descriptor().id(), site.source().path(), failure));
+      check.accept(context);
+      findings.addAll(context.end());
+    } catch (Throwable failure) {
+      context.end();
+      notifications.add(failure(rule, failure));
     }
+  }
+
+  private Notification failure(Rule rule, Throwable failure) {
+    return RuleFailure.of(setup.rules().of(rule).id(), site.source().path(), failure);
   }
 
   /** What a rule over all sites remembers of this one; null where there is nothing. */
   @Nullable Setting<String> key(RepositoryRule rule) {
     try {
-      return rule.key(site);
-    } catch (RuntimeException | StackOverflowError | LinkageError failure) {
-      notifications.add(RuleFailure.of(rule.descriptor().id(), site.source().path(), failure));
+      Setting<String> key = Objects.requireNonNull(rule.key(site), "it has no key");
+      if (key instanceof Setting.Given<String> given) {
+        Objects.requireNonNull(given.value(), "its key has no text");
+        FindingCheck.requireInside(given.place(), site.source());
+      }
+      return key;
+    } catch (Throwable failure) {
+      notifications.add(failure(rule, failure));
       return null;
     }
   }
 
   private final class Context implements RuleContext {
     private final RuleDescriptor rule;
+    private List<Finding> reported = List.of();
+    private boolean ended;
 
     Context(RuleDescriptor rule) {
       this.rule = rule;
+    }
+
+    /** What was reported; nothing more is taken. */
+    synchronized List<Finding> end() {
+      ended = true;
+      return reported;
     }
 
     @Override
@@ -117,11 +139,19 @@ final class RuleRun {
     }
 
     @Override
-    public void report(Finding finding) {
-      if (!finding.rule().equals(rule.id())) {
-        throw new IllegalArgumentException("it reported a finding of " + finding.rule());
+    public synchronized void report(Finding finding) {
+      FindingCheck.require(finding, rule, site.source());
+      if (ended) {
+        throw new IllegalStateException("it reported after its check had ended");
       }
-      findings.add(finding);
+      if (reported.size() == MOST_FINDINGS) {
+        throw new IllegalStateException("it reported more than " + MOST_FINDINGS + " findings");
+      }
+      if (reported.isEmpty()) {
+        // Most rules have nothing to report of most sites.
+        reported = new ArrayList<>();
+      }
+      reported.add(finding);
     }
   }
 }

@@ -41,11 +41,11 @@ public final class SiteCheck {
     this.leveller = new Leveller(setup.rules(), setup.policy(), true);
     this.rules =
         setup.rules().siteRules().stream()
-            .filter(rule -> setup.policy().level(rule.descriptor()) != Level.NONE)
+            .filter(rule -> setup.policy().level(setup.rules().of(rule)) != Level.NONE)
             .toList();
     this.changeRules =
         setup.rules().changeRules().stream()
-            .filter(rule -> setup.policy().level(rule.descriptor()) != Level.NONE)
+            .filter(rule -> setup.policy().level(setup.rules().of(rule)) != Level.NONE)
             .toList();
   }
 
@@ -134,10 +134,10 @@ public final class SiteCheck {
       if (run.key(rule) instanceof Setting.Given<String> given) {
         keys.add(
             new FileOutcome.Key(
-                rule.descriptor().id(),
+                setup.rules().of(rule).id(),
                 given.value(),
                 Locations.location(site.source(), given.place().region()),
-                suppressions.of(rule.descriptor().id(), null),
+                suppressions.of(setup.rules().of(rule).id(), null),
                 identities.of(given.place(), null, null)));
       }
     }

@@ -1,6 +1,7 @@
 package org.headhouse.linter.result;
 
 import java.util.List;
+import java.util.Objects;
 import org.headhouse.linter.source.Place;
 
 /**
@@ -27,6 +28,11 @@ public sealed interface Edit {
 
   /** Another value for a scalar, or another word for a key. */
   record Write(Place at, String value, Style style) implements Edit {
+    public Write {
+      Objects.requireNonNull(value, "an edit without a value");
+      Objects.requireNonNull(style, "an edit without a style");
+    }
+
     @Override
     public Edit at(Place other) {
       return new Write(other, value, style);
@@ -42,6 +48,7 @@ public sealed interface Edit {
    */
   record AddKeys(Place at, String after, List<String> keys, String value) implements Edit {
     public AddKeys {
+      Objects.requireNonNull(value, "an edit without a value");
       keys = List.copyOf(keys);
     }
 
@@ -58,6 +65,9 @@ public sealed interface Edit {
    */
   record AddItems(Place at, int index, List<String> values) implements Edit {
     public AddItems {
+      if (index < 0) {
+        throw new IllegalArgumentException("no list has an item " + index);
+      }
       values = List.copyOf(values);
     }
 

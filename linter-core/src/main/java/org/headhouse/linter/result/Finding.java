@@ -2,6 +2,7 @@ package org.headhouse.linter.result;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
@@ -33,9 +34,17 @@ public record Finding(
    *
    * @param source the file, or null for the file of the finding
    */
-  public record Related(@Nullable SourceText source, Region region, String text) {}
+  public record Related(@Nullable SourceText source, Region region, String text) {
+    public Related {
+      Objects.requireNonNull(region, "a related place without a region");
+      Objects.requireNonNull(text, "a related place without a text");
+    }
+  }
 
   public Finding {
+    Objects.requireNonNull(rule, "a finding without a rule");
+    Objects.requireNonNull(place, "a finding without a place");
+    Objects.requireNonNull(message, "a finding without a message");
     related = List.copyOf(related);
   }
 

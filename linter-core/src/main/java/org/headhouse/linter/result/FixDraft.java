@@ -1,6 +1,7 @@
 package org.headhouse.linter.result;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A fix as a rule means it, before it is known how it is written in the file.
@@ -11,6 +12,8 @@ import java.util.List;
 public record FixDraft(FixKind kind, String description, List<Edit> edits) {
 
   public FixDraft {
+    Objects.requireNonNull(kind, "a fix without a kind");
+    Objects.requireNonNull(description, "a fix without a description");
     edits = List.copyOf(edits);
   }
 

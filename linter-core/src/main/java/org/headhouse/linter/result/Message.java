@@ -1,5 +1,7 @@
 package org.headhouse.linter.result;
 
+import java.util.Objects;
+
 /**
  * What is told of one fault: the fact with the value quoted, why it matters on the line, and what
  * to do about it.
@@ -9,6 +11,13 @@ package org.headhouse.linter.result;
  * @param remedy an imperative clause without a full stop: {@code give "Potting Shed" address 5}
  */
 public record Message(String fact, String reason, String remedy) {
+
+  /** Rules of other jars may be compiled without a check of nulls. */
+  public Message {
+    Objects.requireNonNull(fact, "a message without a fact");
+    Objects.requireNonNull(reason, "a message without a reason");
+    Objects.requireNonNull(remedy, "a message without a remedy");
+  }
 
   /** The three parts as one line. */
   public String text() {

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rule;
 
+import java.util.Objects;
+
 /**
  * A setting of a rule that the policy may change.
  *
@@ -12,6 +14,8 @@ public record Parameter<T>(
     String name, String description, ParameterType<T> type, String fallback) {
 
   public Parameter {
+    Objects.requireNonNull(name, "a parameter without a name");
+    Objects.requireNonNull(description, "a parameter without a description");
     if (type.parse(fallback).isEmpty()) {
       throw new IllegalArgumentException(
           "parameter " + name + ": the default " + fallback + " is not " + type.describe());

@@ -1,6 +1,7 @@
 package org.headhouse.linter.rule;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import org.headhouse.linter.result.Level;
 
@@ -28,6 +29,8 @@ public record RuleDescriptor(
 
   /** Checks what is given. */
   public RuleDescriptor {
+    Objects.requireNonNull(summary, "a rule without a summary");
+    Objects.requireNonNull(level, "a rule without a level");
     if (!isId(id)) {
       throw new IllegalArgumentException(
           "\"" + id + "\" is no id of a rule: write two lower-case words with a point between");
@@ -36,6 +39,9 @@ public record RuleDescriptor(
       throw new IllegalArgumentException(id + ": rule sets count from 1");
     }
     parameters = List.copyOf(parameters);
+    if (parameters.stream().map(Parameter::name).distinct().count() < parameters.size()) {
+      throw new IllegalArgumentException(id + ": two parameters have one name");
+    }
   }
 
   /** A rule of the first rule set. */

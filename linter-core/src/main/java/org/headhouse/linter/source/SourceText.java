@@ -73,6 +73,21 @@ public final class SourceText {
     return Region.onLine(line, 1 + text.codePointCount(start, offset), 0);
   }
 
+  /** Whether the text has both ends of a region. Where signs are wider, a little more passes. */
+  public boolean has(Region region) {
+    return has(region.startLine(), region.startColumn())
+        && has(region.endLine(), region.endColumn());
+  }
+
+  private boolean has(int line, int column) {
+    int[] starts = startsOfLines();
+    if (line > starts.length) {
+      return false;
+    }
+    int end = line == starts.length ? text.length() : starts[line];
+    return column <= end - starts[line - 1] + 1;
+  }
+
   private int startOfLine(int number) {
     if (startsOfLines == null && number <= NEAR_THE_TOP) {
       return startNearTheTop(number);

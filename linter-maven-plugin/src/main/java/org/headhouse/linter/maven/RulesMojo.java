@@ -5,7 +5,6 @@ import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.headhouse.linter.RulePages;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Nearest;
@@ -20,11 +19,11 @@ public final class RulesMojo extends AbstractMojo {
 
   @Override
   public void execute() throws MojoExecutionException {
-    List<RuleDescriptor> rules = Linters.build(SiteLinter.builder()).rules();
+    SiteLinter linter = Linters.build(SiteLinter.builder());
     if (rule == null) {
-      rules.forEach(one -> getLog().info(line(one)));
+      linter.rules().forEach(one -> getLog().info(line(one)));
     } else {
-      page(rule, rules);
+      page(rule, linter);
     }
   }
 
@@ -36,8 +35,8 @@ public final class RulesMojo extends AbstractMojo {
     return text + " ".repeat(Math.max(1, width - text.length()));
   }
 
-  private void page(String id, List<RuleDescriptor> rules) throws MojoExecutionException {
-    List<String> ids = rules.stream().map(RuleDescriptor::id).toList();
+  private void page(String id, SiteLinter linter) throws MojoExecutionException {
+    List<String> ids = linter.rules().stream().map(RuleDescriptor::id).toList();
     if (!ids.contains(id)) {
       throw new MojoExecutionException(
           "there is no rule \""
@@ -45,7 +44,7 @@ public final class RulesMojo extends AbstractMojo {
               + "\": write "
               + Nearest.to(id, ids).orElse("one of " + String.join(", ", ids)));
     }
-    String text = RulePages.text(id).orElse("The rule " + id + " has no page.");
+    String text = linter.page(id).orElse("The rule " + id + " has no page.");
     text.lines().forEach(line -> getLog().info(line));
   }
 }
