@@ -5,6 +5,7 @@ import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
@@ -19,6 +20,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.FileDescriptor;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -68,7 +70,8 @@ class ArchitectureTest {
     "markup, ''",
     "diagram, source result site figures line markup",
     "report, source result rule change figures line markup",
-    "report.sheet, source result site figures line report"
+    "report.sheet, source result site figures line report",
+    "files, source"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {
     String[] allowed =
@@ -87,6 +90,25 @@ class ArchitectureTest {
         .check(OURS);
   }
 
+  /** Programs that embed the library need nothing of what runs it on folders. */
+  @Test
+  void runsComeAfterTheFacade() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(ROOT + ".files", ROOT + ".run", ROOT + ".command")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(ROOT + ".files", ROOT + ".run", ROOT + ".command")
+        .check(OURS);
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + ".run")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(ROOT + ".command")
+        .check(OURS);
+  }
+
   /** Libraries stay behind the packages that are made for them. */
   @ParameterizedTest
   @CsvSource({
@@ -94,7 +116,8 @@ class ArchitectureTest {
     "com.networknt.., schema",
     "tools.jackson.., schema report baseline",
     "gg.jte.., report.sheet",
-    "javax.xml.., report"
+    "javax.xml.., report",
+    "org.codehaus.plexus.util.., files"
   })
   void librariesAreKnownInOnePlace(String library, String places) {
     String[] allowed =
@@ -113,22 +136,32 @@ class ArchitectureTest {
     noClasses()
         .should()
         .dependOnClassesThat(
-            resideInAnyPackage(
-                "org.apache.maven..", "org.codehaus..", "java.net..", "javax.net..", "java.rmi.."))
+            resideInAnyPackage("org.apache.maven..", "java.net..", "javax.net..", "java.rmi.."))
         .orShould()
         .dependOnClassesThat()
         .haveNameMatching("java\\.nio\\.channels\\..*Socket.*")
         .check(OURS);
   }
 
+  /** But for the command, which is a program. */
   @Test
   void nothingPrintsOrEndsTheProgram() {
     NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS.check(OURS);
     noClasses()
+        .that()
+        .resideOutsideOfPackage(ROOT + ".command")
         .should()
         .callMethod(System.class, "exit", int.class)
         .orShould()
-        .callMethodWhere(target(owner(assignableTo(Runtime.class))))
+        .accessField(FileDescriptor.class, "out")
+        .orShould()
+        .accessField(FileDescriptor.class, "err")
+        .check(OURS);
+    noClasses()
+        .should()
+        .callMethodWhere(
+            target(owner(assignableTo(Runtime.class)))
+                .and(not(target(nameMatching("getRuntime|availableProcessors")))))
         .orShould()
         .callMethod(
             Thread.class,

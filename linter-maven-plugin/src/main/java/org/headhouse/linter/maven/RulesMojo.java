@@ -7,6 +7,7 @@ import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.RulePages;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Nearest;
 import org.jspecify.annotations.Nullable;
@@ -20,11 +21,19 @@ public final class RulesMojo extends AbstractMojo {
 
   @Override
   public void execute() throws MojoExecutionException {
-    List<RuleDescriptor> rules = Linters.build(SiteLinter.builder()).rules();
+    List<RuleDescriptor> rules = known();
     if (rule == null) {
       rules.forEach(one -> getLog().info(line(one)));
     } else {
       page(rule, rules);
+    }
+  }
+
+  private static List<RuleDescriptor> known() throws MojoExecutionException {
+    try {
+      return PluginLinters.build(SiteLinter.builder()).rules();
+    } catch (Trouble trouble) {
+      throw BuildOutcome.error(trouble);
     }
   }
 

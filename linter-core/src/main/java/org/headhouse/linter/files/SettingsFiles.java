@@ -1,12 +1,10 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.files;
 
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,33 +13,35 @@ import org.jspecify.annotations.Nullable;
  * @param policy or null where there is none
  * @param deviceTypes or null where there is none
  */
-record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
+public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
 
   /**
    * What is named, else what lies beside the folder of sites, else in it. One file is looked at
    * like its folder, so that the checks of both agree.
+   *
+   * @throws Trouble where a file that is named is none
    */
-  static SettingsFiles find(Path sites, @Nullable File policy, @Nullable File deviceTypes)
-      throws MojoExecutionException {
+  public static SettingsFiles find(
+      Path sites, @Nullable Path policy, @Nullable Path deviceTypes, ParameterNames called)
+      throws Trouble {
     return new SettingsFiles(
-        find(sites, policy, "linter.policy", "linter.yaml"),
-        find(sites, deviceTypes, "linter.deviceTypes", "device-types.yaml"));
+        find(sites, policy, called.of("policy"), "linter.yaml"),
+        find(sites, deviceTypes, called.of("deviceTypes"), "device-types.yaml"));
   }
 
   private static @Nullable Path find(
-      Path sites, @Nullable File named, String property, String usual)
-      throws MojoExecutionException {
+      Path sites, @Nullable Path named, String parameter, String usual) throws Trouble {
     if (named == null) {
       return usual(sites.toAbsolutePath().normalize(), usual);
     }
-    if (!named.isFile()) {
-      throw new MojoExecutionException(
-          property
+    if (!Files.isRegularFile(named)) {
+      throw new Trouble(
+          parameter
               + " names "
               + named
               + ", which is not a file: correct the path, or leave it out");
     }
-    return named.toPath();
+    return named;
   }
 
   private static @Nullable Path usual(Path sites, String name) {
@@ -49,12 +49,12 @@ record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   }
 
   /** Where a file of a name is looked for, the first place first, whether it is there or not. */
-  static Stream<Path> usualPlaces(Path sites, String name) {
+  public static Stream<Path> usualPlaces(Path sites, String name) {
     return places(sites.toAbsolutePath().normalize()).map(place -> place.resolve(name));
   }
 
   /** Where either file may have been in another state of the repository. */
-  static List<Path> usualPlaces(Path sites) {
+  public static List<Path> usualPlaces(Path sites) {
     return Stream.of("linter.yaml", "device-types.yaml")
         .flatMap(name -> usualPlaces(sites, name))
         .toList();
@@ -63,7 +63,7 @@ record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   /**
    * What to tell of files that are not read, although their names say what they are meant to be.
    */
-  List<String> misnamed(Path sites) {
+  public List<String> misnamed(Path sites) {
     return Stream.of(deviceTypes == null ? "device-types" : "", policy == null ? "linter" : "")
         .filter(stem -> !stem.isEmpty())
         .flatMap(stem -> misnamed(sites.toAbsolutePath().normalize(), stem))
@@ -78,7 +78,7 @@ record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   }
 
   /** The folder that settings lie in. */
-  Path home(Path sites) {
+  public Path home(Path sites) {
     Path whole = sites.toAbsolutePath().normalize();
     return all().stream()
         .map(file -> file.toAbsolutePath().normalize().getParent())
@@ -100,7 +100,7 @@ record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   }
 
   /** Those that there are. */
-  List<Path> all() {
+  public List<Path> all() {
     return Stream.of(policy, deviceTypes).filter(Objects::nonNull).toList();
   }
 }

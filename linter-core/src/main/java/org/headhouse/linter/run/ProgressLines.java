@@ -1,27 +1,30 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.run;
 
 import java.util.function.LongSupplier;
-import org.apache.maven.plugin.logging.Log;
 import org.headhouse.linter.CheckProgress;
+import org.headhouse.linter.result.Level;
 
 /** Says how far a long check is, every two seconds. */
-final class ProgressLog implements CheckProgress {
+public final class ProgressLines implements CheckProgress {
   private static final long NANOS_BETWEEN = 2_000_000_000L;
 
-  private final Log log;
+  private final Console console;
   private final int total;
   private final LongSupplier nanos;
   private long last;
 
-  ProgressLog(Log log, int total) {
-    this(log, total, System::nanoTime);
+  /**
+   * @param total how many files will be checked
+   */
+  public ProgressLines(Console console, int total) {
+    this(console, total, System::nanoTime);
   }
 
   /**
    * @param nanos a clock that counts nanoseconds from any start
    */
-  ProgressLog(Log log, int total, LongSupplier nanos) {
-    this.log = log;
+  ProgressLines(Console console, int total, LongSupplier nanos) {
+    this.console = console;
     this.total = total;
     this.nanos = nanos;
     this.last = nanos.getAsLong();
@@ -32,7 +35,7 @@ final class ProgressLog implements CheckProgress {
     long now = nanos.getAsLong();
     if (now - last >= NANOS_BETWEEN && files < total) {
       last = now;
-      log.info("Checked " + files + " of " + total + " files.");
+      console.tell(Level.NOTE, "Checked " + files + " of " + total + " files.");
     }
   }
 }

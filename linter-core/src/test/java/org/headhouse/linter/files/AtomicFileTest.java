@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.files;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamException;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -73,7 +72,7 @@ class AtomicFileTest {
                       out.write("half".getBytes(UTF_8));
                       throw failure;
                     }))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(Trouble.class)
         .hasMessageStartingWith(file + " cannot be written: ")
         .hasMessageEndingWith("no space left on device")
         .hasCause(failure);
@@ -85,7 +84,7 @@ class AtomicFileTest {
   void aFileInTheWayIsNamed() throws Exception {
     Path inTheWay = Files.writeString(folder.resolve("target"), "");
     assertThatThrownBy(() -> AtomicFile.write(inTheWay.resolve("results.txt"), out -> {}))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(Trouble.class)
         .hasMessage(
             inTheWay.resolve("results.txt")
                 + " cannot be written: "
@@ -98,7 +97,7 @@ class AtomicFileTest {
     Path file = folder.resolve("sites/elm-row.yaml");
     AtomicFile.writeNew(file, out -> out.write("first".getBytes(UTF_8)));
     assertThatThrownBy(() -> AtomicFile.writeNew(file, out -> out.write("second".getBytes(UTF_8))))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(Trouble.class)
         .hasMessage(file + " is there already, and is left as it is");
     assertThat(file).hasContent("first");
     assertThat(names(folder.resolve("sites"))).containsExactly("elm-row.yaml");

@@ -1,10 +1,10 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import org.apache.maven.plugin.MojoExecutionException;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.report.sheet.Paper;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,13 +12,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ChoiceTest {
   @ParameterizedTest
   @CsvSource({"metric, METRIC", "us, US"})
-  void unitsHaveTheirWords(String word, Measure measure) throws MojoExecutionException {
+  void unitsHaveTheirWords(String word, Measure measure) throws Trouble {
     assertThat(Choice.of("linter.units", word, Measure.values(), Measure::word)).isEqualTo(measure);
   }
 
   @ParameterizedTest
   @CsvSource({"A4, A4", "Letter, LETTER"})
-  void papersHaveTheirWords(String word, Paper paper) throws MojoExecutionException {
+  void papersHaveTheirWords(String word, Paper paper) throws Trouble {
     assertThat(Choice.of("linter.paper", word, Paper.values(), Paper::word)).isEqualTo(paper);
   }
 
@@ -33,7 +33,7 @@ class ChoiceTest {
           """)
   void otherWordsAreQuotedWithWhatToWrite(String word, String remedy) {
     assertThatThrownBy(() -> Choice.of("linter.paper", word, Paper.values(), Paper::word))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(Trouble.class)
         .hasMessage("linter.paper cannot be \"" + word + "\": write " + remedy);
   }
 }

@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.files;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -57,7 +56,7 @@ class FileUpdateTest {
   void whatSomebodyElseWroteMeanwhileStays() throws Exception {
     Path file = Files.writeString(folder.resolve("site.yaml"), "newer");
     assertThatThrownBy(() -> FileUpdate.write(file, OLD, NEW))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(Trouble.class)
         .hasMessage(
             file
                 + " was changed by somebody else meanwhile, and is left as it is: run the goal again");
@@ -69,7 +68,7 @@ class FileUpdateTest {
   void aFileThatIsGoneIsNamed() {
     Path file = folder.resolve("site.yaml");
     assertThatThrownBy(() -> FileUpdate.write(file, OLD, NEW))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(Trouble.class)
         .hasMessage(file + " cannot be written: " + file + ": it does not exist");
   }
 }

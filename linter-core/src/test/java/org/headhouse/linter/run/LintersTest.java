@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -7,8 +7,8 @@ import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleContext;
@@ -43,13 +43,17 @@ class LintersTest {
     }
   }
 
+  private static SiteLinter build(SiteLinter.Builder builder, ClassLoader jars) throws Trouble {
+    return Linters.build(builder, jars, "among the plugin's dependencies", "make it");
+  }
+
   private SiteLinter withRule(String className) throws Exception {
     Path services = folder.resolve("META-INF/services");
     Files.createDirectories(services);
     Files.writeString(services.resolve(Rule.class.getName()), className + "\n");
     URL[] jars = {folder.toUri().toURL()};
     try (URLClassLoader loader = new URLClassLoader(jars, LintersTest.class.getClassLoader())) {
-      return Linters.build(SiteLinter.builder(), loader);
+      return build(SiteLinter.builder(), loader);
     }
   }
 
@@ -63,7 +67,7 @@ class LintersTest {
   @Test
   void aRuleThatCannotBeLoadedIsNamed() {
     assertThatThrownBy(() -> withRule("org.example.Missing"))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(Trouble.class)
         .hasMessageContaining("a rule of a jar among the plugin's dependencies cannot be used: ")
         .hasMessageContaining("org.example.Missing");
   }
@@ -71,7 +75,7 @@ class LintersTest {
   @Test
   void aRuleWhoseIdIsTakenIsNamed() {
     assertThatThrownBy(() -> withRule(SecondRule.class.getName()))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(Trouble.class)
         .hasMessageContaining("two rules have the id address.gap")
         .hasMessageContaining(SecondRule.class.getName());
   }
@@ -79,8 +83,9 @@ class LintersTest {
   @Test
   void settingsThatCannotBeReadAreNamed() {
     Path missing = folder.resolve("linter.yaml");
-    assertThatThrownBy(() -> Linters.build(SiteLinter.builder().policy(missing)))
-        .isInstanceOf(MojoExecutionException.class)
+    assertThatThrownBy(
+            () -> build(SiteLinter.builder().policy(missing), LintersTest.class.getClassLoader()))
+        .isInstanceOf(Trouble.class)
         .hasMessage(
             "the policy, the device types or the baseline cannot be read: "
                 + missing

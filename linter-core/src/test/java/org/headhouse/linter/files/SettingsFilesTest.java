@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,6 +16,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class SettingsFilesTest {
   @TempDir Path repository;
+
+  private static SettingsFiles find(Path sites, @Nullable Path policy, @Nullable Path deviceTypes)
+      throws Trouble {
+    return SettingsFiles.find(sites, policy, deviceTypes, name -> "linter." + name);
+  }
 
   private Path file(String name) throws IOException {
     Path path = repository.resolve("a/b/" + name);
@@ -54,7 +58,7 @@ class SettingsFilesTest {
       file(name);
     }
     Path base = repository.resolve("a/b");
-    SettingsFiles settings = SettingsFiles.find(base.resolve(checked), null, null);
+    SettingsFiles settings = find(base.resolve(checked), null, null);
     assertThat(settings.policy()).isEqualTo(found == null ? null : base.resolve(found));
     assertThat(settings.deviceTypes()).isNull();
     assertThat(settings.all()).isEqualTo(Stream.ofNullable(found).map(base::resolve).toList());
@@ -65,7 +69,7 @@ class SettingsFilesTest {
     file("sites/alder.yaml");
     Path policy = file("linter.yaml");
     Path types = file("device-types.yaml");
-    assertThat(SettingsFiles.find(repository.resolve("a/b/sites"), null, null))
+    assertThat(find(repository.resolve("a/b/sites"), null, null))
         .isEqualTo(new SettingsFiles(policy, types));
   }
 
@@ -76,8 +80,7 @@ class SettingsFilesTest {
     file("device-types.yaml");
     Path policy = file("strict.yaml");
     Path types = file("maker.yaml");
-    SettingsFiles settings =
-        SettingsFiles.find(repository.resolve("a/b/sites"), policy.toFile(), types.toFile());
+    SettingsFiles settings = find(repository.resolve("a/b/sites"), policy, types);
     assertThat(settings.all()).isEqualTo(List.of(policy, types));
   }
 
@@ -86,11 +89,11 @@ class SettingsFilesTest {
     file("sites/alder.yaml");
     Path folder = repository.resolve("a/b/sites");
     Path missing = repository.resolve("missing.yaml");
-    assertThatThrownBy(() -> SettingsFiles.find(folder, missing.toFile(), null))
-        .isInstanceOf(MojoExecutionException.class)
+    assertThatThrownBy(() -> find(folder, missing, null))
+        .isInstanceOf(Trouble.class)
         .hasMessageStartingWith("linter.policy names " + missing + ", which is not a file");
-    assertThatThrownBy(() -> SettingsFiles.find(folder, null, folder.toFile()))
-        .isInstanceOf(MojoExecutionException.class)
+    assertThatThrownBy(() -> find(folder, null, folder))
+        .isInstanceOf(Trouble.class)
         .hasMessageStartingWith("linter.deviceTypes names " + folder + ", which is not a file");
   }
 }

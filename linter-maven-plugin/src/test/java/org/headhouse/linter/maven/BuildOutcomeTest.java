@@ -1,6 +1,5 @@
 package org.headhouse.linter.maven;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -15,17 +14,16 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.result.Suppression;
+import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.source.Region;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ConsoleReportTest {
+class BuildOutcomeTest {
   private static final Notification TROUBLE =
       new Notification(Level.ERROR, "the file cannot be read", "sites/b.yaml", null);
-
-  private final RecordingLog log = new RecordingLog();
 
   private static Result result(Level level, int line, @Nullable Suppression accepted) {
     return new Result(
@@ -58,38 +56,6 @@ class ConsoleReportTest {
                   "on purpose", new Location("sites/a.yaml", new Region(9, 1, 9, 2), ""))));
 
   @ParameterizedTest
-  @CsvSource({"ERROR, 1", "WARNING, 2", "NOTE, 3", "NONE, 0"})
-  void whatIsAsGraveAsThePrintLevelIsPrintedAtItsOwnLevel(Level printed, int lines) {
-    new ConsoleReport(log, printed).print(report(ONE_OF_EACH));
-    List<String> all =
-        List.of(
-            "error sites/a.yaml:1:3: error: address 5 follows 2: the next visit cannot tell;"
-                + " write 3 [address.gap]",
-            "warn sites/a.yaml:2:3: warning: address 5 follows 2: the next visit cannot tell;"
-                + " write 3 [address.gap]",
-            "info sites/a.yaml:3:3: note: address 5 follows 2: the next visit cannot tell;"
-                + " write 3 [address.gap]");
-    assertThat(log.lines().stream().filter(line -> line.contains("[address.gap]")))
-        .isEqualTo(all.subList(0, lines));
-    assertThat(log.lines())
-        .endsWith(
-            "info 1 site, 3 units: 1 error, 1 warning, 1 note, 1 suppressed",
-            "info      3  address.gap");
-  }
-
-  @Test
-  void theRegionIsMarkedAtTheLevelOfItsResult() {
-    new ConsoleReport(log, Level.NOTE).print(report(ONE_OF_EACH.subList(1, 2)));
-    assertThat(log.lines()).contains("warn   2 |   5", "warn     |   ^");
-  }
-
-  @Test
-  void troublesArePrintedWhateverThePrintLevel() {
-    new ConsoleReport(log, Level.NONE).print(report(List.of(), TROUBLE));
-    assertThat(log.lines()).startsWith("error sites/b.yaml: the file cannot be read");
-  }
-
-  @ParameterizedTest
   @CsvSource({
     "ERROR, ERROR, 1", "ERROR, WARNING, 0", "ERROR, NOTE, 0",
     "WARNING, ERROR, 1", "WARNING, WARNING, 1", "WARNING, NOTE, 0",
@@ -98,11 +64,10 @@ class ConsoleReportTest {
   })
   void whatIsAsGraveAsTheFailLevelFails(Level failing, Level found, int failed) {
     CheckReport report = report(List.of(result(found, 7, null)));
-    ConsoleReport console = new ConsoleReport(log, Level.NONE);
     if (failed == 0) {
-      assertThatCode(() -> console.failOn(report, failing)).doesNotThrowAnyException();
+      assertThatCode(() -> BuildOutcome.of(Outcome.of(report, failing))).doesNotThrowAnyException();
     } else {
-      assertThatThrownBy(() -> console.failOn(report, failing))
+      assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report, failing)))
           .isInstanceOf(MojoFailureException.class)
           .hasMessageStartingWith("1 result fails the build:\nsites/a.yaml:7:3: ");
     }
@@ -111,7 +76,7 @@ class ConsoleReportTest {
   @Test
   void whatIsAcceptedFailsNothing() {
     CheckReport report = report(ONE_OF_EACH.subList(3, 4));
-    assertThatCode(() -> new ConsoleReport(log, Level.NOTE).failOn(report, Level.NOTE))
+    assertThatCode(() -> BuildOutcome.of(Outcome.of(report, Level.NOTE)))
         .doesNotThrowAnyException();
   }
 
@@ -119,7 +84,7 @@ class ConsoleReportTest {
   void theFirstFiveAreRepeated() {
     List<Result> seven =
         IntStream.rangeClosed(1, 7).mapToObj(line -> result(Level.ERROR, line, null)).toList();
-    assertThatThrownBy(() -> new ConsoleReport(log, Level.NOTE).failOn(report(seven), Level.ERROR))
+    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(seven), Level.ERROR)))
         .isInstanceOf(MojoFailureException.class)
         .message()
         .startsWith("7 results fail the build:\nsites/a.yaml:1:3: error: ")
@@ -130,19 +95,14 @@ class ConsoleReportTest {
 
   @Test
   void aTroubleOfTheToolIsAnErrorOfTheBuildWhateverTheFailLevel() {
-    assertThatThrownBy(
-            () ->
-                new ConsoleReport(log, Level.NOTE).failOn(report(ONE_OF_EACH, TROUBLE), Level.NONE))
+    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TROUBLE), Level.NONE)))
         .isInstanceOf(MojoExecutionException.class)
         .hasMessage("sites/b.yaml: the file cannot be read");
   }
 
   @Test
   void brokenSitesAreToldBeforeTroubles() {
-    assertThatThrownBy(
-            () ->
-                new ConsoleReport(log, Level.NOTE)
-                    .failOn(report(ONE_OF_EACH, TROUBLE), Level.ERROR))
+    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TROUBLE), Level.ERROR)))
         .isInstanceOf(MojoFailureException.class);
   }
 }

@@ -1,0 +1,11 @@
+/**
+ * What a run over the sites of a repository does, whoever starts it: it makes the linter, tells the
+ * report, writes the result files and says how the run ended.
+ *
+ * <p>The caller brings the parameters and a console. Nothing here prints by itself, or knows how a
+ * parameter was given.
+ */
+@NullMarked
+package org.headhouse.linter.run;
+
+import org.jspecify.annotations.NullMarked;
