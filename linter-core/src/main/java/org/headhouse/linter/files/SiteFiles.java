@@ -63,6 +63,22 @@ public final class SiteFiles {
     return files;
   }
 
+  /**
+   * Those of some files in the folder that are sites, in the order of their paths. One that is not
+   * there is a site that cannot be read.
+   *
+   * @param asked paths that begin with the folder
+   * @param others files that may lie in the folder and are no sites
+   * @throws Trouble where the folder cannot be read
+   */
+  public List<FoundFile> among(List<Path> asked, List<Path> others) throws Trouble {
+    try {
+      return new SiteSearch(sites, names, real(others)).among(asked);
+    } catch (IOException unreadable) {
+      throw Trouble.of("the folder of sites cannot be read", unreadable);
+    }
+  }
+
   private boolean isOneFile() throws Trouble {
     try {
       return !Files.readAttributes(sites, BasicFileAttributes.class).isDirectory();

@@ -48,6 +48,14 @@ final class SiteSearch {
     return List.copyOf(found.values());
   }
 
+  /** Those of some files that are sites, in the order of the names. */
+  List<FoundFile> among(List<Path> asked) throws IOException {
+    for (Path file : asked) {
+      follow(root.resolve(folder.relativize(file)));
+    }
+    return List.copyOf(found.values());
+  }
+
   /**
    * Looks at all that lies in a folder.
    *
