@@ -72,8 +72,18 @@ public final class AtomicFile {
       throw Trouble.of(file + " cannot be written", failure);
     } catch (Exception failure) {
       delete(beside);
-      throw new Trouble(file + " cannot be written: " + failure, failure);
+      throw wrapped(file, failure);
     }
+  }
+
+  /** Formats wrap the failure of the disk in one of their own, which tells users nothing. */
+  private static Trouble wrapped(Path file, Exception failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof IOException disk) {
+        return Trouble.of(file + " cannot be written", disk);
+      }
+    }
+    return new Trouble(file + " cannot be written: " + failure, failure);
   }
 
   /** A name of its own for each run, so that none writes into the half of another. */

@@ -4,11 +4,18 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.google.common.jimfs.Configuration;
+import com.google.common.jimfs.Jimfs;
 import java.io.IOException;
+import java.nio.file.FileSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamException;
 import org.junit.jupiter.api.Test;
@@ -81,6 +88,20 @@ class AtomicFileTest {
   }
 
   @Test
+  void whatAFormatWrapsIsToldInPlainWords() {
+    Path file = folder.resolve("results.txt");
+    assertThatThrownBy(
+            () ->
+                AtomicFile.write(
+                    file,
+                    out -> {
+                      throw new IllegalStateException(new IOException("File too large"));
+                    }))
+        .isInstanceOf(Trouble.class)
+        .hasMessage(file + " cannot be written: File too large");
+  }
+
+  @Test
   void aFileInTheWayIsNamed() throws Exception {
     Path inTheWay = Files.writeString(folder.resolve("target"), "");
     assertThatThrownBy(() -> AtomicFile.write(inTheWay.resolve("results.txt"), out -> {}))
@@ -119,5 +140,81 @@ class AtomicFileTest {
     Path file = folder.resolve("results.txt");
     AtomicFile.write(file, out -> {});
     assertThat(Files.getPosixFilePermissions(file)).isEqualTo(Files.getPosixFilePermissions(other));
+  }
+
+  @Test
+  void aFolderInTheWayStays() throws Exception {
+    Path file = Files.createDirectory(folder.resolve("results.txt"));
+    assertThatThrownBy(() -> AtomicFile.write(file, out -> out.write('x')))
+        .isInstanceOf(Trouble.class)
+        .hasMessage(
+            file + " cannot be written: " + file + ": a folder stands where a file is needed");
+    assertThat(file).isEmptyDirectory();
+    assertThat(names(folder)).containsExactly("results.txt");
+  }
+
+  @Test
+  void aFileThatComesWhileANewOneIsWrittenStays() throws Exception {
+    Path file = folder.resolve("elm-row.yaml");
+    assertThatThrownBy(
+            () ->
+                AtomicFile.writeNew(
+                    file,
+                    out -> {
+                      out.write("mine".getBytes(UTF_8));
+                      Files.writeString(file, "theirs");
+                    }))
+        .isInstanceOf(Trouble.class)
+        .hasMessage(file + " is there already, and is left as it is");
+    assertThat(file).hasContent("theirs");
+    assertThat(names(folder)).containsExactly("elm-row.yaml");
+  }
+
+  /** A disk of sixteen blocks. */
+  @Test
+  void theOldFileStaysWhereTheDiskIsFull() throws Exception {
+    try (FileSystem disk =
+        Jimfs.newFileSystem(
+            Configuration.unix().toBuilder().setBlockSize(512).setMaxSize(16 * 512).build())) {
+      Path file = Files.writeString(disk.getPath("/work/results.txt"), "old");
+      assertThatThrownBy(() -> AtomicFile.write(file, out -> out.write(new byte[100_000])))
+          .isInstanceOf(Trouble.class)
+          .hasMessageMatching(Pattern.quote(file + " cannot be written: ") + ".*out of disk space");
+      assertThatThrownBy(() -> FileUpdate.write(file, "old".getBytes(UTF_8), new byte[100_000]))
+          .isInstanceOf(Trouble.class)
+          .hasMessageMatching(Pattern.quote(file + " cannot be written: ") + ".*out of disk space");
+      assertThat(Files.readString(file)).isEqualTo("old");
+      assertThat(names(disk.getPath("/work"))).containsExactly("results.txt");
+    }
+  }
+
+  /** There is no moment without the file, or with half of it. */
+  @Test
+  void manyWritersAndAReaderMeetOnlyWholeFiles() throws Exception {
+    Path file = Files.writeString(folder.resolve("results.txt"), "0".repeat(50_000));
+    ExecutorService pool = Executors.newFixedThreadPool(4);
+    try {
+      List<Future<?>> writers = new ArrayList<>();
+      for (int writer = 1; writer <= 3; writer++) {
+        byte[] content = String.valueOf(writer).repeat(50_000).getBytes(UTF_8);
+        writers.add(
+            pool.submit(
+                () -> {
+                  for (int time = 0; time < 200; time++) {
+                    AtomicFile.write(file, out -> out.write(content));
+                  }
+                  return null;
+                }));
+      }
+      while (!writers.stream().allMatch(Future::isDone)) {
+        assertThat(Files.readString(file)).matches("(.)\\1{49999}");
+      }
+      for (Future<?> writer : writers) {
+        writer.get();
+      }
+    } finally {
+      pool.shutdown();
+    }
+    assertThat(names(folder)).containsExactly("results.txt");
   }
 }
