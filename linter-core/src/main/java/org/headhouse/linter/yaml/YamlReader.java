@@ -13,7 +13,6 @@ import org.yaml.snakeyaml.events.DocumentStartEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.parser.Parser;
 import org.yaml.snakeyaml.parser.ParserImpl;
-import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
  * Reads the first document of a text into a located tree.
@@ -47,7 +46,7 @@ public final class YamlReader {
     List<Scalar> ambiguous = new ArrayList<>();
     Node.@Nullable Valued root = null;
     try {
-      Parser parser = new ParserImpl(new StreamReader(source.text()), options);
+      Parser parser = new ParserImpl(ParserInput.of(source.text()), options);
       root = firstDocument(parser, new TreeBuilder(parser, source, limits, ambiguous, findings));
       reportSecondDocument(parser, findings);
     } catch (Unreadable unreadable) {
@@ -64,7 +63,7 @@ public final class YamlReader {
   private static Node.Valued firstDocument(Parser parser, TreeBuilder builder) {
     parser.getEvent(); // start of the stream
     if (!parser.checkEvent(Event.ID.DocumentStart)) {
-      return new Scalar(Region.START_OF_FILE, "", true, null);
+      return Scalar.of(Region.START_OF_FILE, "", true, null);
     }
     parser.getEvent();
     Node.Valued root = builder.root();
