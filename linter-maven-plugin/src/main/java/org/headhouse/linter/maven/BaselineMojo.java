@@ -44,7 +44,7 @@ public final class BaselineMojo extends SitesMojo {
   }
 
   @Override
-  void useBaseline(SiteLinter.Builder builder) {
+  void useEarlierResults(SiteLinter.Builder builder) {
     if (baseline != null) {
       builder.baseline(baseline.toPath());
     }

@@ -15,6 +15,7 @@ import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.KeptFile;
 import org.headhouse.linter.run.Levels;
 import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.ProgressLines;
@@ -57,13 +58,25 @@ public final class CheckMojo extends SitesMojo {
   @Parameter(property = "linter.changedOnly", defaultValue = "false")
   private boolean changedOnly;
 
+  /**
+   * Whether to check all sites, also those that did not change since the last run that left its
+   * outcomes in the output directory.
+   */
+  @Parameter(property = "linter.recheck", defaultValue = "false")
+  private boolean recheck;
+
+  private @Nullable KeptFile kept;
   private @Nullable Revision revision;
   private @Nullable Set<String> changed;
 
   @Override
-  void useBaseline(SiteLinter.Builder builder) {
+  void useEarlierResults(SiteLinter.Builder builder) {
     if (baseline != null) {
       builder.baseline(baseline.toPath());
+    }
+    if (since == null) {
+      kept = recheck ? KeptFile.anew(output("")) : KeptFile.in(output(""));
+      builder.keepingOutcomes(kept.outcomes());
     }
   }
 
@@ -114,6 +127,9 @@ public final class CheckMojo extends SitesMojo {
     console.print(report);
     console.printAbsent(report.absent());
     ResultFiles.write(output(""), report, failing());
+    if (kept != null) {
+      kept.save(console());
+    }
     getLog().info("Results are in " + shown(output("")));
     BuildOutcome.of(Outcome.of(report, failing()));
   }

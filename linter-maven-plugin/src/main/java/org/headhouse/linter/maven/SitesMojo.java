@@ -101,7 +101,7 @@ abstract class SitesMojo extends AbstractMojo {
     SiteRun siteRun = new SiteRun(found, BuildFolder.of(basedir).base());
     siteRun.tellSettings(console());
     SiteLinter.Builder builder = siteRun.builder(most);
-    useBaseline(builder);
+    useEarlierResults(builder);
     compare(builder, found);
     found.files().forEach(file -> byShownName.put(shown(file.path()), file.path()));
     run(PluginLinters.build(builder), siteRun.inputs());
@@ -121,8 +121,8 @@ abstract class SitesMojo extends AbstractMojo {
   /** Looks at the parameters of the goal itself, before anything is read. */
   abstract void checkParameters() throws MojoExecutionException, Trouble;
 
-  /** By default a goal looks at all results, whatever was known before. */
-  void useBaseline(SiteLinter.Builder builder) {
+  /** What earlier runs left; by default a goal looks at all results, whatever was known before. */
+  void useEarlierResults(SiteLinter.Builder builder) {
     builder.withoutBaseline();
   }
 
