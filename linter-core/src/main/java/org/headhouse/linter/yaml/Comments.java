@@ -10,7 +10,6 @@ import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.parser.Parser;
 import org.yaml.snakeyaml.parser.ParserImpl;
-import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
  * Finds the comments of a first document that was read without a fault.
@@ -36,7 +35,7 @@ final class Comments {
 
   static List<Comment> of(SourceText source, LoaderOptions options) {
     Comments comments = new Comments(source);
-    Parser parser = new ParserImpl(new StreamReader(source.text()), options);
+    Parser parser = new ParserImpl(ParserInput.of(source.text()), options);
     int from = 0;
     while (!isAtEnd(parser)) {
       if (parser.getEvent() instanceof ScalarEvent scalar) {

@@ -46,7 +46,7 @@ public final class YamlReader {
     List<Finding> findings = new ArrayList<>();
     List<Scalar> ambiguous = new ArrayList<>();
     Node.@Nullable Valued root = null;
-    StreamReader reader = new StreamReader(source.text());
+    StreamReader reader = ParserInput.of(source.text());
     try {
       Parser parser = new ParserImpl(reader, options);
       root = firstDocument(parser, new TreeBuilder(parser, source, limits, ambiguous, findings));
@@ -66,7 +66,7 @@ public final class YamlReader {
   private static Node.Valued firstDocument(Parser parser, TreeBuilder builder) {
     parser.getEvent(); // start of the stream
     if (!parser.checkEvent(Event.ID.DocumentStart)) {
-      return new Scalar(Region.START_OF_FILE, "", true, null);
+      return Scalar.of(Region.START_OF_FILE, "", true, null);
     }
     parser.getEvent();
     Node.Valued root = builder.root();
