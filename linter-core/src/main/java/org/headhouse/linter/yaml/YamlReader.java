@@ -13,6 +13,7 @@ import org.yaml.snakeyaml.events.DocumentStartEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.parser.Parser;
 import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
  * Reads the first document of a text into a located tree.
@@ -45,14 +46,16 @@ public final class YamlReader {
     List<Finding> findings = new ArrayList<>();
     List<Scalar> ambiguous = new ArrayList<>();
     Node.@Nullable Valued root = null;
+    StreamReader reader = ParserInput.of(source.text());
     try {
-      Parser parser = new ParserImpl(ParserInput.of(source.text()), options);
+      Parser parser = new ParserImpl(reader, options);
       root = firstDocument(parser, new TreeBuilder(parser, source, limits, ambiguous, findings));
       reportSecondDocument(parser, findings);
     } catch (Unreadable unreadable) {
       findings.add(unreadable.finding());
     } catch (YAMLException exception) {
-      findings.add(SyntaxFaults.of(exception, source));
+      Region reached = Region.onLine(reader.getLine() + 1, reader.getColumn() + 1, 0);
+      findings.add(SyntaxFaults.of(exception, source, reached));
       // What was read before the fault is kept from the later stages: half a chain would look like
       // a chain with faults of its own.
       root = null;
