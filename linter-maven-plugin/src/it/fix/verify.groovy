@@ -48,5 +48,5 @@ build.says('the work at the units goes with them')
 assert new File(basedir, 'written').list() == ['elm-row.yaml']
 
 assert build.failures().size() == 1
-build.fails('standalone-pom', 'linter.fixes cannot be "all": write safe or proposed')
+build.fails('standalone-pom', 'linter.fixes cannot be "all": write one of safe, proposed')
 return true

@@ -29,6 +29,10 @@ assert build.results('broken-policy/target/linter') == ['linter.yaml:' + rule + 
 build.fails('unreadable-link', 'sites/lost.yaml: the file cannot be read: it does not exist')
 assert build.results('unreadable-link/target/linter') == []
 
+// Nor is what lies elsewhere.
+build.fails('link-out', 'sites/out.yaml: the file cannot be read: it is a link that leads out of the folder of sites, to ')
+assert build.results('link-out/target/linter') == []
+
 build.passes('circular-link')
 assert build.results('circular-link/target/linter') == []
 

@@ -1,8 +1,10 @@
 package org.headhouse.linter;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.Iterator;
+import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -17,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Only a few things are under way at a time, so that memory does not grow with their number.
  */
 final class InOrder implements AutoCloseable {
-  private static final int UNDER_WAY_PER_THREAD = 64;
+  private static final int BATCH_PER_THREAD = 16;
+  private static final int BATCHES_UNDER_WAY = 4;
 
   private final int threads;
   private final @Nullable ExecutorService pool;
@@ -43,14 +46,26 @@ final class InOrder implements AutoCloseable {
       }
       return;
     }
-    Deque<Future<R>> underWay = new ArrayDeque<>();
+    Deque<List<Future<R>>> underWay = new ArrayDeque<>();
     while (things.hasNext() || !underWay.isEmpty()) {
-      while (things.hasNext() && underWay.size() / UNDER_WAY_PER_THREAD < threads) {
-        T thing = things.next();
-        underWay.add(pool.submit(() -> work.apply(thing)));
+      while (things.hasNext() && underWay.size() < BATCHES_UNDER_WAY) {
+        underWay.add(submitted(things, work, pool));
       }
-      taker.accept(outcome(underWay.remove()));
+      List<Future<R>> batch = underWay.remove();
+      // Whoever waits for every single thing wakes up for every single thing.
+      outcome(batch.get(batch.size() - 1));
+      batch.forEach(future -> taker.accept(outcome(future)));
     }
+  }
+
+  private <T, R> List<Future<R>> submitted(
+      Iterator<T> things, Function<T, R> work, ExecutorService workers) {
+    List<Future<R>> batch = new ArrayList<>();
+    while (things.hasNext() && batch.size() < BATCH_PER_THREAD * threads) {
+      T thing = things.next();
+      batch.add(workers.submit(() -> work.apply(thing)));
+    }
+    return batch;
   }
 
   private static <R> R outcome(Future<R> future) {

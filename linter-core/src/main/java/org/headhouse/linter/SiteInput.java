@@ -4,8 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,7 +34,7 @@ public record SiteInput(String path, Content content) {
 
   /** A file under the name by which it was found. */
   public static SiteInput file(Path file) {
-    return file(file, file.toString().replace('\\', '/'));
+    return file(file, file.toString().replace(file.getFileSystem().getSeparator(), "/"));
   }
 
   /** A text. */
@@ -51,11 +51,8 @@ public record SiteInput(String path, Content content) {
   private record FileContent(Path file) implements Content {
     @Override
     public byte[] read(int most) throws IOException {
-      try (InputStream in = Files.newInputStream(file)) {
+      try (InputStream in = RegularFile.open(file)) {
         return in.readNBytes(most);
-      } catch (IOException exception) {
-        // What is said of a folder differs from system to system.
-        throw Files.isDirectory(file) ? new IOException("it is a folder", exception) : exception;
       }
     }
   }

@@ -7,12 +7,14 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.headhouse.linter.Keeping.SettingsFile;
 import org.headhouse.linter.baseline.Baseline;
+import org.headhouse.linter.cache.KeptOutcomes;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.check.RuleCatalogue;
@@ -40,8 +42,6 @@ import org.headhouse.linter.rules.address.KeptFreeAddress;
 import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.conductors.Ground;
 import org.headhouse.linter.rules.traffic.BusyLine;
-import org.headhouse.linter.schema.FileKind;
-import org.headhouse.linter.schema.SchemaCheck;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.source.Limits;
@@ -70,38 +70,54 @@ public final class SiteLinter {
   private final Clock clock;
   private final @Nullable Path baselineFile;
   private final @Nullable Baseline baseline;
+  private final @Nullable Keeping keeping;
 
   private SiteLinter(Builder builder) throws IOException {
     this.threads = builder.threads;
     this.limits = builder.limits;
-    this.rules = new RuleCatalogue(builder.allRules());
+    List<Rule> allRules = builder.allRules();
+    this.rules = new RuleCatalogue(allRules);
     SettingsCheck settings = new SettingsCheck(rules, limits);
-    SiteInput policyFile = builder.policy;
-    SiteInput typesFile = builder.deviceTypes;
+    SettingsFile policyFile = settingsFile(builder.policy);
+    SettingsFile typesFile = settingsFile(builder.deviceTypes);
     this.policy =
         policyFile == null
             ? Policy.DEFAULT
-            : settings.policy(policyFile.path(), read(policyFile, limits));
+            : settings.policy(policyFile.path(), policyFile.bytes());
     this.types =
         typesFile == null
             ? DeviceTypes.NONE
-            : settings.deviceTypes(typesFile.path(), read(typesFile, limits));
+            : settings.deviceTypes(typesFile.path(), typesFile.bytes());
     this.settingsResults = settings.results();
     this.clock = builder.clock;
     KnownResults known = builder.known;
-    this.baselineFile = known.file(policyFile, policy.baseline());
+    this.baselineFile = known.file(builder.policy, policy.baseline());
     this.baseline = known.read(baselineFile);
-    LazySchema schema = new LazySchema();
+    // What changed since an earlier state is told anew each time.
+    this.keeping =
+        builder.kept == null || builder.earlier != EarlierSites.NONE
+            ? null
+            : Keeping.of(
+                builder.kept,
+                allRules,
+                Stream.of(policyFile, typesFile).filter(Objects::nonNull).toList(),
+                limits);
     TransactionTimes times =
         BusyLine.times(parameter -> policy.value(BusyLine.DESCRIPTOR, parameter));
     this.check =
         new SiteCheck(
-            new Setup(rules, policy, types, limits, times, keptFree()), schema, builder.earlier);
+            new Setup(rules, policy, types, limits, times, keptFree()),
+            new LazySchema(),
+            builder.earlier);
   }
 
   private KeptFree keptFree() {
     return KeptFreeAddress.keptFree(
         parameter -> policy.value(KeptFreeAddress.DESCRIPTOR, parameter));
+  }
+
+  private @Nullable SettingsFile settingsFile(@Nullable SiteInput input) throws IOException {
+    return input == null ? null : new SettingsFile(input.path(), read(input, limits));
   }
 
   /** What is needed of a file: one byte over the limit tells that it is over. */
@@ -154,17 +170,25 @@ public final class SiteLinter {
   public CheckReport check(Stream<SiteInput> inputs, CheckProgress progress) {
     LocalDate today = LocalDate.now(clock);
     ReportBuilder report = new ReportBuilder(rules, policy, settingsResults, baseline);
+    if (keeping != null) {
+      keeping.start(today);
+    }
     try (InOrder order = new InOrder(threads)) {
       order.run(
           inputs.iterator(),
-          input ->
-              SingleFile.attempt(input, limits, (path, bytes) -> check.check(path, bytes, today)),
+          input -> SingleFile.attempt(input, limits, (path, bytes) -> outcome(path, bytes, today)),
           outcome -> {
             report.add(outcome);
             progress.checked(report.files());
           });
     }
     return report.build();
+  }
+
+  private FileOutcome outcome(String path, byte[] bytes, LocalDate today) {
+    return keeping == null
+        ? check.check(path, bytes, today)
+        : keeping.kept().of(path, bytes, () -> check.check(path, bytes, today));
   }
 
   /**
@@ -287,20 +311,6 @@ public final class SiteLinter {
     return run.report(settingsResults);
   }
 
-  private static final class LazySchema implements Supplier<SchemaCheck> {
-    private @Nullable SchemaCheck schema;
-
-    @Override
-    public synchronized SchemaCheck get() {
-      SchemaCheck loaded = schema;
-      if (loaded == null) {
-        loaded = new SchemaCheck(FileKind.SITE);
-        schema = loaded;
-      }
-      return loaded;
-    }
-  }
-
   /** The settings of a linter; each has a default. */
   public static final class Builder {
     private @Nullable SiteInput policy;
@@ -311,6 +321,7 @@ public final class SiteLinter {
     private @Nullable ClassLoader services;
     private KnownResults known = KnownResults.NAMED_BY_POLICY;
     private EarlierSites earlier = EarlierSites.NONE;
+    private @Nullable KeptOutcomes kept;
     private final List<Rule> extraRules = new ArrayList<>();
 
     private Builder() {}
@@ -361,6 +372,16 @@ public final class SiteLinter {
     /** What rules on changes compare with; without it, they stay silent. */
     public Builder before(SiteState state) {
       this.earlier = state::earlier;
+      return this;
+    }
+
+    /**
+     * Outcomes of earlier checks, which a check uses for files that did not change, and adds its
+     * own to. They hold for one day, one policy, one file of device types, and the same code; a
+     * rule must look at nothing else. Not used where the linter compares with an earlier state.
+     */
+    public Builder keepingOutcomes(KeptOutcomes outcomes) {
+      this.kept = outcomes;
       return this;
     }
 

@@ -122,7 +122,8 @@ class ApiTest {
 
   private static boolean isSeen(JavaMember member) {
     Set<JavaModifier> modifiers = member.getModifiers();
-    return !modifiers.contains(JavaModifier.SYNTHETIC)
+    return !member.isAnnotatedWith(Internal.class)
+        && !modifiers.contains(JavaModifier.SYNTHETIC)
         && (modifiers.contains(JavaModifier.PUBLIC) || modifiers.contains(JavaModifier.PROTECTED));
   }
 

@@ -3,8 +3,10 @@ package org.headhouse.linter;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
@@ -19,7 +21,11 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.FileDescriptor;
 import java.io.IOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -64,12 +70,14 @@ class ArchitectureTest {
     "policy, source result yaml rule",
     "fix, source result yaml",
     "check, source result yaml site bind schema rule policy figures line fix",
+    "cache, source result check",
     "draft, source result yaml site line figures",
     "baseline, source result",
     "markup, ''",
     "diagram, source result site figures line markup",
     "report, source result rule change figures line markup",
-    "report.sheet, source result site figures line report"
+    "report.sheet, source result site figures line report",
+    "files, source"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {
     String[] allowed =
@@ -91,6 +99,25 @@ class ArchitectureTest {
         .check(OURS);
   }
 
+  /** Programs that embed the library need nothing of what runs it on folders. */
+  @Test
+  void runsComeAfterTheFacade() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(ROOT + ".files", ROOT + ".run", ROOT + ".command")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(ROOT + ".files", ROOT + ".run", ROOT + ".command")
+        .check(OURS);
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + ".run")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(ROOT + ".command")
+        .check(OURS);
+  }
+
   /** Libraries stay behind the packages that are made for them. */
   @ParameterizedTest
   @CsvSource({
@@ -99,7 +126,8 @@ class ArchitectureTest {
     "tools.jackson.., schema report baseline",
     "gg.jte.., report.sheet",
     "com.google.re2j.., rule",
-    "javax.xml.., report"
+    "javax.xml.., report",
+    "org.codehaus.plexus.util.., files"
   })
   void librariesAreKnownInOnePlace(String library, String places) {
     String[] allowed =
@@ -118,22 +146,37 @@ class ArchitectureTest {
     noClasses()
         .should()
         .dependOnClassesThat(
-            resideInAnyPackage(
-                "org.apache.maven..", "org.codehaus..", "java.net..", "javax.net..", "java.rmi.."))
+            resideInAnyPackage("org.apache.maven..", "java.net..", "javax.net..", "java.rmi..")
+                // These tell where a jar lies; to open one is another thing.
+                .and(not(belongToAnyOf(URL.class, URI.class, URISyntaxException.class))))
+        .orShould()
+        .callMethodWhere(
+            target(owner(assignableTo(URL.class))).and(not(target(nameMatching("toURI")))))
         .orShould()
         .dependOnClassesThat()
         .haveNameMatching("java\\.nio\\.channels\\..*Socket.*")
         .check(OURS);
   }
 
+  /** But for the command, which is a program. */
   @Test
   void nothingPrintsOrEndsTheProgram() {
     NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS.check(OURS);
     noClasses()
+        .that()
+        .resideOutsideOfPackage(ROOT + ".command")
         .should()
         .callMethod(System.class, "exit", int.class)
         .orShould()
-        .callMethodWhere(target(owner(assignableTo(Runtime.class))))
+        .accessField(FileDescriptor.class, "out")
+        .orShould()
+        .accessField(FileDescriptor.class, "err")
+        .check(OURS);
+    noClasses()
+        .should()
+        .callMethodWhere(
+            target(owner(assignableTo(Runtime.class)))
+                .and(not(target(nameMatching("getRuntime|availableProcessors")))))
         .orShould()
         .callMethod(
             Thread.class,

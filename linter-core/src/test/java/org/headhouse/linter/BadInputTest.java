@@ -48,6 +48,8 @@ class BadInputTest {
         Arguments.of("format: 1\nsite: a\u0007b\n", "2:8 yaml.syntax"),
         Arguments.of("a: [1, 2\n", "1:4 yaml.syntax"),
         Arguments.of("a: b: c\n", "1:5 yaml.syntax"),
+        Arguments.of("a:" + "b".repeat(1100) + ": c\n", "1:1103 yaml.syntax"),
+        Arguments.of("a:\n  b: [c\n] d: e\n", "3:3 yaml.syntax"),
         Arguments.of("a: *nowhere\n", "1:4 yaml.syntax"),
         Arguments.of("a: &a [*a]\n", "1:8 yaml.syntax"),
         Arguments.of(bomb, "6:12 file.too-large"),

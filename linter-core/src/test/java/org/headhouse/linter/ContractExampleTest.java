@@ -20,118 +20,14 @@ import org.junit.jupiter.api.Test;
 
 /** Format 1 with every key that it has. */
 class ContractExampleTest {
-  private static final String SITE =
-      """
-      format: 1
-      site: alder-brook                  # id; the file is alder-brook.yaml, or alder-brook/site.yaml
-      title: Alder Brook Plant Nursery   # optional
-      customer: alder-brook-nurseries    # optional; groups several lines of one customer
-      stage: planned                     # planned | commissioned
-
-      weather-station:
-        at: Propagation                  # the unit that it is wired to
-        readings: [light, temperature, wind-speed, wind-direction, rain]
-        maximum-age: 30 s                # optional: how old a reading may become at any follower
-
-      line:
-        baud: 9600                       # 1200 2400 4800 9600 19200 38400 57600 115200
-        parity: even                     # even | odd | none
-        stop-bits: 1                     # 1 | 2
-        cable: {gauge: 24 AWG, shielded: true, impedance: 120 ohm}
-        bias:                            # optional; at most one per segment
-          - {at: Propagation, resistors: 560 ohm, supply: 5 V}
-        traffic:                         # optional; what the head unit sends to all
-          broadcast: {registers: 12, every: 5 s}
-        maximum-temperature: 50 degC     # optional; of the conductors, default 20 degC
-
-      chain:
-        - unit: Propagation
-          role: head
-          address: 1
-          device-type: eight-way         # optional, from device-types.yaml
-          firmware: "3.2"                # optional
-          comm-module: fitted            # fitted | built-in | absent
-          conductors: [A, B, G]          # what is landed on the unit's line terminals
-          termination: 120 ohm           # none | R | R + C, e.g. 120 ohm + 1 nF
-          outdoor: {light: local, temperature: local, wind-speed: local, wind-direction: local, rain: local}
-          vents: roof                    # optional: none | roof | side | roof-and-side
-          on-stale-readings: close       # optional: close | hold | alarm
-          cable-to-next: 42 m            # missing on the last item only
-        - unit: Seedling North
-          role: follower
-          address: 2
-          comm-module: fitted
-          conductors: [A, B]
-          termination: none
-          outdoor: {light: head, temperature: head, wind-speed: head, wind-direction: head, rain: head}
-          pair: straight                 # optional: straight | crossed
-          stub: 0.5 m                    # optional: the unit hangs on a branch of this length
-          network: {ip: 192.168.40.12/24, gateway: 192.168.40.1}   # optional, units with Ethernet
-          cable-to-next: 120 ft
-          run-to-next: between-buildings # optional: inside (default) | between-buildings
-          surge-protection-to-next: fitted   # optional: none (default) | fitted, at both ends of that run
-        - repeater: East Boiler Room     # optional items
-          termination: {in: 120 ohm, out: 120 ohm}
-          cable-to-next: 30 m
-        - unit: Hardening Bay
-          role: follower
-          address: 8
-          comm-module: built-in
-          conductors: [A, B]
-          termination: 120 ohm
-          outdoor: {light: head, temperature: head, wind-speed: head, wind-direction: head, rain: head}
-
-      supervision:                       # optional: software that lists and polls the units
-        link: serial                     # serial | ethernet; over Ethernet the polls do not load the line
-        zones: [Propagation, Seedling North, Hardening Bay]
-        polling: {every: 20 s, registers: 60, timeout: 1 s, retries: 1}
-
-      commissioning:                     # wanted once stage is commissioned
-        date: 2026-03-14
-        by: R.O.
-        measured: {pair-resistance: 58 ohm, idle-voltage: 0.24 V}
-        outdoor-readings-seen: [Seedling North, Hardening Bay]
-
-      suppressions:                      # optional: accepted on purpose
-        - rule: address.gap
-          unit: Hardening Bay            # optional; without it, the whole site
-          justification: Unit 7 is in store until the new house is built.
-          until: 2027-04-01              # optional
-      """;
-
-  private static final String TYPES =
-      """
-      format: 1
-      device-types:
-        - id: eight-way
-          title: Eight-output climate controller
-          unit-load: 1/8            # default 1
-          address-limit: 247        # default 247, at most 255
-          name-limit: 16            # characters that its display shows, default 16
-          rise-time: 100 ns         # optional, of its line driver
-          baud-rates: [9600, 19200] # optional, those it can be set to
-          positive-terminal: B      # the mark of its terminal for D1; default B; makers differ
-          default-address: 1        # optional, as delivered
-          comm-module: needed       # needed | built-in
-          ethernet: true
-      """;
-
-  private static final String POLICY =
-      """
-      format: 1
-      rule-set: 1
-      rules: {firmware.mixed: {level: warning, parameters: {}}}
-      baseline: linter-baseline.jsonl
-      """;
-
   private static CheckReport check(String name) throws IOException {
     return SiteLinter.builder()
-        .policy(SiteInput.text("linter.yaml", POLICY))
+        .policy(SiteInput.text("linter.yaml", ContractExample.POLICY))
         .withoutBaseline()
-        .deviceTypes(SiteInput.text("device-types.yaml", TYPES))
+        .deviceTypes(SiteInput.text("device-types.yaml", ContractExample.TYPES))
         .clock(Clock.fixed(Instant.parse("2026-11-25T00:00:00Z"), ZoneOffset.UTC))
         .build()
-        .checkText(name, SITE);
+        .checkText(name, ContractExample.SITE);
   }
 
   @Test
@@ -149,9 +45,9 @@ class ContractExampleTest {
 
   @Test
   void everyFileIsAcceptedByItsSchema() {
-    assertThat(faults(FileKind.SITE, SITE)).isZero();
-    assertThat(faults(FileKind.DEVICE_TYPES, TYPES)).isZero();
-    assertThat(faults(FileKind.POLICY, POLICY)).isZero();
+    assertThat(faults(FileKind.SITE, ContractExample.SITE)).isZero();
+    assertThat(faults(FileKind.DEVICE_TYPES, ContractExample.TYPES)).isZero();
+    assertThat(faults(FileKind.POLICY, ContractExample.POLICY)).isZero();
   }
 
   private static int faults(FileKind kind, String text) {
@@ -164,9 +60,11 @@ class ContractExampleTest {
   /** What a person sees does not depend on how an editor ends lines. */
   @Test
   void lineEndsDoNotMatter() throws IOException {
-    byte[] crlf = SITE.replace("\n", "\r\n").getBytes(UTF_8);
+    byte[] crlf = ContractExample.SITE.replace("\n", "\r\n").getBytes(UTF_8);
     SiteLinter linter =
-        SiteLinter.builder().deviceTypes(SiteInput.text("device-types.yaml", TYPES)).build();
+        SiteLinter.builder()
+            .deviceTypes(SiteInput.text("device-types.yaml", ContractExample.TYPES))
+            .build();
     List<Result> results =
         linter.check(Stream.of(new SiteInput("alder-brook.yaml", most -> crlf))).results();
     assertThat(results)

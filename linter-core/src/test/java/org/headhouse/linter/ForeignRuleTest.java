@@ -86,7 +86,7 @@ class ForeignRuleTest {
             "line 77, column 1, which example.yaml",
             (site, context) ->
                 context.report(
-                    new Place(
+                    new Place.ThroughAlias(
                         Region.START_OF_FILE,
                         new Place.Anchored("a", Region.onLine(77, 1, 1), Region.onLine(1, 1, 1))),
                     MESSAGE)),

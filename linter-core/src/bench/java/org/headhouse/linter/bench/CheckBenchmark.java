@@ -16,6 +16,7 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
@@ -32,10 +33,14 @@ import org.yaml.snakeyaml.reader.StreamReader;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 5, time = 2)
 @Measurement(iterations = 5, time = 2)
-@Fork(3)
+@Fork(2)
 public class CheckBenchmark {
-  static final int FILES = 5000;
-  static final int UNITS = 20;
+  /** As many files as hold about a hundred thousand units. */
+  static final int ALL_UNITS = 100_000;
+
+  /** Units of one site. */
+  @Param({"20", "247"})
+  public int units;
 
   private final List<SiteInput> inputs = new ArrayList<>();
   private List<byte[]> files = List.of();
@@ -45,7 +50,7 @@ public class CheckBenchmark {
   /** Makes the files, and proves that they are without a fault. */
   @Setup
   public void makeFiles() throws IOException {
-    files = Corpus.sites(FILES, UNITS);
+    files = Corpus.sites(files(units), units);
     for (int i = 0; i < files.size(); i++) {
       byte[] bytes = files.get(i);
       inputs.add(new SiteInput("site-" + i + ".yaml", most -> bytes));
@@ -53,9 +58,13 @@ public class CheckBenchmark {
     oneThread = linter(1);
     twoThreads = linter(2);
     CheckReport report = check(oneThread);
-    if (!report.results().isEmpty() || report.units() != FILES * UNITS) {
+    if (!report.results().isEmpty() || report.units() != files.size() * units) {
       throw new IllegalStateException("the files are not as expected: " + report.results().get(0));
     }
+  }
+
+  static int files(int units) {
+    return ALL_UNITS / units;
   }
 
   private static SiteLinter linter(int threads) throws IOException {
@@ -63,6 +72,20 @@ public class CheckBenchmark {
         .threads(threads)
         .deviceTypes(SiteInput.text("device-types.yaml", Corpus.DEVICE_TYPES))
         .build();
+  }
+
+  /** What no reader can do without: the bytes looked at, one by one. */
+  @Benchmark
+  public int bytes() {
+    int lines = 0;
+    for (byte[] file : files) {
+      for (byte one : file) {
+        if (one == '\n') {
+          lines++;
+        }
+      }
+    }
+    return lines;
   }
 
   /** The floor: the bytes decoded and parsed into events, and nothing made of them. */

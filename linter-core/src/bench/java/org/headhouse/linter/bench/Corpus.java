@@ -24,9 +24,14 @@ final class Corpus {
 
   /** Some sites of a number of units, as the bytes of their files. */
   static List<byte[]> sites(int number, int units) {
+    return sites(0, number, units);
+  }
+
+  /** Some sites, counted from a first one. */
+  static List<byte[]> sites(int first, int number, int units) {
     Random random = new Random(485);
     List<byte[]> sites = new ArrayList<>();
-    for (int i = 0; i < number; i++) {
+    for (int i = first; i < first + number; i++) {
       sites.add(site("site-" + i, units, random).getBytes(UTF_8));
     }
     return sites;

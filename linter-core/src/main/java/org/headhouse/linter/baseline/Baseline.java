@@ -69,9 +69,10 @@ public final class Baseline {
     BaselineText.write(entries, out);
   }
 
-  /** How many results it knows. */
+  /** How many results it knows; {@link Integer#MAX_VALUE} for that many or more. */
   public int size() {
-    return entries.values().stream().mapToInt(Integer::intValue).sum();
+    long all = entries.values().stream().mapToLong(Integer::longValue).sum();
+    return (int) Math.min(Integer.MAX_VALUE, all);
   }
 
   /**

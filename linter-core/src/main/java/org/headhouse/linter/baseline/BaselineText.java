@@ -7,13 +7,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.headhouse.linter.result.Identity;
+import org.headhouse.linter.source.RegularFile;
 import org.headhouse.linter.source.Utf8;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
@@ -65,7 +65,7 @@ final class BaselineText {
   /** Entries and how often each is there. */
   static SortedMap<Entry, Integer> read(Path file, String name) throws IOException {
     SortedMap<Entry, Integer> entries = new TreeMap<>();
-    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+    try (InputStream in = new BufferedInputStream(RegularFile.open(file))) {
       int number = 0;
       boolean started = false;
       for (byte[] bytes = next(in); bytes != null; bytes = next(in)) {

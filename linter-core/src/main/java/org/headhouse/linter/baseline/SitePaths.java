@@ -59,6 +59,6 @@ public record SitePaths(Path base, Path folder) {
   }
 
   private static String slashes(Path path) {
-    return path.toString().replace('\\', '/');
+    return path.toString().replace(path.getFileSystem().getSeparator(), "/");
   }
 }

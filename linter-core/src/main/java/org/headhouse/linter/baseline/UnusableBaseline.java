@@ -1,10 +1,12 @@
 package org.headhouse.linter.baseline;
 
 import java.io.IOException;
+import java.util.regex.Pattern;
 
 /** That a baseline is not there, or is damaged; the message says where and why. */
 public final class UnusableBaseline extends IOException {
   private static final long serialVersionUID = 1;
+  private static final Pattern HIDDEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]");
 
   private final boolean missing;
 
@@ -18,8 +20,10 @@ public final class UnusableBaseline extends IOException {
     return new UnusableBaseline("the baseline " + name + " does not exist", true);
   }
 
+  /** A fault of a line; what is quoted of it may hold anything, and must not garble a terminal. */
   static UnusableBaseline damaged(String name, int line, String reason) {
-    return new UnusableBaseline(name + ":" + line + ": " + reason, false);
+    String printable = HIDDEN.matcher(reason).replaceAll(" ");
+    return new UnusableBaseline(name + ":" + line + ": " + printable, false);
   }
 
   /** Whether it does not exist. */

@@ -4,7 +4,9 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.headhouse.linter.result.Message;
@@ -83,15 +85,19 @@ final class Field {
 
   /** A word out of a closed set. */
   <E extends Word> Setting<E> word(List<E> words) {
-    return parsed(
-        text -> {
-          for (E word : words) {
-            if (word.word().equals(text)) {
-              return word;
-            }
-          }
-          return null;
-        });
+    if (cursor == null) {
+      return missing();
+    }
+    Scalar scalar = scalar(CoreType.TEXT);
+    if (scalar != null) {
+      for (int i = 0; i < words.size(); i++) {
+        E word = words.get(i);
+        if (word.word().equals(scalar.text())) {
+          return given(word, cursor);
+        }
+      }
+    }
+    return faulty(cursor);
   }
 
   /** Text that a function understands, and that stands for more than nothing. */
@@ -210,10 +216,12 @@ final class Field {
   /** A list of at least one value in which none may stand twice. */
   <T> Setting<List<Setting<T>>> set(Function<Field, Setting<T>> item) {
     Setting<List<Setting<T>>> list = list(1, Integer.MAX_VALUE, item);
-    List<T> values =
-        list.or(List.of()).stream().flatMap(setting -> setting.optional().stream()).toList();
-    if (values.stream().distinct().count() < values.size()) {
-      doubts.add();
+    Set<T> values = new HashSet<>();
+    for (Setting<T> setting : list.or(List.of())) {
+      T value = setting.orNull();
+      if (value != null && !values.add(value)) {
+        doubts.add();
+      }
     }
     return list;
   }

@@ -1,9 +1,9 @@
 package org.headhouse.linter.bind;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Broadcast;
@@ -33,6 +33,7 @@ import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Node;
+import org.jspecify.annotations.Nullable;
 
 /** Binds a site definition. */
 public final class SiteBinder {
@@ -43,9 +44,9 @@ public final class SiteBinder {
           "nothing can be computed with it",
           "write the highest temperature of the cable, such as 50 degC");
   private static final int LONGEST_NAME = 200;
+  private static final int LONGEST_ID = 64;
   private static final int ANY_NUMBER = Integer.MAX_VALUE;
   private static final int MOST_ITEMS = 512;
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
   private static final List<Stage> STAGES = List.of(Stage.values());
   private static final List<Reading> READINGS = List.of(Reading.values());
   private static final List<ReadingSource> SOURCES = List.of(ReadingSource.values());
@@ -92,19 +93,26 @@ public final class SiteBinder {
         fields.required("chain").list(2, MOST_ITEMS, chain::item),
         fields.optional("supervision").mapping(SiteBinder::supervision),
         fields.optional("commissioning").mapping(SiteBinder::commissioning),
-        fields
-            .optional("suppressions")
-            .list(0, ANY_NUMBER, SiteBinder::suppression)
-            .or(List.of())
-            .stream()
-            .filter(Setting::isGiven)
-            .map(entry -> entry.optional().orElseThrow())
-            .toList());
+        given(fields.optional("suppressions").list(0, ANY_NUMBER, SiteBinder::suppression)));
   }
 
   /** Lower-case words of letters and digits with hyphens between. */
   static Setting<String> id(Field field) {
-    return field.parsed(text -> text.length() <= 64 && ID.matcher(text).matches() ? text : null);
+    return field.parsed(SiteBinder::asId);
+  }
+
+  private static @Nullable String asId(String text) {
+    boolean afterHyphen = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean isHyphen = c == '-';
+      boolean isWord = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+      if (isHyphen ? afterHyphen : !isWord) {
+        return null;
+      }
+      afterHyphen = isHyphen;
+    }
+    return afterHyphen || text.length() > LONGEST_ID ? null : text;
   }
 
   /** The name of an item of the chain, where it is given or referred to. */
@@ -163,11 +171,22 @@ public final class SiteBinder {
           ? new Setting.Missing<>(list.place())
           : new Setting.Faulty<>(list.place());
     }
-    if (!items.stream().allMatch(Setting::isGiven)) {
-      return new Setting.Faulty<>(list.place());
+    List<Bias> biases = given(list);
+    return biases.size() < items.size()
+        ? new Setting.Faulty<>(list.place())
+        : new Setting.Given<>(biases, list.place());
+  }
+
+  /** The items of a list that are understood. */
+  private static <T> List<T> given(Setting<List<Setting<T>>> list) {
+    List<T> given = new ArrayList<>();
+    for (Setting<T> item : list.or(List.of())) {
+      T value = item.orNull();
+      if (value != null) {
+        given.add(value);
+      }
     }
-    return new Setting.Given<>(
-        items.stream().map(item -> item.optional().orElseThrow()).toList(), list.place());
+    return List.copyOf(given);
   }
 
   private static Bias bias(Fields fields, Place place) {

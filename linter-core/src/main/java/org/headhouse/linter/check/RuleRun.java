@@ -29,14 +29,16 @@ final class RuleRun {
   private static final int MOST_FINDINGS = 250_000;
 
   private final Setup setup;
+  private final ParameterValues parameters;
   private final LocalDate today;
   private final Site site;
   private final LineFigures figures;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
 
-  RuleRun(Site site, Setup setup, LocalDate today) {
+  RuleRun(Site site, Setup setup, ParameterValues parameters, LocalDate today) {
     this.setup = setup;
+    this.parameters = parameters;
     this.today = today;
     this.site = site;
     this.figures = new LineFigures(site, setup.times());
@@ -110,7 +112,7 @@ final class RuleRun {
 
     @Override
     public <T> T value(Parameter<T> parameter) {
-      return setup.policy().value(rule, parameter);
+      return parameters.value(rule, parameter);
     }
 
     @Override

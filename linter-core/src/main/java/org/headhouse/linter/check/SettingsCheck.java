@@ -5,6 +5,7 @@ import java.util.List;
 import org.headhouse.linter.bind.Bound;
 import org.headhouse.linter.bind.DeviceTypesBinder;
 import org.headhouse.linter.policy.Policy;
+import org.headhouse.linter.policy.PolicyForm;
 import org.headhouse.linter.policy.PolicyReader;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Result;
@@ -39,8 +40,11 @@ public final class SettingsCheck {
     List<Finding> faults = new ArrayList<>();
     var root = document.root();
     if (root != null) {
-      faults.addAll(new SchemaCheck(FileKind.POLICY).explain(root));
-      policy = reader.read(new Cursor(root, null));
+      Cursor whole = new Cursor(root, null);
+      if (!PolicyForm.isRight(whole)) {
+        faults.addAll(new SchemaCheck(FileKind.POLICY).explain(root));
+      }
+      policy = reader.read(whole);
       faults.addAll(reader.findings());
     }
     tell(document, faults);

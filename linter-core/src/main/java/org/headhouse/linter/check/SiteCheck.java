@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 /** Checks site files one by one. Safe for use by several threads. */
 public final class SiteCheck {
   private final Setup setup;
+  private final ParameterValues parameters;
   private final Leveller leveller;
   private final List<SiteRule> rules;
   private final List<ChangeRule> changeRules;
@@ -38,6 +39,7 @@ public final class SiteCheck {
     this.earlier = earlier;
     this.setup = setup;
     this.schema = schema;
+    this.parameters = new ParameterValues(setup.rules(), setup.policy());
     this.leveller = new Leveller(setup.rules(), setup.policy(), true);
     this.rules =
         setup.rules().siteRules().stream()
@@ -78,7 +80,7 @@ public final class SiteCheck {
     }
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     Site site = bound.model();
-    RuleRun run = new RuleRun(site, setup, today);
+    RuleRun run = new RuleRun(site, setup, parameters, today);
     rules.forEach(run::run);
     Site before = earlier.of(site);
     if (before != null) {

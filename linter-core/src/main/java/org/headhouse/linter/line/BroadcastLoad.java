@@ -24,13 +24,13 @@ public record BroadcastLoad(int registers, double periodSeconds, double turnarou
    * several frames, each with its own silence and turnaround.
    */
   public double seconds(SerialFormat serial) {
-    return FrameLengths.parts(registers, FrameLengths.MOST_REGISTERS_WRITTEN)
-        .mapToDouble(
-            part ->
-                serial.frameSeconds(FrameLengths.writeSeveralRequestBytes(part))
-                    + serial.silenceSeconds()
-                    + turnaroundSeconds)
-        .sum();
+    return FrameLengths.secondsOfParts(
+        registers,
+        FrameLengths.MOST_REGISTERS_WRITTEN,
+        part ->
+            serial.frameSeconds(FrameLengths.writeSeveralRequestBytes(part))
+                + serial.silenceSeconds()
+                + turnaroundSeconds);
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -61,16 +62,24 @@ final class DifferentialNetwork {
   }
 
   private static double[] biasAmperes(SegmentCircuit circuit) {
-    return circuit.items().stream().mapToDouble(SegmentItem::biasAmperes).toArray();
+    return ofItems(circuit, SegmentItem::biasAmperes);
   }
 
   private static Ladder ladder(
       SegmentCircuit circuit, ToDoubleFunction<SegmentItem> shuntSiemens, double[] sourceAmperes) {
-    return new Ladder(
-        circuit.items().stream().mapToDouble(shuntSiemens).toArray(),
-        sourceAmperes,
-        circuit.hopLengthsMetres().stream()
-            .mapToDouble(lengthMetres -> circuit.ohmsPerMetre() * lengthMetres)
-            .toArray());
+    List<Double> hops = circuit.hopLengthsMetres();
+    double[] seriesOhms = new double[hops.size()];
+    for (int hop = 0; hop < seriesOhms.length; hop++) {
+      seriesOhms[hop] = circuit.ohmsPerMetre() * hops.get(hop);
+    }
+    return new Ladder(ofItems(circuit, shuntSiemens), sourceAmperes, seriesOhms);
+  }
+
+  private static double[] ofItems(SegmentCircuit circuit, ToDoubleFunction<SegmentItem> value) {
+    double[] values = new double[circuit.items().size()];
+    for (int item = 0; item < values.length; item++) {
+      values[item] = value.applyAsDouble(circuit.items().get(item));
+    }
+    return values;
   }
 }

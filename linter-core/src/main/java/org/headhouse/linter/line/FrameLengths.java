@@ -1,6 +1,6 @@
 package org.headhouse.linter.line;
 
-import java.util.stream.IntStream;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Bytes of RTU frames, with address and check (MODBUS Application Protocol V1.1b3 §6.3, §6.4,
@@ -29,11 +29,15 @@ final class FrameLengths {
     return 9 + 2 * within(registers, MOST_REGISTERS_WRITTEN);
   }
 
-  /** Registers cut into as few parts as can be: full ones, then the rest. */
-  static IntStream parts(int registers, int most) {
+  /**
+   * The sum over registers cut into as few parts as can be: full ones, then the rest.
+   *
+   * @param seconds what one part takes
+   */
+  static double secondsOfParts(int registers, int most, IntToDoubleFunction seconds) {
     int full = (registers - 1) / most;
-    return IntStream.concat(
-        IntStream.generate(() -> most).limit(full), IntStream.of(registers - full * most));
+    double rest = seconds.applyAsDouble(registers - full * most);
+    return full == 0 ? rest : full * seconds.applyAsDouble(most) + rest;
   }
 
   private static int within(int registers, int most) {

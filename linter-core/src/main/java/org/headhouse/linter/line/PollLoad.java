@@ -37,13 +37,13 @@ public record PollLoad(
    * need several requests, each with all of its overhead.
    */
   public double seconds(SerialFormat serial) {
-    return FrameLengths.parts(registers, FrameLengths.MOST_REGISTERS_READ)
-        .mapToDouble(
-            part ->
-                serial.exchangeSeconds(
-                        FrameLengths.READ_REQUEST_BYTES, FrameLengths.readAnswerBytes(part))
-                    + processingSeconds)
-        .sum();
+    return FrameLengths.secondsOfParts(
+        registers,
+        FrameLengths.MOST_REGISTERS_READ,
+        part ->
+            serial.exchangeSeconds(
+                    FrameLengths.READ_REQUEST_BYTES, FrameLengths.readAnswerBytes(part))
+                + processingSeconds);
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.headhouse.linter.site;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
 import org.headhouse.linter.source.Place;
 
@@ -12,7 +14,9 @@ import org.headhouse.linter.source.Place;
 public record Outdoor(Place place, Map<Reading, Setting<ReadingSource>> sources) {
 
   public Outdoor {
-    sources = Map.copyOf(sources);
+    Map<Reading, Setting<ReadingSource>> copy = new EnumMap<>(Reading.class);
+    copy.putAll(sources);
+    sources = Collections.unmodifiableMap(copy);
   }
 
   /** The source of a reading. */

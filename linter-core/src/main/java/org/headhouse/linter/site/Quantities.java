@@ -168,7 +168,7 @@ public final class Quantities {
 
   private static int digits(String text, int from) {
     int at = from;
-    while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+    while (at < text.length() && isDigit(text.charAt(at))) {
       at++;
     }
     return at;
@@ -179,7 +179,18 @@ public final class Quantities {
   }
 
   private static double number(String written, int unit) {
-    return Double.parseDouble(written.substring(0, unit));
+    int whole = 0;
+    int at = 0;
+    while (at < unit && isDigit(written.charAt(at))) {
+      whole = whole * 10 + (written.charAt(at) - '0'); // nine digits at most
+      at++;
+    }
+    boolean isWhole = at == unit || written.charAt(at) == ' ';
+    return isWhole ? whole : Double.parseDouble(written.substring(0, unit));
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
   }
 
   private static String trimEnd(String text) {

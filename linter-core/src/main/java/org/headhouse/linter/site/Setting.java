@@ -1,5 +1,6 @@
 package org.headhouse.linter.site;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.headhouse.linter.source.Place;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +42,7 @@ public sealed interface Setting<T> {
 
   /** Whether this value is given. */
   default boolean is(T value) {
-    return this instanceof Given<T> given && given.value().equals(value);
+    return this instanceof Given<T> given && Objects.equals(given.value(), value);
   }
 
   /** Whether a value is given. */

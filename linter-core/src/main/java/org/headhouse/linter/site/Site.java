@@ -2,6 +2,7 @@ package org.headhouse.linter.site;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -57,8 +58,18 @@ public final class Site {
     this.commissioning = commissioning;
     this.suppressions = List.copyOf(suppressions);
     this.items = List.copyOf(chain.or(List.of()));
-    this.units = items.stream().filter(Unit.class::isInstance).map(Unit.class::cast).toList();
+    this.units = units(items);
     this.segments = segments(items);
+  }
+
+  private static List<Unit> units(List<ChainItem> items) {
+    List<Unit> units = new ArrayList<>(items.size());
+    for (ChainItem item : items) {
+      if (item instanceof Unit unit) {
+        units.add(unit);
+      }
+    }
+    return Collections.unmodifiableList(units);
   }
 
   private static List<Segment> segments(List<ChainItem> items) {
@@ -205,7 +216,12 @@ public final class Site {
    */
   public boolean allNamesKnown() {
     Set<String> names = new HashSet<>();
-    return chain.isGiven()
-        && items.stream().allMatch(item -> item.name().isGiven() && names.add(item.name().or("")));
+    for (ChainItem item : items) {
+      String name = item.name().orNull();
+      if (name == null || !names.add(name)) {
+        return false;
+      }
+    }
+    return chain.isGiven();
   }
 }

@@ -20,11 +20,9 @@ public record WeatherStation(
   /** Whether the station measures a reading, as far as the file is understood. */
   public boolean measures(Reading reading) {
     List<Setting<Reading>> given = readings.orNull();
-    if (given != null) {
-      for (Setting<Reading> setting : given) {
-        if (setting.is(reading)) {
-          return true;
-        }
+    for (int i = 0; given != null && i < given.size(); i++) {
+      if (given.get(i).is(reading)) {
+        return true;
       }
     }
     return false;

@@ -1,13 +1,14 @@
 package org.headhouse.linter.source;
 
 import java.util.Comparator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A stretch of text, half-open, 1-based, in Unicode code points: the end is the position just after
  * the last character. This is SARIF's region with {@code columnKind: unicodeCodePoints}.
  */
 public record Region(int startLine, int startColumn, int endLine, int endColumn)
-    implements Comparable<Region> {
+    implements Place, Comparable<Region> {
 
   /** The first position of a file, for faults that concern the file as a whole. */
   public static final Region START_OF_FILE = new Region(1, 1, 1, 1);
@@ -28,6 +29,17 @@ public record Region(int startLine, int startColumn, int endLine, int endColumn)
   /** The region of {@code length} code points that starts at a position and stays on its line. */
   public static Region onLine(int line, int column, int length) {
     return new Region(line, column, line, column + length);
+  }
+
+  /** A value that is written out stands here. */
+  @Override
+  public Region region() {
+    return this;
+  }
+
+  @Override
+  public @Nullable Anchored anchored() {
+    return null;
   }
 
   /** Whether every character of the other region lies in this one. */

@@ -13,10 +13,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SourceText {
   private static final int NEAR_THE_TOP = 8;
+  private static final int FAR_INTO_A_LINE = 1000;
 
   private final String path;
   private final String text;
   private volatile int @Nullable [] startsOfLines;
+  private volatile @Nullable Boolean oneUnitEach;
 
   /**
    * @param path how the file is called in results, with forward slashes
@@ -58,6 +60,9 @@ public final class SourceText {
     if (start < 0) {
       return text.length();
     }
+    if (column > FAR_INTO_A_LINE && isOneUnitEach()) {
+      return Math.min(text.length() - start, column - 1) + start;
+    }
     int offset = start;
     for (int i = 1; i < column && offset < text.length(); i++) {
       offset += Character.charCount(text.codePointAt(offset));
@@ -65,12 +70,26 @@ public final class SourceText {
     return offset;
   }
 
+  /** Counting from the start of a line for each of many places on it would take long. */
+  private boolean isOneUnitEach() {
+    Boolean known = oneUnitEach;
+    if (known == null) {
+      known = text.chars().noneMatch(c -> Character.isSurrogate((char) c));
+      oneUnitEach = known;
+    }
+    return known;
+  }
+
   /** The empty region at an index of the text. */
   public Region at(int offset) {
     int found = Arrays.binarySearch(startsOfLines(), offset);
     int line = found >= 0 ? found + 1 : -found - 1;
     int start = startOfLine(line);
-    return Region.onLine(line, 1 + text.codePointCount(start, offset), 0);
+    int before = offset - start;
+    if (before <= FAR_INTO_A_LINE || !isOneUnitEach()) {
+      before = text.codePointCount(start, offset);
+    }
+    return Region.onLine(line, 1 + before, 0);
   }
 
   /** Whether the text has both ends of a region. Where signs are wider, a little more passes. */
@@ -89,6 +108,9 @@ public final class SourceText {
   }
 
   private int startOfLine(int number) {
+    if (number < 1) {
+      return -1;
+    }
     if (startsOfLines == null && number <= NEAR_THE_TOP) {
       return startNearTheTop(number);
     }

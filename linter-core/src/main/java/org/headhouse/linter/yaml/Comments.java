@@ -10,10 +10,9 @@ import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.parser.Parser;
 import org.yaml.snakeyaml.parser.ParserImpl;
-import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
- * Finds the comments of a text that was read without a fault.
+ * Finds the comments of a first document that was read without a fault.
  *
  * <p>A number sign starts a comment where it follows a space or starts a line, and stands in no
  * scalar. A check needs no comments, so the tree does not carry them: whoever asks pays for a
@@ -36,16 +35,28 @@ final class Comments {
 
   static List<Comment> of(SourceText source, LoaderOptions options) {
     Comments comments = new Comments(source);
-    Parser parser = new ParserImpl(new StreamReader(source.text()), options);
+    Parser parser = new ParserImpl(ParserInput.of(source.text()), options);
     int from = 0;
-    while (!parser.checkEvent(Event.ID.StreamEnd)) {
+    while (!isAtEnd(parser)) {
       if (parser.getEvent() instanceof ScalarEvent scalar) {
         comments.between(from, comments.offsetOf(scalar.getStartMark().getIndex()));
         from = comments.end(scalar);
       }
     }
-    comments.between(from, source.text().length());
+    comments.between(from, comments.endOfDocument(parser));
     return List.copyOf(comments.comments);
+  }
+
+  private static boolean isAtEnd(Parser parser) {
+    return parser.checkEvent(Event.ID.DocumentEnd) || parser.checkEvent(Event.ID.StreamEnd);
+  }
+
+  /** What follows a first document was not read, and may be no YAML. */
+  private int endOfDocument(Parser parser) {
+    parser.getEvent();
+    return parser.checkEvent(Event.ID.DocumentStart)
+        ? offsetOf(parser.peekEvent().getStartMark().getIndex())
+        : text.length();
   }
 
   /** Where a scalar ends; the line of a block scalar's indicator may have a comment of its own. */

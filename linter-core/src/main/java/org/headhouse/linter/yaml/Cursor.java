@@ -65,7 +65,7 @@ public record Cursor(Node.Valued node, @Nullable Alias via) {
     if (anchor == null) {
       throw new IllegalStateException("an alias without an anchor");
     }
-    return new Place(
+    return new Place.ThroughAlias(
         via.region(), new Place.Anchored(anchor.name(), anchor.region(), node.region()));
   }
 }

@@ -41,10 +41,16 @@ public final class OlderReading {
    * @param text the characters of a plain scalar
    */
   public static Optional<String> of(String text) {
-    if (!mayDiffer(text)) {
-      return Optional.empty();
-    }
-    return switch (CoreType.of(text)) {
+    return mayDiffer(text) ? of(text, CoreType.of(text)) : Optional.empty();
+  }
+
+  /** Whether a YAML 1.1 reader reads a plain scalar differently. */
+  static boolean differs(Scalar plain) {
+    return mayDiffer(plain.text()) && of(plain.text(), plain.type()).isPresent();
+  }
+
+  private static Optional<String> of(String text, CoreType type) {
+    return switch (type) {
       case TEXT -> ofText(text);
       case INTEGER -> ofInteger(text);
       case FLOAT -> ofFloat(text);
@@ -95,9 +101,15 @@ public final class OlderReading {
 
   /** Digits without a sign and a leading zero, as most numbers are. */
   private static boolean isPlainDecimal(String text) {
-    return text.charAt(0) >= '1'
-        && text.charAt(0) <= '9'
-        && text.chars().allMatch(c -> c >= '0' && c <= '9');
+    if (text.charAt(0) == '0') {
+      return false;
+    }
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isDigitOrPoint(char c) {

@@ -8,6 +8,7 @@ import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.reader.ReaderException;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /** What is said of a text that is not the YAML it should be. */
@@ -18,11 +19,29 @@ final class SyntaxFaults {
 
   private SyntaxFaults() {}
 
-  static Finding of(YAMLException exception, SourceText source) {
+  /**
+   * What the parser has against a text.
+   *
+   * @param reached how far it came
+   */
+  static Finding of(YAMLException exception, SourceText source, Region reached) {
     if (exception instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
       return new ParserWords(marked, source).finding();
     }
-    return unprintable(source, exception);
+    return exception instanceof ReaderException
+        ? unprintable(source, exception)
+        : behindValue(reached);
+  }
+
+  /** The one fault that the parser tells without a place: {@code ] c} where a key could start. */
+  private static Finding behindValue(Region reached) {
+    return Finding.of(
+        SYNTAX,
+        reached,
+        new Message(
+            "something stands behind the end of the value",
+            NOT_READ,
+            "write it on a line of its own, or delete it"));
   }
 
   private static Finding unprintable(SourceText source, YAMLException exception) {

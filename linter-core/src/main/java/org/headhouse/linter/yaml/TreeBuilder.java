@@ -25,7 +25,9 @@ final class TreeBuilder {
   private final List<Scalar> ambiguous;
   private final List<Finding> findings;
   private final Map<String, Anchored> anchored = new HashMap<>();
+  private final Words words = new Words();
   private int depth;
+  private int tallest;
   private long nodes;
 
   /**
@@ -49,8 +51,6 @@ final class TreeBuilder {
     this.ambiguous = ambiguous;
     this.findings = findings;
   }
-
-  private int tallest;
 
   Node.Valued root() {
     return (Node.Valued) node(true);
@@ -84,13 +84,13 @@ final class TreeBuilder {
     if (anchor.target == null) {
       throw new Unreadable(SyntaxFaults.recursiveAlias(event.getAnchor(), region));
     }
-    count(anchor.weight, region);
+    count(anchor.weight, event);
     reach(depth + anchor.height, region);
     return new Alias(region, anchor.target);
   }
 
   private Node.Valued valued(NodeEvent event, boolean isValue) {
-    count(1, Marks.region(event));
+    count(1, event);
     NodeProperties.Found found = properties.of(event);
     if (found.foreignTag() != null) {
       findings.add(SyntaxFaults.foreignTag(found.foreignTagText(), found.foreignTag()));
@@ -110,8 +110,9 @@ final class TreeBuilder {
 
   private Scalar scalar(ScalarEvent event, NodeProperties.Found found, boolean isValue) {
     boolean plain = event.getScalarStyle() == ScalarStyle.PLAIN && !found.tagOfText();
-    Scalar scalar = new Scalar(found.from(event), event.getValue(), plain, found.anchor());
-    if (isValue && plain && OlderReading.of(scalar.text()).isPresent()) {
+    String text = words.shared(event.getValue());
+    Scalar scalar = Scalar.of(found.from(event), text, plain, found.anchor());
+    if (isValue && plain && OlderReading.differs(scalar)) {
       ambiguous.add(scalar);
     }
     return scalar;
@@ -154,10 +155,10 @@ final class TreeBuilder {
     return new Region(first.startLine(), first.startColumn(), last.endLine(), last.endColumn());
   }
 
-  private void count(long more, Region region) {
+  private void count(long more, NodeEvent event) {
     nodes += more;
     if (nodes > limits.nodes()) {
-      throw new Unreadable(SyntaxFaults.tooManyNodes(limits.nodes(), region));
+      throw new Unreadable(SyntaxFaults.tooManyNodes(limits.nodes(), Marks.region(event)));
     }
   }
 

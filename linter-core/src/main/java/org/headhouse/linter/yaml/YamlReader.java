@@ -46,14 +46,16 @@ public final class YamlReader {
     List<Finding> findings = new ArrayList<>();
     List<Scalar> ambiguous = new ArrayList<>();
     Node.@Nullable Valued root = null;
+    StreamReader reader = ParserInput.of(source.text());
     try {
-      Parser parser = new ParserImpl(new StreamReader(source.text()), options);
+      Parser parser = new ParserImpl(reader, options);
       root = firstDocument(parser, new TreeBuilder(parser, source, limits, ambiguous, findings));
       reportSecondDocument(parser, findings);
     } catch (Unreadable unreadable) {
       findings.add(unreadable.finding());
     } catch (YAMLException exception) {
-      findings.add(SyntaxFaults.of(exception, source));
+      Region reached = Region.onLine(reader.getLine() + 1, reader.getColumn() + 1, 0);
+      findings.add(SyntaxFaults.of(exception, source, reached));
       // What was read before the fault is kept from the later stages: half a chain would look like
       // a chain with faults of its own.
       root = null;
@@ -64,7 +66,7 @@ public final class YamlReader {
   private static Node.Valued firstDocument(Parser parser, TreeBuilder builder) {
     parser.getEvent(); // start of the stream
     if (!parser.checkEvent(Event.ID.DocumentStart)) {
-      return new Scalar(Region.START_OF_FILE, "", true, null);
+      return Scalar.of(Region.START_OF_FILE, "", true, null);
     }
     parser.getEvent();
     Node.Valued root = builder.root();

@@ -112,6 +112,21 @@ class BaselineTextTest {
   }
 
   @Test
+  void whatIsQuotedCannotGarbleATerminal() {
+    String key = ",\"\\u001b[2J\\u202e\":1}";
+    assertThatThrownBy(() -> read("{\"baseline-format\":1}\n" + ENTRY + key))
+        .hasMessageContaining("2: there is no key \" [2J \"; ");
+  }
+
+  @Test
+  void moreResultsThanCanBeCountedAreVeryMany() throws IOException {
+    String times = ",\"times\":2147483647}\n";
+    String other = ENTRY.replace("a.yaml", "b.yaml");
+    Baseline known = read("{\"baseline-format\":1}\n" + ENTRY + times + other + times);
+    assertThat(known.size()).isEqualTo(Integer.MAX_VALUE);
+  }
+
+  @Test
   void otherBytesThanUtf8() throws IOException {
     Path file = folder.resolve(OldDebt.NAME);
     Files.write(file, (WRITTEN + "\u00FF").getBytes(ISO_8859_1));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.Consumer;
+import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class FaultySite {
   static final List<String> READINGS = List.of("light", "temperature", "wind-speed", "rain");
 
-  private final Random random;
+  private final RandomGenerator random;
   final Map<String, Object> site = new LinkedHashMap<>();
   private final List<Map<String, Object>> units = new ArrayList<>();
   private final List<Object> zones = new ArrayList<>();
@@ -26,7 +27,11 @@ final class FaultySite {
   private final Map<String, Object> station = new LinkedHashMap<>();
 
   FaultySite(long seed) {
-    this.random = new Random(seed);
+    this(new Random(seed));
+  }
+
+  FaultySite(RandomGenerator random) {
+    this.random = random;
     valid();
     int faults = 1 + random.nextInt(6);
     for (int i = 0; i < faults; i++) {

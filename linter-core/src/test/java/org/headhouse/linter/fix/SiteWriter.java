@@ -5,7 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
 
 /**
@@ -13,14 +13,14 @@ import java.util.stream.Collectors;
  * anchors, empty lines, both line ends, with and without a byte order mark.
  */
 final class SiteWriter {
-  private final Random random;
+  private final RandomGenerator random;
   private final StringBuilder text = new StringBuilder();
   private final Map<Object, String> anchors = new HashMap<>();
   private final boolean comments;
   private final boolean aliases;
   private final int flow;
 
-  SiteWriter(Random random) {
+  SiteWriter(RandomGenerator random) {
     this.random = random;
     this.comments = random.nextBoolean();
     this.aliases = random.nextInt(3) == 0;

@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /** Lines and columns are those of the parser, which follow YAML 1.1, section 5.4. */
@@ -46,6 +47,27 @@ class SourceTextTest {
   @CsvSource({"0, ''", "1, \uD83C\uDF31", "2, \uD83C\uDF31a", "9, \uD83C\uDF31ab"})
   void cutsLinesByCodePoints(int most, String line) {
     assertThat(new SourceText("a.yaml", "x\n\uD83C\uDF31ab\ny").line(2, most)).isEqualTo(line);
+  }
+
+  /** A file may be one line; most of it is then far from the line's start. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "\uD83C\uDF31"})
+  void findsPlacesFarIntoALine(String wide) {
+    String text = "x\n" + wide + "a".repeat(3000) + "b\nc";
+    SourceText source = new SourceText("a.yaml", text);
+    int place = text.indexOf('b');
+    Region region = source.at(place);
+    assertThat(region).isEqualTo(Region.onLine(2, 3001 + wide.codePointCount(0, wide.length()), 0));
+    assertThat(source.offset(region.startLine(), region.startColumn())).isEqualTo(place);
+    assertThat(source.offset(2, 9999)).isEqualTo(text.length());
+  }
+
+  @Test
+  void hasNoLineBeforeTheFirst() {
+    SourceText source = new SourceText("a.yaml", "a\nb");
+    assertThat(source.line(0, 9)).isEmpty();
+    assertThat(source.at(2).startLine()).isEqualTo(2);
+    assertThat(source.line(0, 9)).isEmpty();
   }
 
   private static void assertAgreement(String text) {

@@ -67,6 +67,17 @@ class CommentsTest {
         .containsExactly("told");
   }
 
+  /** What follows a first document is not read, so it may be no YAML. */
+  @Test
+  void endWithTheFirstDocument() {
+    assertThat(read("a: 1 # one\n---  - b # two\n").comments())
+        .extracting(Comment::text)
+        .containsExactly("one");
+    assertThat(read("--- # first\na: 1\n... # end\n# last\n").comments())
+        .extracting(Comment::text)
+        .containsExactly("first", "end", "last");
+  }
+
   @Test
   void areNoneWhereTheTextCannotBeRead() {
     assertThat(read("a: [1 # open\n").comments()).isEmpty();

@@ -48,6 +48,7 @@ class ParserWordsTest {
         "a: \"b|1:4|the text in quotes that starts here does not end|write the closing quote|a: \"b\"",
         "a: 'b's c'|1:7|something stands behind the end of the value|in one pair of double quotes|a: \"b's c\"",
         "a: \"b\" c|1:8|something stands behind the end of the value|in one pair of double quotes|a: \"b c\"",
+        "a:\\n  b: [c\\n] d: e|3:3|something stands behind the end of the value|write it on a line of its own|a:\\n  b: [c\\n  ]\\n  d: e",
         "a: \"\\d\"|1:6|the backslash|write two backslashes|a: \"\\\\d\"",
         "a: @b|1:4|\"@\" cannot start a value|put the value in quotes|a: \"@b\"",
         "a: %b|1:4|\"%\" cannot start a value|put the value in quotes|a: \"%b\"",

@@ -14,9 +14,13 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.baseline.SitePaths;
 import org.headhouse.linter.baseline.UnusableBaseline;
+import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.ProgressLines;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,7 +44,7 @@ public final class BaselineMojo extends SitesMojo {
   }
 
   @Override
-  void useBaseline(SiteLinter.Builder builder) {
+  void useEarlierResults(SiteLinter.Builder builder) {
     if (baseline != null) {
       builder.baseline(baseline.toPath());
     }
@@ -48,8 +52,8 @@ public final class BaselineMojo extends SitesMojo {
   }
 
   @Override
-  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException {
-    CheckReport report = linter.check(inputs.stream(), new ProgressLog(getLog(), inputs.size()));
+  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException, Trouble {
+    CheckReport report = linter.check(inputs.stream(), new ProgressLines(console(), inputs.size()));
     Path file = linter.baselineFile().orElseGet(() -> besideSites(USUAL));
     Baseline written =
         present(file)
@@ -63,12 +67,12 @@ public final class BaselineMojo extends SitesMojo {
     }
     getLog().info("For a single result, a suppression in the site's file is better: it says why");
     tellLeftOut(report.results());
-    new ConsoleReport(getLog(), Level.NOTE).print(report.notifications());
-    ConsoleReport.failOnTroubles(report.notifications());
+    new ConsoleReport(console(), Level.NOTE).print(report.notifications());
+    BuildOutcome.ofTroubles(report.notifications());
   }
 
   /** What it knows of sites that are not looked at this time stays. */
-  private Baseline present(Path file) throws MojoExecutionException {
+  private Baseline present(Path file) throws Trouble {
     SitePaths paths = pathsFrom(file);
     try {
       return Baseline.read(file, shown(file), paths);
@@ -78,7 +82,7 @@ public final class BaselineMojo extends SitesMojo {
       }
       return Baseline.empty(paths);
     } catch (IOException unreadable) {
-      throw FileTrouble.of("the baseline cannot be read", unreadable);
+      throw Trouble.of("the baseline cannot be read", unreadable);
     }
   }
 

@@ -2,28 +2,23 @@ package org.headhouse.linter.maven;
 
 import java.io.File;
 import java.nio.file.Path;
+import org.headhouse.linter.files.BaseFolder;
 
 /**
- * The folder that a build runs in: paths inside it are shown from it.
+ * The folder that a build runs in.
  *
- * @param path of the project, or of where Maven was started without one
+ * @param base of the project, or of where Maven was started without one
  */
-record BuildFolder(Path path) {
+record BuildFolder(BaseFolder base) {
   private static final String UNKNOWN = "${project.basedir}" + File.separator;
 
-  BuildFolder {
-    path = path.toAbsolutePath().normalize();
-  }
-
   static BuildFolder of(File basedir) {
-    return new BuildFolder(basedir.toPath());
+    return new BuildFolder(new BaseFolder(basedir.toPath()));
   }
 
   /** A path as it is shown, with forward slashes. */
   String shown(Path file) {
-    Path absolute = path.resolve(file).normalize();
-    Path shown = absolute.startsWith(path) ? path.relativize(absolute) : absolute;
-    return shown.toString().replace('\\', '/');
+    return base.shown(file);
   }
 
   /**
@@ -31,6 +26,6 @@ record BuildFolder(Path path) {
    * the project's folder still stands as an expression.
    */
   Path output(File configured) {
-    return path.resolve(Path.of(configured.getPath().replace(UNKNOWN, "")));
+    return base.path().resolve(Path.of(configured.getPath().replace(UNKNOWN, "")));
   }
 }

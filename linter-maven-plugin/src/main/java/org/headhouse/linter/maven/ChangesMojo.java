@@ -14,10 +14,16 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.SiteState;
 import org.headhouse.linter.change.SiteChange;
+import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.FoundFile;
+import org.headhouse.linter.files.FoundSites;
+import org.headhouse.linter.files.SettingsFiles;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.run.ConsoleReport;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,7 +60,8 @@ public final class ChangesMojo extends SitesMojo {
   }
 
   @Override
-  void compare(SiteLinter.Builder builder, FoundSites sites) throws MojoExecutionException {
+  void compare(SiteLinter.Builder builder, FoundSites sites)
+      throws MojoExecutionException, Trouble {
     found = sites;
     if (since != null) {
       revision = Revision.open(sites.sites(), since);
@@ -65,22 +72,22 @@ public final class ChangesMojo extends SitesMojo {
   }
 
   /** A folder has the device types that lie beside it, unless others are named. */
-  private SiteState state(Path folder, FoundSites sites) throws MojoExecutionException {
+  private SiteState state(Path folder, FoundSites sites) throws Trouble {
     SettingsFiles settings = settings(folder);
     return state(files(folder, sites.names(), settings), settings);
   }
 
-  private SiteState state(List<Path> files, SettingsFiles settings) throws MojoExecutionException {
+  private SiteState state(List<FoundFile> files, SettingsFiles settings) throws Trouble {
     Path types = settings.deviceTypes();
     try {
       return SiteState.of(inputs(files).stream(), types == null ? null : input(types));
     } catch (IOException unreadable) {
-      throw FileTrouble.of("the device types cannot be read", unreadable);
+      throw Trouble.of("the device types cannot be read", unreadable);
     }
   }
 
   @Override
-  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException {
+  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException, Trouble {
     if (earlier == null || found == null) {
       throw new IllegalStateException("nothing to compare with");
     }
@@ -95,8 +102,8 @@ public final class ChangesMojo extends SitesMojo {
     getLog().info("Changes are in " + shown(output("")));
     List<Notification> troubles = new ArrayList<>(earlier.troubles());
     troubles.addAll(later.troubles());
-    new ConsoleReport(getLog(), Level.NOTE).print(troubles);
-    ConsoleReport.failOnTroubles(troubles);
+    new ConsoleReport(console(), Level.NOTE).print(troubles);
+    BuildOutcome.ofTroubles(troubles);
   }
 
   @Override

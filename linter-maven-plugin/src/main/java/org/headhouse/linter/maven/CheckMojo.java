@@ -11,9 +11,15 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.report.JUnitReport;
-import org.headhouse.linter.report.SarifReport;
+import org.headhouse.linter.files.FoundSites;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.KeptFile;
+import org.headhouse.linter.run.Levels;
+import org.headhouse.linter.run.Outcome;
+import org.headhouse.linter.run.ProgressLines;
+import org.headhouse.linter.run.ResultFiles;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,18 +58,30 @@ public final class CheckMojo extends SitesMojo {
   @Parameter(property = "linter.changedOnly", defaultValue = "false")
   private boolean changedOnly;
 
+  /**
+   * Whether to check all sites, also those that did not change since the last run that left its
+   * outcomes in the output directory.
+   */
+  @Parameter(property = "linter.recheck", defaultValue = "false")
+  private boolean recheck;
+
+  private @Nullable KeptFile kept;
   private @Nullable Revision revision;
   private @Nullable Set<String> changed;
 
   @Override
-  void useBaseline(SiteLinter.Builder builder) {
+  void useEarlierResults(SiteLinter.Builder builder) {
     if (baseline != null) {
       builder.baseline(baseline.toPath());
+    }
+    if (since == null) {
+      kept = recheck ? KeptFile.anew(output("")) : KeptFile.in(output(""));
+      builder.keepingOutcomes(kept.outcomes());
     }
   }
 
   @Override
-  void checkParameters() throws MojoExecutionException {
+  void checkParameters() throws MojoExecutionException, Trouble {
     failing();
     printed();
     if (changedOnly && since == null) {
@@ -73,7 +91,8 @@ public final class CheckMojo extends SitesMojo {
   }
 
   @Override
-  void compare(SiteLinter.Builder builder, FoundSites found) throws MojoExecutionException {
+  void compare(SiteLinter.Builder builder, FoundSites found)
+      throws MojoExecutionException, Trouble {
     if (since != null) {
       revision = Revision.open(found.sites(), since);
       EarlierFiles earlier = new EarlierFiles(revision, found, this::shown);
@@ -91,24 +110,28 @@ public final class CheckMojo extends SitesMojo {
     }
   }
 
-  private Level failing() throws MojoExecutionException {
+  private Level failing() throws Trouble {
     return Levels.of("linter.failLevel", failLevel);
   }
 
-  private Level printed() throws MojoExecutionException {
+  private Level printed() throws Trouble {
     return Levels.of("linter.printLevel", printLevel);
   }
 
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs)
-      throws MojoExecutionException, MojoFailureException {
+      throws MojoExecutionException, MojoFailureException, Trouble {
     CheckReport report =
-        only(linter.check(inputs.stream(), new ProgressLog(getLog(), inputs.size())));
-    ConsoleReport console = new ConsoleReport(getLog(), printed());
+        only(linter.check(inputs.stream(), new ProgressLines(console(), inputs.size())));
+    ConsoleReport console = new ConsoleReport(console(), printed());
     console.print(report);
     console.printAbsent(report.absent());
-    write(report);
-    console.failOn(report, failing());
+    ResultFiles.write(output(""), report, failing());
+    if (kept != null) {
+      kept.save(console());
+    }
+    getLog().info("Results are in " + shown(output("")));
+    BuildOutcome.of(Outcome.of(report, failing()));
   }
 
   /** What is told where only changes are asked for. */
@@ -126,18 +149,5 @@ public final class CheckMojo extends SitesMojo {
                 + report.files()
                 + " files.");
     return report.only(changed);
-  }
-
-  private void write(CheckReport report) throws MojoExecutionException {
-    Level failing = failing();
-    AtomicFile.write(
-        output("results.sarif"),
-        out ->
-            new SarifReport(report.rules())
-                .write(report.results(), report.absent(), report.notifications(), out));
-    AtomicFile.write(
-        output("results-junit.xml"),
-        out -> new JUnitReport(failing).write(report.results(), report.notifications(), out));
-    getLog().info("Results are in " + shown(output("")));
   }
 }

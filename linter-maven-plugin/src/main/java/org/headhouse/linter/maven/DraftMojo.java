@@ -21,8 +21,13 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.ListFault;
+import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.SettingsFiles;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.Outcome;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -111,6 +116,14 @@ public final class DraftMojo extends AbstractMojo {
       getLog().info("The goal is skipped by linter.skip.");
       return;
     }
+    try {
+      draft();
+    } catch (Trouble trouble) {
+      throw BuildOutcome.error(trouble);
+    }
+  }
+
+  private void draft() throws MojoExecutionException, MojoFailureException, Trouble {
     DraftSettings settings = settings();
     Path file = output == null ? sites.toPath().resolve(site + ".yaml") : output.toPath();
     refuseToOverwrite(file);
@@ -118,11 +131,11 @@ public final class DraftMojo extends AbstractMojo {
     String text = text(linter, settings);
     AtomicFile.writeNew(file, out -> out.write(text.getBytes(UTF_8)));
     getLog().info("Wrote " + shown(file) + ": go through the lines marked \"look:\"");
-    new ConsoleReport(getLog(), Level.NOTE)
+    new ConsoleReport(new BuildConsole(getLog()), Level.NOTE)
         .print(linter.check(Stream.of(SiteInput.file(file, shown(file)))));
   }
 
-  private DraftSettings settings() throws MojoExecutionException {
+  private DraftSettings settings() throws MojoExecutionException, Trouble {
     try {
       return new DraftSettings(
           site,
@@ -149,8 +162,9 @@ public final class DraftMojo extends AbstractMojo {
   }
 
   /** What the device types say is built upon, so they have to be in order. */
-  private SiteLinter linter() throws MojoExecutionException, MojoFailureException {
-    SettingsFiles settings = SettingsFiles.find(sites.toPath(), policy, deviceTypes);
+  private SiteLinter linter() throws MojoExecutionException, MojoFailureException, Trouble {
+    SettingsFiles settings =
+        SettingsFiles.find(sites.toPath(), path(policy), path(deviceTypes), PluginParameters::name);
     SiteLinter.Builder builder = SiteLinter.builder();
     if (settings.policy() != null) {
       builder.policy(SiteInput.file(settings.policy(), shown(settings.policy())));
@@ -162,23 +176,22 @@ public final class DraftMojo extends AbstractMojo {
       getLog().info("Device types: " + shown(settings.deviceTypes()));
     }
     settings.misnamed(sites.toPath()).forEach(getLog()::warn);
-    SiteLinter linter = Linters.build(builder);
+    SiteLinter linter = PluginLinters.build(builder);
     CheckReport report = linter.check(Stream.empty());
-    ConsoleReport console = new ConsoleReport(getLog(), Level.ERROR);
     if (!report.at(Level.ERROR).isEmpty()) {
-      console.print(report);
-      console.failOn(report, Level.ERROR);
+      new ConsoleReport(new BuildConsole(getLog()), Level.ERROR).print(report);
+      BuildOutcome.of(Outcome.of(report, Level.ERROR));
     }
     return linter;
   }
 
   private String text(SiteLinter linter, DraftSettings settings)
-      throws MojoExecutionException, MojoFailureException {
+      throws MojoFailureException, Trouble {
     Draft draft;
     try {
       draft = linter.draft(SiteInput.file(csv.toPath(), shown(csv.toPath())), settings);
     } catch (IOException unreadable) {
-      throw FileTrouble.of("the list of units cannot be read", unreadable);
+      throw Trouble.of("the list of units cannot be read", unreadable);
     }
     if (draft instanceof Draft.Refused refused) {
       tell(refused.faults());
@@ -203,6 +216,10 @@ public final class DraftMojo extends AbstractMojo {
             .map(fault -> TextReport.headline(fault.location(), fault.message()))
             .collect(Collectors.joining("\n"))
         + (more > 0 ? "\nand " + more + " more" : "");
+  }
+
+  private static @Nullable Path path(@Nullable File file) {
+    return file == null ? null : file.toPath();
   }
 
   private String shown(Path path) {

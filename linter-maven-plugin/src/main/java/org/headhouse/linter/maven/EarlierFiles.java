@@ -1,6 +1,7 @@
 package org.headhouse.linter.maven;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -11,9 +12,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteState;
+import org.headhouse.linter.files.FoundFile;
+import org.headhouse.linter.files.FoundSites;
+import org.headhouse.linter.files.SettingsFiles;
+import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 
 /** The sites and device types of an earlier revision, found where those of today lie. */
@@ -29,11 +34,11 @@ final class EarlierFiles {
   }
 
   /** The state of the repository then; it reads from the revision as long as it is used. */
-  SiteState state() throws MojoExecutionException {
+  SiteState state() throws Trouble {
     try {
       return SiteState.of(paths().stream().map(this::input), deviceTypes());
     } catch (IOException failure) {
-      throw FileTrouble.of("linter.since: " + revision.name() + " cannot be read", failure);
+      throw Trouble.of("linter.since: " + revision.name() + " cannot be read", failure);
     }
   }
 
@@ -81,16 +86,16 @@ final class EarlierFiles {
   }
 
   /** The files of today that differ; all of them where the settings for all sites differ. */
-  Set<String> changed() throws MojoExecutionException {
+  Set<String> changed() throws Trouble {
     try {
       boolean all = false;
       for (Path settings : found.settings().all()) {
         all |= differs(settings);
       }
       Set<String> changed = new HashSet<>();
-      for (Path file : found.files()) {
-        if (all || differs(file)) {
-          changed.add(shown.apply(file));
+      for (FoundFile file : found.files()) {
+        if (all || file.refused() != null || differs(file.path())) {
+          changed.add(shown.apply(file.path()));
         }
       }
       if (all) {
@@ -98,16 +103,21 @@ final class EarlierFiles {
       }
       return changed;
     } catch (IOException failure) {
-      throw FileTrouble.of("linter.since: " + revision.name() + " cannot be compared", failure);
+      throw Trouble.of("linter.since: " + revision.name() + " cannot be compared", failure);
     }
   }
 
   /** Line ends apart, which git may write otherwise in the work tree. A lost file differs. */
   private boolean differs(Path file) throws IOException {
     Optional<byte[]> then = revision.read(file);
-    return then.isEmpty()
-        || !Files.isReadable(file)
-        || !Arrays.equals(withoutReturns(then.get()), withoutReturns(Files.readAllBytes(file)));
+    if (then.isEmpty()) {
+      return true;
+    }
+    try (InputStream in = RegularFile.open(file)) {
+      return !Arrays.equals(withoutReturns(then.get()), withoutReturns(in.readAllBytes()));
+    } catch (IOException lost) {
+      return true;
+    }
   }
 
   private static byte[] withoutReturns(byte[] bytes) {

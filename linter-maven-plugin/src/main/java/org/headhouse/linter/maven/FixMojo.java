@@ -3,7 +3,6 @@ package org.headhouse.linter.maven;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -14,9 +13,13 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.FixedSite;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.FileUpdate;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.run.Choice;
+import org.headhouse.linter.run.ConsoleReport;
 
 /**
  * Mends what can be mended in the sites of a repository, and shows the difference. Files are
@@ -36,23 +39,16 @@ public final class FixMojo extends SitesMojo {
   private boolean write;
 
   @Override
-  void checkParameters() throws MojoExecutionException {
+  void checkParameters() throws Trouble {
     kind();
   }
 
-  private FixKind kind() throws MojoExecutionException {
-    for (FixKind kind : FixKind.values()) {
-      if (kind.word().equals(fixes)) {
-        return kind;
-      }
-    }
-    String words =
-        Arrays.stream(FixKind.values()).map(FixKind::word).collect(Collectors.joining(" or "));
-    throw new MojoExecutionException("linter.fixes cannot be \"" + fixes + "\": write " + words);
+  private FixKind kind() throws Trouble {
+    return Choice.of("linter.fixes", fixes, FixKind.values(), FixKind::word);
   }
 
   @Override
-  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException {
+  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException, Trouble {
     FixKind kind = kind();
     FixLog told = new FixLog(kind);
     Writing writing = new Writing();
@@ -66,16 +62,16 @@ public final class FixMojo extends SitesMojo {
                 writing.write(site);
               }
             });
-    new ConsoleReport(getLog(), Level.NOTE).print(troubles);
+    new ConsoleReport(console(), Level.NOTE).print(troubles);
     told.summary(write).forEach(getLog()::info);
     writing.failOnTroubles();
-    ConsoleReport.failOnTroubles(troubles);
+    BuildOutcome.ofTroubles(troubles);
   }
 
   /** Writes files; one that cannot be written does not keep the others from it. */
   private final class Writing {
     private final Set<Path> written = new HashSet<>();
-    private final List<MojoExecutionException> troubles = new ArrayList<>();
+    private final List<Trouble> troubles = new ArrayList<>();
 
     void write(FixedSite site) {
       Path file = file(site.path());
@@ -84,15 +80,15 @@ public final class FixMojo extends SitesMojo {
           FileUpdate.write(file, site.before(), site.after());
         }
       } catch (IOException gone) {
-        troubles.add(FileTrouble.of(site.path() + " cannot be written", gone));
-      } catch (MojoExecutionException trouble) {
+        troubles.add(Trouble.of(site.path() + " cannot be written", gone));
+      } catch (Trouble trouble) {
         troubles.add(trouble);
       }
     }
 
-    void failOnTroubles() throws MojoExecutionException {
+    void failOnTroubles() throws Trouble {
       if (!troubles.isEmpty()) {
-        throw new MojoExecutionException(
+        throw new Trouble(
             troubles.stream().map(Throwable::getMessage).collect(Collectors.joining("\n")),
             troubles.get(0));
       }

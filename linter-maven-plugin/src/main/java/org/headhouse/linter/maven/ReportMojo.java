@@ -10,10 +10,14 @@ import org.headhouse.linter.SheetReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.run.Choice;
+import org.headhouse.linter.run.ConsoleReport;
 
 /**
  * Writes the sheets that people take to each site, a page of HTML and a table of zones each, the
@@ -32,21 +36,21 @@ public final class ReportMojo extends SitesMojo {
   private String paper = "A4";
 
   @Override
-  void checkParameters() throws MojoExecutionException {
+  void checkParameters() throws Trouble {
     measure();
     paper();
   }
 
-  private Measure measure() throws MojoExecutionException {
+  private Measure measure() throws Trouble {
     return Choice.of("linter.units", units, Measure.values(), Measure::word);
   }
 
-  private Paper paper() throws MojoExecutionException {
+  private Paper paper() throws Trouble {
     return Choice.of("linter.paper", paper, Paper.values(), Paper::word);
   }
 
   @Override
-  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException {
+  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException, Trouble {
     Measure measure = measure();
     Paper size = paper();
     SheetFiles files = new SheetFiles(this::output);
@@ -72,7 +76,7 @@ public final class ReportMojo extends SitesMojo {
     files.failOnTrouble();
     getLog().info("Figures are in " + shown(figures));
     getLog().info("Sheets are in " + shown(output(SheetReport.PAGE)));
-    new ConsoleReport(getLog(), Level.NOTE).print(troubles);
-    ConsoleReport.failOnTroubles(troubles);
+    new ConsoleReport(console(), Level.NOTE).print(troubles);
+    BuildOutcome.ofTroubles(troubles);
   }
 }

@@ -22,6 +22,7 @@ import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 import org.eclipse.jgit.treewalk.TreeWalk;
 import org.eclipse.jgit.treewalk.filter.PathFilter;
+import org.headhouse.linter.files.Trouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,7 +62,8 @@ final class Revision implements AutoCloseable {
         throw failure;
       }
     } catch (IOException failure) {
-      throw FileTrouble.of("linter.since: the git repository cannot be read", failure);
+      throw BuildOutcome.error(
+          Trouble.of("linter.since: the git repository cannot be read", failure));
     }
   }
 

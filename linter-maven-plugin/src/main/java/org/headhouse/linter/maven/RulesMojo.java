@@ -6,6 +6,7 @@ import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Nearest;
 import org.jspecify.annotations.Nullable;
@@ -19,11 +20,19 @@ public final class RulesMojo extends AbstractMojo {
 
   @Override
   public void execute() throws MojoExecutionException {
-    SiteLinter linter = Linters.build(SiteLinter.builder());
+    SiteLinter linter = known();
     if (rule == null) {
       linter.rules().forEach(one -> getLog().info(line(one)));
     } else {
       page(rule, linter);
+    }
+  }
+
+  private static SiteLinter known() throws MojoExecutionException {
+    try {
+      return PluginLinters.build(SiteLinter.builder());
+    } catch (Trouble trouble) {
+      throw BuildOutcome.error(trouble);
     }
   }
 

@@ -8,6 +8,9 @@ import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
+import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.BaseFolder;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.PublishedSchemas;
 
@@ -26,8 +29,17 @@ public final class SchemaMojo extends AbstractMojo {
 
   @Override
   public void execute() throws MojoExecutionException {
-    BuildFolder base = BuildFolder.of(basedir);
-    Path output = base.output(outputDirectory);
+    BuildFolder build = BuildFolder.of(basedir);
+    BaseFolder base = build.base();
+    Path output = build.output(outputDirectory);
+    try {
+      write(base, output);
+    } catch (Trouble trouble) {
+      throw BuildOutcome.error(trouble);
+    }
+  }
+
+  private void write(BaseFolder base, Path output) throws Trouble {
     for (FileKind kind : FileKind.values()) {
       Path file = output.resolve(kind.schemaFile());
       AtomicFile.write(file, out -> out.write(PublishedSchemas.text(kind).getBytes(UTF_8)));

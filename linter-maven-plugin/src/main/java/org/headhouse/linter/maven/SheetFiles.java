@@ -2,15 +2,16 @@ package org.headhouse.linter.maven;
 
 import java.nio.file.Path;
 import java.util.function.Function;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.headhouse.linter.SheetReport;
 import org.headhouse.linter.SiteSheet;
+import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.Trouble;
 import org.jspecify.annotations.Nullable;
 
 /** Writes sheets into the output directory, one site at a time; the first trouble ends it. */
 final class SheetFiles {
   private final Function<String, Path> output;
-  private @Nullable MojoExecutionException trouble;
+  private @Nullable Trouble trouble;
 
   SheetFiles(Function<String, Path> output) {
     this.output = output;
@@ -28,7 +29,7 @@ final class SheetFiles {
   }
 
   /** Tells of the first file that could not be written; none was written after it. */
-  void failOnTrouble() throws MojoExecutionException {
+  void failOnTrouble() throws Trouble {
     if (trouble != null) {
       throw trouble;
     }
@@ -38,7 +39,7 @@ final class SheetFiles {
     if (trouble == null) {
       try {
         AtomicFile.write(output.apply(name), out -> out.write(content));
-      } catch (MojoExecutionException failure) {
+      } catch (Trouble failure) {
         trouble = failure;
       }
     }

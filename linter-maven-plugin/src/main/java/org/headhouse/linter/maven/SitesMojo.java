@@ -1,9 +1,12 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
-import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -11,6 +14,14 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.baseline.SitePaths;
+import org.headhouse.linter.files.FoundFile;
+import org.headhouse.linter.files.FoundSites;
+import org.headhouse.linter.files.SettingsFiles;
+import org.headhouse.linter.files.SiteFiles;
+import org.headhouse.linter.files.SiteNames;
+import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.SiteRun;
 import org.jspecify.annotations.Nullable;
 
 /** A goal that reads the sites of a repository: what it reads, and where it writes. */
@@ -61,6 +72,7 @@ abstract class SitesMojo extends AbstractMojo {
   private File basedir = new File("");
 
   private SettingsFiles settings = new SettingsFiles(null, null);
+  private final Map<String, Path> byShownName = new HashMap<>();
 
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
@@ -68,26 +80,36 @@ abstract class SitesMojo extends AbstractMojo {
       getLog().info("The goal is skipped by linter.skip.");
       return;
     }
-    if (threads != null && threads < 1) {
-      throw new MojoExecutionException("linter.threads cannot be " + threads + ": write 1 or more");
-    }
-    checkParameters();
-    settings = settings(sites.toPath());
-    SiteNames names = new SiteNames(includes, excludes);
-    List<Path> files = files(sites.toPath(), names, settings);
-    tell();
-    FoundSites found = new FoundSites(sites.toPath(), names, files, settings);
-    SiteLinter.Builder builder = builder(files.size());
     try {
-      compare(builder, found);
-      run(Linters.build(builder), inputs(files));
+      execute(SiteRun.threads(threads, PluginParameters::name));
+    } catch (Trouble trouble) {
+      throw BuildOutcome.error(trouble);
+    } catch (InvalidPathException noName) {
+      // The name of a file that git knows, or of a baseline.
+      throw BuildOutcome.error(Trouble.of(noName));
     } finally {
       close();
     }
   }
 
+  private void execute(int most) throws MojoExecutionException, MojoFailureException, Trouble {
+    checkParameters();
+    settings = settings(sites.toPath());
+    SiteNames names = new SiteNames(includes, excludes, PluginParameters::name);
+    FoundSites found =
+        new FoundSites(sites.toPath(), names, files(sites.toPath(), names, settings), settings);
+    SiteRun siteRun = new SiteRun(found, BuildFolder.of(basedir).base());
+    siteRun.tellSettings(console());
+    SiteLinter.Builder builder = siteRun.builder(most);
+    useEarlierResults(builder);
+    compare(builder, found);
+    found.files().forEach(file -> byShownName.put(shown(file.path()), file.path()));
+    run(PluginLinters.build(builder), siteRun.inputs());
+  }
+
   /** Looks up what the goal compares with. */
-  void compare(SiteLinter.Builder builder, FoundSites found) throws MojoExecutionException {
+  void compare(SiteLinter.Builder builder, FoundSites found)
+      throws MojoExecutionException, Trouble {
     // Most goals compare with nothing.
   }
 
@@ -97,27 +119,20 @@ abstract class SitesMojo extends AbstractMojo {
   }
 
   /** Looks at the parameters of the goal itself, before anything is read. */
-  abstract void checkParameters() throws MojoExecutionException;
+  abstract void checkParameters() throws MojoExecutionException, Trouble;
 
-  /** By default a goal looks at all results, whatever was known before. */
-  void useBaseline(SiteLinter.Builder builder) {
+  /** What earlier runs left; by default a goal looks at all results, whatever was known before. */
+  void useEarlierResults(SiteLinter.Builder builder) {
     builder.withoutBaseline();
   }
 
   /** Does the work of the goal. */
   abstract void run(SiteLinter linter, List<SiteInput> inputs)
-      throws MojoExecutionException, MojoFailureException;
+      throws MojoExecutionException, MojoFailureException, Trouble;
 
-  private void tell() {
-    getLog()
-        .info(
-            (settings.deviceTypes() == null
-                    ? "No device types"
-                    : "Device types: " + shown(settings.deviceTypes()))
-                + (settings.policy() == null
-                    ? "; no policy"
-                    : "; policy: " + shown(settings.policy())));
-    settings.misnamed(sites.toPath()).forEach(getLog()::warn);
+  /** The log of the build. */
+  final Console console() {
+    return new BuildConsole(getLog());
   }
 
   /** A file in the output directory. */
@@ -140,58 +155,28 @@ abstract class SitesMojo extends AbstractMojo {
     return SitePaths.of(baseline, basedir.toPath());
   }
 
-  /** The file of an input. */
+  /** The file of an input; its name alone may not lead there. */
   final Path file(String shown) {
-    return BuildFolder.of(basedir).path().resolve(shown);
+    return Objects.requireNonNull(byShownName.get(shown), shown);
   }
 
   /** The files that hold for all sites of a folder. */
-  final SettingsFiles settings(Path folder) throws MojoExecutionException {
-    return SettingsFiles.find(folder, policy, deviceTypes);
+  final SettingsFiles settings(Path folder) throws Trouble {
+    return SettingsFiles.find(folder, path(policy), path(deviceTypes), PluginParameters::name);
+  }
+
+  private static @Nullable Path path(@Nullable File file) {
+    return file == null ? null : file.toPath();
   }
 
   /** The sites of a folder, or the one file that it is. */
-  final List<Path> files(Path path, SiteNames names, SettingsFiles settings)
-      throws MojoExecutionException {
-    if (Files.isRegularFile(path)) {
-      return List.of(path);
-    }
-    if (!Files.isDirectory(path)) {
-      throw new MojoExecutionException(
-          "linter.sites names "
-              + path
-              + ", which does not exist: write the folder of the sites, or one file");
-    }
-    List<Path> files = new SiteFiles(path, names, settings.all()).find();
-    if (files.isEmpty() && !allowEmpty) {
-      throw new MojoExecutionException(
-          "no file in "
-              + path
-              + " matches "
-              + String.join(", ", includes)
-              + ": correct linter.sites or linter.includes, or set linter.allowEmpty to true");
-    }
-    return files;
-  }
-
-  private SiteLinter.Builder builder(int files) {
-    int number = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-    // More threads than files would be started for nothing.
-    SiteLinter.Builder builder = SiteLinter.builder().threads(Math.max(1, Math.min(number, files)));
-    if (settings.policy() != null) {
-      builder.policy(input(settings.policy()));
-    }
-    if (settings.deviceTypes() != null) {
-      builder.deviceTypes(input(settings.deviceTypes()));
-    }
-    builder.shownFrom(basedir.toPath());
-    useBaseline(builder);
-    return builder;
+  final List<FoundFile> files(Path path, SiteNames names, SettingsFiles others) throws Trouble {
+    return new SiteFiles(path, names, allowEmpty, PluginParameters::name).find(others.all());
   }
 
   /** Files as they are read and shown. */
-  final List<SiteInput> inputs(List<Path> files) {
-    return files.stream().map(this::input).toList();
+  final List<SiteInput> inputs(List<FoundFile> files) {
+    return SiteRun.inputs(files, BuildFolder.of(basedir).base());
   }
 
   final SiteInput input(Path file) {

@@ -13,6 +13,13 @@ import org.apache.maven.plugin.MojoExecutionException;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.errors.GitAPIException;
 import org.eclipse.jgit.revwalk.RevCommit;
+import org.headhouse.linter.files.FoundFile;
+import org.headhouse.linter.files.FoundSites;
+import org.headhouse.linter.files.ParameterNames;
+import org.headhouse.linter.files.SettingsFiles;
+import org.headhouse.linter.files.SiteFiles;
+import org.headhouse.linter.files.SiteNames;
+import org.headhouse.linter.files.Trouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -138,10 +145,11 @@ class RevisionTest {
                 + " lies in no git repository: run the goal in one, or leave linter.since out");
   }
 
-  private Set<String> changed(Revision revision) throws MojoExecutionException {
-    SiteNames names = new SiteNames(List.of("**/*.yaml"), List.of());
-    SettingsFiles settings = SettingsFiles.find(sites(), null, null);
-    List<Path> files = new SiteFiles(sites(), names, settings.all()).find();
+  private Set<String> changed(Revision revision) throws Trouble {
+    ParameterNames called = PluginParameters::name;
+    SiteNames names = new SiteNames(List.of("**/*.yaml"), List.of(), called);
+    SettingsFiles settings = SettingsFiles.find(sites(), null, null, called);
+    List<FoundFile> files = new SiteFiles(sites(), names, false, called).find(settings.all());
     FoundSites found = new FoundSites(sites(), names, files, settings);
     return new EarlierFiles(revision, found, file -> work.relativize(file).toString()).changed();
   }

@@ -35,12 +35,19 @@ public final class TooLong implements SiteRule {
     Integer baud = settings == null ? null : settings.baud().orNull();
     for (SegmentLine line : context.figures().segments()) {
       Double length = line.lengthMetres();
+      if (length == null || !line.isLongerThan(shortest(baud))) {
+        continue;
+      }
       List<Limit> passed =
           limits(baud).stream().filter(limit -> line.isLongerThan(limit.metres())).toList();
-      if (length != null && !passed.isEmpty()) {
-        report(line, length, passed.get(0), firstRepeater(line, passed), context);
-      }
+      report(line, length, passed.get(0), firstRepeater(line, passed), context);
     }
+  }
+
+  private static double shortest(@Nullable Integer baud) {
+    return baud == null
+        ? LengthLimit.MODBUS_METRES
+        : Math.min(LengthLimit.MODBUS_METRES, LengthLimit.carefulMetres(baud));
   }
 
   /** Where the stretch before it passes none of the limits but one that is only noted. */

@@ -52,11 +52,11 @@ public final class Ground implements SiteRule {
     }
     for (Unit unit : site.units()) {
       List<Setting<Conductor>> landed = unit.conductors().orNull();
-      if (landed == null || landed.stream().anyMatch(Setting::isFaulty)) {
+      if (landed == null || !Landed.isUnderstood(landed)) {
         continue;
       }
       boolean wanted = everywhere || unit.equals(head);
-      boolean has = landed.stream().anyMatch(setting -> setting.is(Conductor.G));
+      boolean has = Landed.has(Conductor.G, landed);
       if (wanted != has) {
         context.report(
             context

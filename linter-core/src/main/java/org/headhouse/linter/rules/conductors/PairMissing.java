@@ -31,27 +31,25 @@ public final class PairMissing implements SiteRule {
   public void check(Site site, RuleContext context) {
     for (Unit unit : site.units()) {
       List<Setting<Conductor>> landed = unit.conductors().orNull();
-      if (landed == null || landed.stream().anyMatch(Setting::isFaulty)) {
+      if (landed == null || !Landed.isUnderstood(landed) || Landed.hasPair(landed)) {
         continue;
       }
       List<String> missing = new ArrayList<>();
       for (Conductor conductor : List.of(Conductor.A, Conductor.B)) {
-        if (landed.stream().noneMatch(setting -> setting.is(conductor))) {
+        if (!Landed.has(conductor, landed)) {
           missing.add(conductor.word());
         }
       }
-      if (!missing.isEmpty()) {
-        String which = String.join(" and ", missing);
-        context.report(
-            context
-                .finding(
-                    unit.conductors().place(),
-                    new Message(
-                        "at " + unit.called() + " conductor " + which + " is not landed",
-                        "a unit with half a pair hears noise, and can hold the whole line",
-                        "isolate the supply, land " + which + ", and add it to the list"))
-                .fixedBy(fix(unit, landed, missing, site)));
-      }
+      String which = String.join(" and ", missing);
+      context.report(
+          context
+              .finding(
+                  unit.conductors().place(),
+                  new Message(
+                      "at " + unit.called() + " conductor " + which + " is not landed",
+                      "a unit with half a pair hears noise, and can hold the whole line",
+                      "isolate the supply, land " + which + ", and add it to the list"))
+              .fixedBy(fix(unit, landed, missing, site)));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.conductors;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
@@ -35,10 +36,17 @@ public final class Polarity implements SiteRule {
     if (head == null || !isKnown(head)) {
       return;
     }
-    List<Unit> known = site.units().stream().filter(Polarity::isKnown).toList();
-    List<Unit> others =
-        known.stream().filter(unit -> isPositiveOnA(unit) != isPositiveOnA(head)).toList();
-    if (head.pair().is(Pair.CROSSED) && others.size() == known.size() - 1 && !others.isEmpty()) {
+    int known = 0;
+    List<Unit> others = new ArrayList<>();
+    for (Unit unit : site.units()) {
+      if (isKnown(unit)) {
+        known++;
+        if (isPositiveOnA(unit) != isPositiveOnA(head)) {
+          others.add(unit);
+        }
+      }
+    }
+    if (head.pair().is(Pair.CROSSED) && others.size() == known - 1 && !others.isEmpty()) {
       context.report(
           context.finding(head.pair().place(), headAlone(head)).fixedBy(fix(head, site)));
     } else {

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.name;
 
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -26,9 +27,10 @@ public final class PlaceholderName implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    Matcher placeholder = PLACEHOLDER.matcher("");
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
-      if (name != null && PLACEHOLDER.matcher(Folded.of(name)).matches()) {
+      if (name != null && placeholder.reset(Folded.of(name)).matches()) {
         context.report(
             unit.name().place(),
             new Message(

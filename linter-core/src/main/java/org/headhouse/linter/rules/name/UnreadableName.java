@@ -67,6 +67,9 @@ public final class UnreadableName implements SiteRule {
 
   /** What makes a name unreadable, or null. */
   static @Nullable String fault(String name) {
+    if (isPlain(name)) {
+      return null;
+    }
     if (name.codePoints().anyMatch(UnreadableName::isInvisible)) {
       return "has a control or invisible character";
     }
@@ -78,6 +81,16 @@ public final class UnreadableName implements SiteRule {
     return name.codePoints().noneMatch(Character::isLetter)
         ? "has only digits or punctuation"
         : null;
+  }
+
+  /** Most names are of ASCII alone, start with a letter and end with no space. */
+  private static boolean isPlain(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      if (name.charAt(i) < ' ' || name.charAt(i) > '~') {
+        return false;
+      }
+    }
+    return Character.isLetter(name.charAt(0)) && name.charAt(name.length() - 1) != ' ';
   }
 
   private static boolean isSpace(int c) {

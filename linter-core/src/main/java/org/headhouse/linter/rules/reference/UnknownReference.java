@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.reference;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -11,6 +12,7 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
@@ -34,10 +36,8 @@ public final class UnknownReference implements SiteRule {
     if (!site.allNamesKnown()) {
       return;
     }
-    List<String> units =
-        site.units().stream().flatMap(unit -> unit.name().optional().stream()).toList();
-    List<String> items =
-        site.items().stream().flatMap(item -> item.name().optional().stream()).toList();
+    List<String> units = names(site.units());
+    List<String> items = names(site.items());
     site.weatherStation()
         .optional()
         .ifPresent(station -> check(station.at(), "unit", units, context));
@@ -48,6 +48,17 @@ public final class UnknownReference implements SiteRule {
         .optional()
         .ifPresent(record -> checkSeen(record.outdoorReadingsSeen().or(List.of()), units, context));
     site.suppressions().forEach(entry -> check(entry.unit(), "item of the chain", items, context));
+  }
+
+  private static List<String> names(List<? extends ChainItem> items) {
+    List<String> names = new ArrayList<>(items.size());
+    for (ChainItem item : items) {
+      String name = item.name().orNull();
+      if (name != null) {
+        names.add(name);
+      }
+    }
+    return names;
   }
 
   private static void checkDeviceTypes(Site site, RuleContext context) {

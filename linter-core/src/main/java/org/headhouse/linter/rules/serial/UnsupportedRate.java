@@ -37,12 +37,19 @@ public final class UnsupportedRate implements SiteRule {
     Set<String> told = new HashSet<>();
     for (Unit unit : site.units()) {
       List<Setting<Integer>> rates = unit.type().baudRates().orNull();
-      boolean lacks =
-          rates != null && rates.stream().allMatch(rate -> rate.isGiven() && !rate.is(baud));
-      if (rates != null && lacks && told.add(unit.deviceType().or(""))) {
+      if (rates != null && lack(rates, baud) && told.add(unit.deviceType().or(""))) {
         report(unit, baud, rates, line, context);
       }
     }
+  }
+
+  private static boolean lack(List<Setting<Integer>> rates, Integer baud) {
+    for (int i = 0; i < rates.size(); i++) {
+      if (!rates.get(i).isGiven() || rates.get(i).is(baud)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void report(

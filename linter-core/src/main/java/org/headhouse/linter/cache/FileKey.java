@@ -1,0 +1,19 @@
+package org.headhouse.linter.cache;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.nio.ByteBuffer;
+import java.security.MessageDigest;
+
+/** The name and the bytes of a file, as half of their SHA-256. */
+record FileKey(long first, long second) {
+
+  static FileKey of(String path, byte[] bytes) {
+    MessageDigest digest = Digests.sha256();
+    byte[] name = path.getBytes(UTF_8);
+    digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(name.length).array());
+    digest.update(name);
+    ByteBuffer value = ByteBuffer.wrap(digest.digest(bytes));
+    return new FileKey(value.getLong(), value.getLong());
+  }
+}

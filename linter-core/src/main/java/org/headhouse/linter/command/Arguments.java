@@ -1,0 +1,118 @@
+package org.headhouse.linter.command;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.source.Nearest;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the command is called with.
+ *
+ * @param values of the options that are given
+ * @param files that are named besides
+ */
+record Arguments(Map<CommandOption, String> values, List<String> files) {
+  private static final String END_OF_OPTIONS = "--";
+  private static final String OF_THE_PLUGIN = "-Dlinter.";
+  private static final Set<String> ONLY_THERE = Set.of("since", "changedOnly", "skip");
+
+  static Arguments of(List<String> written) throws Trouble {
+    Map<CommandOption, String> values = new EnumMap<>(CommandOption.class);
+    List<String> files = new ArrayList<>();
+    Iterator<String> rest = written.iterator();
+    while (rest.hasNext()) {
+      String argument = rest.next();
+      if (argument.equals(END_OF_OPTIONS)) {
+        rest.forEachRemaining(files::add);
+      } else if (argument.startsWith("-")) {
+        option(argument, rest, values);
+      } else {
+        files.add(argument);
+      }
+    }
+    return new Arguments(values, files);
+  }
+
+  private static void option(
+      String argument, Iterator<String> rest, Map<CommandOption, String> values) throws Trouble {
+    int equals = argument.indexOf('=');
+    String name = equals < 0 ? argument : argument.substring(0, equals);
+    if (!name.startsWith("--")) {
+      throw unknown(name);
+    }
+    CommandOption option = CommandOption.of(name.substring(2)).orElseThrow(() -> unknown(name));
+    String value = equals < 0 ? null : argument.substring(equals + 1);
+    put(values, option, option.takesValue() ? needed(option, value, rest) : flag(option, value));
+  }
+
+  private static void put(Map<CommandOption, String> values, CommandOption option, String value)
+      throws Trouble {
+    String before = values.put(option, value);
+    if (before != null && option.adds()) {
+      values.put(option, before + "," + value);
+    } else if (before != null) {
+      throw new Trouble("--" + option.word() + " is given twice: write it once");
+    }
+  }
+
+  private static String needed(CommandOption option, @Nullable String value, Iterator<String> rest)
+      throws Trouble {
+    String found = value == null && rest.hasNext() ? rest.next() : value;
+    if (found == null || found.isEmpty() || (value == null && found.startsWith("--"))) {
+      throw new Trouble("--" + option.word() + " needs a value: write " + option.form());
+    }
+    return found;
+  }
+
+  private static String flag(CommandOption option, @Nullable String value) throws Trouble {
+    String found = value == null ? "true" : value;
+    if (!List.of("true", "false").contains(found)) {
+      throw new Trouble(
+          "--" + option.word() + " cannot be \"" + value + "\": write " + option.form());
+    }
+    return found;
+  }
+
+  private static Trouble unknown(String written) {
+    boolean plugin = written.startsWith(OF_THE_PLUGIN);
+    String word =
+        plugin ? written.substring(OF_THE_PLUGIN.length()) : written.replaceFirst("^--?", "");
+    if (ONLY_THERE.contains(word)) {
+      return new Trouble(
+          "the option " + written + " is one of the Maven plugin's goal check only: leave it out");
+    }
+    List<String> words = Arrays.stream(CommandOption.values()).map(CommandOption::word).toList();
+    String remedy =
+        Nearest.to(word, words)
+            .flatMap(CommandOption::of)
+            .map(option -> "write " + option.form())
+            .orElse("--help lists the options; a file of that name is written ./" + written);
+    return new Trouble("there is no option " + written + ": " + remedy);
+  }
+
+  boolean has(CommandOption flag) {
+    return Boolean.parseBoolean(values.get(flag));
+  }
+
+  @Nullable String get(CommandOption option) {
+    return values.get(option);
+  }
+
+  String get(CommandOption option, String otherwise) {
+    return values.getOrDefault(option, otherwise);
+  }
+
+  /** The values of an option that takes several, apart by commas. */
+  List<String> list(CommandOption option, List<String> otherwise) {
+    String value = values.get(option);
+    return value == null
+        ? otherwise
+        : Arrays.stream(value.split(",")).filter(one -> !one.isBlank()).toList();
+  }
+}

@@ -1,0 +1,80 @@
+package org.headhouse.linter.command;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** What can be asked of the command; options are called as the parameters of the goal check. */
+enum CommandOption {
+  SITES("sites", "<folder>", "the folder of the sites, or one file; by default sites"),
+  INCLUDES(
+      "includes",
+      "<patterns>",
+      "which files of the folder are sites; by default **/*.yaml,**/*.yml"),
+  EXCLUDES("excludes", "<patterns>", "which files of the folder are none"),
+  POLICY(
+      "policy",
+      "<file>",
+      "the policy; by default linter.yaml beside the folder of sites, if there is one"),
+  DEVICE_TYPES(
+      "deviceTypes",
+      "<file>",
+      "the types of device; by default device-types.yaml beside the folder of sites, if there is"
+          + " one"),
+  BASELINE(
+      "baseline",
+      "<file>",
+      "results that were there before and fail nothing; by default the file that the policy names"),
+  FAIL_LEVEL(
+      "failLevel",
+      "<level>",
+      "the mildest level that fails: error, warning, note or none; by default error"),
+  PRINT_LEVEL(
+      "printLevel",
+      "<level>",
+      "the mildest level that is printed: error, warning, note or none; by default note"),
+  OUTPUT_DIRECTORY(
+      "outputDirectory",
+      "<folder>",
+      "where results.sarif and results-junit.xml are written; by default they are not"),
+  THREADS("threads", "<number>", "how many files are checked at a time; by default one a core"),
+  ALLOW_EMPTY("allowEmpty", "", "no site at all is no error"),
+  HELP("help", "", "tells this"),
+  VERSION("version", "", "tells the version");
+
+  private final String word;
+  private final String value;
+  private final String meaning;
+
+  CommandOption(String word, String value, String meaning) {
+    this.word = word;
+    this.value = value;
+    this.meaning = meaning;
+  }
+
+  static Optional<CommandOption> of(String word) {
+    return Arrays.stream(values()).filter(option -> option.word.equals(word)).findFirst();
+  }
+
+  /** What stands behind the two hyphens. */
+  String word() {
+    return word;
+  }
+
+  /** How it is written. */
+  String form() {
+    return "--" + word + (takesValue() ? "=" + value : "");
+  }
+
+  String meaning() {
+    return meaning;
+  }
+
+  boolean takesValue() {
+    return !value.isEmpty();
+  }
+
+  /** Whether it may be given several times, and all of it counts. */
+  boolean adds() {
+    return this == INCLUDES || this == EXCLUDES;
+  }
+}

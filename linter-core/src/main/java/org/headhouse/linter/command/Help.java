@@ -1,0 +1,37 @@
+package org.headhouse.linter.command;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the command tells of itself. */
+final class Help {
+  private static final int COLUMN = 28;
+
+  private Help() {}
+
+  static List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add("Checks site definitions.");
+    lines.add("");
+    lines.add("  java -jar <this jar> [options]              all sites of a folder");
+    lines.add("  java -jar <this jar> [options] [--] <file>… single files, as a hook names them");
+    lines.add("");
+    for (CommandOption option : CommandOption.values()) {
+      String form = "  " + option.form();
+      lines.add(form + " ".repeat(Math.max(1, COLUMN - form.length())) + option.meaning());
+    }
+    lines.add("");
+    lines.add("Of the files that are named, those are checked that are sites by their names. The");
+    lines.add("policy or the device types among them stand for all sites of their folder.");
+    lines.add("");
+    lines.add(
+        "Results go to the standard output, all else to the standard error. The exit code is");
+    lines.add("0 where nothing fails, 1 where results do, 2 where something is in the way.");
+    return lines;
+  }
+
+  static String version() {
+    String version = Help.class.getPackage().getImplementationVersion();
+    return "Headhouse Linter " + (version == null ? "of unknown version" : version);
+  }
+}

@@ -1,0 +1,31 @@
+package org.headhouse.linter.command;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Checks sites from the command line; {@code --help} tells how. */
+public final class Main {
+  private Main() {}
+
+  /** Runs the command in the current folder, and ends the program with its exit code. */
+  public static void main(String[] arguments) {
+    PrintStream out = stream(FileDescriptor.out);
+    PrintStream err = stream(FileDescriptor.err);
+    int code = new Command(out, err, Path.of("")).run(List.of(arguments));
+    // Whatever is lost on the way to a full disk or a closed pipe is not a clean result.
+    boolean lost = out.checkError() || err.checkError();
+    System.exit(lost && code == Command.CLEAN ? Command.TROUBLE : code);
+  }
+
+  /** Files of sites are in UTF-8 whatever the locale, and so is what is said of them. */
+  private static PrintStream stream(FileDescriptor descriptor) {
+    return new PrintStream(
+        new BufferedOutputStream(new FileOutputStream(descriptor)), false, UTF_8);
+  }
+}

@@ -1,0 +1,29 @@
+package org.headhouse.linter.command;
+
+import java.io.PrintStream;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.Console;
+
+/** What is found goes to one stream, what the run has to say of itself to the other. */
+final class StreamConsole implements Console {
+  private final PrintStream out;
+  private final PrintStream err;
+
+  StreamConsole(PrintStream out, PrintStream err) {
+    this.out = out;
+    this.err = err;
+  }
+
+  @Override
+  public void found(Level level, String line) {
+    out.println(line);
+  }
+
+  @Override
+  public void tell(Level level, String line) {
+    // In their order, where both go to one terminal.
+    out.flush();
+    err.println(level == Level.NOTE || level == Level.NONE ? line : level.word() + ": " + line);
+    err.flush();
+  }
+}

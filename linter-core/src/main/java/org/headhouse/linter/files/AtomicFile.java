@@ -1,0 +1,138 @@
+package org.headhouse.linter.files;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes a file beside its place and moves it there in one step: no reader ever meets half of it,
+ * several runs may write it at a time, and where writing fails the old file is still there.
+ */
+public final class AtomicFile {
+  private AtomicFile() {}
+
+  /** What writes the content. */
+  @FunctionalInterface
+  public interface Writer {
+    /** Writes all of it; the stream is closed by the caller. */
+    void write(OutputStream out) throws Exception;
+  }
+
+  /** How a file gets from beside its place into it. */
+  @FunctionalInterface
+  private interface Move {
+    void move(Path beside, Path file) throws IOException;
+  }
+
+  /**
+   * Writes a file, or replaces it.
+   *
+   * @throws Trouble where it cannot be written; the old file is then left as it was
+   */
+  public static void write(Path file, Writer writer) throws Trouble {
+    write(file, writer, AtomicFile::replace);
+  }
+
+  /**
+   * Writes a file where there is none; one that has come in the meantime stays as it is.
+   *
+   * @throws Trouble where it cannot be written, or is there
+   */
+  public static void writeNew(Path file, Writer writer) throws Trouble {
+    write(file, writer, AtomicFile::occupy);
+  }
+
+  // The writers throw what their formats throw; here all of it means that the file is not written.
+  @SuppressWarnings("IllegalCatch")
+  private static void write(Path file, Writer writer, Move move) throws Trouble {
+    // Not a temporary file of the library: that one is closed to all but its owner, and stays so.
+    Path beside = beside(file);
+    try {
+      createFolder(file.toAbsolutePath().getParent());
+      try (OutputStream out =
+          new BufferedOutputStream(Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW))) {
+        writer.write(out);
+      }
+      move.move(beside, file);
+    } catch (IOException failure) {
+      delete(beside);
+      if (failure instanceof FileAlreadyExistsException && Files.isRegularFile(file)) {
+        throw new Trouble(file + " is there already, and is left as it is", failure);
+      }
+      throw Trouble.of(file + " cannot be written", failure);
+    } catch (Exception failure) {
+      delete(beside);
+      throw wrapped(file, failure);
+    }
+  }
+
+  /** Formats wrap the failure of the disk in one of their own, which tells users nothing. */
+  private static Trouble wrapped(Path file, Exception failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof IOException disk) {
+        return Trouble.of(file + " cannot be written", disk);
+      }
+    }
+    return new Trouble(file + " cannot be written: " + failure, failure);
+  }
+
+  /** A name of its own for each run, so that none writes into the half of another. */
+  static Path beside(Path file) {
+    return file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
+  }
+
+  /** Creating a folder that is there already fails where it is a link to one. */
+  private static void createFolder(@Nullable Path folder) throws IOException {
+    if (folder != null && !Files.isDirectory(folder)) {
+      Files.createDirectories(folder);
+    }
+  }
+
+  /** Without the moment in which the old file is gone and the new one not there. */
+  static void replace(Path beside, Path file) throws IOException {
+    // Not left to the move, which may take an empty folder away, or says otherwise on each system.
+    if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new FileSystemException(
+          file.toString(), null, "a folder stands where a file is needed");
+    }
+    try {
+      Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException unusualFolder) {
+      Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** A move may replace what has come in the meantime; another name for a file never does. */
+  private static void occupy(Path beside, Path file) throws IOException {
+    try {
+      Files.createLink(file, beside);
+    } catch (UnsupportedOperationException noLinks) {
+      Files.move(beside, file);
+      return;
+    } catch (FileAlreadyExistsException occupied) {
+      throw occupied;
+    } catch (FileSystemException noLinksHere) {
+      Files.move(beside, file);
+      return;
+    }
+    Files.delete(beside);
+  }
+
+  static void delete(Path file) {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException leftBehind) {
+      // The failure that led here is told; a rest in the output folder is no second one.
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package org.headhouse.linter.files;
+
+import java.nio.file.Path;
+
+/**
+ * The folder that a run starts in: paths inside it are shown from it.
+ *
+ * @param path of the folder
+ */
+public record BaseFolder(Path path) {
+
+  public BaseFolder {
+    path = path.toAbsolutePath().normalize();
+  }
+
+  /** A path as it is shown, with forward slashes. */
+  public String shown(Path file) {
+    Path absolute = path.resolve(file).normalize();
+    return slashes(absolute.startsWith(path) ? path.relativize(absolute) : absolute);
+  }
+
+  /** Only what parts names here: elsewhere than on Windows, a backslash may stand in a name. */
+  static String slashes(Path path) {
+    return path.toString().replace(path.getFileSystem().getSeparator(), "/");
+  }
+}

@@ -1,0 +1,59 @@
+package org.headhouse.linter.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
+import org.headhouse.linter.source.RegularFile;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Gives a file of the user other content, in one step and only where it still has the content that
+ * the change was made for. A link stays one, and the file keeps who may do what with it.
+ */
+public final class FileUpdate {
+  private FileUpdate() {}
+
+  /**
+   * Writes a file anew.
+   *
+   * @param before what the change was made for
+   * @throws Trouble where it cannot be written, or has other content; it is then left as it is
+   */
+  public static void write(Path file, byte[] before, byte[] after) throws Trouble {
+    Path beside = null;
+    try {
+      Path target = file.toRealPath();
+      if (!Files.isWritable(target)) {
+        throw new Trouble(file + " cannot be written: it is read-only");
+      }
+      beside = AtomicFile.beside(target);
+      Files.copy(target, beside, StandardCopyOption.COPY_ATTRIBUTES);
+      Files.write(beside, after);
+      if (!Arrays.equals(content(target), before)) {
+        throw new Trouble(
+            file
+                + " was changed by somebody else meanwhile, and is left as it is: run the goal again");
+      }
+      AtomicFile.replace(beside, target);
+    } catch (IOException failure) {
+      throw Trouble.of(file + " cannot be written", failure);
+    } finally {
+      delete(beside);
+    }
+  }
+
+  private static byte[] content(Path file) throws IOException {
+    try (InputStream in = RegularFile.open(file)) {
+      return in.readAllBytes();
+    }
+  }
+
+  private static void delete(@Nullable Path beside) {
+    if (beside != null) {
+      AtomicFile.delete(beside);
+    }
+  }
+}

@@ -1,0 +1,118 @@
+package org.headhouse.linter.files;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Finds the sites in a folder.
+ *
+ * <p>Whatever has the name of a site and is no folder is found, also what cannot be read, such as a
+ * pipe or a link that leads nowhere: reading it tells why. What is hidden by a dot in front of its
+ * name is left out. A link is followed as long as it stays in the folder; a file that several names
+ * lead to is found once. A link that leads out is found and refused, so that a repository can make
+ * nobody read, and print, files that are not its own.
+ */
+public final class SiteFiles {
+  private final Path sites;
+  private final SiteNames names;
+  private final boolean allowEmpty;
+  private final ParameterNames called;
+
+  /**
+   * @param sites the folder, or one file
+   * @param names which files of a folder are sites
+   * @param allowEmpty whether it is fine that a folder has none
+   */
+  public SiteFiles(Path sites, SiteNames names, boolean allowEmpty, ParameterNames called) {
+    this.sites = sites;
+    this.names = names;
+    this.allowEmpty = allowEmpty;
+    this.called = called;
+  }
+
+  /**
+   * The files, in the order of their paths; the one file that is named, whatever it is called.
+   *
+   * @param others files that may lie in the folder and are no sites
+   * @throws Trouble where there is none, or where a folder cannot be read
+   */
+  public List<FoundFile> find(List<Path> others) throws Trouble {
+    if (isOneFile()) {
+      return List.of(new FoundFile(sites));
+    }
+    List<FoundFile> files = search(others);
+    if (files.isEmpty() && !allowEmpty) {
+      throw new Trouble(
+          "no file in "
+              + sites
+              + " matches "
+              + names
+              + ": correct "
+              + called.of("sites")
+              + " or "
+              + called.of("includes")
+              + ", or set "
+              + called.of("allowEmpty")
+              + " to true");
+    }
+    return files;
+  }
+
+  /**
+   * Those of some files in the folder that are sites, in the order of their paths. One that is not
+   * there is a site that cannot be read.
+   *
+   * @param asked paths that begin with the folder
+   * @param others files that may lie in the folder and are no sites
+   * @throws Trouble where the folder cannot be read
+   */
+  public List<FoundFile> among(List<Path> asked, List<Path> others) throws Trouble {
+    try {
+      return new SiteSearch(sites, names, real(others)).among(asked);
+    } catch (IOException unreadable) {
+      throw Trouble.of("the folder of sites cannot be read", unreadable);
+    }
+  }
+
+  private boolean isOneFile() throws Trouble {
+    try {
+      return !Files.readAttributes(sites, BasicFileAttributes.class).isDirectory();
+    } catch (IOException unreadable) {
+      if (Files.notExists(sites)) {
+        throw new Trouble(
+            called.of("sites")
+                + " names "
+                + sites
+                + ", which does not exist: write the folder of the sites, or one file",
+            unreadable);
+      }
+      throw Trouble.of("the folder of sites cannot be read", unreadable);
+    }
+  }
+
+  private List<FoundFile> search(List<Path> others) throws Trouble {
+    try {
+      return new SiteSearch(sites, names, real(others)).files();
+    } catch (IOException unreadable) {
+      throw Trouble.of("the folder of sites cannot be read", unreadable);
+    }
+  }
+
+  private static Set<Path> real(List<Path> files) {
+    return files.stream().map(SiteFiles::real).collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The one path of a file that may be reached by several. */
+  private static Path real(Path file) {
+    try {
+      return file.toRealPath();
+    } catch (IOException leadsNowhere) {
+      return file.toAbsolutePath().normalize();
+    }
+  }
+}

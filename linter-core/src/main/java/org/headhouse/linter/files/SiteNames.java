@@ -1,0 +1,78 @@
+package org.headhouse.linter.files;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.PatternSyntaxException;
+import java.util.stream.Stream;
+import org.codehaus.plexus.util.SelectorUtils;
+
+/** Tells by their names which files of a folder are sites; what is hidden by a dot never is. */
+public final class SiteNames {
+  /** Which files are sites where nothing else is said. */
+  public static final List<String> USUAL = List.of("**/*.yaml", "**/*.yml");
+
+  private final List<String> includes;
+  private final List<String> excludes;
+
+  /**
+   * @param includes patterns of names, in which * stands for any part of a name, ** for any folders
+   * @param excludes patterns of names that are no sites all the same
+   * @throws Trouble where a pattern cannot be read
+   */
+  public SiteNames(List<String> includes, List<String> excludes, ParameterNames called)
+      throws Trouble {
+    this.includes = includes.stream().map(SiteNames::pattern).toList();
+    this.excludes = excludes.stream().map(SiteNames::pattern).toList();
+    try {
+      // Each is read once, so that none is met with in the middle of a run.
+      Stream.concat(this.includes.stream(), this.excludes.stream())
+          .forEach(pattern -> matchesAny(List.of(pattern), "any"));
+    } catch (PatternSyntaxException wrong) {
+      throw new Trouble(
+          called.of("includes")
+              + " or "
+              + called.of("excludes")
+              + " has a pattern that cannot be read, \""
+              + wrong.getPattern()
+              + "\": correct it",
+          wrong);
+    }
+  }
+
+  /**
+   * Whether a file is a site.
+   *
+   * @param name its path from the folder, with forward slashes
+   */
+  public boolean matches(String name) {
+    return !isHidden(name) && matchesAny(includes, name) && !matchesAny(excludes, name);
+  }
+
+  /** Whether nothing in a folder can be a site. */
+  boolean leaveOut(String folder) {
+    return isHidden(folder) || matchesAny(excludes, folder) || matchesAny(excludes, folder + "/a");
+  }
+
+  private static boolean isHidden(String name) {
+    return Arrays.stream(name.split("/")).anyMatch(part -> part.startsWith("."));
+  }
+
+  private static boolean matchesAny(List<String> patterns, String name) {
+    return patterns.stream().anyMatch(pattern -> SelectorUtils.matchPath(pattern, name, "/", true));
+  }
+
+  /** With forward slashes; the name of a folder stands for all that is in it. */
+  private static String pattern(String written) {
+    String stripped = written.strip();
+    if (stripped.startsWith(SelectorUtils.REGEX_HANDLER_PREFIX)) {
+      return stripped;
+    }
+    String pattern = stripped.replace('\\', '/');
+    return pattern.endsWith("/") ? pattern + "**" : pattern;
+  }
+
+  @Override
+  public String toString() {
+    return String.join(", ", includes);
+  }
+}

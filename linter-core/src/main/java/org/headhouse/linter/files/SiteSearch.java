@@ -1,0 +1,145 @@
+package org.headhouse.linter.files;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * One search through a folder: first what lies in it, then what links add to that. So a file is
+ * called by its own name where it has one, and a circle of links ends, since no folder is entered
+ * twice.
+ */
+final class SiteSearch {
+  private final Path folder;
+  private final Path root;
+  private final SiteNames names;
+  private final Set<Path> others;
+  private final Set<Path> entered = new HashSet<>();
+  private final Set<Path> targets = new HashSet<>();
+  private final TreeMap<Path, FoundFile> found = new TreeMap<>();
+  private final TreeSet<Path> links = new TreeSet<>();
+
+  /**
+   * @param folder may itself be a link
+   * @param others real paths of files that are no sites
+   */
+  SiteSearch(Path folder, SiteNames names, Set<Path> others) throws IOException {
+    this.folder = folder;
+    this.root = folder.toRealPath();
+    this.names = names;
+    this.others = others;
+  }
+
+  /** What was found, in the order of the names. */
+  List<FoundFile> files() throws IOException {
+    enter(root, root);
+    for (Path link = links.pollFirst(); link != null; link = links.pollFirst()) {
+      follow(link);
+    }
+    return List.copyOf(found.values());
+  }
+
+  /** Those of some files that are sites, in the order of the names. */
+  List<FoundFile> among(List<Path> asked) throws IOException {
+    for (Path file : asked) {
+      follow(root.resolve(folder.relativize(file)));
+    }
+    return List.copyOf(found.values());
+  }
+
+  /**
+   * Looks at all that lies in a folder.
+   *
+   * @param real its path without links
+   * @param named the path that led there
+   */
+  private void enter(Path real, Path named) throws IOException {
+    Files.walkFileTree(
+        real,
+        new SimpleFileVisitor<>() {
+          @Override
+          public FileVisitResult preVisitDirectory(Path visited, BasicFileAttributes attributes) {
+            boolean hidden = !visited.equals(real) && isHidden(visited);
+            return !hidden && entered.add(visited)
+                ? FileVisitResult.CONTINUE
+                : FileVisitResult.SKIP_SUBTREE;
+          }
+
+          @Override
+          public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+            Path name = named.resolve(real.relativize(file));
+            if (attributes.isSymbolicLink()) {
+              links.add(name);
+            } else if (names.matches(name(name))) {
+              add(name, file);
+            }
+            return FileVisitResult.CONTINUE;
+          }
+        });
+  }
+
+  private void follow(Path link) throws IOException {
+    boolean asFile = names.matches(name(link));
+    boolean asFolder = !names.leaveOut(name(link));
+    Path real;
+    try {
+      real = link.toRealPath();
+    } catch (IOException leadsNowhere) {
+      if (asFile) {
+        add(link, link);
+      } else if (asFolder && leadsNowhere instanceof AccessDeniedException) {
+        throw leadsNowhere;
+      }
+      return;
+    }
+    boolean inside = real.startsWith(root);
+    if (!Files.isDirectory(real)) {
+      if (asFile && inside) {
+        add(link, real);
+      } else if (asFile && !others.contains(real)) {
+        refuse(link, real);
+      }
+    } else if (inside && !isHidden(link)) {
+      enter(real, link);
+    } else if (!inside && asFolder) {
+      refuse(link, real);
+    }
+  }
+
+  private void add(Path named, Path real) {
+    if (!others.contains(real) && targets.add(real)) {
+      found.put(named, new FoundFile(path(named)));
+    }
+  }
+
+  private void refuse(Path link, Path real) {
+    IOException reason =
+        new IOException(
+            "it is a link that leads out of the folder of sites, to "
+                + real
+                + ": put a copy in its place, or exclude it");
+    found.put(link, new FoundFile(path(link), reason));
+  }
+
+  /** As a path and not as text, in which a name that is no text here would be lost. */
+  private Path path(Path named) {
+    return folder.resolve(root.relativize(named));
+  }
+
+  private String name(Path named) {
+    return BaseFolder.slashes(root.relativize(named));
+  }
+
+  private static boolean isHidden(Path path) {
+    return path.getFileName().toString().startsWith(".");
+  }
+}

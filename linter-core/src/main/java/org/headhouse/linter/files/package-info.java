@@ -1,0 +1,13 @@
+/**
+ * The files of a repository: which of them are sites, what holds for all of them, and how a file is
+ * written so that no half of it is ever seen.
+ *
+ * <p>For whoever runs the linter on folders: nothing here knows what stands in a file, and a
+ * program that has its sites elsewhere needs none of it.
+ *
+ * <p>Internal: may change in any release.
+ */
+@NullMarked
+package org.headhouse.linter.files;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,62 @@
+package org.headhouse.linter.run;
+
+import java.util.List;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.result.AbsentResult;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+
+/** Tells a report on a console. */
+public final class ConsoleReport {
+  private final Console console;
+  private final Level printed;
+
+  /**
+   * @param printed the mildest level that is printed
+   */
+  public ConsoleReport(Console console, Level printed) {
+    this.console = console;
+    this.printed = printed;
+  }
+
+  /** Tells all of a report but what is absent. */
+  public void print(CheckReport report) {
+    for (Result result : report.at(printed)) {
+      TextReport.lines(result).forEach(line -> console.found(result.level(), line));
+    }
+    print(report.notifications());
+    TextReport.summary(report.results(), report.files(), report.units())
+        .forEach(line -> console.found(Level.NOTE, line));
+  }
+
+  /** Tells what a baseline knows and nobody found. */
+  public void printAbsent(List<AbsentResult> absent) {
+    if (!absent.isEmpty()) {
+      int times = absent.stream().mapToInt(AbsentResult::times).sum();
+      console.found(
+          Level.NOTE,
+          (times == 1
+                  ? "1 result of the baseline is gone"
+                  : times + " results of the baseline are gone")
+              + ": write it anew with the goal \"baseline\", so that none can come back unseen:");
+      absent.forEach(one -> console.found(Level.NOTE, "  " + TextReport.printable(one.text())));
+    }
+  }
+
+  /** Tells what the tool itself has to say. */
+  public void print(List<Notification> notifications) {
+    for (Notification notification : notifications) {
+      console.tell(notification.level(), text(notification));
+    }
+  }
+
+  /** A notification in one line. */
+  public static String text(Notification notification) {
+    return TextReport.printable(
+        notification.file() == null
+            ? notification.text()
+            : notification.file() + ": " + notification.text());
+  }
+}

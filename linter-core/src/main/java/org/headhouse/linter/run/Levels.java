@@ -1,0 +1,18 @@
+package org.headhouse.linter.run;
+
+import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.result.Level;
+
+/** Reads levels given as parameters. */
+public final class Levels {
+  private Levels() {}
+
+  /**
+   * The level that a word stands for.
+   *
+   * @throws Trouble that says what can be written instead
+   */
+  public static Level of(String parameter, String word) throws Trouble {
+    return Choice.of(parameter, word, Level.values(), Level::word);
+  }
+}

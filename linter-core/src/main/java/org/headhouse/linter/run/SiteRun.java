@@ -1,0 +1,92 @@
+package org.headhouse.linter.run;
+
+import java.util.List;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.BaseFolder;
+import org.headhouse.linter.files.FoundFile;
+import org.headhouse.linter.files.FoundSites;
+import org.headhouse.linter.files.ParameterNames;
+import org.headhouse.linter.files.SettingsFiles;
+import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.result.Level;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A run over sites that were found.
+ *
+ * @param base what paths are shown from
+ */
+public record SiteRun(FoundSites found, BaseFolder base) {
+
+  /**
+   * Looks at the number of threads that was asked for.
+   *
+   * @param asked or null for the number of cores
+   * @throws Trouble where it is none
+   */
+  public static int threads(@Nullable Integer asked, ParameterNames called) throws Trouble {
+    if (asked == null) {
+      return Runtime.getRuntime().availableProcessors();
+    }
+    if (asked < 1) {
+      throw new Trouble(called.of("threads") + " cannot be " + asked + ": write 1 or more");
+    }
+    return asked;
+  }
+
+  /** Tells what holds for all sites, and what looks as if it did. */
+  public void tellSettings(Console console) {
+    SettingsFiles settings = found.settings();
+    console.tell(
+        Level.NOTE,
+        (settings.deviceTypes() == null
+                ? "No device types"
+                : "Device types: " + base.shown(settings.deviceTypes()))
+            + (settings.policy() == null
+                ? "; no policy"
+                : "; policy: " + base.shown(settings.policy())));
+    settings.misnamed(found.sites()).forEach(line -> console.tell(Level.WARNING, line));
+  }
+
+  /**
+   * A linter with what holds for all sites.
+   *
+   * @param threads the most; more than files would be started for nothing
+   */
+  public SiteLinter.Builder builder(int threads) {
+    SiteLinter.Builder builder =
+        SiteLinter.builder()
+            .threads(Math.max(1, Math.min(threads, found.files().size())))
+            .shownFrom(base.path());
+    SettingsFiles settings = found.settings();
+    if (settings.policy() != null) {
+      builder.policy(SiteInput.file(settings.policy(), base.shown(settings.policy())));
+    }
+    if (settings.deviceTypes() != null) {
+      builder.deviceTypes(
+          SiteInput.file(settings.deviceTypes(), base.shown(settings.deviceTypes())));
+    }
+    return builder;
+  }
+
+  /** The files as they are read and shown. */
+  public List<SiteInput> inputs() {
+    return inputs(found.files(), base);
+  }
+
+  /** Files as they are read and shown; reading one that was refused tells why. */
+  public static List<SiteInput> inputs(List<FoundFile> files, BaseFolder base) {
+    return files.stream().map(file -> input(file, base.shown(file.path()))).toList();
+  }
+
+  private static SiteInput input(FoundFile file, String shown) {
+    return file.refused() == null
+        ? SiteInput.file(file.path(), shown)
+        : new SiteInput(
+            shown,
+            most -> {
+              throw file.refused();
+            });
+  }
+}

@@ -1,0 +1,139 @@
+package org.headhouse.linter.yaml;
+
+import org.headhouse.linter.source.SourceText;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/**
+ * Gives a whole text to the parser, which asks for nearly every character several times.
+ *
+ * <p>The parser's own reader is made for streams: it moves a window over them and makes a text of
+ * each piece anew. Here the text is in memory already, so a look at a character is a look into an
+ * array, and a piece is a part of the text. A test holds that the parser tells the same of either.
+ */
+final class ParserInput extends StreamReader {
+  private static final char NO_CHARACTER = '\0';
+  private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+  private final String text;
+  private final char[] characters;
+  private final int[] noWindow = {};
+  private int index;
+  private int line;
+  private int column;
+  private int startOfDocument;
+  private Mark mark = new Mark("", -1, 0, 0, noWindow, 0);
+
+  private ParserInput(String text, char[] characters) {
+    super("");
+    this.text = text;
+    this.characters = characters;
+  }
+
+  /**
+   * The reader for a text. A text with characters beyond the basic plane, or with some that YAML
+   * forbids, is left to the parser's own reader: it counts code points, and tells what is
+   * forbidden.
+   */
+  static StreamReader of(String text) {
+    char[] characters = text.toCharArray();
+    for (char character : characters) {
+      if ((character < ' ' || character > '~') && !isUsual(character)) {
+        return new StreamReader(text);
+      }
+    }
+    return new ParserInput(text, characters);
+  }
+
+  private static boolean isUsual(char character) {
+    return isPrintable(character) && !Character.isSurrogate(character);
+  }
+
+  /** A mark without the text around it, which only the parser's own messages show. */
+  @Override
+  public Mark getMark() {
+    if (mark.getIndex() != index) {
+      mark = new Mark("", index, line, column, noWindow, 0);
+    }
+    return mark;
+  }
+
+  @Override
+  public void forward() {
+    if (index < characters.length) {
+      step();
+    }
+  }
+
+  @Override
+  public void forward(int length) {
+    int end = Math.min(index + length, characters.length);
+    while (index < end) {
+      step();
+    }
+  }
+
+  private void step() {
+    char character = characters[index++];
+    if (SourceText.isLineBreak(character)) {
+      if (character != '\r' || (index < characters.length && characters[index] != '\n')) {
+        line++;
+        column = 0;
+      } else {
+        column++;
+      }
+    } else if (character != BYTE_ORDER_MARK) {
+      column++;
+    }
+  }
+
+  @Override
+  public int peek() {
+    return index < characters.length ? characters[index] : NO_CHARACTER;
+  }
+
+  @Override
+  public int peek(int ahead) {
+    int at = index + ahead;
+    return at < characters.length ? characters[at] : NO_CHARACTER;
+  }
+
+  @Override
+  public String prefix(int length) {
+    return text.substring(index, Math.min(index + length, characters.length));
+  }
+
+  /** What lies ahead on this line, and moves behind it. */
+  @Override
+  public String prefixForward(int length) {
+    String prefix = prefix(length);
+    index += length;
+    column += length;
+    return prefix;
+  }
+
+  @Override
+  public int getIndex() {
+    return index;
+  }
+
+  @Override
+  public int getDocumentIndex() {
+    return index - startOfDocument;
+  }
+
+  @Override
+  public void resetDocumentIndex() {
+    startOfDocument = index;
+  }
+
+  @Override
+  public int getLine() {
+    return line;
+  }
+
+  @Override
+  public int getColumn() {
+    return column;
+  }
+}

@@ -1,0 +1,288 @@
+package org.headhouse.linter.command;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.headhouse.linter.Example;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandTest {
+  private static final String GAP = Example.with("address: 3", "address: 4");
+  private static final String CLEAN = "1 site, 3 units: 0 errors, 0 warnings, 0 notes\n";
+
+  private static final String DEVICE_TYPES =
+      "format: 1\ndevice-types:\n  - {id: eight-way, unit-load: 1/8, baud-rates: [9600]}\n";
+
+  @TempDir private Path folder;
+  private String out = "";
+  private String err = "";
+
+  @BeforeEach
+  void repository() throws IOException {
+    write("sites/example.yaml", Example.SITE);
+    write("device-types.yaml", DEVICE_TYPES);
+  }
+
+  private Path write(String name, String text) throws IOException {
+    Path file = folder.resolve(name);
+    Files.createDirectories(file.getParent());
+    return Files.writeString(file, text);
+  }
+
+  private void warning() throws IOException {
+    write("sites/example.yaml", GAP);
+    write("linter.yaml", "format: 1\nrule-set: 1\nrules: {address.gap: {level: warning}}\n");
+  }
+
+  private int run(String... arguments) {
+    ByteArrayOutputStream written = new ByteArrayOutputStream();
+    ByteArrayOutputStream told = new ByteArrayOutputStream();
+    PrintStream first = new PrintStream(written, false, UTF_8);
+    PrintStream second = new PrintStream(told, false, UTF_8);
+    int code = new Command(first, second, folder).run(List.of(arguments));
+    first.flush();
+    out = written.toString(UTF_8).replace(System.lineSeparator(), "\n");
+    err = told.toString(UTF_8).replace(System.lineSeparator(), "\n");
+    return code;
+  }
+
+  @Test
+  void aCleanFolderIsCounted() {
+    assertThat(run()).isZero();
+    assertThat(out).isEqualTo(CLEAN);
+    assertThat(err).isEqualTo("Device types: device-types.yaml; no policy\n");
+  }
+
+  @Test
+  void aResultIsToldInTheFormOfTheGoal() throws IOException {
+    warning();
+    assertThat(run("--failLevel=note")).isEqualTo(1);
+    assertThat(out)
+        .startsWith("sites/example.yaml:25:14: warning: ")
+        .contains(" [address.gap]\n  25 |     address: 4\n     |              ^\n")
+        .contains("\n1 site, 3 units: 0 errors, 1 warning, 0 notes\n")
+        .endsWith("\n     1  address.gap\n");
+    assertThat(err).isEqualTo("Device types: device-types.yaml; policy: linter.yaml\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'', 0",
+    "--failLevel=error, 0",
+    "--failLevel=warning, 1",
+    "--failLevel=note, 1",
+    "--failLevel=none, 0",
+    "--failLevel warning, 1"
+  })
+  void theFailLevelDecides(String option, int code) throws IOException {
+    warning();
+    assertThat(run(option.isEmpty() ? new String[0] : option.split(" "))).isEqualTo(code);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"note, true", "warning, true", "error, false", "none, false"})
+  void thePrintLevelDecidesWhatIsPrinted(String level, boolean printed) throws IOException {
+    warning();
+    run("--printLevel=" + level);
+    assertThat(out.contains("[address.gap]")).isEqualTo(printed);
+  }
+
+  @Test
+  void optionsSayWhereEverythingIs() throws IOException {
+    write("elsewhere/fine.yml", GAP.replace("site: example", "site: fine"));
+    write("elsewhere/draft/oak.yaml", "nonsense");
+    write("policy.yaml", "format: 1\nrule-set: 1\nrules: {address.gap: {level: error}}\n");
+    write("types.yaml", DEVICE_TYPES);
+    assertThat(
+            run(
+                "--sites=elsewhere",
+                "--includes=*.yml",
+                "--includes=**/oak.yaml",
+                "--excludes=draft/**",
+                "--policy=policy.yaml",
+                "--deviceTypes=types.yaml",
+                "--threads=3"))
+        .isEqualTo(1);
+    assertThat(err).isEqualTo("Device types: types.yaml; policy: policy.yaml\n");
+    assertThat(out).startsWith("elsewhere/fine.yml:25:14: error: ").contains("\n1 site, 3 units: ");
+  }
+
+  @Test
+  void resultsAreWrittenOnlyWhereAFolderIsGiven() throws IOException {
+    assertThat(run()).isZero();
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files.map(Path::getFileName).map(Path::toString))
+          .containsExactlyInAnyOrder("sites", "device-types.yaml");
+    }
+    assertThat(run("--outputDirectory=out/deep")).isZero();
+    assertThat(err).endsWith("Results are in out/deep\n");
+    try (Stream<Path> files = Files.list(folder.resolve("out/deep"))) {
+      assertThat(files.map(Path::getFileName).map(Path::toString))
+          .containsExactlyInAnyOrder("results.sarif", "results-junit.xml");
+    }
+  }
+
+  @Test
+  void whatABaselineKnowsFailsNothing() throws IOException {
+    write("sites/example.yaml", GAP);
+    write(
+        "old.jsonl",
+        """
+        {"baseline-format":1}
+        {"file":"sites/example.yaml","site":"example","at":"chain/Hardening Bay/address","rule":"address.gap","value":"4"}
+        {"file":"sites/example.yaml","site":"example","at":"chain/Hardening Bay/address","rule":"address.duplicate","value":"2"}
+        """);
+    run("--failLevel=warning", "--baseline=old.jsonl");
+    assertThat(out).contains("known from the baseline");
+    assertThat(run("--baseline=lost.jsonl")).isEqualTo(2);
+    assertThat(err)
+        .endsWith(
+            "error: the baseline lost.jsonl does not exist: correct the name, or make it with the"
+                + " Maven plugin's goal baseline\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          --site=x               | there is no option --site: write --sites=<folder>
+          --faillevel=error      | there is no option --faillevel: write --failLevel=<level>
+          --output-directory=x   | there is no option --output-directory: write --outputDirectory=<folder>
+          -h                     | there is no option -h: --help lists the options; a file of that name is written ./-h
+          --colour               | there is no option --colour: --help lists the options; a file of that name is written ./--colour
+          -                      | there is no option -: --help lists the options; a file of that name is written ./-
+          -Dlinter.sites=x       | there is no option -Dlinter.sites: write --sites=<folder>
+          --since=HEAD           | the option --since is one of the Maven plugin's goal check only: leave it out
+          --sites                | --sites needs a value: write --sites=<folder>
+          --sites=               | --sites needs a value: write --sites=<folder>
+          --sites --help         | --sites needs a value: write --sites=<folder>
+          --sites=a --sites=b    | --sites is given twice: write it once
+          --help=yes             | --help cannot be "yes": write --help
+          --allowEmpty=perhaps   | --allowEmpty cannot be "perhaps": write --allowEmpty
+          --failLevel=eror       | --failLevel cannot be "eror": write error
+          --printLevel=loud      | --printLevel cannot be "loud": write one of error, warning, note, none
+          --threads=0            | --threads cannot be 0: write 1 or more
+          --threads=two          | --threads cannot be "two": write 1 or more
+          --includes=%regex[((]  | --includes or --excludes has a pattern that cannot be read, "((": correct it
+          --includes=*.json      | no file in FOLDER/sites matches *.json: correct --sites or --includes, or set --allowEmpty to true
+          --sites=lost           | --sites names FOLDER/lost, which does not exist: write the folder of the sites, or one file
+          --policy=lost          | --policy names FOLDER/lost, which is not a file: correct the path, or leave it out
+          --deviceTypes=sites    | --deviceTypes names FOLDER/sites, which is not a file: correct the path, or leave it out
+          sites                  | "sites" is a folder: write --sites=sites, or name files in it
+          --outputDirectory=device-types.yaml | FOLDER/device-types.yaml/results.sarif cannot be written: FOLDER/device-types.yaml: a file stands where a folder is needed
+          """)
+  void whatIsWrongIsTroubleAndSaysWhatToWrite(String arguments, String message) {
+    assertThat(run(arguments.split(" "))).isEqualTo(2);
+    assertThat(err.lines().reduce("", (before, line) -> line))
+        .isEqualTo("error: " + message.replace("FOLDER", folder.toString()));
+  }
+
+  @Test
+  void noSiteAtAllMayBeFine() {
+    assertThat(run("--includes=*.json", "--allowEmpty")).isZero();
+    assertThat(out).isEqualTo("0 sites, 0 units: 0 errors, 0 warnings, 0 notes\n");
+    assertThat(run("--includes=*.json", "--allowEmpty=true")).isZero();
+    assertThat(run("--includes=*.json", "--allowEmpty=false")).isEqualTo(2);
+  }
+
+  @Test
+  void helpNamesEveryOption() {
+    assertThat(run("--help", "lost")).isZero();
+    assertThat(out.lines().filter(line -> line.startsWith("  --")))
+        .hasSize(CommandOption.values().length)
+        .allMatch(line -> line.matches("  --[a-zA-Z]+(=<[a-z]+>)? +\\S.*"));
+    assertThat(err).isEmpty();
+  }
+
+  @Test
+  void theVersionIsTold() {
+    assertThat(run("--version")).isZero();
+    assertThat(out).startsWith("Headhouse Linter ");
+  }
+
+  @Test
+  void aFileThatCannotBeReadIsTroubleUnlessResultsFail() throws IOException {
+    assertThat(run("sites/example.yaml", "sites/lost.yaml")).isEqualTo(2);
+    assertThat(out).isEqualTo("2 sites, 3 units: 0 errors, 0 warnings, 0 notes\n");
+    assertThat(err)
+        .endsWith("error: sites/lost.yaml: the file cannot be read: it does not exist\n");
+    write("sites/example.yaml", GAP);
+    assertThat(run("--failLevel=warning", "sites/example.yaml", "sites/lost.yaml")).isEqualTo(1);
+  }
+
+  @Test
+  void onlyTheFilesThatAreNamedAreChecked() throws IOException {
+    write("sites/broken.yaml", "nonsense");
+    assertThat(run("sites/example.yaml")).isZero();
+    assertThat(out).isEqualTo(CLEAN);
+    assertThat(run("--", "sites/broken.yaml")).isEqualTo(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"device-types.yaml", "linter.yaml"})
+  void whatHoldsForAllSitesStandsForAll(String changed) throws IOException {
+    write("linter.yaml", "format: 1\nrule-set: 1\n");
+    write("sites/broken.yaml", "nonsense");
+    assertThat(run(changed, "sites/example.yaml")).isEqualTo(1);
+    assertThat(out).contains("\n2 sites, 3 units: ");
+    assertThat(err)
+        .startsWith("All sites are checked, since what holds for all is among the files named\n");
+  }
+
+  @Test
+  void filesThatAreNoSitesAreLeftOut() throws IOException {
+    write("README.md", "# Sites");
+    write("sites/notes.txt", "nonsense");
+    write("sites/draft/oak.yaml", "nonsense");
+    write("sites/.hidden.yaml", "nonsense");
+    assertThat(
+            run(
+                "--excludes=draft/",
+                "README.md",
+                "sites/notes.txt",
+                "sites/draft/oak.yaml",
+                "sites/.hidden.yaml"))
+        .isZero();
+    assertThat(err)
+        .isEqualTo(
+            """
+            README.md is no site: left out
+            sites/notes.txt is no site: left out
+            sites/draft/oak.yaml is no site: left out
+            sites/.hidden.yaml is no site: left out
+            """);
+  }
+
+  /** One repository for several ranges, each with its own settings. */
+  @Test
+  void eachFileHasTheSettingsBesideItsFolderOfSites() throws IOException {
+    Files.delete(folder.resolve("device-types.yaml"));
+    write("north/sites/example.yaml", GAP);
+    write("north/linter.yaml", "format: 1\nrule-set: 1\nrules: {address.gap: {level: error}}\n");
+    write("south/sites/example/site.yaml", GAP);
+    write("south/linter.yaml", "format: 1\nrule-set: 1\nrules: {address.gap: {level: none}}\n");
+    assertThat(run("north/sites/example.yaml", "south/sites/example/site.yaml")).isEqualTo(1);
+    assertThat(out)
+        .startsWith("north/sites/example.yaml:25:14: error: ")
+        .doesNotContain("south/")
+        .contains("\n2 sites, 6 units: 1 error, ");
+    assertThat(err)
+        .isEqualTo(
+            "No device types; policy: north/linter.yaml\nNo device types; policy:"
+                + " south/linter.yaml\n");
+  }
+}

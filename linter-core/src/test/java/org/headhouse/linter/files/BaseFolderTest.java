@@ -1,0 +1,30 @@
+package org.headhouse.linter.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BaseFolderTest {
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @CsvSource({"sites/a.yaml, sites/a.yaml", "./sites/../a.yaml, a.yaml", "'', ''"})
+  void pathsInsideAreShownFromTheFolder(String path, String shown) {
+    BaseFolder base = new BaseFolder(folder);
+    assertThat(base.shown(Path.of(path))).isEqualTo(shown);
+    assertThat(base.shown(folder.resolve(path))).isEqualTo(shown);
+  }
+
+  /** Only on Windows does it part names. */
+  @ParameterizedTest
+  @CsvSource({"a\\b.yaml", "sites\\"})
+  @DisabledOnOs(OS.WINDOWS)
+  void aBackslashMayBePartOfAName(String name) {
+    assertThat(new BaseFolder(folder).shown(folder.resolve(name))).isEqualTo(name);
+  }
+}

@@ -1,0 +1,39 @@
+package org.headhouse.linter.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.report.Paper;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ChoiceTest {
+  @ParameterizedTest
+  @CsvSource({"metric, METRIC", "us, US"})
+  void unitsHaveTheirWords(String word, Measure measure) throws Trouble {
+    assertThat(Choice.of("linter.units", word, Measure.values(), Measure::word)).isEqualTo(measure);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"A4, A4", "Letter, LETTER"})
+  void papersHaveTheirWords(String word, Paper paper) throws Trouble {
+    assertThat(Choice.of("linter.paper", word, Paper.values(), Paper::word)).isEqualTo(paper);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          Leter    | Letter
+          foolscap | one of A4, Letter
+          ''       | one of A4, Letter
+          """)
+  void otherWordsAreQuotedWithWhatToWrite(String word, String remedy) {
+    assertThatThrownBy(() -> Choice.of("linter.paper", word, Paper.values(), Paper::word))
+        .isInstanceOf(Trouble.class)
+        .hasMessage("linter.paper cannot be \"" + word + "\": write " + remedy);
+  }
+}

@@ -1,0 +1,25 @@
+package org.headhouse.linter.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.result.Level;
+
+/** Keeps what is told instead of printing it. */
+final class RecordingConsole implements Console {
+  private final List<String> lines = new ArrayList<>();
+
+  /** Each line, after what it is about and its level. */
+  List<String> lines() {
+    return List.copyOf(lines);
+  }
+
+  @Override
+  public void found(Level level, String line) {
+    lines.add("found " + level.word() + " " + line);
+  }
+
+  @Override
+  public void tell(Level level, String line) {
+    lines.add("tell " + level.word() + " " + line);
+  }
+}

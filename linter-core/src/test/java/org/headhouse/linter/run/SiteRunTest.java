@@ -1,0 +1,105 @@
+package org.headhouse.linter.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.groups.Tuple.tuple;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.Example;
+import org.headhouse.linter.files.BaseFolder;
+import org.headhouse.linter.files.FoundSites;
+import org.headhouse.linter.files.ParameterNames;
+import org.headhouse.linter.files.SettingsFiles;
+import org.headhouse.linter.files.SiteFiles;
+import org.headhouse.linter.files.SiteNames;
+import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.result.Notification;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SiteRunTest {
+  private static final ParameterNames CALLED = name -> "linter." + name;
+
+  @TempDir private Path folder;
+
+  private SiteRun found() throws Trouble {
+    Path sites = folder.resolve("sites");
+    SiteNames names = new SiteNames(SiteNames.USUAL, List.of(), CALLED);
+    SettingsFiles settings = SettingsFiles.find(sites, null, null, CALLED);
+    return new SiteRun(
+        new FoundSites(
+            sites,
+            names,
+            new SiteFiles(sites, names, false, CALLED).find(settings.all()),
+            settings),
+        new BaseFolder(folder));
+  }
+
+  private Path site(String name) throws IOException {
+    Path file = folder.resolve("sites/" + name + ".yaml");
+    Files.createDirectories(file.getParent());
+    return Files.writeString(file, Example.with("site: example", "site: " + name));
+  }
+
+  private static CheckReport check(SiteRun run) throws IOException {
+    return run.builder(2).build().check(run.inputs().stream());
+  }
+
+  @Test
+  void aFileThatGoesBeforeItsTurnIsTold() throws Exception {
+    Path going = site("going");
+    site("staying");
+    SiteRun run = found();
+    Files.delete(going);
+    CheckReport report = check(run);
+    assertThat(report.files()).isEqualTo(2);
+    assertThat(report.results()).isEmpty();
+    assertThat(report.notifications())
+        .extracting(Notification::file, Notification::text)
+        .containsExactly(tuple("sites/going.yaml", "the file cannot be read: it does not exist"));
+  }
+
+  @Test
+  void aRefusedFileIsToldAndTheOthersAreChecked() throws Exception {
+    site("staying");
+    Path outside = Files.writeString(folder.resolve("secret"), "password: 1234");
+    Files.createSymbolicLink(folder.resolve("sites/out.yaml"), outside);
+    CheckReport report = check(found());
+    assertThat(report.results()).isEmpty();
+    assertThat(report.notifications())
+        .singleElement()
+        .satisfies(
+            one ->
+                assertThat(one.text())
+                    .startsWith("the file cannot be read: it is a link that leads out")
+                    .doesNotContain("password"));
+  }
+
+  @Test
+  void settingsAreTold() throws Exception {
+    site("staying");
+    Files.writeString(folder.resolve("device-types.yml"), "");
+    Files.writeString(folder.resolve("linter.yaml"), "format: 1\nrule-set: 1\n");
+    RecordingConsole console = new RecordingConsole();
+    found().tellSettings(console);
+    assertThat(console.lines())
+        .containsExactly(
+            "tell note No device types; policy: linter.yaml",
+            "tell warning "
+                + folder.resolve("device-types.yml")
+                + " is not read: name it device-types.yaml");
+  }
+
+  @Test
+  void threadsAreCores() throws Trouble {
+    assertThat(SiteRun.threads(null, CALLED)).isEqualTo(Runtime.getRuntime().availableProcessors());
+    assertThat(SiteRun.threads(5, CALLED)).isEqualTo(5);
+    assertThatThrownBy(() -> SiteRun.threads(0, CALLED))
+        .isInstanceOf(Trouble.class)
+        .hasMessage("linter.threads cannot be 0: write 1 or more");
+  }
+}

@@ -1,0 +1,95 @@
+package org.headhouse.linter.yaml;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Held against the parser's own reader. */
+class ParserInputTest {
+  private static final String[] PIECES = {
+    "a",
+    "key",
+    ": ",
+    ":",
+    "- ",
+    "-",
+    "\n",
+    "\n  ",
+    "\n    ",
+    " ",
+    "\t",
+    "\r",
+    "\r\n",
+    "'",
+    "\"",
+    "[",
+    "]",
+    "{",
+    "}",
+    ",",
+    "#",
+    " # x",
+    "&a ",
+    "*a",
+    "!!str ",
+    "!x ",
+    "|",
+    ">",
+    "|-\n  ",
+    "?",
+    "? ",
+    "---\n",
+    "...\n",
+    "%YAML 1.2\n",
+    "\\",
+    "\\u0041",
+    "\u00e4",
+    "\u0085",
+    "\u2028",
+    "\u2029",
+    "\uFEFF",
+    "\u20AC",
+    "120 ohm",
+    "<<",
+    "~",
+    "@",
+    "`",
+    "1_0",
+    "\uD83C\uDF31",
+    "\u0007",
+    "\uD83C",
+  };
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "a",
+        "a: b\r\nc: d\r",
+        "a: b\rc: d",
+        "- x\u0085- y\u2028- z\u2029",
+        "\uFEFFa: 1\n\uFEFFb: 2",
+        "a: \uD83C\uDF31\nb: 2",
+        "a: \u0007",
+        "a: \uD83C",
+        "--- a\n--- b\n... \n--- c",
+        "text: |\n  one\n  two\n\nfolded: >-\n  one\n  two\n",
+        "\"a\\\n  b\": 'it''s'\n"
+      })
+  void parserTellsTheSame(String text) {
+    ParserEvents.assertSameOfEitherReader(text);
+  }
+
+  @Test
+  void parserTellsTheSameOfRandomTexts() {
+    Random random = new Random(7);
+    for (int run = 0; run < 60_000; run++) {
+      StringBuilder text = new StringBuilder();
+      for (int piece = random.nextInt(24); piece >= 0; piece--) {
+        text.append(PIECES[random.nextInt(PIECES.length)]);
+      }
+      parserTellsTheSame(text.toString());
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package org.headhouse.linter.maven;
+
+import org.apache.maven.plugin.logging.Log;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.Console;
+
+/** The log of the build as a console. */
+final class BuildConsole implements Console {
+  private final Log log;
+
+  BuildConsole(Log log) {
+    this.log = log;
+  }
+
+  @Override
+  public void found(Level level, String line) {
+    print(level, line);
+  }
+
+  @Override
+  public void tell(Level level, String line) {
+    print(level, line);
+  }
+
+  private void print(Level level, String line) {
+    switch (level) {
+      case ERROR -> log.error(line);
+      case WARNING -> log.warn(line);
+      case NOTE, NONE -> log.info(line);
+    }
+  }
+}

@@ -1,0 +1,20 @@
+package org.headhouse.linter.maven;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.headhouse.linter.result.Level;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BuildConsoleTest {
+  private final RecordingLog log = new RecordingLog();
+
+  @ParameterizedTest
+  @CsvSource({"ERROR, error", "WARNING, warn", "NOTE, info", "NONE, info"})
+  void linesAreLoggedAtTheirLevel(Level level, String logged) {
+    BuildConsole console = new BuildConsole(log);
+    console.found(level, "of a site");
+    console.tell(level, "of the run");
+    assertThat(log.lines()).containsExactly(logged + " of a site", logged + " of the run");
+  }
+}
