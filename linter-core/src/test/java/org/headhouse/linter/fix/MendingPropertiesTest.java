@@ -25,10 +25,12 @@ import org.headhouse.linter.source.Utf8;
 import org.headhouse.linter.yaml.Comment;
 import org.headhouse.linter.yaml.Document;
 import org.headhouse.linter.yaml.YamlReader;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What holds of every fix, tried on random faulty sites in random styles. */
+@Tag("long")
 class MendingPropertiesTest {
   private static final int SITES = 1500;
 
