@@ -53,7 +53,7 @@ final class Consequences {
     if (difference instanceof Difference.Removed removed && removed.kind() == ItemKind.UNIT) {
       return "delete the zone \"" + removed.item() + "\"";
     }
-    if (difference instanceof Difference.Renamed renamed) {
+    if (difference instanceof Difference.Renamed renamed && after.unit(renamed.item()) != null) {
       return "rename the zone \"" + renamed.from() + "\" to \"" + renamed.item() + "\"";
     }
     if (difference instanceof Difference.Readdressed readdressed) {

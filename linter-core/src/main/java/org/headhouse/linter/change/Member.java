@@ -72,6 +72,11 @@ final class Member {
     return liveBefore() && liveAfter();
   }
 
+  /** Whether it is the head unit in the later state. */
+  boolean isHeadAfter() {
+    return after instanceof Unit unit && unit.isHead();
+  }
+
   private static boolean isLive(@Nullable Unit unit) {
     return unit != null && !unit.commModule().is(CommModule.ABSENT);
   }

@@ -139,7 +139,7 @@ final class PieceOfWiring {
     return chains.all().members().stream()
         .filter(member -> chains.all().place(member) >= first)
         .filter(Member::liveThroughout)
-        .filter(member -> member.unitAfter() != null && !member.unitAfter().isHead())
+        .filter(member -> !member.isHeadAfter())
         .map(Member::name)
         .toList();
   }

@@ -132,7 +132,7 @@ final class WorkPlanner {
                     member.addressBefore(),
                     member.addressAfter(),
                     member.unitAfter() == null ? 0 : member.unitAfter().type().addressLimit(),
-                    member.unitAfter() != null && member.unitAfter().isHead(),
+                    member.isHeadAfter(),
                     !UnitSettings.changed(member).isEmpty()
                         || pieces.stream().anyMatch(piece -> piece.contains(member))))
         .toList();
@@ -195,9 +195,7 @@ final class WorkPlanner {
     List<Change> serial = LineChanges.serial(before, after);
     if (!serial.isEmpty()) {
       List<Member> units = new ArrayList<>(staying());
-      units.sort(
-          Comparator.comparing(
-              member -> member.unitAfter() == null || !member.unitAfter().isHead()));
+      units.sort(Comparator.comparing(member -> !member.isHeadAfter()));
       steps.add(new Step.SetLine(serial, units.stream().map(Member::name).toList()));
     }
   }

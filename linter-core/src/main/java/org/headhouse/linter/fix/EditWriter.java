@@ -96,7 +96,7 @@ final class EditWriter {
     return dash < 0
         ? null
         : onOwnLines(
-            lines.region(dash, dash + 1), before, texts.stream().map(text -> "- " + text).toList());
+            lines.region(dash, dash), before, texts.stream().map(text -> "- " + text).toList());
   }
 
   private @Nullable Replacement inFront(Node first, List<String> texts) {
@@ -137,17 +137,12 @@ final class EditWriter {
     String indentation = lines.indentation(lines.start(start));
     int end = Math.max(lines.end(value.region()), lines.end(start));
     char first = lines.charAt(lines.start(value.region()));
-    if (indentation == null || first == '|' || first == '>' || !lines.endsWithComment(colon(end))) {
+    if (indentation == null || first == '|' || first == '>' || !lines.endsWithComment(end)) {
       return null;
     }
     int endOfLine = lines.endOfLine(end);
     String before = lines.lineBreak(end) + indentation;
     return insert(endOfLine, before + String.join(before, texts));
-  }
-
-  /** A key without a value ends behind its colon. */
-  private int colon(int end) {
-    return lines.charAt(end) == ':' ? end + 1 : end;
   }
 
   /** An item of a list, with the comma or the line that belongs to it; never with a comment. */
@@ -165,7 +160,7 @@ final class EditWriter {
       return index == 0 ? null : deleted(lines.end(items.get(index - 1).region()), lines.end(item));
     }
     int dash = dash(items.get(index));
-    if (dash < 0 || !lines.endsBlank(lines.end(item))) {
+    if (dash < 0) {
       return null;
     }
     int from = lines.startOfLine(dash);
@@ -176,9 +171,7 @@ final class EditWriter {
   }
 
   private @Nullable Replacement deleted(int from, int to) {
-    return lines.slice(from, to).indexOf('#') >= 0
-        ? null
-        : new Replacement(lines.region(from, to), "");
+    return lines.slice(from, to).contains("#") ? null : new Replacement(lines.region(from, to), "");
   }
 
   private Replacement insert(int at, String text) {

@@ -78,11 +78,6 @@ final class TextLines {
     return NOTHING_BUT_A_COMMENT.matcher(text.substring(index, endOfLine(index))).matches();
   }
 
-  /** Whether nothing follows on the line. */
-  boolean endsBlank(int index) {
-    return text.substring(index, endOfLine(index)).isBlank();
-  }
-
   /** Spaces up to an index; null where something else than dashes and spaces stands before it. */
   @Nullable String indentation(int index) {
     String before = text.substring(startOfLine(index), index);

@@ -37,6 +37,6 @@ public final class Levels {
    *     the wrong sense
    */
   public static double marginDecibels(double volts) {
-    return volts > 0 ? 20 * Math.log10(volts / RECEIVER_THRESHOLD_VOLTS) : Double.NEGATIVE_INFINITY;
+    return 20 * Math.log10(Math.max(volts, 0) / RECEIVER_THRESHOLD_VOLTS);
   }
 }

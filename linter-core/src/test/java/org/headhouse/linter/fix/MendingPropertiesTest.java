@@ -9,10 +9,12 @@ import java.util.TreeMap;
 import org.headhouse.linter.Checks;
 import org.headhouse.linter.FixedSite;
 import org.headhouse.linter.result.FixKind;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What holds of every fix, tried on random faulty sites in random styles. */
+@Tag("long")
 class MendingPropertiesTest {
   private static final int SITES = 1500;
 

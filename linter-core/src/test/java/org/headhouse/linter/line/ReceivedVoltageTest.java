@@ -110,6 +110,17 @@ class ReceivedVoltageTest {
     assertThat(List.of(weakest.from(), weakest.to())).containsExactly(0, 3);
   }
 
+  /** The last unit sends to the first only: no other receives less from it. */
+  @Test
+  void ofEqualSendersEachUnitHearsTheFirst() {
+    SegmentItem end = unit(1, ohms(120));
+    SegmentCircuit symmetric =
+        new SegmentCircuit(List.of(end, unit(1, null), end), List.of(90.0, 90.0), 0.1);
+    assertThat(ReceivedVoltage.weakestAtEachUnit(symmetric))
+        .extracting(ReceivedVoltage::from)
+        .containsExactly(2, 0, 0);
+  }
+
   private static void assertWeakest(
       SegmentCircuit circuit, int from, int to, double volts, double tolerance) {
     ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakest(circuit));

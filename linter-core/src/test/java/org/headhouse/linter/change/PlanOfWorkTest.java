@@ -1,0 +1,159 @@
+package org.headhouse.linter.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.headhouse.linter.change.States.Item;
+import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.Site;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Who moves when: common practice, no source; never two units at one address. */
+class PlanOfWorkTest {
+
+  private static List<String> told(List<Item> before, List<Item> after) {
+    return told(States.site(before), States.site(after));
+  }
+
+  private static List<String> told(Site before, Site after) {
+    FieldWork work = Comparison.of(before, after, KeptFree.NONE).work();
+    assertThat(work).isInstanceOf(FieldWork.Plan.class);
+    return ((FieldWork.Plan) work).steps().stream().map(PlanOfWorkTest::told).toList();
+  }
+
+  private static String told(Step step) {
+    if (step instanceof Step.SetAddress set) {
+      return set.unit() + " " + set.from() + ">" + set.to() + (set.spare() ? " spare" : "");
+    }
+    if (step instanceof Step.Wire wire) {
+      return wire.places().stream()
+              .map(WiringPlace::item)
+              .collect(Collectors.joining(" ", "wire ", ""))
+          + " without "
+          + String.join(" ", wire.withoutReadings());
+    }
+    if (step instanceof Step.SetLine line) {
+      return "line " + String.join(" ", line.units());
+    }
+    if (step instanceof Step.SetUnit set) {
+      return set.unit() + " " + set.settings().get(0).what();
+    }
+    return step instanceof Step.SwitchOff off
+        ? "off " + off.unit()
+        : step instanceof Step.Prepare prepare ? "prepare " + prepare.unit() : step.toString();
+  }
+
+  private static List<Item> chain(String units) {
+    return Arrays.stream(units.split(", ", -1))
+        .map(
+            unit -> {
+              String[] part = unit.split(" ", 3);
+              return Item.unit(
+                  part[0],
+                  Integer.parseInt(part[1]),
+                  part.length > 2 ? new String[] {part[2]} : new String[0]);
+            })
+        .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "H 1, B 2, C 3             | H 1, B 3, C 2             | B 2>4 spare; C 3>2; B 4>3",
+        // A unit that leaves keeps its address until the wiring.
+        "H 1, B 2, C 3, D 4        | H 1, B 3, C 2             | C 3>5 spare; B 2>3; C 5>2; wire C D without C",
+        // One that joins has its own from the start.
+        "H 1, B 2, C 3             | H 1, B 3, C 2, N 4        | prepare N; C 3>5 spare; B 2>3; C 5>2; wire C N without C",
+        // The unit that is visited anyway, for settings or wiring, moves twice.
+        "H 1, B 2, C 3             | H 1, B 3, C 2 vents: roof | C 3>4 spare; B 2>3; C 4>2",
+        "H 1, B 2, C 3             | H 1, B 3, C 2 stub: 1 m   | C 3>4 spare; B 2>3; C 4>2; wire C without C",
+        "H 1, B 2                  | H 2, B 1                  | B 2>3 spare; H 1>2; B 3>1",
+        // Each cycle as a whole, the one with the first unit first.
+        "H 1, B 2, C 3, D 4, E 5   | H 1, B 5, C 4, D 3, E 2 vents: roof | C 3>6 spare; D 4>3; C 6>4; E 5>6 spare; B 2>5; E 6>2",
+        // A unit whose address is taken elsewhere goes off first; at the same place it need not.
+        "H 1, B 2 device-type: x, C 3, D 4, E 5 | H 1, C 3, D 4, N 2 device-type: y, E 5 | prepare N; off B; wire H B C without C D E; wire D N E without D E",
+        "H 1, B 2 device-type: x, C 3 | H 1, N 2 device-type: y, C 3 | prepare N; wire H B N C without C",
+      })
+  void addresses(String before, String after, String steps) {
+    assertThat(told(chain(before), chain(after))).containsExactly(steps.split("; ", -1));
+  }
+
+  /** The head unit is set first, wherever it stands. */
+  @Test
+  void theLineIsSetFromTheHeadUnitOn() {
+    String text = States.text(chain("H 1, B 2, C 3"), 9600);
+    assertThat(told(States.site(text), States.site(text.replace("9600", "19200"))))
+        .containsExactly("line H B C");
+    String second =
+        text.replace("role: head", "role: @")
+            .replaceFirst("role: follower", "role: head")
+            .replace("@", "follower");
+    assertThat(told(States.site(second), States.site(second.replace("9600", "19200"))))
+        .containsExactly("line B H C");
+  }
+
+  /** A chain that cannot be told apart has no plan. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "unit: B     | unit: H    | the name \"H\" is used twice",
+        "unit: B     | units: B   | item 2 of the chain has no name",
+        "address: 2  | address: x | \"B\" has no address",
+        "address: 2  | address: 1 | address 1 is used twice",
+        "chain:      | chian:     | there is no chain",
+      })
+  void withoutAnOrder(String text, String other, String trouble) {
+    String sound = States.text(chain("H 1, B 2"), 9600);
+    String faulty = sound.replace(text, other);
+    assertThat(Comparison.of(States.site(faulty), States.site(sound), KeptFree.NONE).work())
+        .isEqualTo(
+            new FieldWork.None(
+                "in the earlier state " + trouble + ": put the line in order first"));
+    assertThat(Comparison.of(States.site(sound), States.site(faulty), KeptFree.NONE).work())
+        .isEqualTo(
+            new FieldWork.None("in the later state " + trouble + ": check and correct it first"));
+  }
+
+  /** A unit that is not on the line disturbs nobody, whatever its address. */
+  @Test
+  void aUnitWithoutAModuleNeedsNoAddressOfItsOwn() {
+    String text = States.text(chain("H 1, B 2"), 9600);
+    String absent =
+        text.replaceFirst(
+            "address: 2\n    comm-module: fitted", "address: 1\n    comm-module: absent");
+    assertThat(Comparison.of(States.site(absent), States.site(absent), KeptFree.NONE).work())
+        .isEqualTo(new FieldWork.Plan(List.of(), List.of()));
+  }
+
+  /** What is said besides the steps, and only where it holds. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "address: 2          | address: 3         | commissioned |",
+        "address: 2          | address: 3         | planned      | The earlier state is planned",
+        "site: example       | site: sample       | planned      |",
+        "termination: none   | termination: 120 ohm | commissioned | The later state has a segment without",
+        "shielded: true      | shielded: false    | commissioned | The cable is written differently",
+        "baud: 9600          | baud: 19200        | commissioned |",
+      })
+  void remarks(String text, String other, String stage, String remark) {
+    String before =
+        States.text(chain("H 1, B 2, C 4"), 9600)
+            .replace("stage: commissioned", "stage: " + stage)
+            .replace("baud:", "cable: {shielded: true}, baud:");
+    FieldWork work =
+        Comparison.of(States.site(before), States.site(before.replace(text, other)), KeptFree.NONE)
+            .work();
+    assertThat(work).isInstanceOf(FieldWork.Plan.class);
+    List<String> remarks = ((FieldWork.Plan) work).remarks();
+    assertThat(remarks).hasSize(remark == null ? 0 : 1);
+    assertThat(remarks).allMatch(one -> one.startsWith(String.valueOf(remark)));
+  }
+}

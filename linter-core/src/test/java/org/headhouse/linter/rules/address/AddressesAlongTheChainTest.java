@@ -1,0 +1,182 @@
+package org.headhouse.linter.rules.address;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.headhouse.linter.LineCheck;
+import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.Result;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * 1, 2, 3 and so on along the chain: common practice, no source. Each unique: MODBUS over Serial
+ * Line V1.02 §2.2.
+ */
+class AddressesAlongTheChainTest {
+
+  /** Head House, Bay 2, Bay 3 and so on with these addresses, each unit of a type. */
+  private static LineCheck of(String addresses) {
+    List<String> each = List.of(addresses.split(" ", -1));
+    SiteText text = new SiteText().unit("120 ohm", "10 m", "device-type: box");
+    text.units(each.size() - 2, "10 m", "device-type: box");
+    String site = text.unit("120 ohm", "", "device-type: box").toString();
+    for (int i = each.size(); i > 0; i--) {
+      site = site.replace("address: " + i + "\n", "address: @" + each.get(i - 1) + "\n");
+    }
+    return LineCheck.of(site.replace("@", "")).types("id: box, unit-load: 1/8");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 2 3     |",
+        "1 2 5     | address.gap",
+        "1 3 2     | address.order",
+        "1 5 2     | address.gap, address.order",
+        // A wrong address explains the gap and the order that come of it.
+        "1 2 2     | address.duplicate",
+        "1 4 4     | address.duplicate",
+        "1 3 2 2   | address.duplicate",
+        "1 250 3   | address.reserved",
+        "1 2 250 4 | address.reserved",
+        "1 255 2 3 | address.reserved",
+        "1 0 2 3   | address.reserved",
+        "2 3 4     | head.address",
+        "2 1 3     | head.address",
+        "3 2 1     | head.address",
+        // Of several that are out of order, the first.
+        "1 4 2 3   | address.order",
+        "1 5 4 3 2 | address.order",
+      })
+  void oneMistakeIsToldOnce(String addresses, String rules) {
+    assertThat(String.join(", ", of(addresses).rules().stream().sorted().toList()))
+        .isEqualTo(rules == null ? "" : rules);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 3 4   | 3 | no unit has address 2:          | give \"Bay 2\" address 2, and the units",
+        "1 4 5   | 4 | no unit has the addresses 2 to 3: | give \"Bay 2\" address 2, and the units",
+        "1 2 4   | 4 | no unit has address 3:          | give \"Bay 3\" address 3, and the units",
+        "1 2 9 4 | 4 | no unit has address 3:          | give \"Bay 4\" address 3, and the units",
+      })
+  void theFirstGapIsTold(String addresses, String marked, String fact, String remedy) {
+    assertTold("address.gap", of(addresses), marked, fact, remedy);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 3 2   | 2 | address 2 stands behind address 3",
+        "1 4 2 3 | 2 | address 2 stands behind address 4",
+        "1 2 4 3 | 3 | address 3 stands behind address 4",
+        "1 3 4 2 | 2 | address 2 stands behind address 4",
+      })
+  void theFirstOutOfOrderIsTold(String addresses, String marked, String fact) {
+    assertTold("address.order", of(addresses), marked, fact, "number the units in the order");
+  }
+
+  private static void assertTold(
+      String rule, LineCheck check, String marked, String fact, String remedy) {
+    assertThat(check.toldBy(rule)).singleElement().asString().contains(fact, remedy);
+    assertThat(check.marked(rule)).isEqualTo(marked);
+  }
+
+  /** What is offered is free, the lowest first, and none twice. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 2 2     | give \"Bay 3\" address 3",
+        "1 2 2 3   | give \"Bay 3\" address 4",
+        "1 4 4 5   | give \"Bay 3\" address 2",
+        "1 2 2 2   | give \"Bay 3\" address 3; give \"Bay 4\" address 4",
+        "1 2 2 250 | give \"Bay 3\" address 3; give \"Bay 4\" address 4",
+      })
+  void freeAddressesAreOffered(String addresses, String remedies) {
+    assertThat(of(addresses).results().stream().map(result -> result.message().remedy()))
+        .containsExactly(remedies.split("; ", -1));
+  }
+
+  /** The highest address of a server is 247 (MODBUS over Serial Line V1.02 §2.2). */
+  @Test
+  void aFullLineHasNoFreeAddress() {
+    StringBuilder addresses = new StringBuilder();
+    for (int address = 1; address <= 247; address++) {
+      addresses.append(address).append(' ');
+    }
+    assertThat(of(addresses + "248").toldBy("address.reserved"))
+        .singleElement()
+        .asString()
+        .contains("give \"Bay 248\" a line of its own");
+    assertThat(of(addresses.toString().replace(" 100 ", " ") + "248").toldBy("address.reserved"))
+        .singleElement()
+        .asString()
+        .contains("give \"Bay 247\" address 100");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 2 9 4 | 8 | give \"Bay 3\" address 3",
+        "1 2 9   | 8 | give \"Bay 3\" address 3",
+        "1 2 3 4 | 3 | exchange the address of \"Bay 4\" with that of another type",
+        "1 2 3 4 | 4 |",
+      })
+  void anAddressAboveTheTypesLimit(String addresses, int limit, String remedy) {
+    LineCheck check = of(addresses).types("id: box, address-limit: " + limit);
+    assertThat(check.results().stream().map(result -> result.message().remedy()))
+        .isEqualTo(remedy == null ? List.of() : List.of(remedy));
+  }
+
+  /** All rules on addresses are mended by the same numbers. */
+  @ParameterizedTest
+  @CsvSource({"1 3 2", "1 2 4", "1 2 2", "1 250 3", "2 1 3", "1 0 2"})
+  void theUnitsAreNumberedAlongTheChain(String addresses) {
+    LineCheck check = of(addresses);
+    Fix fix = requireNonNull(check.results().get(0).fix());
+    assertThat(fix.kind()).isEqualTo(FixKind.SAFE);
+    assertThat(fix.description()).isEqualTo("Number the units 1 to 3 along the chain");
+    assertThat(fix.replacements()).hasSize(different(addresses));
+  }
+
+  private static int different(String addresses) {
+    int different = 0;
+    String[] each = addresses.split(" ", -1);
+    for (int i = 0; i < each.length; i++) {
+      different += each[i].equals(String.valueOf(i + 1)) ? 0 : 1;
+    }
+    return different;
+  }
+
+  /** Numbers that a unit cannot have, and a chain that begins with another than the head unit. */
+  @Test
+  void numberingIsNotOfferedWhereItCannotBe() {
+    LineCheck limited = of("1 2 2 4").types("id: box, address-limit: 3");
+    assertThat(limited.results()).isNotEmpty().extracting(Result::fix).containsOnlyNulls();
+    LineCheck follower = of("1 2 2").with("role: head", "role: follower");
+    assertThat(fixOf(follower, "address.duplicate")).isNull();
+    LineCheck headSecond =
+        follower.with("unit: Bay 2\n    role: follower", "unit: Bay 2\n    role: head");
+    assertThat(fixOf(headSecond, "address.duplicate")).isNull();
+    LineCheck faulty = of("1 2 2 4").with("address: 4", "address: four");
+    assertThat(fixOf(faulty, "address.duplicate")).isNull();
+  }
+
+  private static @Nullable Fix fixOf(LineCheck check, String rule) {
+    List<Result> found = check.results().stream().filter(one -> one.rule().equals(rule)).toList();
+    assertThat(found).hasSize(1);
+    return found.get(0).fix();
+  }
+}

@@ -1,0 +1,138 @@
+package org.headhouse.linter.rules.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.SiteState;
+import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Result;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How a line that is live may change: common practice, no source. */
+class ChangeRulesTest {
+  private static final String SITE =
+      new SiteText()
+          .unit("120 ohm", "10 m")
+          .repeater("Boiler", "120 ohm", "10 m")
+          .unit("none", "20 m")
+          .unit("120 ohm", "")
+          .measured("pair-resistance: 60 ohm")
+          .toString();
+
+  private static List<String> told(String before, String after) throws IOException {
+    SiteState state = SiteState.of(Stream.of(SiteInput.text("example.yaml", before)), null);
+    return SiteLinter.builder()
+        .before(state)
+        .build()
+        .checkText("example.yaml", after)
+        .results()
+        .stream()
+        .filter(result -> result.rule().startsWith("change."))
+        .map(result -> told(result, after))
+        .toList();
+  }
+
+  private static String told(Result result, String text) {
+    var region = result.location().region();
+    String marked =
+        text.lines()
+            .toList()
+            .get(region.startLine() - 1)
+            .substring(region.startColumn() - 1, region.endColumn() - 1);
+    return result.rule().substring(7) + " at " + marked + ": " + result.message().fact();
+  }
+
+  private static final String KEPT =
+      "record-kept at 2020-01-01: the line is changed, and its record is still that of 2020-01-01";
+
+  private static final String REMOVED = "commissioned-removed at ";
+
+  /** An item is taken out, from its first line to its last. */
+  private static String without(String item) {
+    return SITE.replaceFirst("(?s)  - (unit|repeater): " + item + "\n.*?\n(?=  - |[a-z])", "");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Bay 3      | Bay 2      | the live unit \"Bay 3\" is no longer on the chain",
+        "Bay 2      | Boiler     | the live unit \"Bay 2\" is no longer on the chain",
+        "Head House | Boiler     | the live unit \"Head House\" is no longer on the chain",
+        "Boiler     |            |",
+      })
+  void aUnitStaysInItsFile(String item, String marked, String fact) throws IOException {
+    List<String> told = told(SITE, without(item));
+    assertThat(told).contains(KEPT).hasSize(fact == null ? 1 : 2);
+    if (fact != null) {
+      assertThat(told).contains(REMOVED + marked + ": " + fact);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "address: 2      | address: 9 | commissioned-readdressed at 9: the live unit \"Bay 2\" gets address 9, it had 2",
+        "cable-to-next: 20 m | cable-to-next: 25 m |",
+        "baud: 9600      | baud: 19200 |",
+        "at: Head House, | at: Bay 2,  |",
+        "termination: none | termination: 120 ohm |",
+        "light: head     | light: none |",
+      })
+  void aChangeOfTheLineAsksForANewRecord(String text, String other, String told)
+      throws IOException {
+    String after = SITE.replaceFirst(text, other);
+    assertThat(told(SITE, after)).contains(KEPT).hasSize(told == null ? 1 : 2);
+    if (told != null) {
+      assertThat(told(SITE, after)).contains(told);
+    }
+    String renewed = after.replace("date: 2020-01-01", "date: 2020-02-02");
+    assertThat(told(SITE, renewed))
+        .containsExactlyElementsOf(told == null ? List.of() : List.of(told));
+  }
+
+  /** What the line does not depend on may change. */
+  @ParameterizedTest
+  @CsvSource({
+    "site: example, 'site: example\ntitle: Example Nursery'",
+    "unit: Bay 2, unit: Palms",
+    "by: R.O., by: M.T.",
+    "address: 2, 'address: 2\n    firmware: \"3.1\"'",
+  })
+  void otherChangesNeedNone(String text, String other) throws IOException {
+    assertThat(told(SITE, SITE.replaceFirst(text, other))).isEmpty();
+  }
+
+  /** A site that is not live, or is no longer, is free to change. */
+  @ParameterizedTest
+  @CsvSource({"planned, commissioned, 0", "commissioned, planned, 1", "planned, planned, 0"})
+  void onlyALiveSiteIsHeld(String before, String after, int results) throws IOException {
+    String earlier = SITE.replace("stage: commissioned", "stage: " + before);
+    String later =
+        SITE.replace("stage: commissioned", "stage: " + after).replace("address: 2", "address: 9");
+    assertThat(told(earlier, later))
+        .hasSize(results)
+        .allMatch(told -> told.startsWith("commissioned-readdressed"));
+    String shorter = without("Bay 3").replace("stage: commissioned", "stage: " + after);
+    assertThat(told(earlier, shorter))
+        .hasSize(results)
+        .allMatch(told -> told.startsWith("commissioned-removed"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "date: 2020-01-01, date: soon, record-kept",
+    "commissioning:, proof:, record-kept",
+    "chain:, chian:, commissioned-removed",
+  })
+  void whatIsNotUnderstoodIsNotJudged(String text, String other, String rule) throws IOException {
+    assertThat(told(SITE, SITE.replace("address: 2", "address: 9").replace(text, other)))
+        .noneMatch(told -> told.startsWith(rule));
+  }
+}

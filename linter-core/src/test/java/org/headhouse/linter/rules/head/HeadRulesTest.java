@@ -1,0 +1,85 @@
+package org.headhouse.linter.rules.head;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.headhouse.linter.LineCheck;
+import org.headhouse.linter.SiteText;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** One head unit, the first on the chain, at address 1: common practice, no source. */
+class HeadRulesTest {
+  private static final LineCheck SITE =
+      LineCheck.of(new SiteText().unit("120 ohm", "10 m").unit("none", "10 m").unit("120 ohm", ""));
+
+  private static LineCheck withRole(LineCheck check, String unit, String role) {
+    return check
+        .with("unit: " + unit + "\n    role: follower", "unit: " + unit + "\n    role: @")
+        .with("role: @", "role: " + role);
+  }
+
+  @Test
+  void eachFurtherHeadUnitIsTold() {
+    LineCheck check = withRole(withRole(SITE, "Bay 2", "head"), "Bay 3", "head");
+    List<String> told = check.toldBy("head.duplicate");
+    assertThat(told).hasSize(2);
+    assertThat(told.get(0)).contains("\"Bay 2\" is a second head unit", "role follower");
+    assertThat(told.get(1)).contains("\"Bay 3\" is a second head unit", "role follower");
+    assertThat(SITE.told()).isEmpty();
+  }
+
+  @Test
+  void theHeadUnitStandsFirst() {
+    LineCheck check = withRole(SITE.with("role: head", "role: follower"), "Bay 2", "head");
+    assertThat(check.toldBy("head.not-first"))
+        .singleElement()
+        .asString()
+        .contains("\"Bay 2\" is item 2 of the chain", "put \"Bay 2\" first, or make the first");
+    assertThat(check.toldBy("head.address"))
+        .singleElement()
+        .asString()
+        .contains("\"Bay 2\" has address 2", "give \"Bay 2\" address 1");
+    assertThat(check.rules()).doesNotContain("head.missing", "head.duplicate");
+  }
+
+  @Test
+  void aRepeaterStandsBehindTheHeadUnit() {
+    LineCheck check =
+        LineCheck.of(
+            new SiteText()
+                .repeater("Boiler", "120 ohm", "10 m")
+                .unit("120 ohm", "10 m")
+                .unit("120 ohm", ""));
+    assertThat(check.toldBy("head.not-first"))
+        .singleElement()
+        .asString()
+        .contains(
+            "\"Head House\" is item 2 of the chain", "put the repeater behind \"Head House\"");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "role: follower, true",
+    // A role that is not understood may be that of the head unit.
+    "role: haed, false",
+    "rolle: head, false",
+  })
+  void aChainNeedsAHeadUnit(String role, boolean told) {
+    List<String> missing = SITE.with("role: head", role).toldBy("head.missing");
+    assertThat(missing).hasSize(told ? 1 : 0);
+    assertThat(missing).allMatch(text -> text.contains("give \"Head House\" the role head"));
+  }
+
+  @Test
+  void aChainOfRepeatersHasNone() {
+    LineCheck check =
+        LineCheck.of(
+            new SiteText().repeater("East", "120 ohm", "10 m").repeater("West", "120 ohm", ""));
+    assertThat(check.toldBy("head.missing"))
+        .singleElement()
+        .asString()
+        .contains("give the first unit the role head");
+  }
+}

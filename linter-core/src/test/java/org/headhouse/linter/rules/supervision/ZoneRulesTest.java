@@ -1,0 +1,102 @@
+package org.headhouse.linter.rules.supervision;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.headhouse.linter.LineCheck;
+import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Result;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The zones of the software are the units of the chain: common practice, no source. */
+class ZoneRulesTest {
+  private static final String SITE =
+      new SiteText().unit("120 ohm", "10 m").unit("none", "10 m").unit("120 ohm", "").toString();
+
+  private static LineCheck of(String link, String zones) {
+    return LineCheck.of(SITE + "supervision: {link: " + link + ", zones: [" + zones + "]}\n");
+  }
+
+  private static List<String> told(LineCheck check) {
+    return check.results().stream()
+        .map(
+            result ->
+                result.rule().replace("supervision.", "")
+                    + ": "
+                    + result.message().fact()
+                    + "; "
+                    + result.message().remedy())
+        .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Head House, Bay 2, Bay 3        |",
+        "Bay 3, Head House, Bay 2        |",
+        "Head House, Bay 2               | zone-missing: the zones lack \"Bay 3\"; add \"Bay 3\" to the zones",
+        "Head House, Bay 2, Bay 3, Bay 2 | zone-duplicate: the zone \"Bay 2\" is listed twice; delete one of the two",
+        "Head House, Bay 2, Bay 3, Store | zone-unknown: the zone \"Store\" is no unit of the chain; delete the zone, or add the unit to the chain",
+        // A zone that is misspelt is not missing as well.
+        "Haed House, Bay 2, Bay 3        | zone-unknown: the zone \"Haed House\" is no unit of the chain; write \"Head House\"",
+      })
+  void oneMistakeIsToldOnce(String zones, String told) {
+    assertThat(told(of("serial", zones)))
+        .containsExactlyElementsOf(told == null ? List.of() : List.of(told));
+  }
+
+  @Test
+  void eachUnitThatIsMissingIsNamed() {
+    LineCheck check = of("serial", "Bay 2");
+    assertThat(told(check))
+        .containsExactly(
+            "zone-missing: the zones lack \"Bay 3\"; add \"Bay 3\" to the zones",
+            "zone-missing: the zones lack \"Head House\"; add \"Head House\" to the zones");
+    assertThat(check.results()).extracting(Result::unit).containsExactly("Bay 3", "Head House");
+  }
+
+  /** An item that is not understood may be any unit, and a name that is not known any zone. */
+  @Test
+  void whatIsNotUnderstoodIsNotMissing() {
+    assertThat(of("serial", "Head House, Bay 2, 5").rules())
+        .isNotEmpty()
+        .doesNotContain("supervision.zone-missing");
+    assertThat(of("serial", "Head House, Bay 2, Bay 3").with("unit: Bay 3", "unit: 3").rules())
+        .isNotEmpty()
+        .doesNotContain("supervision.zone-unknown");
+  }
+
+  /** Over Ethernet each zone needs an address; the same zone twice is told as such. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "serial   | Head House, Bay 2, Bay 3        |",
+        "ethernet | Head House, Bay 2, Bay 3        | Bay 2, Bay 3",
+        "ethernet | Head House, Bay 2, Bay 3, Bay 3 | Bay 2, Bay 3",
+        "ethernet | Head House, Bay 2, Nowhere      | Bay 2",
+      })
+  void polledOverEthernet(String link, String zones, String unreachable) {
+    LineCheck check =
+        of(link, zones).with("address: 1\n", "address: 1\n    network: {ip: 10.0.0.1/24}\n");
+    List<Result> told =
+        check.results().stream()
+            .filter(result -> result.rule().equals("supervision.unreachable"))
+            .toList();
+    assertThat(told)
+        .extracting(Result::unit)
+        .containsExactlyElementsOf(
+            unreachable == null ? List.of() : List.of(unreachable.split(", ", -1)));
+    assertThat(told)
+        .allSatisfy(
+            one ->
+                assertThat(one.message().remedy())
+                    .isEqualTo(
+                        "add network with its ip to \""
+                            + one.unit()
+                            + "\", or poll over the serial line"));
+  }
+}
