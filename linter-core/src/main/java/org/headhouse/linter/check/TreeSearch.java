@@ -1,5 +1,6 @@
 package org.headhouse.linter.check;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -40,12 +41,26 @@ final class TreeSearch {
     return index >= 0 && sequence.items().get(index).region().contains(region) ? index : -1;
   }
 
-  /** The entries that stand in the mapping itself, in the order of the file. */
+  /**
+   * The entries that stand in the mapping itself, in the order of the file: as they come, but for a
+   * mapping that is written out behind a merge key.
+   */
   private static List<Mapping.Entry> written(Mapping mapping) {
-    return mapping.entries().stream()
-        .filter(entry -> entry.via() == null)
-        .sorted(Comparator.comparing(entry -> entry.key().region()))
-        .toList();
+    List<Mapping.Entry> written = new ArrayList<>(mapping.entries().size());
+    boolean inOrder = true;
+    for (Mapping.Entry entry : mapping.entries()) {
+      if (entry.via() == null) {
+        inOrder &=
+            written.isEmpty()
+                || startsAfter(
+                    entry.key().region(), written.get(written.size() - 1).key().region());
+        written.add(entry);
+      }
+    }
+    if (!inOrder) {
+      written.sort(Comparator.comparing(entry -> entry.key().region()));
+    }
+    return written;
   }
 
   /** The index of the last of some parts in order that does not start behind a region; else -1. */
