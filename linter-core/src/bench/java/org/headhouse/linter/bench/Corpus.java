@@ -69,7 +69,7 @@ final class Corpus {
             device-type: eight-way
             comm-module: fitted
             conductors: [A, B, G]
-            termination: 120 ohm
+            termination: 120 ohm + 1 nF
             outdoor: {light: local, temperature: local, wind-speed: local, wind-direction: local, rain: local}
             vents: roof
             on-stale-readings: close
@@ -95,7 +95,7 @@ final class Corpus {
             termination: %s
             outdoor: %s
         """
-            .formatted(unit, unit, type, last ? "120 ohm" : "none", FROM_HEAD);
+            .formatted(unit, unit, type, last ? "120 ohm + 1 nF" : "none", FROM_HEAD);
     return last
         ? text
         : text + String.format(Locale.ROOT, "    cable-to-next: %d m%n", 2 + random.nextInt(3));
