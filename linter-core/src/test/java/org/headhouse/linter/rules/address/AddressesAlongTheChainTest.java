@@ -123,6 +123,10 @@ class AddressesAlongTheChainTest {
         .singleElement()
         .asString()
         .contains("give \"Bay 247\" address 100");
+    assertThat(of(addresses.toString().replace(" 247 ", " ") + "248").toldBy("address.reserved"))
+        .singleElement()
+        .asString()
+        .contains("give \"Bay 247\" address 247");
   }
 
   @ParameterizedTest
@@ -131,6 +135,7 @@ class AddressesAlongTheChainTest {
       value = {
         "1 2 9 4 | 8 | give \"Bay 3\" address 3",
         "1 2 9   | 8 | give \"Bay 3\" address 3",
+        "1 2 9   | 3 | give \"Bay 3\" address 3",
         "1 2 3 4 | 3 | exchange the address of \"Bay 4\" with that of another type",
         "1 2 3 4 | 4 |",
       })
@@ -138,6 +143,28 @@ class AddressesAlongTheChainTest {
     LineCheck check = of(addresses).types("id: box, address-limit: " + limit);
     assertThat(check.results().stream().map(result -> result.message().remedy()))
         .isEqualTo(remedy == null ? List.of() : List.of(remedy));
+  }
+
+  /** Why no unit has such an address: MODBUS over Serial Line V1.02 §2.2. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 2 0   | 0 is the address of messages to all units",
+        "1 2 248 | the Modbus standard keeps 248 to 255 for itself",
+      })
+  void aReservedAddress(String addresses, String reason) {
+    assertThat(of(addresses).results().stream().map(result -> result.message().reason()))
+        .containsExactly(reason);
+  }
+
+  /** An address that is not understood may be the one that is missing. */
+  @ParameterizedTest
+  @CsvSource({"1 2 3 5", "1 2 4 3"})
+  void withAnAddressThatIsNotUnderstoodTheOthersAreNotJudged(String addresses) {
+    assertThat(of(addresses).with("address: 2", "address: two").rules())
+        .allMatch(rule -> rule.startsWith("schema."))
+        .isNotEmpty();
   }
 
   /** All rules on addresses are mended by the same numbers. */
@@ -158,6 +185,12 @@ class AddressesAlongTheChainTest {
       different += each[i].equals(String.valueOf(i + 1)) ? 0 : 1;
     }
     return different;
+  }
+
+  @Test
+  void aUnitCanHaveTheNumberOfItsLimit() {
+    LineCheck check = of("1 2 2").types("id: box, unit-load: 1/8, address-limit: 3");
+    assertThat(fixOf(check, "address.duplicate")).isNotNull();
   }
 
   /** Numbers that a unit cannot have, and a chain that begins with another than the head unit. */

@@ -25,6 +25,9 @@ class FoldedTest {
     "Bay 2, Bay\u30002, true", // ideographic space
     "Bay 2, Bay   2, true",
     "Bay 2, Bay\t2, true",
+    "Bay 2, 'Bay 2 ', true",
+    "Bay 2, ' Bay 2', true",
+    "Bay~2, bay~2, true",
     "P\u00E9pini\u00E8re, Pe\u0301pinie\u0300re, true", // composed and decomposed
     "\uFB01eld, field, true", // ligature
     "\u03A3\u03AF\u03C3\u03C5\u03C6\u03BF\u03C2, \u03A3\u038A\u03A3\u03A5\u03A6\u039F\u03A3, true", // final sigma

@@ -7,6 +7,7 @@ import java.util.List;
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.Replacement;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -144,6 +145,23 @@ class NameRulesTest {
           .isEqualTo("Write the name \"" + bare + "\" without spaces around it");
       assertThat(fix.replacements()).singleElement().extracting("text").isEqualTo("\"Palms\"");
     }
+  }
+
+  /** A name that is mended is mended wherever the file refers to it. */
+  @Test
+  void whatRefersToTheNameIsMendedToo() {
+    LineCheck check =
+        LineCheck.of(SITE.site() + "supervision: {zones: [Head House, 'Bay 2 ', Bay 3]}\n")
+            .with("unit: Bay 2\n", "unit: 'Bay 2 '\n");
+    Fix fix =
+        check.results().stream()
+            .filter(result -> result.rule().equals("name.unreadable"))
+            .findFirst()
+            .orElseThrow()
+            .fix();
+    assertThat(requireNonNull(fix).replacements())
+        .extracting(Replacement::text)
+        .containsExactly("'Bay 2'", "'Bay 2'");
   }
 
   /** The limit is one of the type; characters are what people count. */
