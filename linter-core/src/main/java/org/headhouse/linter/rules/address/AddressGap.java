@@ -30,7 +30,7 @@ public final class AddressGap implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     List<Unit> units = site.units();
-    if (units.isEmpty() || !units.stream().allMatch(unit -> unit.address().isGiven())) {
+    if (!units.stream().allMatch(unit -> unit.address().isGiven())) {
       return;
     }
     TreeMap<Integer, Unit> byAddress = new TreeMap<>();

@@ -28,7 +28,7 @@ public final class ReservedAddress implements SiteRule {
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       if (address != null && isReserved(address)) {
-        boolean allowedByType = address > HIGHEST && address <= unit.type().addressLimit();
+        boolean allowedByType = address != BROADCAST && address <= unit.type().addressLimit();
         Finding finding =
             context
                 .finding(

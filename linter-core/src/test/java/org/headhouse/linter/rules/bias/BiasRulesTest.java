@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -202,5 +203,59 @@ class BiasRulesTest {
     LineCheck check = of("650 ohm", "4.75 V", "14");
     assertThat(check.rules()).contains(WEAK);
     assertThat(check.with(text, other).rules()).doesNotContain(WEAK);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "449 ohm | 6 V   | under the 450 to 650 ohm | they take current that the drivers need for the signal | fit 470 ohm each, and write that",
+        "651 ohm | 6 V   | over the 450 to 650 ohm  | the units with the least sensitive receivers see no clear idle level | fit 620 ohm each, and write that",
+        // 470 ohm at 3.6 V give 216 mV (computed): under the margin.
+        "440 ohm | 3.6 V | under the 450 to 650 ohm | they take current that the drivers need for the signal | fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF",
+      })
+  void outOfRangeIsToldWithItsReason(
+      String resistors, String supply, String fact, String reason, String remedy) {
+    Result result =
+        of(resistors, supply, "1/8").results().stream()
+            .filter(one -> one.rule().equals(OUT))
+            .findFirst()
+            .orElseThrow();
+    assertThat(result.message().fact()).contains(fact);
+    assertThat(result.message().reason()).isEqualTo(reason);
+    assertThat(result.message().remedy()).isEqualTo(remedy);
+    assertThat(result.fix() == null).isEqualTo(remedy.contains("terminators"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "620 ohm | 4.5 V  | , wanted are 220 mV | a little noise then looks like the start of a message | true",
+        "650 ohm | 4.33 V | receiver needs      | an idle line then looks like noise, and units answer to what nobody sent | true",
+        "650 ohm | 3.3 V  | receiver needs      | an idle line then looks like noise, and units answer to what nobody sent | false",
+      })
+  void weakBiasIsToldWithItsReason(
+      String resistors, String supply, String end, String reason, boolean fix) {
+    Result result = of(resistors, supply, "0.000001").results().get(0);
+    assertThat(result.rule()).isEqualTo(WEAK);
+    assertThat(result.message().fact()).endsWith(end);
+    assertThat(result.message().reason()).isEqualTo(reason);
+    assertThat(result.fix() != null).isEqualTo(fix);
+  }
+
+  /** A terminator that no cable asks for is the mistake; the bias is right. */
+  @Test
+  void atATerminatorOfTooLowAValueNoResistorIsOffered() {
+    LineCheck check =
+        LineCheck.of(
+            new SiteText()
+                .bias("Head House", "560 ohm", "5 V")
+                .unit("12 ohm", "10 m")
+                .unit("120 ohm", ""));
+    Result result =
+        check.results().stream().filter(one -> one.rule().equals(WEAK)).findFirst().orElseThrow();
+    assertThat(result.message().remedy()).startsWith("correct the terminator of \"Head House\"");
+    assertThat(result.fix()).isNull();
   }
 }

@@ -60,6 +60,8 @@ class TooLongTest {
     "9600, 1250 m, 'is 1250 m long, over the 1200 m that are the most of TIA/EIA-485-A'",
     "9600, 1100 m, over the 1000 m that are the most of the Modbus serial line specification",
     "115200, 900 m, over the 868 m that are the most at 115200 bit/s",
+    "57600, 2000 m, 'is 2000 m long, over the 1200 m that are the most of TIA/EIA-485-A'",
+    "115200, 1300 m, over the 868 m that are the most at 115200 bit/s",
     "9600, 1000.1 m, 'is 1000.1 m long, over the 1000 m'",
     "19200, 600 m, over the 520 m that are what keeps the jitter under 10 % at 19200 bit/s"
   })
@@ -140,5 +142,29 @@ class TooLongTest {
   @Test
   void withoutARate() {
     assertThat(of("9600", "1250 m").with("baud: 9600\n", "baud: fast\n").rules()).contains(RULE);
+  }
+
+  /** Without a rate the limits of the standards are left. */
+  @ParameterizedTest
+  @CsvSource({"1000 m, ''", "1001 m, warning", "1201 m, error"})
+  void withoutARate(String length, String level) {
+    List<String> told =
+        of("115200", length).with("line:\n", "lines:\n").told().stream()
+            .filter(one -> one.endsWith(RULE))
+            .toList();
+    assertThat(told).isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
+  }
+
+  /** A limit that is only noted does not ask for a repeater where a graver one is passed. */
+  @Test
+  void theRepeaterIsThatOfTheGraverLimit() {
+    assertThat(of("19200", "400 m", "400 m", "300 m").toldBy(RULE))
+        .singleElement()
+        .asString()
+        .contains("over the 1000 m", "put a repeater at \"Bay 3\" or before");
+    assertThat(of("19200", "400 m", "400 m").toldBy(RULE))
+        .singleElement()
+        .asString()
+        .contains("over the 520 m", "put a repeater at \"Bay 2\" or before");
   }
 }

@@ -68,8 +68,10 @@ class ConductorRulesTest {
   /** Where nobody knows which is the head unit, nobody knows where ground belongs. */
   @Test
   void withoutAHeadUnitGroundIsNotJudged() {
-    assertThat(landed("[A, B]", "[A, B]").with("role: head", "role: follower").rules())
-        .containsExactly("head.missing");
+    for (String landed : List.of("[A, B]", "[A, B, G]")) {
+      assertThat(landed(landed, "[A, B]").with("role: head", "role: follower").rules())
+          .containsExactly("head.missing");
+    }
   }
 
   /**
@@ -112,6 +114,16 @@ class ConductorRulesTest {
     return parts[1].equals("straight")
         ? new String[] {type}
         : new String[] {type, "pair: " + parts[1]};
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "B straight, 'A straight, B straight', Land the pair crossed at \"Bay 2\"",
+    "B straight, 'B crossed, B straight', Land the pair straight at \"Bay 2\"",
+    "B crossed, 'B straight, B straight', Land the pair straight at \"Head House\"",
+  })
+  void thePairIsTurned(String head, String followers, String description) {
+    assertThat(fix(polarity(head, followers)).description()).isEqualTo(description);
   }
 
   @Test

@@ -8,6 +8,7 @@ import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.Replacement;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -151,5 +152,34 @@ class SourceRulesTest {
             .orElseThrow()
             .fix();
     return requireNonNull(fix).kind();
+  }
+
+  /** All that is missing is written at once. */
+  @Test
+  void aUnitThatSaysNothingGetsAllItsSources() {
+    LineCheck check = SITE.with("    outdoor: {light: head, rain: head}\n", "");
+    Fix fix = requireNonNull(check.results().get(0).fix());
+    assertThat(fix.replacements())
+        .singleElement()
+        .extracting(Replacement::text)
+        .asString()
+        .contains("outdoor: {light: head, rain: head}");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "vents: roof                          | vents: roof | on-stale-readings: close",
+        "vents: side, on-stale-readings: hold | hold        | close",
+      })
+  void closingIsWrittenWhereItBelongs(String keys, String marked, String text) {
+    LineCheck check =
+        SITE.with("address: 2\n", "address: 2\n    " + keys.replace(", ", "\n    ") + "\n");
+    assertThat(check.marked("outdoor.unsafe-fallback")).isEqualTo(marked.replace("vents: ", ""));
+    assertThat(requireNonNull(check.results().get(0).fix()).replacements())
+        .singleElement()
+        .extracting(replacement -> replacement.text().strip())
+        .isEqualTo(text);
   }
 }

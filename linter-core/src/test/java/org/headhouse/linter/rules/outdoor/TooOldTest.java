@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.outdoor;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -7,6 +8,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.Replacement;
+import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -144,5 +148,30 @@ class TooOldTest {
             .parameter("traffic.busy", name, value);
     assertThat(check.told().stream().filter(one -> one.endsWith(RULE)))
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
+  }
+
+  /** The polls take 85 % of the time: a longer or shorter period does not do, a rate does. */
+  @Test
+  void whereNoPeriodDoesARateIsOffered() {
+    LineCheck check =
+        of(
+            "9600",
+            "1.3 s",
+            12,
+            "1 s",
+            "every: 1157 ms, registers: 125, timeout: 100 ms, retries: 0");
+    Result result =
+        check.results().stream().filter(one -> one.rule().equals(RULE)).findFirst().orElseThrow();
+    assertThat(result.message().remedy()).isEqualTo("set all units and the line to 19200 bit/s");
+    Fix fix = requireNonNull(result.fix());
+    assertThat(fix.description()).isEqualTo("Set all units and the line to 19200 bit/s");
+    assertThat(fix.replacements()).extracting(Replacement::text).containsExactly("19200");
+    assertThat(check.with("baud: 9600", "baud: 19200").rules()).doesNotContain(RULE);
+  }
+
+  /** Traffic that cannot be has no age, however small the age that is allowed. */
+  @Test
+  void anOverrunHasNoAge() {
+    assertThat(of("9600", "50 ms", 12, "100 ms", "").rules()).containsExactly("traffic.overrun");
   }
 }

@@ -30,6 +30,7 @@ class FramingTest {
           .singleElement()
           .asString()
           .contains(": warning: ", "a character of " + bits + " bits", "[serial.framing]")
+          .contains(stopBits == 1 ? " with 1 stop bit makes" : " with 2 stop bits makes")
           .contains("write stop-bits: " + (parity.equals("none") ? 2 : 1));
     }
   }

@@ -139,4 +139,27 @@ class WeakSignalTest {
     assertThat(check.rules()).contains(RULE);
     assertThat(check.with(text, other).rules()).doesNotContain(RULE);
   }
+
+  /** The margin is only of interest where the threshold is reached. */
+  @Test
+  void underTheThresholdTheMarginIsNotTold() {
+    assertThat(of("915 m", "31 AWG").toldBy(RULE))
+        .singleElement()
+        .asString()
+        .contains("and a receiver needs 200 mV: ");
+  }
+
+  @Test
+  void aTerminatorOfTooLowAValueIsTheMistake() {
+    LineCheck check =
+        LineCheck.of(
+            new SiteText()
+                .line("cable", SiteText.cable("24 AWG", "120 ohm"))
+                .unit("120 ohm", "300 m")
+                .unit("5 ohm", ""));
+    assertThat(check.toldBy(RULE))
+        .singleElement()
+        .asString()
+        .contains("correct the terminator of \"Bay 2\" first");
+  }
 }

@@ -92,4 +92,24 @@ class TooLongStubTest {
             .types("id: quick, rise-time: 100 ns");
     assertThat(check.told()).isEmpty();
   }
+
+  /** A rise of no time is none that anything can be computed of. */
+  @Test
+  void aRiseOfNoTimeLimitsNothing() {
+    assertThat(of("3 m", "0 ns").rules()).doesNotContain(RULE);
+  }
+
+  @Test
+  void ofEquallyQuickDriversTheFirstIsNamed() {
+    LineCheck check =
+        of("3 m", "100 ns")
+            .with("comm-module: fitted", "comm-module: fitted\n    device-type: fast");
+    LineCheck both =
+        new LineCheck(
+                check.site().replaceFirst("device-type: quick\n", "firmware: \"1\"\n"),
+                check.deviceTypes(),
+                check.policy())
+            .types("id: fast, rise-time: 100 ns");
+    assertThat(both.toldBy(RULE)).singleElement().asString().contains("of \"Head House\" (100 ns)");
+  }
 }

@@ -7,6 +7,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.Parameter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -179,5 +182,30 @@ class TrafficRulesTest {
     LineCheck check = check(site("9600", 6, "100 ms"), "");
     assertThat(check.rules()).containsExactly(OVERRUN);
     assertThat(check.with(text, other).rules()).doesNotContain(OVERRUN, BUSY);
+  }
+
+  /** Broadcast and polls each take nearly all of the time: no period does, but a rate. */
+  @Test
+  void whereNoPeriodDoesTheRateIsOffered() {
+    LineCheck check =
+        check(site("9600", 123, "450 ms").polls("serial", "every: 1.2 s, registers: 125"), "");
+    Result result =
+        check.results().stream()
+            .filter(one -> one.rule().equals(OVERRUN))
+            .findFirst()
+            .orElseThrow();
+    Matcher rate = BAUD.matcher(result.message().remedy());
+    assertThat(result.message().remedy()).doesNotContain("write every");
+    assertThat(rate.find()).isTrue();
+    Fix fix = result.fix();
+    assertThat(fix).isNotNull();
+    assertThat(check.with("baud: 9600", "baud: " + rate.group(1)).rules())
+        .doesNotContain(OVERRUN, BUSY);
+  }
+
+  /** What the sheets compute with. */
+  @Test
+  void theShareOfPractice() {
+    assertThat(BusyLine.most(Parameter::defaultValue)).isEqualTo(0.7);
   }
 }
