@@ -18,9 +18,14 @@ public record KeptFree(List<AddressRange> ranges) {
     ranges = List.copyOf(ranges);
   }
 
+  /** Whether no address is kept free, as on most lines. */
+  public boolean isNone() {
+    return ranges.isEmpty();
+  }
+
   /** Whether an address is kept free. */
   public boolean contains(int address) {
-    return rangeOf(address).isPresent();
+    return !isNone() && rangeOf(address).isPresent();
   }
 
   /** The range that an address is kept free by. */

@@ -1,7 +1,6 @@
 package org.headhouse.linter.source;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -99,12 +98,10 @@ public final class SourceText {
   }
 
   private boolean has(int line, int column) {
-    int[] starts = startsOfLines();
-    if (line > starts.length) {
-      return false;
-    }
-    int end = line == starts.length ? text.length() : starts[line];
-    return column <= end - starts[line - 1] + 1;
+    int start = startOfLine(line);
+    int next = startOfLine(line + 1);
+    int end = next < 0 ? text.length() : next;
+    return start >= 0 && column <= end - start + 1;
   }
 
   private int startOfLine(int number) {
@@ -138,14 +135,26 @@ public final class SourceText {
   private int[] startsOfLines() {
     int[] known = startsOfLines;
     if (known == null) {
-      known =
-          IntStream.concat(
-                  IntStream.of(0),
-                  IntStream.range(0, text.length()).filter(this::endsLine).map(i -> i + 1))
-              .toArray();
+      known = new int[countLines()];
+      int line = 1;
+      for (int i = 0; line < known.length; i++) {
+        if (endsLine(i)) {
+          known[line++] = i + 1;
+        }
+      }
       startsOfLines = known;
     }
     return known;
+  }
+
+  private int countLines() {
+    int lines = 1;
+    for (int i = 0; i < text.length(); i++) {
+      if (endsLine(i)) {
+        lines++;
+      }
+    }
+    return lines;
   }
 
   /** Whether a line ends with the character at an index; CR LF ends it with the LF. */

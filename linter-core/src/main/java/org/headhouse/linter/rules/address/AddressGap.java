@@ -3,6 +3,7 @@ package org.headhouse.linter.rules.address;
 import java.util.List;
 import java.util.Map;
 import java.util.PrimitiveIterator;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -29,19 +30,24 @@ public final class AddressGap implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    List<Unit> units = site.units();
-    if (!units.stream().allMatch(unit -> unit.address().isGiven())) {
-      return;
-    }
-    TreeMap<Integer, Unit> byAddress = new TreeMap<>();
-    units.forEach(unit -> byAddress.putIfAbsent(unit.address().or(0), unit));
-    boolean explained =
-        byAddress.size() < units.size()
-            || isHeadAway(site)
-            || units.stream().anyMatch(unit -> Settable.isNot(unit, context.keptFree()));
-    if (!explained) {
+    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), context.keptFree());
+    // Two units of one address leave a gap that is told of them.
+    if (byAddress.size() == site.units().size() && !isHeadAway(site)) {
       reportFirst(site, byAddress, context);
     }
+  }
+
+  /** The units by their addresses, up to one that has none or cannot keep it. */
+  private static SortedMap<Integer, Unit> byAddress(List<Unit> units, KeptFree keptFree) {
+    SortedMap<Integer, Unit> byAddress = new TreeMap<>();
+    for (Unit unit : units) {
+      Integer address = unit.address().orNull();
+      if (address == null || Settable.isNot(unit, keptFree)) {
+        break;
+      }
+      byAddress.putIfAbsent(address, unit);
+    }
+    return byAddress;
   }
 
   /** A head unit with a wrong address leaves its own gap, which is told of the head unit. */

@@ -53,10 +53,14 @@ public final class KeptFreeAddress implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    if (context.keptFree().isNone()) {
+      return;
+    }
+    Unit head = site.head();
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       // A head unit away from address 1, and what cannot be set at all, are told elsewhere.
-      if (address != null && !unit.equals(site.head()) && !Settable.isNot(unit)) {
+      if (address != null && !unit.equals(head) && !Settable.isNot(unit)) {
         context.keptFree().rangeOf(address).ifPresent(range -> report(site, unit, range, context));
       }
     }
