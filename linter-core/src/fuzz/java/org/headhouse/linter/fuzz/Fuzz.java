@@ -19,12 +19,14 @@ public final class Fuzz {
 
   private final Subject subject;
   private final String trace;
+  private final int longest;
   private final Path corpus;
   private final Path seeds;
 
-  private Fuzz(Subject subject, String trace) {
+  private Fuzz(Subject subject, String trace, int longest) {
     this.subject = subject;
     this.trace = trace;
+    this.longest = longest;
     this.corpus = WORK.resolve(subject.word()).resolve("corpus");
     this.seeds = WORK.resolve(subject.word()).resolve("seeds");
   }
@@ -33,8 +35,9 @@ public final class Fuzz {
    * Fuzzes.
    *
    * @param arguments the names of the subjects with commas between, or {@code all}; how many
-   *     seconds for each; {@code write} to keep what was found with the tests; and what guides the
-   *     fuzzer: {@code cov}, or slower {@code cov:cmp}, which looks at comparisons too
+   *     seconds for each; {@code write} to keep what was found with the tests; what guides the
+   *     fuzzer: {@code cov}, or slower {@code cov:cmp}, which looks at comparisons too; and how
+   *     many bytes an input has at most: of short ones it tries more
    */
   @SuppressWarnings("SystemOut")
   public static void main(String[] arguments) throws IOException, InterruptedException {
@@ -47,7 +50,7 @@ public final class Fuzz {
     List<String> rows = new ArrayList<>();
     boolean sound = true;
     for (Subject subject : subjects) {
-      Fuzz fuzz = new Fuzz(subject, arguments[3]);
+      Fuzz fuzz = new Fuzz(subject, arguments[3], Integer.parseInt(arguments[4]));
       fuzz.prepare();
       if (seconds > 0) {
         FuzzLog log = fuzz.run(seconds);
@@ -83,7 +86,7 @@ public final class Fuzz {
     start(
         log,
         "-max_total_time=" + seconds,
-        "-max_len=" + Seeds.LONGEST,
+        "-max_len=" + longest,
         "-timeout=60",
         "-print_final_stats=1",
         "-dict=" + WORK.resolve("words.txt"),
