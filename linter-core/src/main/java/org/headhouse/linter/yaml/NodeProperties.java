@@ -23,7 +23,8 @@ final class NodeProperties {
   /** Those of YAML 1.1, as the parser counts lines. */
   private static final String LINE_BREAKS = "\r\n\u0085\u2028\u2029";
 
-  private static final String ENDS_OF_WORDS = " \t,[]{}" + LINE_BREAKS;
+  /** Nothing else follows a tag, as the parser reads it; a tag itself may have commas. */
+  private static final String ENDS_OF_TAGS = " \t" + LINE_BREAKS;
 
   private static final Found NONE = new Found(null, null, "", false, 0, 0);
 
@@ -83,12 +84,14 @@ final class NodeProperties {
     Region anchor = null;
     Region tagRegion = null;
     String tagText = "";
+    String name = event.getAnchor();
     while (at < text.length()) {
       char c = text.charAt(at);
-      if ((c == '&' && anchor == null) || (c == '!' && tagRegion == null && tag != null)) {
-        int end = endOfWord(at);
+      boolean isAnchor = c == '&' && anchor == null && name != null;
+      if (isAnchor || (c == '!' && tagRegion == null && tag != null)) {
+        int end = isAnchor ? at + 1 + name.length() : endOfTag(at);
         Region word = Region.onLine(line, column, text.codePointCount(at, end));
-        if (c == '&') {
+        if (isAnchor) {
           anchor = word;
         } else {
           tagRegion = word;
@@ -109,7 +112,6 @@ final class NodeProperties {
         break;
       }
     }
-    String name = event.getAnchor();
     boolean foreign = tag != null && !isCore(tag);
     return new Found(
         name == null || anchor == null ? null : new Node.Anchor(name, anchor),
@@ -130,9 +132,9 @@ final class NodeProperties {
         || (tag.startsWith(CORE) && CORE_TAGS.contains(tag.substring(CORE.length())));
   }
 
-  private int endOfWord(int from) {
+  private int endOfTag(int from) {
     int at = from;
-    while (at < text.length() && ENDS_OF_WORDS.indexOf(text.charAt(at)) < 0) {
+    while (at < text.length() && ENDS_OF_TAGS.indexOf(text.charAt(at)) < 0) {
       at++;
     }
     return at;

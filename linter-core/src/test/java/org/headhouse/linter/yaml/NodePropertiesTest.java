@@ -40,9 +40,7 @@ class NodePropertiesTest {
     "'a: &x # c\nb: 1', 1:7-1:7"
   })
   void regions(String text, String region) {
-    Region at = value(read(text)).region();
-    assertThat(at.startLine() + ":" + at.startColumn() + "-" + at.endLine() + ":" + at.endColumn())
-        .isEqualTo(region);
+    assertThat(written(value(read(text)).region())).isEqualTo(region);
   }
 
   /** YAML 1.1, section 5.4: these are the line ends that the parser counts. */
@@ -57,5 +55,29 @@ class NodePropertiesTest {
         .extracting(Finding::place)
         .extracting(place -> place.region())
         .isEqualTo(List.of(Region.onLine(1, 7, 2)));
+  }
+
+  /** A colon may stand right behind an anchor, and a tag may have what ends a plain word. */
+  @ParameterizedTest
+  @CsvSource({
+    "'&x: 1', x, 1:1-1:3, 1:3-1:3",
+    "'&x#y : 1', x#y, 1:1-1:5, 1:6-1:6",
+    "'!<tag:yaml.org,2002:str> &x z: 1', x, 1:26-1:28, 1:29-1:30"
+  })
+  void keyWithAnchor(String text, String name, String anchor, String key) {
+    Mapping root = (Mapping) Objects.requireNonNull(read(text).root());
+    Scalar scalar = root.entries().get(0).key();
+    assertThat(scalar.anchor())
+        .isNotNull()
+        .satisfies(
+            found -> {
+              assertThat(found.name()).isEqualTo(name);
+              assertThat(written(found.region())).isEqualTo(anchor);
+            });
+    assertThat(written(scalar.region())).isEqualTo(key);
+  }
+
+  private static String written(Region at) {
+    return at.startLine() + ":" + at.startColumn() + "-" + at.endLine() + ":" + at.endColumn();
   }
 }
