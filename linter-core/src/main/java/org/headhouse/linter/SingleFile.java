@@ -24,8 +24,7 @@ final class SingleFile {
 
   static <T> Attempt<T> attempt(SiteInput input, Limits limits, Work<T> work) {
     try {
-      return new Attempt<>(
-          input.path(), work.apply(input.path(), SiteLinter.read(input, limits)), null);
+      return new Attempt<>(input.path(), work.apply(input.path(), input.bytes(limits)), null);
     } catch (IOException exception) {
       return trouble(input, "the file cannot be read: " + reason(exception));
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {

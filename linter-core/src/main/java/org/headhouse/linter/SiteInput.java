@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 
@@ -41,6 +42,11 @@ public record SiteInput(String path, Content content) {
   public static SiteInput text(String name, String text) {
     byte[] bytes = text.getBytes(UTF_8);
     return new SiteInput(name, most -> bytes);
+  }
+
+  /** What is needed of it: one byte over the limit tells that it is over. */
+  byte[] bytes(Limits limits) throws IOException {
+    return content.read(limits.bytes() + 1);
   }
 
   /** The file that is read, or null for a text. */

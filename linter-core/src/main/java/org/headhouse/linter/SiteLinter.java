@@ -7,43 +7,25 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.headhouse.linter.Keeping.SettingsFile;
-import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.cache.KeptOutcomes;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
-import org.headhouse.linter.check.RuleCatalogue;
-import org.headhouse.linter.check.SettingsCheck;
-import org.headhouse.linter.check.Setup;
-import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
-import org.headhouse.linter.draft.Drafting;
-import org.headhouse.linter.draft.Practice;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
-import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.fix.Mending;
-import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
-import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.BuiltInRules;
-import org.headhouse.linter.rules.address.KeptFreeAddress;
-import org.headhouse.linter.rules.bias.WeakBias;
-import org.headhouse.linter.rules.conductors.Ground;
-import org.headhouse.linter.rules.traffic.BusyLine;
-import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
@@ -60,69 +42,10 @@ import org.jspecify.annotations.Nullable;
  * and gives the same report whatever the number of threads.
  */
 public final class SiteLinter {
-  private final RuleCatalogue rules;
-  private final SiteCheck check;
-  private final Policy policy;
-  private final DeviceTypes types;
-  private final List<Result> settingsResults;
-  private final int threads;
-  private final Limits limits;
-  private final Clock clock;
-  private final @Nullable Path baselineFile;
-  private final @Nullable Baseline baseline;
-  private final @Nullable Keeping keeping;
+  private final Equipment with;
 
-  private SiteLinter(Builder builder) throws IOException {
-    this.threads = builder.threads;
-    this.limits = builder.limits;
-    List<Rule> allRules = builder.allRules();
-    this.rules = new RuleCatalogue(allRules);
-    SettingsCheck settings = new SettingsCheck(rules, limits);
-    SettingsFile policyFile = settingsFile(builder.policy);
-    SettingsFile typesFile = settingsFile(builder.deviceTypes);
-    this.policy =
-        policyFile == null
-            ? Policy.DEFAULT
-            : settings.policy(policyFile.path(), policyFile.bytes());
-    this.types =
-        typesFile == null
-            ? DeviceTypes.NONE
-            : settings.deviceTypes(typesFile.path(), typesFile.bytes());
-    this.settingsResults = settings.results();
-    this.clock = builder.clock;
-    KnownResults known = builder.known;
-    this.baselineFile = known.file(builder.policy, policy.baseline());
-    this.baseline = known.read(baselineFile);
-    // What changed since an earlier state is told anew each time.
-    this.keeping =
-        builder.kept == null || builder.earlier != EarlierSites.NONE
-            ? null
-            : Keeping.of(
-                builder.kept,
-                allRules,
-                Stream.of(policyFile, typesFile).filter(Objects::nonNull).toList(),
-                limits);
-    TransactionTimes times =
-        BusyLine.times(parameter -> policy.value(BusyLine.DESCRIPTOR, parameter));
-    this.check =
-        new SiteCheck(
-            new Setup(rules, policy, types, limits, times, keptFree()),
-            new LazySchema(),
-            builder.earlier);
-  }
-
-  private KeptFree keptFree() {
-    return KeptFreeAddress.keptFree(
-        parameter -> policy.value(KeptFreeAddress.DESCRIPTOR, parameter));
-  }
-
-  private @Nullable SettingsFile settingsFile(@Nullable SiteInput input) throws IOException {
-    return input == null ? null : new SettingsFile(input.path(), read(input, limits));
-  }
-
-  /** What is needed of a file: one byte over the limit tells that it is over. */
-  static byte[] read(SiteInput input, Limits limits) throws IOException {
-    return input.content().read(limits.bytes() + 1);
+  private SiteLinter(Equipment with) {
+    this.with = with;
   }
 
   /** Starts the settings of a linter. */
@@ -132,12 +55,12 @@ public final class SiteLinter {
 
   /** The rules that this linter knows. */
   public List<RuleDescriptor> rules() {
-    return rules.descriptors();
+    return with.rules().descriptors();
   }
 
   /** The page of one of the rules, in Markdown; empty where it has none. */
   public Optional<String> page(String ruleId) {
-    Rule rule = rules.rule(ruleId);
+    Rule rule = with.rules().rule(ruleId);
     return rule == null
         ? Optional.empty()
         : RulePages.text(ruleId).or(() -> RulePages.beside(rule.getClass(), ruleId));
@@ -145,7 +68,7 @@ public final class SiteLinter {
 
   /** The file of the baseline, given to the builder or named by the policy, or empty. */
   public Optional<Path> baselineFile() {
-    return Optional.ofNullable(baselineFile);
+    return Optional.ofNullable(with.baselineFile());
   }
 
   /** Checks one text. */
@@ -168,15 +91,19 @@ public final class SiteLinter {
 
   /** Checks a stream of files or texts, and tells how far it is. */
   public CheckReport check(Stream<SiteInput> inputs, CheckProgress progress) {
-    LocalDate today = LocalDate.now(clock);
-    ReportBuilder report = new ReportBuilder(rules, policy, settingsResults, baseline);
+    LocalDate today = with.today();
+    ReportBuilder report =
+        new ReportBuilder(with.rules(), with.policy(), with.settingsResults(), with.baseline());
+    Keeping keeping = with.keeping();
     if (keeping != null) {
       keeping.start(today);
     }
-    try (InOrder order = new InOrder(threads)) {
+    try (InOrder order = with.order()) {
       order.run(
           inputs.iterator(),
-          input -> SingleFile.attempt(input, limits, (path, bytes) -> outcome(path, bytes, today)),
+          input ->
+              SingleFile.attempt(
+                  input, with.limits(), (path, bytes) -> outcome(path, bytes, today)),
           outcome -> {
             report.add(outcome);
             progress.checked(report.files());
@@ -186,9 +113,10 @@ public final class SiteLinter {
   }
 
   private FileOutcome outcome(String path, byte[] bytes, LocalDate today) {
+    Keeping keeping = with.keeping();
     return keeping == null
-        ? check.check(path, bytes, today)
-        : keeping.kept().of(path, bytes, () -> check.check(path, bytes, today));
+        ? with.check().check(path, bytes, today)
+        : keeping.kept().of(path, bytes, () -> with.check().check(path, bytes, today));
   }
 
   /**
@@ -212,10 +140,12 @@ public final class SiteLinter {
    */
   public List<Notification> fix(
       Stream<SiteInput> inputs, FixKind asked, Consumer<FixedSite> taker) {
-    LocalDate today = LocalDate.now(clock);
+    LocalDate today = with.today();
     return each(
         inputs,
-        input -> SingleFile.attempt(input, limits, (path, bytes) -> fix(path, bytes, asked, today)),
+        input ->
+            SingleFile.attempt(
+                input, with.limits(), (path, bytes) -> fix(path, bytes, asked, today)),
         taker);
   }
 
@@ -225,7 +155,7 @@ public final class SiteLinter {
       Function<SiteInput, SingleFile.Attempt<T>> work,
       Consumer<T> taker) {
     List<Notification> troubles = new ArrayList<>();
-    try (InOrder order = new InOrder(threads)) {
+    try (InOrder order = with.order()) {
       order.run(
           inputs.iterator(),
           work,
@@ -249,13 +179,14 @@ public final class SiteLinter {
             bytes,
             asked,
             text -> {
-              FileOutcome outcome = check.check(path, text, today);
+              FileOutcome outcome = with.check().check(path, text, today);
               return new Mending.Checked(outcome.results(), outcome.notifications().size());
             }));
   }
 
   private SingleFile.Attempt<SiteFigures> figures(SiteInput input) {
-    SingleFile.Attempt<SiteFigures> attempt = SingleFile.attempt(input, limits, check::figures);
+    SingleFile.Attempt<SiteFigures> attempt =
+        SingleFile.attempt(input, with.limits(), with.check()::figures);
     return attempt.outcome() == null && attempt.trouble() == null
         ? new SingleFile.Attempt<>(
             input.path(),
@@ -272,12 +203,7 @@ public final class SiteLinter {
    * @throws IOException where the list cannot be read; what is wrong inside it is told
    */
   public Draft draft(SiteInput list, DraftSettings settings) throws IOException {
-    Practice practice =
-        new Practice(
-            Ground.isLandedEverywhere(parameter -> policy.value(Ground.DESCRIPTOR, parameter)),
-            WeakBias.wantedVolts(parameter -> policy.value(WeakBias.DESCRIPTOR, parameter)),
-            keptFree());
-    return new Drafting(settings, types, practice, limits).draft(list.path(), read(list, limits));
+    return with.drafting(settings).draft(list.path(), list.bytes(with.limits()));
   }
 
   /**
@@ -285,7 +211,7 @@ public final class SiteLinter {
    * work, not even for a moment.
    */
   public SiteChanges changes(SiteState before, SiteState after) {
-    return new SiteChanges(before, after, keptFree());
+    return new SiteChanges(before, after, with.keptFree());
   }
 
   /**
@@ -300,28 +226,28 @@ public final class SiteLinter {
       Stream<SiteInput> inputs, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
     SheetRun run =
         new SheetRun(
-            check,
-            SheetPolicy.settings(measure, paper, LocalDate.now(clock), policy, rules.descriptors()),
-            new SiteDrawings(measure, paper, SheetPolicy.margins(policy)),
-            new GuardedClashes(rules, policy),
+            with.check(),
+            with.sheetSettings(measure, paper),
+            new SiteDrawings(measure, paper, SheetPolicy.margins(with.policy())),
+            new GuardedClashes(with.rules(), with.policy()),
             taker);
-    try (InOrder order = new InOrder(threads)) {
-      order.run(inputs.iterator(), input -> run.draft(input, limits), run::take);
+    try (InOrder order = with.order()) {
+      order.run(inputs.iterator(), input -> run.draft(input, with.limits()), run::take);
     }
-    return run.report(settingsResults);
+    return run.report(with.settingsResults());
   }
 
   /** The settings of a linter; each has a default. */
   public static final class Builder {
-    private @Nullable SiteInput policy;
-    private @Nullable SiteInput deviceTypes;
-    private int threads = 1;
-    private Limits limits = Limits.DEFAULT;
-    private Clock clock = Clock.system(ZoneId.systemDefault());
+    @Nullable SiteInput policy;
+    @Nullable SiteInput deviceTypes;
+    int threads = 1;
+    Limits limits = Limits.DEFAULT;
+    Clock clock = Clock.system(ZoneId.systemDefault());
     private @Nullable ClassLoader services;
-    private KnownResults known = KnownResults.NAMED_BY_POLICY;
-    private EarlierSites earlier = EarlierSites.NONE;
-    private @Nullable KeptOutcomes kept;
+    KnownResults known = KnownResults.NAMED_BY_POLICY;
+    EarlierSites earlier = EarlierSites.NONE;
+    @Nullable KeptOutcomes kept;
     private final List<Rule> extraRules = new ArrayList<>();
 
     private Builder() {}
@@ -418,7 +344,8 @@ public final class SiteLinter {
       return this;
     }
 
-    private List<Rule> allRules() {
+    /** Those that are built in, those that other jars offer, and those given one by one. */
+    List<Rule> allRules() {
       List<Rule> all = new ArrayList<>(BuiltInRules.all());
       if (services != null) {
         all.addAll(OfferedRules.from(services));
@@ -437,7 +364,7 @@ public final class SiteLinter {
      *     be used
      */
     public SiteLinter build() throws IOException {
-      return new SiteLinter(this);
+      return new SiteLinter(Equipment.of(this));
     }
   }
 }

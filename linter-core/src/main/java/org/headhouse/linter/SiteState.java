@@ -55,7 +55,7 @@ public final class SiteState {
         deviceTypes == null
             ? DeviceTypes.NONE
             : new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
-                .deviceTypes(deviceTypes.path(), SiteLinter.read(deviceTypes, limits));
+                .deviceTypes(deviceTypes.path(), deviceTypes.bytes(limits));
     SiteState state = new SiteState(types, limits);
     sites.forEachOrdered(state::add);
     return state;
