@@ -97,13 +97,18 @@ public final class Fuzz {
   }
 
   /**
-   * The fewest inputs that reach what all reach, counted by places of the program; the test has the
-   * seeds anyway.
+   * The fewest inputs that reach what all reach, counted by places of the program. The test has the
+   * seeds anyway, so only what they do not reach counts.
    */
   private void keep() throws IOException, InterruptedException {
     Path fewest = Files.createDirectories(WORK.resolve(subject.word()).resolve("fewest"));
     for (Path file : files(fewest)) {
       Files.delete(file);
+    }
+    Set<String> known = new HashSet<>();
+    for (byte[] seed : Seeds.of(subject.food())) {
+      Files.write(fewest.resolve(String.valueOf(known.size())), seed);
+      known.add(Inputs.text(seed));
     }
     start(
         WORK.resolve(subject.word()).resolve("merge.txt"),
@@ -112,8 +117,6 @@ public final class Fuzz {
         fewest.toString(),
         corpus.toString(),
         seeds.toString());
-    Set<String> known = new HashSet<>();
-    Seeds.of(subject.food()).forEach(seed -> known.add(Inputs.text(seed)));
     List<byte[]> inputs = new ArrayList<>();
     for (Path file : files(fewest)) {
       byte[] input = Files.readAllBytes(file);
