@@ -5,6 +5,10 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
@@ -20,6 +24,7 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.events.Event;
@@ -46,6 +51,7 @@ public class CheckBenchmark {
   private List<byte[]> files = List.of();
   private @Nullable SiteLinter oneThread;
   private @Nullable SiteLinter twoThreads;
+  private final ExecutorService second = Executors.newSingleThreadExecutor();
 
   /** Makes the files, and proves that they are without a fault. */
   @Setup
@@ -61,6 +67,11 @@ public class CheckBenchmark {
     if (!report.results().isEmpty() || report.units() != files.size() * units) {
       throw new IllegalStateException("the files are not as expected: " + report.results().get(0));
     }
+  }
+
+  @TearDown
+  public void end() {
+    second.shutdown();
   }
 
   static int files(int units) {
@@ -91,6 +102,18 @@ public class CheckBenchmark {
   /** The floor: the bytes decoded and parsed into events, and nothing made of them. */
   @Benchmark
   public int events() {
+    return events(files);
+  }
+
+  /** The floor by two threads that share nothing: what the machine gives a second one. */
+  @Benchmark
+  public int eventsByTwo() throws ExecutionException, InterruptedException {
+    int half = files.size() / 2;
+    Future<Integer> other = second.submit(() -> events(files.subList(0, half)));
+    return events(files.subList(half, files.size())) + other.get();
+  }
+
+  private static int events(List<byte[]> files) {
     int events = 0;
     for (byte[] file : files) {
       Parser parser =

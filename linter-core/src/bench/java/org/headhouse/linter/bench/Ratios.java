@@ -47,10 +47,12 @@ public final class Ratios {
     double events = score("events", units);
     double one = score("oneThread", units);
     double two = score("twoThreads", units);
+    double eventsByTwo = score("eventsByTwo", units);
     return String.format(
         Locale.ROOT,
         "%d files of %s units: bytes %.0f ms, events %.0f ms, check %.0f ms, by two threads %.0f"
-            + " ms%n  check / events: %.2f, events / bytes: %.0f, one thread / two threads: %.2f%n"
+            + " ms%n  check / events: %.2f, events / bytes: %.0f, one thread / two threads: %.2f, of"
+            + " events %.2f%n"
             + "  allocated for a file: events %.0f KB, check %.0f KB%n",
         files,
         units,
@@ -61,6 +63,7 @@ public final class Ratios {
         one / events,
         events / bytes,
         one / two,
+        events / eventsByTwo,
         allocated("events", units) / files / 1024,
         allocated("oneThread", units) / files / 1024);
   }
