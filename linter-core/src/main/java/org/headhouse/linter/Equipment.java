@@ -5,9 +5,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
-import java.util.stream.Stream;
-import org.headhouse.linter.Keeping.SettingsFile;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.RuleCatalogue;
@@ -59,8 +56,8 @@ record Equipment(
     List<Rule> allRules = asked.allRules();
     RuleCatalogue rules = new RuleCatalogue(allRules);
     SettingsCheck settings = new SettingsCheck(rules, asked.limits);
-    SettingsFile policyFile = settingsFile(asked.policy, asked.limits);
-    SettingsFile typesFile = settingsFile(asked.deviceTypes, asked.limits);
+    SettingsFile policyFile = SettingsFile.of(asked.policy, asked.limits);
+    SettingsFile typesFile = SettingsFile.of(asked.deviceTypes, asked.limits);
     Policy policy =
         policyFile == null
             ? Policy.DEFAULT
@@ -81,13 +78,7 @@ record Equipment(
         asked.clock,
         baselineFile,
         asked.known.read(baselineFile),
-        keeping(
-            asked, allRules, Stream.of(policyFile, typesFile).filter(Objects::nonNull).toList()));
-  }
-
-  private static @Nullable SettingsFile settingsFile(@Nullable SiteInput input, Limits limits)
-      throws IOException {
-    return input == null ? null : new SettingsFile(input.path(), input.bytes(limits));
+        keeping(asked, allRules, policyFile, typesFile));
   }
 
   private static SiteCheck check(
@@ -101,17 +92,20 @@ record Equipment(
 
   /** What changed since an earlier state is told anew each time. */
   private static @Nullable Keeping keeping(
-      SiteLinter.Builder asked, List<Rule> rules, List<SettingsFile> settings) {
+      SiteLinter.Builder asked,
+      List<Rule> rules,
+      @Nullable SettingsFile policy,
+      @Nullable SettingsFile types) {
     return asked.kept == null || asked.earlier != EarlierSites.NONE
         ? null
-        : Keeping.of(asked.kept, rules, settings, asked.limits);
+        : Keeping.of(asked.kept, rules, policy, types, asked.limits);
   }
 
+  /** The addresses that the policy keeps for other equipment, also where the rule is off. */
   private static KeptFree keptFree(Policy policy) {
     return KeptFreeAddress.keptFree(one -> policy.value(KeptFreeAddress.DESCRIPTOR, one));
   }
 
-  /** The addresses that the policy keeps for other equipment. */
   KeptFree keptFree() {
     return keptFree(policy);
   }
@@ -135,6 +129,6 @@ record Equipment(
   }
 
   SheetSettings sheetSettings(Measure measure, Paper paper) {
-    return SheetPolicy.settings(measure, paper, today(), policy, rules.descriptors());
+    return SheetPolicy.settings(measure, paper, today(), policy, keptFree(), rules.descriptors());
   }
 }

@@ -4,40 +4,74 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.cache.Circumstances;
+import org.headhouse.linter.cache.KeptCheck;
 import org.headhouse.linter.cache.KeptOutcomes;
 import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rule.TextPattern;
+import org.headhouse.linter.schema.PublishedSchemas;
 import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.yaml.YamlReader;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Outcomes that are kept from one check to the next, and what they depend on besides their files.
  *
- * @param code where the linter and its rules were loaded from
- * @param settings the files that hold for all sites, with their names
+ * @param code tells the code of the linter, of its rules and of the libraries that they ask
+ * @param rules the ids and the classes of all rules
+ * @param policy the file, or null where there is none
+ * @param types the file of the device types, or null where there is none
  */
-record Keeping(KeptOutcomes kept, String code, List<SettingsFile> settings, Limits limits) {
-
-  /** One file that holds for all sites. */
-  @SuppressWarnings("ArrayRecordComponent") // Never compared.
-  record SettingsFile(String path, byte[] bytes) {}
+record Keeping(
+    KeptOutcomes kept,
+    String code,
+    List<String> rules,
+    @Nullable SettingsFile policy,
+    @Nullable SettingsFile types,
+    Limits limits) {
 
   /** Null where it cannot be told whether the code is the same next time. */
   static @Nullable Keeping of(
-      KeptOutcomes kept, List<Rule> rules, List<SettingsFile> settings, Limits limits) {
-    List<Class<?>> code = new ArrayList<>(List.of(SiteLinter.class));
-    rules.forEach(rule -> code.add(rule.getClass()));
-    return CodeStamp.of(code).map(stamp -> new Keeping(kept, stamp, settings, limits)).orElse(null);
+      KeptOutcomes kept,
+      List<Rule> rules,
+      @Nullable SettingsFile policy,
+      @Nullable SettingsFile types,
+      Limits limits) {
+    // What reads a file, what looks at names, and what words the faults of the schema.
+    List<Class<?>> code =
+        new ArrayList<>(
+            List.of(
+                SiteLinter.class,
+                YamlReader.library(),
+                TextPattern.library(),
+                PublishedSchemas.validator()));
+    List<String> names = new ArrayList<>();
+    for (Rule rule : rules) {
+      code.add(rule.getClass());
+      names.add(rule.descriptor().id() + " " + rule.getClass().getName());
+    }
+    return CodeStamp.of(code)
+        .map(stamp -> new Keeping(kept, stamp, names, policy, types, limits))
+        .orElse(null);
   }
 
-  void start(LocalDate today) {
+  KeptCheck start(LocalDate today) {
     Circumstances now =
         new Circumstances()
             .with(code)
             // Each Java brings tables of characters of its own, which rules on names look into.
             .with(System.getProperty("java.version", ""))
             .with(limits.toString())
-            .with(today.toString());
-    settings.forEach(file -> now.with(file.path()).with(file.bytes()));
-    kept.start(now);
+            .with(today.toString())
+            .with(rules.toString());
+    add(now, policy);
+    add(now, types);
+    return kept.start(now);
+  }
+
+  private static void add(Circumstances now, @Nullable SettingsFile file) {
+    now.with(file == null ? "no file" : "file");
+    if (file != null) {
+      now.with(file.path()).with(file.bytes());
+    }
   }
 }

@@ -10,18 +10,23 @@ import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.rule.RuleDescriptor;
-import org.headhouse.linter.rules.address.KeptFreeAddress;
 import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.commissioning.MeasuredOff;
 import org.headhouse.linter.rules.signal.WeakSignal;
 import org.headhouse.linter.rules.traffic.BusyLine;
+import org.headhouse.linter.site.KeptFree;
 
 /** What a policy says of sheets: they show the limits that the rules check. */
 final class SheetPolicy {
   private SheetPolicy() {}
 
   static SheetSettings settings(
-      Measure measure, Paper paper, LocalDate today, Policy policy, List<RuleDescriptor> rules) {
+      Measure measure,
+      Paper paper,
+      LocalDate today,
+      Policy policy,
+      KeptFree keptFree,
+      List<RuleDescriptor> rules) {
     return new SheetSettings(
         measure,
         paper,
@@ -30,7 +35,7 @@ final class SheetPolicy {
         rules.stream().collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::summary)),
         MeasuredOff.tolerance(one -> policy.value(MeasuredOff.DESCRIPTOR, one)),
         BusyLine.most(one -> policy.value(BusyLine.DESCRIPTOR, one)),
-        KeptFreeAddress.keptFree(one -> policy.value(KeptFreeAddress.DESCRIPTOR, one)));
+        keptFree);
   }
 
   static Margins margins(Policy policy) {

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.headhouse.linter.cache.KeptCheck;
 import org.headhouse.linter.cache.KeptOutcomes;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
@@ -94,29 +96,28 @@ public final class SiteLinter {
     LocalDate today = with.today();
     ReportBuilder report =
         new ReportBuilder(with.rules(), with.policy(), with.settingsResults(), with.baseline());
-    Keeping keeping = with.keeping();
-    if (keeping != null) {
-      keeping.start(today);
-    }
+    KeptCheck kept = with.keeping() == null ? null : with.keeping().start(today);
     try (InOrder order = with.order()) {
       order.run(
           inputs.iterator(),
           input ->
               SingleFile.attempt(
-                  input, with.limits(), (path, bytes) -> outcome(path, bytes, today)),
+                  input, with.limits(), (path, bytes) -> outcome(path, bytes, today, kept)),
           outcome -> {
             report.add(outcome);
             progress.checked(report.files());
           });
     }
+    if (kept != null) {
+      kept.end();
+    }
     return report.build();
   }
 
-  private FileOutcome outcome(String path, byte[] bytes, LocalDate today) {
-    Keeping keeping = with.keeping();
-    return keeping == null
-        ? with.check().check(path, bytes, today)
-        : keeping.kept().of(path, bytes, () -> with.check().check(path, bytes, today));
+  private FileOutcome outcome(
+      String path, byte[] bytes, LocalDate today, @Nullable KeptCheck kept) {
+    Supplier<FileOutcome> check = () -> with.check().check(path, bytes, today);
+    return kept == null ? check.get() : kept.of(path, bytes, check);
   }
 
   /**
@@ -239,6 +240,9 @@ public final class SiteLinter {
 
   /** The settings of a linter; each has a default. */
   public static final class Builder {
+    /** More threads than any machine has processors. */
+    public static final int MOST_THREADS = 1024;
+
     @Nullable SiteInput policy;
     @Nullable SiteInput deviceTypes;
     int threads = 1;
@@ -302,19 +306,21 @@ public final class SiteLinter {
     }
 
     /**
-     * Outcomes of earlier checks, which a check uses for files that did not change, and adds its
-     * own to. They hold for one day, one policy, one file of device types, and the same code; a
-     * rule must look at nothing else. Not used where the linter compares with an earlier state.
+     * Outcomes of earlier checks, which a check uses for files that did not change, and replaces by
+     * those that it met once it is through. They hold for one day, one policy, one file of device
+     * types, and the same rules and code; a rule must look at nothing else, such as at values that
+     * it was made with. Not used where the linter compares with an earlier state.
      */
     public Builder keepingOutcomes(KeptOutcomes outcomes) {
       this.kept = outcomes;
       return this;
     }
 
-    /** How many files are checked at a time; 1 by default. */
+    /** How many files are checked at a time, from 1 to {@link #MOST_THREADS}; 1 by default. */
     public Builder threads(int number) {
-      if (number < 1) {
-        throw new IllegalArgumentException("the number of threads must be at least 1");
+      if (number < 1 || number > MOST_THREADS) {
+        throw new IllegalArgumentException(
+            "the number of threads must be at least 1 and at most " + MOST_THREADS);
       }
       this.threads = number;
       return this;

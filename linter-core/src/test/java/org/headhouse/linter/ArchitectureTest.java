@@ -176,7 +176,7 @@ class ArchitectureTest {
         .should()
         .callMethodWhere(
             target(owner(assignableTo(Runtime.class)))
-                .and(not(target(nameMatching("getRuntime|availableProcessors")))))
+                .and(not(target(nameMatching("getRuntime|availableProcessors|maxMemory")))))
         .orShould()
         .callMethod(
             Thread.class,

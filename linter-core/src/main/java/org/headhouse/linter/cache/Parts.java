@@ -56,7 +56,8 @@ final class Parts {
     return switch (in.readByte()) {
       case NOTHING -> null;
       case SHORT_TEXT -> in.readUTF();
-      default -> longText(in);
+      case LONG_TEXT -> longText(in);
+      default -> throw new IOException("no text stands here");
     };
   }
 

@@ -2,6 +2,7 @@ package org.headhouse.linter.run;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.headhouse.linter.cache.KeptOutcomes;
 import org.headhouse.linter.files.AtomicFile;
@@ -13,8 +14,8 @@ import org.headhouse.linter.source.RegularFile;
 public final class KeptFile {
   private static final String NAME = "checked-sites.cache";
 
-  /** Some two million sites without a fault; whatever is larger is something else. */
-  private static final int MOST_BYTES = 1 << 29;
+  /** What a run without it has to do is less trouble than a heap that is full. */
+  private static final int SHARE_OF_THE_HEAP = 8;
 
   private final Path file;
   private final KeptOutcomes outcomes;
@@ -37,11 +38,16 @@ public final class KeptFile {
 
   private static KeptOutcomes read(Path file) {
     try (InputStream in = RegularFile.open(file)) {
-      byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-      return bytes.length > MOST_BYTES ? KeptOutcomes.none() : KeptOutcomes.of(bytes);
+      int most = mostBytes();
+      return Files.size(file) > most ? KeptOutcomes.none() : KeptOutcomes.of(in.readNBytes(most));
     } catch (IOException nothingThere) {
       return KeptOutcomes.none();
     }
+  }
+
+  private static int mostBytes() {
+    return (int)
+        Math.min(Runtime.getRuntime().maxMemory() / SHARE_OF_THE_HEAP, Integer.MAX_VALUE / 2);
   }
 
   /** What a linter uses, and adds to. */
@@ -51,12 +57,18 @@ public final class KeptFile {
 
   /** Writes what the run found, unless it is there already; a failure costs the next run time. */
   public void save(Console console) {
-    if (outcomes.isChanged()) {
-      try {
-        AtomicFile.write(file, outcomes::write);
-      } catch (Trouble trouble) {
-        console.tell(Level.WARNING, trouble.getMessage() + "; the next run checks all sites again");
-      }
+    if (!outcomes.isChanged()) {
+      return;
+    }
+    if (outcomes.size() > mostBytes()) {
+      console.tell(
+          Level.NOTE, "Too much to keep in this heap: the next run checks all sites again.");
+      return;
+    }
+    try {
+      AtomicFile.write(file, outcomes::write);
+    } catch (Trouble trouble) {
+      console.tell(Level.WARNING, trouble.getMessage() + "; the next run checks all sites again");
     }
   }
 }

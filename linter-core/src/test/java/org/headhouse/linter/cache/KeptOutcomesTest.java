@@ -76,6 +76,15 @@ class KeptOutcomesTest {
     return new Circumstances().with(text);
   }
 
+  /** What a whole check of one file gets for it. */
+  private static FileOutcome check(
+      KeptOutcomes kept, String circumstances, String path, byte[] bytes, FileOutcome found) {
+    KeptCheck check = kept.start(circumstances(circumstances));
+    FileOutcome outcome = check.of(path, bytes, () -> found);
+    check.end();
+    return outcome;
+  }
+
   private static byte[] written(KeptOutcomes kept) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     kept.write(out);
@@ -84,8 +93,7 @@ class KeptOutcomesTest {
 
   private static byte[] kept(FileOutcome outcome) throws IOException {
     KeptOutcomes first = KeptOutcomes.none();
-    first.start(circumstances("day 1"));
-    first.of("sites/one.yaml", BYTES, () -> outcome);
+    check(first, "day 1", "sites/one.yaml", BYTES, outcome);
     assertThat(first.isChanged()).isTrue();
     return written(first);
   }
@@ -93,8 +101,7 @@ class KeptOutcomesTest {
   @Test
   void anOutcomeComesBackWithAllItsParts() throws IOException {
     KeptOutcomes second = KeptOutcomes.of(kept(FULL));
-    second.start(circumstances("day 1"));
-    assertThat(second.of("sites/one.yaml", BYTES, () -> CLEAN)).isEqualTo(FULL);
+    assertThat(check(second, "day 1", "sites/one.yaml", BYTES, CLEAN)).isEqualTo(FULL);
     assertThat(second.isChanged()).isFalse();
     assertThat(written(second)).isEqualTo(kept(FULL));
   }
@@ -108,24 +115,52 @@ class KeptOutcomesTest {
   void whatDiffersIsCheckedAgain(String circumstances, String path, String text)
       throws IOException {
     KeptOutcomes second = KeptOutcomes.of(kept(FULL));
-    second.start(circumstances(circumstances));
-    assertThat(second.of(path, text.getBytes(UTF_8), () -> CLEAN)).isSameAs(CLEAN);
+    assertThat(check(second, circumstances, path, text.getBytes(UTF_8), CLEAN)).isSameAs(CLEAN);
     assertThat(second.isChanged()).isTrue();
 
     KeptOutcomes third = KeptOutcomes.of(written(second));
-    third.start(circumstances(circumstances));
-    assertThat(third.of(path, text.getBytes(UTF_8), () -> FULL)).isEqualTo(CLEAN);
+    assertThat(check(third, circumstances, path, text.getBytes(UTF_8), FULL)).isEqualTo(CLEAN);
+  }
+
+  @Test
+  void theNextCheckOfOneProgramUsesThemToo() throws IOException {
+    KeptOutcomes kept = KeptOutcomes.none();
+    assertThat(check(kept, "day 1", "sites/one.yaml", BYTES, FULL)).isSameAs(FULL);
+    assertThat(check(kept, "day 1", "sites/one.yaml", BYTES, CLEAN)).isEqualTo(FULL);
+    assertThat(kept.isChanged()).isTrue();
+    assertThat(written(kept)).hasSize((int) kept.size()).isEqualTo(kept(FULL));
+  }
+
+  /** A check that fails does not take away what was there; neither does none at all. */
+  @Test
+  void whatWasThereStaysUntilACheckIsThrough() throws IOException {
+    KeptOutcomes kept = KeptOutcomes.of(kept(FULL));
+    assertThat(written(kept)).isEqualTo(kept(FULL));
+    kept.start(circumstances("day 2")).of("sites/one.yaml", BYTES, () -> CLEAN);
+    assertThat(kept.isChanged()).isFalse();
+    assertThat(written(kept)).isEqualTo(kept(FULL));
+  }
+
+  @Test
+  void checksAtOneTimeDoNotDisturbEachOther() throws IOException {
+    KeptOutcomes kept = KeptOutcomes.of(kept(FULL));
+    KeptCheck today = kept.start(circumstances("day 1"));
+    KeptCheck tomorrow = kept.start(circumstances("day 2"));
+    assertThat(tomorrow.of("sites/one.yaml", BYTES, () -> CLEAN)).isSameAs(CLEAN);
+    assertThat(today.of("sites/one.yaml", BYTES, () -> CLEAN)).isEqualTo(FULL);
+    tomorrow.end();
+    today.end();
+    assertThat(check(kept, "day 1", "sites/one.yaml", BYTES, CLEAN)).isEqualTo(FULL);
   }
 
   /** The file would grow for ever. */
   @Test
   void aFileThatIsGoneIsForgotten() throws IOException {
     KeptOutcomes second = KeptOutcomes.of(kept(FULL));
-    second.start(circumstances("day 1"));
+    second.start(circumstances("day 1")).end();
     assertThat(second.isChanged()).isTrue();
     KeptOutcomes third = KeptOutcomes.of(written(second));
-    third.start(circumstances("day 1"));
-    assertThat(third.of("sites/one.yaml", BYTES, () -> CLEAN)).isSameAs(CLEAN);
+    assertThat(check(third, "day 1", "sites/one.yaml", BYTES, CLEAN)).isSameAs(CLEAN);
   }
 
   /** What kept the tool from its work may be gone next time. */
@@ -138,11 +173,9 @@ class KeptOutcomesTest {
             List.of(),
             2);
     KeptOutcomes second = KeptOutcomes.of(kept(CLEAN));
-    second.start(circumstances("day 2"));
-    assertThat(second.of("sites/one.yaml", BYTES, () -> troubled)).isSameAs(troubled);
+    assertThat(check(second, "day 2", "sites/one.yaml", BYTES, troubled)).isSameAs(troubled);
     KeptOutcomes third = KeptOutcomes.of(written(second));
-    third.start(circumstances("day 2"));
-    assertThat(third.of("sites/one.yaml", BYTES, () -> CLEAN)).isSameAs(CLEAN);
+    assertThat(check(third, "day 2", "sites/one.yaml", BYTES, CLEAN)).isSameAs(CLEAN);
   }
 
   /** Whichever byte is another one, and wherever the file is cut. */
@@ -163,8 +196,6 @@ class KeptOutcomesTest {
   }
 
   private static FileOutcome outcomeFrom(byte[] bytes) {
-    KeptOutcomes kept = KeptOutcomes.of(bytes);
-    kept.start(circumstances("day 1"));
-    return kept.of("sites/one.yaml", BYTES, () -> FULL);
+    return check(KeptOutcomes.of(bytes), "day 1", "sites/one.yaml", BYTES, FULL);
   }
 }

@@ -20,6 +20,7 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.SiteState;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
@@ -113,6 +114,42 @@ class UnchangedSitesTest {
     seen(builder(ofPolicy, "2026-03-14").policy(policy("note")).build());
     assertThat(seen(builder(nextTime(ofPolicy), "2026-03-14").policy(policy("error")).build()))
         .isEqualTo(2);
+  }
+
+  /** A file may be given by mistake for what it is not. */
+  @Test
+  void policyAndDeviceTypesAreNotTakenForEachOther() throws IOException {
+    KeptOutcomes kept = KeptOutcomes.none();
+    assertThat(seen(builder(kept, "2026-03-14").policy(types()).build())).isEqualTo(2);
+    assertThat(seen(builder(nextTime(kept), "2026-03-14").deviceTypes(types()).build()))
+        .isEqualTo(2);
+  }
+
+  /** Another rule of the same jar is another rule. */
+  @Test
+  void anotherRuleIsRun() throws IOException {
+    KeptOutcomes kept = KeptOutcomes.none();
+    SiteInput site = SiteInput.text("north/example.yaml", Example.SITE);
+    SiteLinter one =
+        SiteLinter.builder().rule(new Saying("house.one")).keepingOutcomes(kept).build();
+    assertThat(one.check(Stream.of(site)).results()).hasSize(1);
+    SiteLinter other =
+        SiteLinter.builder().rule(new Saying("house.two")).keepingOutcomes(nextTime(kept)).build();
+    assertThat(other.check(Stream.of(site)).results())
+        .singleElement()
+        .satisfies(result -> assertThat(result.rule()).isEqualTo("house.two"));
+  }
+
+  private record Saying(String id) implements SiteRule {
+    @Override
+    public RuleDescriptor descriptor() {
+      return RuleDescriptor.of(id, "It says its name.", Level.NOTE);
+    }
+
+    @Override
+    public void check(Site site, RuleContext context) {
+      context.report(site.id().place(), new Message(id, "so that it is seen", "nothing to do"));
+    }
   }
 
   private static SiteInput policy(String level) {

@@ -1,8 +1,10 @@
 package org.headhouse.linter.run;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,6 +48,16 @@ class KeptFileTest {
     Files.writeString(folder.resolve(NAME), "something else of the same name, and long enough too");
     assertThat(run(KeptFile.in(folder)).outcomes().isChanged()).isTrue();
     assertThat(run(KeptFile.in(folder)).outcomes().isChanged()).isFalse();
+  }
+
+  /** It would fill the heap; here it is a hole in the disk. */
+  @Test
+  void aFileLargerThanAnyIsNotRead() throws IOException {
+    try (RandomAccessFile file = new RandomAccessFile(folder.resolve(NAME).toFile(), "rw")) {
+      file.setLength(Integer.MAX_VALUE + 1L);
+    }
+    assertThat(run(KeptFile.in(folder)).outcomes().isChanged()).isTrue();
+    assertThat(folder.resolve(NAME)).content(ISO_8859_1).hasSizeLessThan(10_000);
   }
 
   /** The check itself is done, and its results are told. */
