@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 final class InOrder implements AutoCloseable {
   private static final int BATCH_PER_THREAD = 16;
   private static final int BATCHES_UNDER_WAY = 4;
+
+  /** One file takes less, but for one that is read from a disk which does not answer. */
+  private static final int MOST_SECONDS_TO_END = 10;
 
   private final int threads;
   private final @Nullable ExecutorService pool;
@@ -75,18 +79,39 @@ final class InOrder implements AutoCloseable {
       Thread.currentThread().interrupt();
       throw interrupted(interrupted);
     } catch (ExecutionException failure) {
-      throw new IllegalStateException("the check failed", failure.getCause());
+      throw asByOneThread(failure);
     }
+  }
+
+  /** The same failure whatever the number of threads. */
+  private static RuntimeException asByOneThread(ExecutionException failure) {
+    if (failure.getCause() instanceof Error error) {
+      throw error;
+    }
+    return failure.getCause() instanceof RuntimeException exception
+        ? exception
+        : new IllegalStateException("the check failed", failure.getCause());
   }
 
   private static IllegalStateException interrupted(@Nullable Throwable cause) {
     return new IllegalStateException("the check was interrupted", cause);
   }
 
+  /** Ends the threads, and waits for what they are in the middle of. */
   @Override
   public void close() {
-    if (pool != null) {
-      pool.shutdownNow();
+    if (pool == null) {
+      return;
+    }
+    pool.shutdownNow();
+    boolean interrupted = Thread.interrupted();
+    try {
+      pool.awaitTermination(MOST_SECONDS_TO_END, TimeUnit.SECONDS);
+    } catch (InterruptedException again) {
+      interrupted = true;
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
     }
   }
 }

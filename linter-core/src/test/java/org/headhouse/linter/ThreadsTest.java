@@ -71,13 +71,43 @@ class ThreadsTest {
     assertThat(log(8)).isEqualTo(one);
   }
 
-  /** Numbers above what is needed are no fault, and none or less is. */
+  /** Numbers above what is needed are no fault; none, less, or more than any machine bears is. */
   @ParameterizedTest
-  @ValueSource(ints = {0, -1})
-  void atLeastOneThreadIsWanted(int threads) {
+  @ValueSource(ints = {0, -1, 1025, 1 << 27})
+  void fromOneThreadOnAreTaken(int threads) {
     assertThatThrownBy(() -> SiteLinter.builder().threads(threads))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("at least 1");
+        .hasMessage("the number of threads must be at least 1 and at most 1024");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2})
+  void aFailureIsTheSameByAnyNumberOfThreads(int threads) throws IOException {
+    SiteLinter linter = SiteLinter.builder().threads(threads).build();
+    OutOfMemoryError full = new OutOfMemoryError("the heap is full");
+    SiteInput input =
+        new SiteInput(
+            "example.yaml",
+            most -> {
+              throw full;
+            });
+    assertThatThrownBy(() -> linter.check(Stream.of(input))).isSameAs(full);
+  }
+
+  @Test
+  void noThreadOutlivesItsCheck() throws IOException {
+    SiteLinter linter = SiteLinter.builder().threads(2).build();
+    assertThatThrownBy(
+            () ->
+                linter.check(
+                    stream(new Counting(1_000)),
+                    files -> {
+                      throw new IllegalStateException("enough");
+                    }))
+        .hasMessage("enough");
+    assertThat(Thread.getAllStackTraces().keySet())
+        .extracting(Thread::getName)
+        .doesNotContain("site-linter");
   }
 
   /** Counts what was taken from it. */
