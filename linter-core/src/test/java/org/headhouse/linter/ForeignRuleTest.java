@@ -303,6 +303,49 @@ class ForeignRuleTest {
         .hasMessageContaining(told);
   }
 
+  /** Read once when the linter is made, and failing when it is read again. */
+  private static final class Tired implements ParameterType<String> {
+    private int read;
+
+    @Override
+    public Optional<String> parse(String text) {
+      if (++read > 1) {
+        throw new IllegalStateException("enough");
+      }
+      return Optional.of(text);
+    }
+
+    @Override
+    public String describe() {
+      return "a word";
+    }
+  }
+
+  @Test
+  void aParameterThatItsRuleCannotReadAgainIsTroubleOfTheRule() throws IOException {
+    Parameter<String> word = new Parameter<>("word", "a word", new Tired(), "even");
+    SiteRule rule =
+        new SiteRule() {
+          @Override
+          public RuleDescriptor descriptor() {
+            return RuleDescriptor.of("house.tired", "It is tired.", Level.NOTE, word);
+          }
+
+          @Override
+          public void check(Site site, RuleContext context) {
+            context.value(word);
+          }
+        };
+    assertThat(
+            SiteLinter.builder()
+                .rule(rule)
+                .build()
+                .checkText("example.yaml", Example.SITE)
+                .notifications())
+        .singleElement()
+        .satisfies(told -> assertThat(told.toString()).contains("house.tired").contains("enough"));
+  }
+
   /** Of two kinds only one would be checked. */
   private static final class Twofold implements SiteRule, ChangeRule {
     @Override

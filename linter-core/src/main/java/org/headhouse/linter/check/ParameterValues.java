@@ -16,9 +16,21 @@ final class ParameterValues {
     this.policy = policy;
     for (RuleDescriptor rule : rules.descriptors()) {
       IdentityHashMap<Parameter<?>, Object> ofRule = new IdentityHashMap<>();
-      rule.parameters().forEach(parameter -> ofRule.put(parameter, policy.value(rule, parameter)));
+      rule.parameters().forEach(parameter -> read(rule, parameter, ofRule));
       values.put(rule, ofRule);
     }
+  }
+
+  /** A rule that cannot read its own parameter meets the failure again when it asks for it. */
+  private void read(
+      RuleDescriptor rule, Parameter<?> parameter, IdentityHashMap<Parameter<?>, Object> ofRule) {
+    Object value;
+    try {
+      value = policy.value(rule, parameter);
+    } catch (RuntimeException | LinkageError | StackOverflowError failure) {
+      return;
+    }
+    ofRule.put(parameter, value);
   }
 
   /** The value of a parameter; also of one that the rule's descriptor does not list. */

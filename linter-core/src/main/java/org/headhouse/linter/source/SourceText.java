@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 public final class SourceText {
   private static final int NEAR_THE_TOP = 8;
   private static final int FAR_INTO_A_LINE = 1000;
+  private static final int FAR_INTO_THE_TEXT = 4096;
 
   private final String path;
   private final String text;
@@ -109,19 +110,28 @@ public final class SourceText {
       return -1;
     }
     if (startsOfLines == null && number <= NEAR_THE_TOP) {
-      return startNearTheTop(number);
+      int start = startNearTheTop(number);
+      if (start <= FAR_INTO_THE_TEXT) {
+        return start;
+      }
     }
     int[] starts = startsOfLines();
     return number <= starts.length ? starts[number - 1] : -1;
   }
 
-  /** Of every file a line at its top is asked for, where the id stands; most ask for no other. */
+  /**
+   * Of every file a line at its top is asked for, where the id stands; most ask for no other. Looks
+   * no further than it is worth to look again each time.
+   */
   private int startNearTheTop(int number) {
     int line = 1;
     int start = 0;
     for (int i = 0; line < number; i++) {
       if (i == text.length()) {
         return -1;
+      }
+      if (i > FAR_INTO_THE_TEXT) {
+        return i;
       }
       if (endsLine(i)) {
         line++;

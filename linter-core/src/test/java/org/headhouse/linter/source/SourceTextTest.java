@@ -62,6 +62,18 @@ class SourceTextTest {
     assertThat(source.offset(2, 9999)).isEqualTo(text.length());
   }
 
+  /** The same whether a line near the top is far into the text or not, and in whichever order. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 4095, 4096, 4097, 400_000})
+  void findsLinesBehindALongOne(int length) {
+    SourceText source = new SourceText("a.yaml", "a".repeat(length) + "\nbc\nd");
+    assertThat(source.line(2, 9)).isEqualTo("bc");
+    assertThat(source.has(Region.onLine(2, 1, 2))).isTrue();
+    assertThat(source.has(Region.onLine(2, 1, 4))).isFalse();
+    assertThat(source.has(Region.onLine(3, 2, 0))).isTrue();
+    assertThat(source.has(Region.onLine(4, 1, 0))).isFalse();
+  }
+
   @Test
   void hasNoLineBeforeTheFirst() {
     SourceText source = new SourceText("a.yaml", "a\nb");

@@ -19,8 +19,6 @@ import org.headhouse.linter.site.Unit;
  * every other rule, fix, draft and plan passes over as well.
  */
 public final class KeptFreeAddress implements SiteRule {
-  private static final int HIGHEST = 247; // MODBUS over Serial Line V1.02 §2.2
-
   private static final Parameter<List<AddressRange>> RANGES =
       new Parameter<>(
           "ranges",
@@ -85,11 +83,8 @@ public final class KeptFreeAddress implements SiteRule {
   }
 
   private static String remedy(Unit unit, int free) {
-    if (free > HIGHEST) {
-      return " a line of its own";
-    }
-    return free > unit.type().addressLimit()
+    return free > unit.type().addressLimit() && !ReservedAddress.isReserved(free)
         ? " the address of a unit of another type, and that one address " + free
-        : " address " + free;
+        : " " + ReservedAddress.inWords(free);
   }
 }

@@ -9,9 +9,12 @@ import org.headhouse.linter.site.Unit;
 
 /**
  * Free addresses for the units that need another one, handed out along the chain: the lowest first,
- * and none twice, so that following all remedies at once leaves no new mistake.
+ * and none twice, so that following all remedies at once leaves no new mistake. Address 1 is for
+ * the head unit only.
  */
 final class ProposedAddresses {
+  private static final int HEAD = 1;
+
   private final IdentityHashMap<Unit, Integer> proposed = new IdentityHashMap<>();
 
   private ProposedAddresses() {}
@@ -21,10 +24,14 @@ final class ProposedAddresses {
     site.units().forEach(unit -> unit.address().optional().ifPresent(taken::add));
     ProposedAddresses addresses = new ProposedAddresses();
     Set<Integer> met = new HashSet<>();
-    int free = 0;
+    int free = HEAD;
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       if (address != null && (!met.add(address) || Settable.isNot(unit, keptFree))) {
+        if (unit.isHead() && !keptFree.contains(HEAD) && taken.add(HEAD)) {
+          addresses.proposed.put(unit, HEAD);
+          continue;
+        }
         do {
           free++;
         } while (taken.contains(free) || keptFree.contains(free));

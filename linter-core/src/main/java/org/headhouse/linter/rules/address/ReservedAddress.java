@@ -52,6 +52,11 @@ public final class ReservedAddress implements SiteRule {
     return new Message(
         unit.called() + " has the reserved address " + address,
         reason,
-        "give " + unit.called() + (free > HIGHEST ? " a line of its own" : " address " + free));
+        "give " + unit.called() + " " + inWords(free));
+  }
+
+  /** What a unit is to be given: a free address, or where none is left, another line. */
+  static String inWords(int free) {
+    return isReserved(free) ? "a line of its own" : "address " + free;
   }
 }

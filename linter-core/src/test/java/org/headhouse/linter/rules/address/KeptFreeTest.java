@@ -59,6 +59,15 @@ class KeptFreeTest {
     assertThat(lines(linter(ranges), addresses(head, second, third))).isEmpty();
   }
 
+  /** Address 1 is the head unit's, also where it has none yet. */
+  @Test
+  void addressOneIsProposedToTheHeadUnitOnly() throws IOException {
+    String site = addresses(1, 3, 3).replace("    address: 1\n", "");
+    assertThat(lines(linter("[3-9]"), site))
+        .noneMatch(line -> line.contains("North\" address 1;"))
+        .anyMatch(line -> line.endsWith("\"Seedling North\" address 2 [address.kept-free]"));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
