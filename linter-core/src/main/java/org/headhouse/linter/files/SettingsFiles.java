@@ -138,6 +138,12 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
     return above == null || known ? List.of(own) : List.of(above, own);
   }
 
+  /** Whether a file is one of them, whatever name leads to it. */
+  public boolean contains(Path file) {
+    Path real = RealPath.of(file);
+    return all().stream().anyMatch(one -> RealPath.of(one).equals(real));
+  }
+
   /** Those that there are. */
   public List<Path> all() {
     return Stream.of(policy, deviceTypes).filter(Objects::nonNull).toList();
