@@ -181,6 +181,18 @@ class SiteFilesTest {
         .containsExactly("x-current/site.yaml");
   }
 
+  /** Whatever the patterns say: it may be half of a site. */
+  @Test
+  void whatIsBeingWrittenIsNoSite() throws Exception {
+    Path site = sites.resolve("oak.yaml");
+    AtomicFile.write(
+        site,
+        out ->
+            assertThat(find(List.of("*", "*.part"), List.of()))
+                .containsExactly("Birch.yml", "alder.yaml", "alder.yaml~", "read-me.txt"));
+    assertThat(find(List.of("*.yaml"), List.of())).containsExactly("alder.yaml", "oak.yaml");
+  }
+
   /** Another run may write into the folder at the time. */
   @Test
   void whatGoesDuringTheSearchIsNotThere() throws Exception {
