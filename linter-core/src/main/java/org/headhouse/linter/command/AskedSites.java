@@ -16,7 +16,6 @@ import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
 import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 import org.jspecify.annotations.Nullable;
@@ -155,11 +154,9 @@ final class AskedSites {
 
   private void tellLeftOut(Path file, SiteGroups groups) {
     if (!names.matches(name(file))) {
-      console.tell(Level.NOTE, TextReport.printable(base.shown(file)) + " is no site: left out");
+      console.tell(Level.NOTE, base.shown(file) + " is no site: left out");
     } else if (groups.leavesOut(file)) {
-      console.tell(
-          Level.NOTE,
-          TextReport.printable(base.shown(file)) + " holds for sites and is none: left out");
+      console.tell(Level.NOTE, base.shown(file) + " holds for sites and is none: left out");
     }
   }
 }

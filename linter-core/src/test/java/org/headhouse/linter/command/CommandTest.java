@@ -243,6 +243,28 @@ class CommandTest {
         .startsWith("All sites are checked, since what holds for all is among the files named\n");
   }
 
+  /** A name may hold what would garble a terminal. */
+  @Test
+  void whateverIsToldIsPrintable() throws IOException {
+    write("a\u001b[2J/linter.yaml", "format: 1\nrule-set: 1\n");
+    write("a\u001b[2J/device-types.yml", "");
+    write("a\u001b[2J/sites/example.yaml", Example.SITE);
+    run("--sites=a\u001b[2J/sites", "--outputDirectory=o\u001b[2J");
+    assertThat(err)
+        .contains("; policy: a [2J/linter.yaml\n")
+        .contains("a [2J/device-types.yml is not read")
+        .endsWith("Results are in o [2J\n")
+        .doesNotContain("\u001b");
+    assertThat(run("--policy=lost\u001b[2J")).isEqualTo(2);
+    assertThat(err).contains("lost [2J").doesNotContain("\u001b");
+  }
+
+  @Test
+  void theFolderItselfIsADot() {
+    assertThat(run("--outputDirectory=.")).isZero();
+    assertThat(err).endsWith("\nResults are in .\n");
+  }
+
   private static final String ALL =
       "All sites are checked, since what holds for all is among the files named\n";
 

@@ -130,7 +130,7 @@ public final class CheckMojo extends SitesMojo {
     if (kept != null) {
       kept.save(console());
     }
-    getLog().info("Results are in " + shown(output("")));
+    console().tell(Level.NOTE, "Results are in " + shown(output("")));
     BuildOutcome.of(Outcome.of(report, failing()));
   }
 
