@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /** One line of a baseline, already read as JSON; tells what is wrong with it. */
 final class EntryLine {
-  static final String REMEDY = "write the baseline anew with the goal \"baseline\"";
+  static final String REMEDY = "write the baseline anew";
 
   private static final List<String> KEYS =
       List.of("file", "site", "at", "rule", "unit", "value", "level", "times");

@@ -2,10 +2,12 @@ package org.headhouse.linter.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
@@ -14,7 +16,6 @@ import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
 import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 import org.jspecify.annotations.Nullable;
@@ -47,16 +48,54 @@ final class AskedSites {
 
   /** The sites, put together by what holds for them. */
   List<FoundSites> find() throws Trouble {
+    SettingsFiles settings = settings(sites);
     if (arguments.files().isEmpty()) {
-      return List.of(all());
+      return List.of(new FoundSites(sites, names, wholeFolder().find(settings.all()), settings));
     }
-    List<Path> asked = new ArrayList<>();
+    List<Path> asked = asked();
+    List<Path> forAll = asked.stream().filter(file -> holdsForAll(file, settings)).toList();
+    boolean all = !forAll.isEmpty() && Files.exists(sites);
+    if (all) {
+      console.tell(
+          Level.NOTE, "All sites are checked, since what holds for all is among the files named");
+    }
+    Map<Path, SettingsFiles> outside = outside(asked, settings);
+    SiteGroups groups = new SiteGroups(names);
+    groups.leaveOut(settings);
+    outside.values().forEach(groups::leaveOut);
+    List<Path> inside = asked.stream().filter(this::isInside).toList();
+    if (all) {
+      groups.begin(sites, settings);
+      groups.add(sites, wholeFolder().find(inside, settings.all()), settings);
+    } else if (!inside.isEmpty()) {
+      groups.add(
+          sites, new SiteFiles(sites, names, true, CALLED).among(inside, settings.all()), settings);
+    }
+    outside.forEach(
+        (file, own) -> {
+          if (names.matches(name(file))) {
+            groups.add(file, List.of(new FoundFile(file, null)), own);
+          }
+        });
+    for (Path file : asked) {
+      if (!(all && forAll.contains(file))) {
+        tellLeftOut(file, groups);
+      }
+    }
+    return groups.all();
+  }
+
+  private SiteFiles wholeFolder() {
+    return new SiteFiles(sites, names, arguments.has(CommandOption.ALLOW_EMPTY), CALLED);
+  }
+
+  /** The files that are named; one goes by its own name where that and a link are among them. */
+  private List<Path> asked() throws Trouble {
+    Set<Path> asked = new LinkedHashSet<>();
     for (String file : arguments.files()) {
       asked.add(file(file));
     }
-    return asked.stream().anyMatch(this::holdsForAll) && Files.isDirectory(sites)
-        ? withAll(asked)
-        : single(asked);
+    return asked.stream().sorted(Comparator.comparing(Files::isSymbolicLink)).toList();
   }
 
   private Path file(String written) throws Trouble {
@@ -71,16 +110,6 @@ final class AskedSites {
     return file;
   }
 
-  private FoundSites all() throws Trouble {
-    SettingsFiles settings = settings(sites);
-    boolean allowEmpty = arguments.has(CommandOption.ALLOW_EMPTY);
-    return new FoundSites(
-        sites,
-        names,
-        new SiteFiles(sites, names, allowEmpty, CALLED).find(settings.all()),
-        settings);
-  }
-
   private SettingsFiles settings(Path checked) throws Trouble {
     return SettingsFiles.find(
         checked, path(CommandOption.POLICY), path(CommandOption.DEVICE_TYPES), CALLED);
@@ -88,65 +117,46 @@ final class AskedSites {
 
   private @Nullable Path path(CommandOption option) {
     String written = arguments.get(option);
-    return written == null ? null : base.path().resolve(written);
+    return written == null ? null : base.path().resolve(written).normalize();
   }
 
-  private boolean holdsForAll(Path file) {
-    return SettingsFiles.usualPlaces(sites).contains(file)
-        || file.equals(path(CommandOption.POLICY))
-        || file.equals(path(CommandOption.DEVICE_TYPES));
+  /** Also what would hold for all if another file did not. */
+  private boolean holdsForAll(Path file, SettingsFiles settings) {
+    return settings.contains(file) || SettingsFiles.usualPlaces(sites).contains(file);
   }
 
-  /** The whole folder, where what holds for all of it is among the files, and files elsewhere. */
-  private List<FoundSites> withAll(List<Path> asked) throws Trouble {
-    console.tell(
-        Level.NOTE, "All sites are checked, since what holds for all is among the files named");
-    List<FoundSites> found = new ArrayList<>(List.of(all()));
-    found.addAll(
-        single(
-            asked.stream().filter(file -> !file.startsWith(sites) && !holdsForAll(file)).toList()));
-    return found;
+  private boolean isInside(Path file) {
+    return file.startsWith(sites) && Files.isDirectory(sites);
   }
 
-  private List<FoundSites> single(List<Path> asked) throws Trouble {
-    Map<SettingsFiles, List<FoundFile>> bySettings = new LinkedHashMap<>();
-    List<Path> leftOut = new ArrayList<>(asked);
-    boolean folder = Files.isDirectory(sites);
-    if (folder) {
-      List<Path> inside = asked.stream().filter(file -> file.startsWith(sites)).toList();
-      SettingsFiles settings = settings(sites);
-      List<FoundFile> files =
-          new SiteFiles(sites, names, true, CALLED).among(inside, settings.all());
-      if (!files.isEmpty()) {
-        bySettings.put(settings, new ArrayList<>(files));
-        files.forEach(file -> leftOut.remove(file.path()));
-      }
-    }
+  /** The files elsewhere, each with what holds for it; for one that is not there, it is all one. */
+  private Map<Path, SettingsFiles> outside(List<Path> asked, SettingsFiles otherwise)
+      throws Trouble {
+    Map<Path, SettingsFiles> outside = new LinkedHashMap<>();
     for (Path file : asked) {
-      if (!(folder && file.startsWith(sites)) && names.matches(name(file))) {
-        bySettings
-            .computeIfAbsent(settings(file), settings -> new ArrayList<>())
-            .add(new FoundFile(file, null));
-        leftOut.remove(file);
+      if (!isInside(file)) {
+        outside.put(file, Files.exists(file) ? settings(file) : otherwise);
       }
     }
-    leftOut.forEach(this::tellLeftOut);
-    List<FoundSites> found = new ArrayList<>();
-    bySettings.forEach(
-        (settings, files) ->
-            found.add(new FoundSites(files.get(0).path(), names, files, settings)));
-    return found;
+    return outside;
   }
 
-  /** From where the command is called; of a file elsewhere, its own name. */
+  /** From the folder of sites, else from where the command is called, else its own name. */
   private String name(Path file) {
+    if (isInside(file)) {
+      return new BaseFolder(sites).shown(file);
+    }
     String shown = base.shown(file);
     return shown.startsWith("/") || Path.of(shown).isAbsolute()
         ? String.valueOf(file.getFileName())
         : shown;
   }
 
-  private void tellLeftOut(Path file) {
-    console.tell(Level.NOTE, TextReport.printable(base.shown(file)) + " is no site: left out");
+  private void tellLeftOut(Path file, SiteGroups groups) {
+    if (!names.matches(name(file))) {
+      console.tell(Level.NOTE, base.shown(file) + " is no site: left out");
+    } else if (groups.leavesOut(file)) {
+      console.tell(Level.NOTE, base.shown(file) + " holds for sites and is none: left out");
+    }
   }
 }

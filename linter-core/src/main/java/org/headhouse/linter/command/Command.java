@@ -11,7 +11,6 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
@@ -73,7 +72,7 @@ final class Command {
   }
 
   private int trouble(String text) {
-    console.tell(Level.ERROR, TextReport.printable(text));
+    console.tell(Level.ERROR, text);
     return TROUBLE;
   }
 

@@ -1,6 +1,7 @@
 package org.headhouse.linter.command;
 
 import java.io.PrintStream;
+import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 
@@ -16,14 +17,16 @@ final class StreamConsole implements Console {
 
   @Override
   public void found(Level level, String line) {
-    out.println(line);
+    out.println(TextReport.printable(line));
   }
 
   @Override
   public void tell(Level level, String line) {
     // In their order, where both go to one terminal.
     out.flush();
-    err.println(level == Level.NOTE || level == Level.NONE ? line : level.word() + ": " + line);
+    String printable = TextReport.printable(line);
+    err.println(
+        level == Level.NOTE || level == Level.NONE ? printable : level.word() + ": " + printable);
     err.flush();
   }
 }

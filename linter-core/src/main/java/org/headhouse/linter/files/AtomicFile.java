@@ -65,14 +65,14 @@ public final class AtomicFile {
       }
       move.move(beside, file);
     } catch (IOException failure) {
-      delete(beside);
       if (failure instanceof FileAlreadyExistsException && Files.isRegularFile(file)) {
         throw new Trouble(file + " is there already, and is left as it is", failure);
       }
       throw Trouble.of(file + " cannot be written", failure);
     } catch (Exception failure) {
-      delete(beside);
       throw wrapped(file, failure);
+    } finally {
+      delete(beside);
     }
   }
 
@@ -86,9 +86,13 @@ public final class AtomicFile {
     return new Trouble(file + " cannot be written: " + failure, failure);
   }
 
-  /** A name of its own for each run, so that none writes into the half of another. */
+  /**
+   * A name of its own for each run, so that none writes into the half of another. It is hidden, so
+   * that no search takes a half for a site, and does not begin with the name of the file, which may
+   * be as long as the file system allows.
+   */
   static Path beside(Path file) {
-    return file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
+    return file.resolveSibling("." + UUID.randomUUID() + ".part");
   }
 
   /** Creating a folder that is there already fails where it is a link to one. */
@@ -112,22 +116,23 @@ public final class AtomicFile {
     }
   }
 
-  /** A move may replace what has come in the meantime; another name for a file never does. */
+  /**
+   * A move may replace what has come in the meantime; another name for a file never does. The name
+   * beside is then left for the caller to delete.
+   */
   private static void occupy(Path beside, Path file) throws IOException {
     try {
       Files.createLink(file, beside);
     } catch (UnsupportedOperationException noLinks) {
       Files.move(beside, file);
-      return;
     } catch (FileAlreadyExistsException occupied) {
       throw occupied;
     } catch (FileSystemException noLinksHere) {
       Files.move(beside, file);
-      return;
     }
-    Files.delete(beside);
   }
 
+  /** Where it was moved into its place, there is nothing left to delete. */
   static void delete(Path file) {
     try {
       Files.deleteIfExists(file);

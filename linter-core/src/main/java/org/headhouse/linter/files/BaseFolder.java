@@ -13,9 +13,12 @@ public record BaseFolder(Path path) {
     path = path.toAbsolutePath().normalize();
   }
 
-  /** A path as it is shown, with forward slashes. */
+  /** A path as it is shown, with forward slashes; a dot for the folder itself. */
   public String shown(Path file) {
     Path absolute = path.resolve(file).normalize();
+    if (absolute.equals(path)) {
+      return ".";
+    }
     return slashes(absolute.startsWith(path) ? path.relativize(absolute) : absolute);
   }
 

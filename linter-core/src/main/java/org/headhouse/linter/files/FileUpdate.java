@@ -34,8 +34,7 @@ public final class FileUpdate {
       Files.write(beside, after);
       if (!Arrays.equals(content(target), before)) {
         throw new Trouble(
-            file
-                + " was changed by somebody else meanwhile, and is left as it is: run the goal again");
+            file + " was changed by somebody else meanwhile, and is left as it is: try again");
       }
       AtomicFile.replace(beside, target);
     } catch (IOException failure) {

@@ -15,9 +15,15 @@ import org.jspecify.annotations.Nullable;
  */
 public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
 
+  private static final String POLICY = "linter.yaml";
+  private static final String DEVICE_TYPES = "device-types.yaml";
+
+  /** How the folder of sites is called where nothing else is said. */
+  private static final String USUAL_FOLDER = "sites";
+
   /**
    * What is named, else what lies beside the folder of sites, else in it. One file is looked at
-   * like its folder, so that the checks of both agree.
+   * like the folder of sites that it lies in, so that the checks of both agree.
    *
    * @throws Trouble where a file that is named is none
    */
@@ -25,8 +31,8 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
       Path sites, @Nullable Path policy, @Nullable Path deviceTypes, ParameterNames called)
       throws Trouble {
     return new SettingsFiles(
-        find(sites, policy, called.of("policy"), "linter.yaml"),
-        find(sites, deviceTypes, called.of("deviceTypes"), "device-types.yaml"));
+        find(sites, policy, called.of("policy"), POLICY),
+        find(sites, deviceTypes, called.of("deviceTypes"), DEVICE_TYPES));
   }
 
   private static @Nullable Path find(
@@ -45,19 +51,26 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   }
 
   private static @Nullable Path usual(Path sites, String name) {
-    return usualPlaces(sites, name).filter(Files::isRegularFile).findFirst().orElse(null);
+    return places(folderOfSites(sites))
+        .map(place -> place.resolve(name))
+        .filter(Files::isRegularFile)
+        .findFirst()
+        .orElse(null);
   }
 
-  /** Where a file of a name is looked for, the first place first, whether it is there or not. */
+  /**
+   * Where a file of a name may be looked for, the first place first, whether it is there or not.
+   */
   public static Stream<Path> usualPlaces(Path sites, String name) {
-    return places(sites.toAbsolutePath().normalize()).map(place -> place.resolve(name));
+    return foldersOfSites(sites.toAbsolutePath().normalize()).stream()
+        .flatMap(SettingsFiles::places)
+        .map(place -> place.resolve(name))
+        .distinct();
   }
 
   /** Where either file may have been in another state of the repository. */
   public static List<Path> usualPlaces(Path sites) {
-    return Stream.of("linter.yaml", "device-types.yaml")
-        .flatMap(name -> usualPlaces(sites, name))
-        .toList();
+    return Stream.of(POLICY, DEVICE_TYPES).flatMap(name -> usualPlaces(sites, name)).toList();
   }
 
   /**
@@ -84,19 +97,51 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
         .map(file -> file.toAbsolutePath().normalize().getParent())
         .filter(Objects::nonNull)
         .findFirst()
-        .or(() -> places(whole).findFirst())
+        .or(() -> places(folderOfSites(whole)).findFirst())
         .orElse(whole);
   }
 
-  /** The folder of one file may be that of the site alone, with the folder of sites above it. */
-  private static Stream<Path> places(Path sites) {
-    Path above = sites.getParent();
-    if (above == null || !Files.isRegularFile(sites)) {
-      return Stream.of(above, sites).filter(Objects::nonNull);
+  /** Beside a folder of sites, then in it. */
+  private static Stream<Path> places(Path folder) {
+    return Stream.of(folder.getParent(), folder).filter(Objects::nonNull);
+  }
+
+  /**
+   * The folder of sites that is meant, decided once for whatever is looked for: the first that has
+   * settings beside it or in it.
+   */
+  private static Path folderOfSites(Path sites) {
+    List<Path> folders = foldersOfSites(sites);
+    return folders.stream()
+        .filter(folder -> places(folder).anyMatch(SettingsFiles::hasSettings))
+        .findFirst()
+        .orElse(folders.get(0));
+  }
+
+  private static boolean hasSettings(Path place) {
+    return Files.isRegularFile(place.resolve(POLICY))
+        || Files.isRegularFile(place.resolve(DEVICE_TYPES));
+  }
+
+  /**
+   * The folders that may be the folder of sites, the likeliest first. A file may lie in it, or in a
+   * folder of the site alone, with the folder of sites above; which of both cannot be seen but from
+   * a usual name. What lies above a repository is none of its folders.
+   */
+  private static List<Path> foldersOfSites(Path sites) {
+    Path own = sites.getParent();
+    if (own == null || !Files.isRegularFile(sites)) {
+      return List.of(sites);
     }
-    Path secondAbove = above.getParent();
-    Path thirdAbove = secondAbove == null ? null : secondAbove.getParent();
-    return Stream.of(secondAbove, thirdAbove, above).filter(Objects::nonNull);
+    Path above = own.getParent();
+    boolean known = own.endsWith(USUAL_FOLDER) || Files.exists(own.resolveSibling(".git"));
+    return above == null || known ? List.of(own) : List.of(above, own);
+  }
+
+  /** Whether a file is one of them, whatever name leads to it. */
+  public boolean contains(Path file) {
+    Path real = RealPath.of(file);
+    return all().stream().anyMatch(one -> RealPath.of(one).equals(real));
   }
 
   /** Those that there are. */

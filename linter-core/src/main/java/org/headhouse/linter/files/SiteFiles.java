@@ -42,10 +42,21 @@ public final class SiteFiles {
    * @throws Trouble where there is none, or where a folder cannot be read
    */
   public List<FoundFile> find(List<Path> others) throws Trouble {
+    return find(List.of(), others);
+  }
+
+  /**
+   * All files, and of some that are asked for also those that are not there.
+   *
+   * @param asked paths that begin with the folder
+   * @param others files that may lie in the folder and are no sites
+   * @throws Trouble where there is none, or where a folder cannot be read
+   */
+  public List<FoundFile> find(List<Path> asked, List<Path> others) throws Trouble {
     if (isOneFile()) {
       return List.of(new FoundFile(sites));
     }
-    List<FoundFile> files = search(others);
+    List<FoundFile> files = search(true, asked, others);
     if (files.isEmpty() && !allowEmpty) {
       throw new Trouble(
           "no file in "
@@ -72,11 +83,7 @@ public final class SiteFiles {
    * @throws Trouble where the folder cannot be read
    */
   public List<FoundFile> among(List<Path> asked, List<Path> others) throws Trouble {
-    try {
-      return new SiteSearch(sites, names, real(others)).among(asked);
-    } catch (IOException unreadable) {
-      throw Trouble.of("the folder of sites cannot be read", unreadable);
-    }
+    return search(false, asked, others);
   }
 
   private boolean isOneFile() throws Trouble {
@@ -95,24 +102,17 @@ public final class SiteFiles {
     }
   }
 
-  private List<FoundFile> search(List<Path> others) throws Trouble {
+  private List<FoundFile> search(boolean all, List<Path> asked, List<Path> others) throws Trouble {
+    Set<Path> real = others.stream().map(RealPath::of).collect(Collectors.toUnmodifiableSet());
     try {
-      return new SiteSearch(sites, names, real(others)).files();
+      SiteSearch search = new SiteSearch(sites, names, real);
+      if (all) {
+        search.all();
+      }
+      search.these(asked);
+      return search.found();
     } catch (IOException unreadable) {
       throw Trouble.of("the folder of sites cannot be read", unreadable);
-    }
-  }
-
-  private static Set<Path> real(List<Path> files) {
-    return files.stream().map(SiteFiles::real).collect(Collectors.toUnmodifiableSet());
-  }
-
-  /** The one path of a file that may be reached by several. */
-  private static Path real(Path file) {
-    try {
-      return file.toRealPath();
-    } catch (IOException leadsNowhere) {
-      return file.toAbsolutePath().normalize();
     }
   }
 }

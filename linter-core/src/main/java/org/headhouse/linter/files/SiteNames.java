@@ -13,6 +13,7 @@ public final class SiteNames {
 
   private final List<String> includes;
   private final List<String> excludes;
+  private final List<String> excludedWithAllBelow;
 
   /**
    * @param includes patterns of names, in which * stands for any part of a name, ** for any folders
@@ -23,6 +24,11 @@ public final class SiteNames {
       throws Trouble {
     this.includes = includes.stream().map(SiteNames::pattern).toList();
     this.excludes = excludes.stream().map(SiteNames::pattern).toList();
+    this.excludedWithAllBelow =
+        this.excludes.stream()
+            .map(SiteNames::withAllBelow)
+            .filter(pattern -> pattern.equals("**") || pattern.endsWith("/**"))
+            .toList();
     try {
       // Each is read once, so that none is met with in the middle of a run.
       Stream.concat(this.includes.stream(), this.excludes.stream())
@@ -48,9 +54,14 @@ public final class SiteNames {
     return !isHidden(name) && matchesAny(includes, name) && !matchesAny(excludes, name);
   }
 
-  /** Whether nothing in a folder can be a site. */
+  /** Whether nothing in a folder can be a site, however deep it lies. */
   boolean leaveOut(String folder) {
-    return isHidden(folder) || matchesAny(excludes, folder) || matchesAny(excludes, folder + "/a");
+    return isHidden(folder) || matchesAny(excludedWithAllBelow, folder);
+  }
+
+  /** Whether a name itself is left out, though names below it may not be. */
+  boolean exclude(String name) {
+    return matchesAny(excludes, name);
   }
 
   private static boolean isHidden(String name) {
@@ -69,6 +80,16 @@ public final class SiteNames {
     }
     String pattern = stripped.replace('\\', '/');
     return pattern.endsWith("/") ? pattern + "**" : pattern;
+  }
+
+  /**
+   * A pattern that ends in any folders matches whatever lies below what it matches; of others, and
+   * of regular expressions, nothing is known. Any name in any folders is one of any folders.
+   */
+  private static String withAllBelow(String pattern) {
+    return pattern.equals("**/*") || pattern.endsWith("/**/*")
+        ? pattern.substring(0, pattern.length() - "/*".length())
+        : pattern;
   }
 
   @Override

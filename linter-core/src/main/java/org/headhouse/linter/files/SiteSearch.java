@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -39,25 +40,29 @@ final class SiteSearch {
     this.others = others;
   }
 
-  /** What was found, in the order of the names. */
-  List<FoundFile> files() throws IOException {
+  /** Looks for sites in the whole folder. */
+  void all() throws IOException {
     enter(root, root);
     for (Path link = links.pollFirst(); link != null; link = links.pollFirst()) {
       follow(link);
     }
-    return List.copyOf(found.values());
   }
 
-  /** Those of some files that are sites, in the order of the names. */
-  List<FoundFile> among(List<Path> asked) throws IOException {
+  /** Looks which of some files are sites. */
+  void these(List<Path> asked) throws IOException {
     for (Path file : asked) {
       follow(root.resolve(folder.relativize(file)));
     }
+  }
+
+  /** What was found, in the order of the names. */
+  List<FoundFile> found() {
     return List.copyOf(found.values());
   }
 
   /**
-   * Looks at all that lies in a folder.
+   * Looks at all that lies in a folder, but for what cannot be a site by its name: that need not be
+   * readable. What goes while others write is not there.
    *
    * @param real its path without links
    * @param named the path that led there
@@ -68,15 +73,15 @@ final class SiteSearch {
         new SimpleFileVisitor<>() {
           @Override
           public FileVisitResult preVisitDirectory(Path visited, BasicFileAttributes attributes) {
-            boolean hidden = !visited.equals(real) && isHidden(visited);
-            return !hidden && entered.add(visited)
+            boolean leftOut = !visited.equals(real) && names.leaveOut(name(named(visited)));
+            return !leftOut && entered.add(visited)
                 ? FileVisitResult.CONTINUE
                 : FileVisitResult.SKIP_SUBTREE;
           }
 
           @Override
           public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-            Path name = named.resolve(real.relativize(file));
+            Path name = named(file);
             if (attributes.isSymbolicLink()) {
               links.add(name);
             } else if (names.matches(name(name))) {
@@ -84,19 +89,36 @@ final class SiteSearch {
             }
             return FileVisitResult.CONTINUE;
           }
+
+          /** A folder is opened before anybody is asked whether to go into it. */
+          @Override
+          public FileVisitResult visitFileFailed(Path file, IOException failure)
+              throws IOException {
+            boolean gone = failure instanceof NoSuchFileException && !file.equals(root);
+            boolean leftOut = !file.equals(real) && names.leaveOut(name(named(file)));
+            if (gone || leftOut) {
+              return FileVisitResult.CONTINUE;
+            }
+            throw failure;
+          }
+
+          private Path named(Path visited) {
+            return named.resolve(real.relativize(visited));
+          }
         });
   }
 
   private void follow(Path link) throws IOException {
     boolean asFile = names.matches(name(link));
     boolean asFolder = !names.leaveOut(name(link));
+    boolean excluded = names.exclude(name(link));
     Path real;
     try {
       real = link.toRealPath();
     } catch (IOException leadsNowhere) {
       if (asFile) {
         add(link, link);
-      } else if (asFolder && leadsNowhere instanceof AccessDeniedException) {
+      } else if (asFolder && !excluded && leadsNowhere instanceof AccessDeniedException) {
         throw leadsNowhere;
       }
       return;
@@ -108,9 +130,9 @@ final class SiteSearch {
       } else if (asFile && !others.contains(real)) {
         refuse(link, real);
       }
-    } else if (inside && !isHidden(link)) {
+    } else if (inside && asFolder) {
       enter(real, link);
-    } else if (!inside && asFolder) {
+    } else if (asFolder && !excluded) {
       refuse(link, real);
     }
   }
@@ -137,9 +159,5 @@ final class SiteSearch {
 
   private String name(Path named) {
     return BaseFolder.slashes(root.relativize(named));
-  }
-
-  private static boolean isHidden(Path path) {
-    return path.getFileName().toString().startsWith(".");
   }
 }

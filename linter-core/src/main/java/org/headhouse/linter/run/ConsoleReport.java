@@ -40,8 +40,8 @@ public final class ConsoleReport {
           (times == 1
                   ? "1 result of the baseline is gone"
                   : times + " results of the baseline are gone")
-              + ": write it anew with the goal \"baseline\", so that none can come back unseen:");
-      absent.forEach(one -> console.found(Level.NOTE, "  " + TextReport.printable(one.text())));
+              + ": write it anew, so that none can come back unseen:");
+      absent.forEach(one -> console.found(Level.NOTE, "  " + one.text()));
     }
   }
 

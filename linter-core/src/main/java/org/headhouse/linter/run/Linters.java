@@ -1,7 +1,6 @@
 package org.headhouse.linter.run;
 
 import java.io.IOException;
-import java.util.ServiceConfigurationError;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.baseline.UnusableBaseline;
 import org.headhouse.linter.files.Trouble;
@@ -14,7 +13,7 @@ public final class Linters {
    * A linter that also knows the rules of other jars.
    *
    * @param jars what they are loaded by
-   * @param place where those jars are, for what is told of a rule that cannot be used
+   * @param place where those jars are looked for, to be told where a rule cannot be used
    * @param howToMakeBaseline a remedy for one that is missing
    * @throws Trouble where a file of settings cannot be read, or a rule cannot be used
    */
@@ -28,9 +27,9 @@ public final class Linters {
           baseline.getMessage() + (baseline.isMissing() ? ": " + howToMakeBaseline : ""), baseline);
     } catch (IOException unreadable) {
       throw Trouble.of("the policy, the device types or the baseline cannot be read", unreadable);
-    } catch (IllegalArgumentException | ServiceConfigurationError wrongRule) {
+    } catch (IllegalArgumentException wrong) {
       throw new Trouble(
-          "a rule of a jar " + place + " cannot be used: " + wrongRule.getMessage(), wrongRule);
+          wrong.getMessage() + "; rules of other jars are looked for " + place, wrong);
     }
   }
 }

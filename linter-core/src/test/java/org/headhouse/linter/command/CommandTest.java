@@ -243,6 +243,152 @@ class CommandTest {
         .startsWith("All sites are checked, since what holds for all is among the files named\n");
   }
 
+  /** A name may hold what would garble a terminal. */
+  @Test
+  void whateverIsToldIsPrintable() throws IOException {
+    write("a\u001b[2J/linter.yaml", "format: 1\nrule-set: 1\n");
+    write("a\u001b[2J/device-types.yml", "");
+    write("a\u001b[2J/sites/example.yaml", Example.SITE);
+    run("--sites=a\u001b[2J/sites", "--outputDirectory=o\u001b[2J");
+    assertThat(err)
+        .contains("; policy: a [2J/linter.yaml\n")
+        .contains("a [2J/device-types.yml is not read")
+        .endsWith("Results are in o [2J\n")
+        .doesNotContain("\u001b");
+    assertThat(run("--policy=lost\u001b[2J")).isEqualTo(2);
+    assertThat(err).contains("lost [2J").doesNotContain("\u001b");
+  }
+
+  @Test
+  void theFolderItselfIsADot() {
+    assertThat(run("--outputDirectory=.")).isZero();
+    assertThat(err).endsWith("\nResults are in .\n");
+  }
+
+  private static final String ALL =
+      "All sites are checked, since what holds for all is among the files named\n";
+
+  /** However it is written, it is a policy and no site. */
+  @ParameterizedTest
+  @CsvSource({
+    "--policy=conf/policy.yaml, conf/policy.yaml",
+    "--policy=./conf/policy.yaml, conf/policy.yaml",
+    "--policy=conf/policy.yaml, ./sites/../conf/policy.yaml",
+    "--policy=conf/link.yaml, conf/policy.yaml",
+    "--policy=conf/policy.yaml, conf/link.yaml",
+    "--deviceTypes=./device-types.yaml, device-types.yaml"
+  })
+  void whatIsNamedToHoldForAllIsNoSite(String option, String file) throws IOException {
+    write("conf/policy.yaml", "format: 1\nrule-set: 1\n");
+    Files.createSymbolicLink(folder.resolve("conf/link.yaml"), Path.of("policy.yaml"));
+    assertThat(run(option, file)).isZero();
+    assertThat(out).isEqualTo(CLEAN);
+    assertThat(err).startsWith(ALL);
+  }
+
+  @Test
+  void whatHoldsForOneFileIsNoSite() throws IOException {
+    write("linter.yaml", "format: 1\nrule-set: 1\n");
+    assertThat(run("--sites=sites/example.yaml", "linter.yaml")).isZero();
+    assertThat(out).isEqualTo(CLEAN);
+    assertThat(err).isEqualTo(ALL + "Device types: device-types.yaml; policy: linter.yaml\n");
+  }
+
+  @Test
+  void whatHoldsForAllIsNoSiteWhereThereIsNoFolderOfSites() throws IOException {
+    write("linter.yaml", "format: 1\nrule-set: 1\n");
+    write("elsewhere/example.yaml", Example.SITE);
+    assertThat(run("--sites=lost", "linter.yaml", "elsewhere/example.yaml")).isZero();
+    assertThat(out).isEqualTo(CLEAN);
+    assertThat(err)
+        .isEqualTo(
+            """
+            linter.yaml holds for sites and is none: left out
+            Device types: device-types.yaml; policy: linter.yaml
+            """);
+  }
+
+  @Test
+  void whatHoldsForFilesElsewhereIsNoSite() throws IOException {
+    write("north/sites/example.yaml", Example.SITE);
+    write("north/linter.yaml", "format: 1\nrule-set: 1\n");
+    assertThat(run("north/linter.yaml", "north/sites/example.yaml")).isZero();
+    assertThat(out).isEqualTo(CLEAN);
+    assertThat(err)
+        .isEqualTo(
+            """
+            north/linter.yaml holds for sites and is none: left out
+            No device types; policy: north/linter.yaml
+            """);
+  }
+
+  /** As where a policy and a site are staged together, and the name of the site is wrong. */
+  @Test
+  void filesBesideWhatHoldsForAllAreToldToo() throws IOException {
+    write("README.md", "# Sites");
+    write("sites/notes.txt", "nonsense");
+    write("other/elm.yaml", GAP.replace("site: example", "site: elm"));
+    write("linter.yaml", "format: 1\nrule-set: 1\nrules: {address.gap: {level: note}}\n");
+    assertThat(
+            run(
+                "linter.yaml",
+                "README.md",
+                "sites/notes.txt",
+                "sites/typo.yaml",
+                "other/elm.yaml",
+                "other/typo.yaml"))
+        .isEqualTo(2);
+    assertThat(out).startsWith("other/elm.yaml:25:14: note: ").contains("\n4 sites, 6 units: ");
+    assertThat(err)
+        .isEqualTo(
+            ALL
+                + """
+                README.md is no site: left out
+                sites/notes.txt is no site: left out
+                Device types: device-types.yaml; policy: linter.yaml
+                error: sites/typo.yaml: the file cannot be read: it does not exist
+                error: other/typo.yaml: the file cannot be read: it does not exist
+                """);
+  }
+
+  /** A hook may name a file twice, and links to it as well. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sites/example.yaml sites/example.yaml",
+        "sites/example.yaml ./sites/example.yaml",
+        "sites/example.yaml sites/link.yaml",
+        "sites/link.yaml sites/example.yaml",
+        "sites/example.yaml other/inward.yaml",
+        "other/inward.yaml sites/example.yaml",
+        "device-types.yaml sites/example.yaml sites/link.yaml other/inward.yaml"
+      })
+  void aFileIsCheckedOnceUnderItsOwnName(String files) throws IOException {
+    write("sites/example.yaml", GAP);
+    Files.createSymbolicLink(folder.resolve("sites/link.yaml"), Path.of("example.yaml"));
+    Files.createDirectory(folder.resolve("other"));
+    Files.createSymbolicLink(folder.resolve("other/inward.yaml"), Path.of("../sites/example.yaml"));
+    run(files.split(" "));
+    assertThat(out).startsWith("sites/example.yaml:25:14: ").contains("\n1 site, 3 units: ");
+    assertThat(err).doesNotContain("left out");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "other/elm.yaml other/elm.yaml",
+        "other/elm.yaml ./other/elm.yaml",
+        "other/elm.yaml other/link.yaml",
+        "other/link.yaml other/elm.yaml"
+      })
+  void aFileElsewhereIsCheckedOnceToo(String files) throws IOException {
+    write("other/elm.yaml", GAP.replace("site: example", "site: elm"));
+    Files.createSymbolicLink(folder.resolve("other/link.yaml"), Path.of("elm.yaml"));
+    run(files.split(" "));
+    assertThat(out).startsWith("other/elm.yaml:25:14: ").contains("\n1 site, 3 units: ");
+    assertThat(err).isEqualTo("Device types: device-types.yaml; no policy\n");
+  }
+
   @Test
   void filesThatAreNoSitesAreLeftOut() throws IOException {
     write("README.md", "# Sites");

@@ -196,6 +196,17 @@ class HardFilesIT {
         .contains("sites/closed: permission denied\n");
   }
 
+  /** Nobody asked to read it. */
+  @Test
+  void aClosedFolderThatIsLeftOutIsNoTrouble() throws Exception {
+    for (String name : List.of(".hidden", "old", "north/old")) {
+      Path closed = Files.createDirectories(folder.resolve("sites").resolve(name));
+      Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("---------"));
+    }
+    assertThat(asNobody("\"$@\"", command("--excludes=**/old/**")))
+        .isEqualTo(new Ended(0, CLEAN, "No device types; no policy\n"));
+  }
+
   @Test
   void anOutputDirectoryInAReadOnlyFolderIsTold() throws Exception {
     Path closed = Files.createDirectory(folder.resolve("closed"));

@@ -54,9 +54,37 @@ class AtomicFileTest {
           seen.add(Files.readString(file));
           seen.addAll(names(folder));
         });
-    assertThat(seen).hasSize(3).startsWith("old", "results.txt");
-    assertThat(seen.get(2)).startsWith("results.txt.").endsWith(".part");
+    assertThat(seen).hasSize(3).startsWith("old").endsWith("results.txt");
+    assertThat(seen.get(1)).matches("\\.[0-9a-f-]{36}\\.part");
     assertThat(file).hasContent("new");
+    assertThat(names(folder)).containsExactly("results.txt");
+  }
+
+  /** File systems allow 255 bytes for a name. */
+  @Test
+  void namesMayBeAsLongAsTheFileSystemAllows() throws Exception {
+    String name = "x".repeat(250) + ".yaml";
+    Path file = folder.resolve(name);
+    AtomicFile.writeNew(file, out -> out.write("first".getBytes(UTF_8)));
+    AtomicFile.write(file, out -> out.write("old".getBytes(UTF_8)));
+    FileUpdate.write(file, "old".getBytes(UTF_8), "new".getBytes(UTF_8));
+    assertThat(file).hasContent("new");
+    assertThat(names(folder)).containsExactly(name);
+  }
+
+  @Test
+  void nothingIsLeftBehindWhereAWriterCannotGoOn() throws Exception {
+    Path file = Files.writeString(folder.resolve("results.txt"), "old");
+    Error failure = new StackOverflowError();
+    assertThatThrownBy(
+            () ->
+                AtomicFile.write(
+                    file,
+                    out -> {
+                      throw failure;
+                    }))
+        .isSameAs(failure);
+    assertThat(file).hasContent("old");
     assertThat(names(folder)).containsExactly("results.txt");
   }
 

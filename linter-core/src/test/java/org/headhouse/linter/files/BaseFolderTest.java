@@ -13,7 +13,13 @@ class BaseFolderTest {
   @TempDir private Path folder;
 
   @ParameterizedTest
-  @CsvSource({"sites/a.yaml, sites/a.yaml", "./sites/../a.yaml, a.yaml", "'', ''"})
+  @CsvSource({
+    "sites/a.yaml, sites/a.yaml",
+    "./sites/../a.yaml, a.yaml",
+    "'', .",
+    "., .",
+    "sites/.., ."
+  })
   void pathsInsideAreShownFromTheFolder(String path, String shown) {
     BaseFolder base = new BaseFolder(folder);
     assertThat(base.shown(Path.of(path))).isEqualTo(shown);

@@ -58,8 +58,7 @@ class FileUpdateTest {
     assertThatThrownBy(() -> FileUpdate.write(file, OLD, NEW))
         .isInstanceOf(Trouble.class)
         .hasMessage(
-            file
-                + " was changed by somebody else meanwhile, and is left as it is: run the goal again");
+            file + " was changed by somebody else meanwhile, and is left as it is: try again");
     assertThat(file).hasContent("newer");
     assertThat(names()).containsExactly("site.yaml");
   }

@@ -45,15 +45,24 @@ class SettingsFilesTest {
           sites/alder.yaml         | sites/linter.yaml                           | sites/linter.yaml
           sites/alder.yaml         |                                             | nothing
           sites/alder/site.yaml    | linter.yaml                                 | linter.yaml
-          sites/alder/site.yaml    | linter.yaml;sites/linter.yaml               | sites/linter.yaml
+          sites/alder/site.yaml    | linter.yaml;sites/linter.yaml               | linter.yaml
           sites/alder/site.yaml    | linter.yaml;sites/alder/linter.yaml         | linter.yaml
           sites/alder/site.yaml    | sites/alder/linter.yaml                     | sites/alder/linter.yaml
           sites/alder/site.yaml    | ../linter.yaml                              | nothing
+          sites/alder.yaml         | ../linter.yaml                              | nothing
+          sites/alder.yaml         | ../linter.yaml;sites/linter.yaml            | sites/linter.yaml
+          ranges                   | linter.yaml;ranges/linter.yaml              | linter.yaml
+          ranges/alder.yaml        | linter.yaml;ranges/linter.yaml              | linter.yaml
+          ranges/alder.yaml        | ranges/linter.yaml                          | ranges/linter.yaml
+          ranges/alder/site.yaml   | linter.yaml;ranges/linter.yaml              | linter.yaml
+          ranges/alder.yaml        | .git;../linter.yaml;ranges/linter.yaml      | ranges/linter.yaml
           """)
   void thePolicyLiesBesideTheFolderOfSites(
       String checked, @Nullable String there, @Nullable String found) throws Exception {
     file("sites/alder.yaml");
     file("sites/alder/site.yaml");
+    file("ranges/alder.yaml");
+    file("ranges/alder/site.yaml");
     for (String name : there == null ? new String[0] : there.split(";")) {
       file(name);
     }
@@ -71,6 +80,19 @@ class SettingsFilesTest {
     Path types = file("device-types.yaml");
     assertThat(find(repository.resolve("a/b/sites"), null, null))
         .isEqualTo(new SettingsFiles(policy, types));
+  }
+
+  /**
+   * What lies in the folder of the site alone is not looked at where the folder of sites is known.
+   */
+  @Test
+  void bothKindsAreThoseOfOneFolderOfSites() throws Exception {
+    Path site = file("sites/alder/site.yaml");
+    file("sites/alder/linter.yaml");
+    Path types = file("device-types.yaml");
+    SettingsFiles expected = new SettingsFiles(null, types);
+    assertThat(find(repository.resolve("a/b/sites"), null, null)).isEqualTo(expected);
+    assertThat(find(site, null, null)).isEqualTo(expected);
   }
 
   @Test

@@ -8,6 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -148,6 +151,71 @@ class SiteFilesTest {
                         "it is a link that leads out of the folder of sites, to "
                             + oak.toRealPath()
                             + ": put a copy in its place, or exclude it"));
+  }
+
+  /** A pattern for files says nothing of the folders that they lie in. */
+  @ParameterizedTest
+  @CsvSource({
+    "**/a*, x-folder refused",
+    "**/*.yml, x-folder refused",
+    "x-folder/*, x-folder refused",
+    "x-folder, ''",
+    "x-folder/, ''",
+    "x-folder/**/*, ''",
+    "**, ''",
+    "**/*, ''",
+    "**/x-folder/**, ''"
+  })
+  void aLinkThatLeadsOutIsLeftOutOnlyWhereAllBehindItIs(String exclude, String found)
+      throws Exception {
+    Path elsewhere = Files.createDirectory(temporary.resolve("elsewhere"));
+    Files.createSymbolicLink(sites.resolve("x-folder"), elsewhere);
+    assertThat(find(List.of("x-folder/*"), List.of(exclude))).isEqualTo(split(found));
+  }
+
+  /** The name decides, as where a link says which of several states is the one that counts. */
+  @Test
+  void aLinkIntoAnExcludedFolderIsFollowed() throws Exception {
+    Files.createSymbolicLink(sites.resolve("x-current"), Path.of("north/dale"));
+    assertThat(find(List.of("**/site.yaml"), List.of("north/**")))
+        .containsExactly("x-current/site.yaml");
+  }
+
+  /** Whatever the patterns say: it may be half of a site. */
+  @Test
+  void whatIsBeingWrittenIsNoSite() throws Exception {
+    Path site = sites.resolve("oak.yaml");
+    AtomicFile.write(
+        site,
+        out ->
+            assertThat(find(List.of("*", "*.part"), List.of()))
+                .containsExactly("Birch.yml", "alder.yaml", "alder.yaml~", "read-me.txt"));
+    assertThat(find(List.of("*.yaml"), List.of())).containsExactly("alder.yaml", "oak.yaml");
+  }
+
+  /** Another run may write into the folder at the time. */
+  @Test
+  void whatGoesDuringTheSearchIsNotThere() throws Exception {
+    List<String> before = find(USUAL, List.of());
+    ExecutorService pool = Executors.newSingleThreadExecutor();
+    try {
+      Future<?> writer =
+          pool.submit(
+              () -> {
+                for (int time = 0; time < 3000; time++) {
+                  Path going = Files.createDirectory(sites.resolve("going" + time));
+                  Files.delete(Files.createFile(going.resolve("going.txt")));
+                  Files.delete(going);
+                }
+                return null;
+              });
+      while (!writer.isDone()) {
+        assertThat(find(USUAL, List.of())).isEqualTo(before);
+      }
+      writer.get();
+    } finally {
+      pool.shutdown();
+    }
   }
 
   @Test

@@ -60,10 +60,12 @@ public final class BaselineMojo extends SitesMojo {
             .renewed(
                 report.results(), inputs.stream().map(SiteInput::path).collect(Collectors.toSet()));
     AtomicFile.write(file, written::write);
-    getLog().info(counted(written.size()) + " in the baseline " + shown(file));
+    console().tell(Level.NOTE, counted(written.size()) + " in the baseline " + shown(file));
     if (linter.baselineFile().isEmpty()) {
-      getLog()
-          .info("A check uses it once the policy says \"baseline: " + file.getFileName() + "\"");
+      console()
+          .tell(
+              Level.NOTE,
+              "A check uses it once the policy says \"baseline: " + file.getFileName() + "\"");
     }
     getLog().info("For a single result, a suppression in the site's file is better: it says why");
     tellLeftOut(report.results());
@@ -78,7 +80,7 @@ public final class BaselineMojo extends SitesMojo {
       return Baseline.read(file, shown(file), paths);
     } catch (UnusableBaseline unusable) {
       if (!unusable.isMissing()) {
-        getLog().warn(unusable.getMessage() + ": written anew");
+        console().tell(Level.WARNING, unusable.getMessage() + ": written anew");
       }
       return Baseline.empty(paths);
     } catch (IOException unreadable) {

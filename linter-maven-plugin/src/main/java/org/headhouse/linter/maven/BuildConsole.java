@@ -1,6 +1,7 @@
 package org.headhouse.linter.maven;
 
 import org.apache.maven.plugin.logging.Log;
+import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 
@@ -22,7 +23,8 @@ final class BuildConsole implements Console {
     print(level, line);
   }
 
-  private void print(Level level, String line) {
+  private void print(Level level, String text) {
+    String line = TextReport.printable(text);
     switch (level) {
       case ERROR -> log.error(line);
       case WARNING -> log.warn(line);

@@ -42,7 +42,15 @@ final class BuildOutcome {
 
   /** What was in the way of the goal, as an error of the build. */
   static MojoExecutionException error(Trouble trouble) {
-    return new MojoExecutionException(trouble.getMessage(), trouble);
+    return new MojoExecutionException(printable(trouble), trouble);
+  }
+
+  /** Maven prints it as it is; several troubles have a line each. */
+  private static String printable(Trouble trouble) {
+    return String.valueOf(trouble.getMessage())
+        .lines()
+        .map(TextReport::printable)
+        .collect(Collectors.joining("\n"));
   }
 
   private static String repeated(List<Result> failed) {

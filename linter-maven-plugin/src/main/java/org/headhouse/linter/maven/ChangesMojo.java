@@ -45,7 +45,7 @@ public final class ChangesMojo extends SitesMojo {
   private @Nullable FoundSites found;
 
   @Override
-  void checkParameters() throws MojoExecutionException {
+  void checkParameters() throws MojoExecutionException, Trouble {
     if ((since == null) == (before == null)) {
       throw new MojoExecutionException(
           (since == null
@@ -54,7 +54,7 @@ public final class ChangesMojo extends SitesMojo {
               + ": write -Dlinter.since=HEAD, or -Dlinter.before with a folder of sites or one file");
     }
     if (before != null && !before.exists()) {
-      throw new MojoExecutionException(
+      throw new Trouble(
           "linter.before names " + before + ", which does not exist: correct the path");
     }
   }
@@ -99,7 +99,7 @@ public final class ChangesMojo extends SitesMojo {
         output("changes.md"),
         out -> out.write(ChangeReport.markdown(compared, changes).getBytes(UTF_8)));
     AtomicFile.write(output("changes.json"), out -> ChangeJson.write(compared, changes, out));
-    getLog().info("Changes are in " + shown(output("")));
+    console().tell(Level.NOTE, "Changes are in " + shown(output("")));
     List<Notification> troubles = new ArrayList<>(earlier.troubles());
     troubles.addAll(later.troubles());
     new ConsoleReport(console(), Level.NOTE).print(troubles);

@@ -52,8 +52,8 @@ public final class CheckMojo extends SitesMojo {
   private @Nullable String since;
 
   /**
-   * Whether to tell only of sites that differ from linter.since; of all where device types or
-   * policy differ.
+   * Whether to tell only of sites that differ from linter.since; of all where device types, policy
+   * or baseline differ.
    */
   @Parameter(property = "linter.changedOnly", defaultValue = "false")
   private boolean changedOnly;
@@ -67,7 +67,7 @@ public final class CheckMojo extends SitesMojo {
 
   private @Nullable KeptFile kept;
   private @Nullable Revision revision;
-  private @Nullable Set<String> changed;
+  private @Nullable EarlierFiles earlier;
 
   @Override
   void useEarlierResults(SiteLinter.Builder builder) {
@@ -95,11 +95,8 @@ public final class CheckMojo extends SitesMojo {
       throws MojoExecutionException, Trouble {
     if (since != null) {
       revision = Revision.open(found.sites(), since);
-      EarlierFiles earlier = new EarlierFiles(revision, found, this::shown);
+      earlier = new EarlierFiles(revision, found, this::shown);
       builder.before(earlier.state());
-      if (changedOnly) {
-        changed = earlier.changed();
-      }
     }
   }
 
@@ -121,8 +118,11 @@ public final class CheckMojo extends SitesMojo {
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs)
       throws MojoExecutionException, MojoFailureException, Trouble {
+    CheckReport whole = linter.check(inputs.stream(), new ProgressLines(console(), inputs.size()));
     CheckReport report =
-        only(linter.check(inputs.stream(), new ProgressLines(console(), inputs.size())));
+        changedOnly && earlier != null
+            ? only(whole, earlier.changed(linter.baselineFile()), inputs)
+            : whole;
     ConsoleReport console = new ConsoleReport(console(), printed());
     console.print(report);
     console.printAbsent(report.absent());
@@ -130,21 +130,19 @@ public final class CheckMojo extends SitesMojo {
     if (kept != null) {
       kept.save(console());
     }
-    getLog().info("Results are in " + shown(output("")));
+    console().tell(Level.NOTE, "Results are in " + shown(output("")));
     BuildOutcome.of(Outcome.of(report, failing()));
   }
 
   /** What is told where only changes are asked for. */
-  private CheckReport only(CheckReport report) {
-    if (changed == null) {
-      return report;
-    }
+  private CheckReport only(CheckReport report, Set<String> changed, List<SiteInput> inputs) {
+    long sites = inputs.stream().map(SiteInput::path).filter(changed::contains).count();
     getLog()
         .info(
             "Only what differs from "
                 + since
                 + " is told: "
-                + changed.size()
+                + sites
                 + " of "
                 + report.files()
                 + " files.");

@@ -130,8 +130,8 @@ public final class DraftMojo extends AbstractMojo {
     SiteLinter linter = linter();
     String text = text(linter, settings);
     AtomicFile.writeNew(file, out -> out.write(text.getBytes(UTF_8)));
-    getLog().info("Wrote " + shown(file) + ": go through the lines marked \"look:\"");
-    new ConsoleReport(new BuildConsole(getLog()), Level.NOTE)
+    console().tell(Level.NOTE, "Wrote " + shown(file) + ": go through the lines marked \"look:\"");
+    new ConsoleReport(console(), Level.NOTE)
         .print(linter.check(Stream.of(SiteInput.file(file, shown(file)))));
   }
 
@@ -152,9 +152,9 @@ public final class DraftMojo extends AbstractMojo {
     }
   }
 
-  private void refuseToOverwrite(Path file) throws MojoExecutionException {
+  private void refuseToOverwrite(Path file) throws Trouble {
     if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw new MojoExecutionException(
+      throw new Trouble(
           shown(file)
               + " is there already, and is left as it is: move it away, or name another file with"
               + " linter.output");
@@ -170,16 +170,16 @@ public final class DraftMojo extends AbstractMojo {
       builder.policy(SiteInput.file(settings.policy(), shown(settings.policy())));
     }
     if (settings.deviceTypes() == null) {
-      getLog().info("No device types");
+      console().tell(Level.NOTE, "No device types");
     } else {
       builder.deviceTypes(SiteInput.file(settings.deviceTypes(), shown(settings.deviceTypes())));
-      getLog().info("Device types: " + shown(settings.deviceTypes()));
+      console().tell(Level.NOTE, "Device types: " + shown(settings.deviceTypes()));
     }
-    settings.misnamed(sites.toPath()).forEach(getLog()::warn);
+    settings.misnamed(sites.toPath()).forEach(line -> console().tell(Level.WARNING, line));
     SiteLinter linter = PluginLinters.build(builder);
     CheckReport report = linter.check(Stream.empty());
     if (!report.at(Level.ERROR).isEmpty()) {
-      new ConsoleReport(new BuildConsole(getLog()), Level.ERROR).print(report);
+      new ConsoleReport(console(), Level.ERROR).print(report);
       BuildOutcome.of(Outcome.of(report, Level.ERROR));
     }
     return linter;
@@ -203,7 +203,7 @@ public final class DraftMojo extends AbstractMojo {
   private void tell(List<ListFault> faults) {
     faults.stream()
         .flatMap(fault -> TextReport.lines(fault.location(), fault.message()).stream())
-        .forEach(getLog()::error);
+        .forEach(line -> console().found(Level.ERROR, line));
   }
 
   private static String repeated(List<ListFault> faults) {
@@ -216,6 +216,10 @@ public final class DraftMojo extends AbstractMojo {
             .map(fault -> TextReport.headline(fault.location(), fault.message()))
             .collect(Collectors.joining("\n"))
         + (more > 0 ? "\nand " + more + " more" : "");
+  }
+
+  private BuildConsole console() {
+    return new BuildConsole(getLog());
   }
 
   private static @Nullable Path path(@Nullable File file) {

@@ -7,6 +7,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -85,13 +86,15 @@ final class EarlierFiles {
     return null;
   }
 
-  /** The files of today that differ; all of them where the settings for all sites differ. */
-  Set<String> changed() throws Trouble {
+  /**
+   * The files of today that differ; all of them where something differs that holds for all sites,
+   * or did then.
+   *
+   * @param baseline the file with the results that are known today, if there is one
+   */
+  Set<String> changed(Optional<Path> baseline) throws Trouble {
     try {
-      boolean all = false;
-      for (Path settings : found.settings().all()) {
-        all |= differs(settings);
-      }
+      boolean all = anyForAllDiffers(baseline);
       Set<String> changed = new HashSet<>();
       for (FoundFile file : found.files()) {
         if (all || file.refused() != null || differs(file.path())) {
@@ -105,6 +108,20 @@ final class EarlierFiles {
     } catch (IOException failure) {
       throw Trouble.of("linter.since: " + revision.name() + " cannot be compared", failure);
     }
+  }
+
+  /** What is in a usual place in one of both states only may have held for all sites there. */
+  private boolean anyForAllDiffers(Optional<Path> baseline) throws IOException {
+    Set<Path> forAll = new LinkedHashSet<>(SettingsFiles.usualPlaces(found.sites()));
+    forAll.addAll(found.settings().all());
+    baseline.ifPresent(forAll::add);
+    for (Path file : forAll) {
+      boolean neverThere = Files.notExists(file) && revision.read(file).isEmpty();
+      if (!neverThere && differs(file)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Line ends apart, which git may write otherwise in the work tree. A lost file differs. */

@@ -74,8 +74,8 @@ public final class ReportMojo extends SitesMojo {
           }
         });
     files.failOnTrouble();
-    getLog().info("Figures are in " + shown(figures));
-    getLog().info("Sheets are in " + shown(output(SheetReport.PAGE)));
+    console().tell(Level.NOTE, "Figures are in " + shown(figures));
+    console().tell(Level.NOTE, "Sheets are in " + shown(output(SheetReport.PAGE)));
     new ConsoleReport(console(), Level.NOTE).print(troubles);
     BuildOutcome.ofTroubles(troubles);
   }

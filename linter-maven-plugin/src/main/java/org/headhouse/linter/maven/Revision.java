@@ -74,12 +74,13 @@ final class Revision implements AutoCloseable {
             .readEnvironment()
             .findGitDir(nearestFolder(inside).toRealPath().toFile());
     if (builder.getGitDir() == null) {
-      throw new MojoExecutionException(
-          "linter.since is "
-              + name
-              + ", and "
-              + inside
-              + " lies in no git repository: run the goal in one, or leave linter.since out");
+      throw BuildOutcome.error(
+          new Trouble(
+              "linter.since is "
+                  + name
+                  + ", and "
+                  + inside
+                  + " lies in no git repository: run the goal in one, or leave linter.since out"));
     }
     Repository repository = builder.build();
     if (repository.isBare()) {

@@ -11,6 +11,7 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.result.Level;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.PublishedSchemas;
 
@@ -43,7 +44,7 @@ public final class SchemaMojo extends AbstractMojo {
     for (FileKind kind : FileKind.values()) {
       Path file = output.resolve(kind.schemaFile());
       AtomicFile.write(file, out -> out.write(PublishedSchemas.text(kind).getBytes(UTF_8)));
-      getLog().info("Wrote " + base.shown(file));
+      new BuildConsole(getLog()).tell(Level.NOTE, "Wrote " + base.shown(file));
     }
   }
 }

@@ -3,6 +3,7 @@ package org.headhouse.linter.maven;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.headhouse.linter.result.Level;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -16,5 +17,14 @@ class BuildConsoleTest {
     console.found(level, "of a site");
     console.tell(level, "of the run");
     assertThat(log.lines()).containsExactly(logged + " of a site", logged + " of the run");
+  }
+
+  /** The name of a file may hold what would garble a terminal. */
+  @Test
+  void linesArePrintable() {
+    BuildConsole console = new BuildConsole(log);
+    console.found(Level.NOTE, "a\u001b[2Jb");
+    console.tell(Level.WARNING, "c\nd");
+    assertThat(log.lines()).containsExactly("info a [2Jb", "warn c d");
   }
 }

@@ -15,7 +15,7 @@ class BuildFolderTest {
   @CsvSource({
     "sites/alder.yaml, sites/alder.yaml",
     "./sites/../sites/alder.yaml, sites/alder.yaml",
-    "'', ''",
+    "'', .",
   })
   void pathsInsideAreShownFromTheFolder(String path, String shown) {
     BuildFolder folder = BuildFolder.of(base);

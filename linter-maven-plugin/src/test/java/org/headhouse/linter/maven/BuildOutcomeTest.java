@@ -1,5 +1,6 @@
 package org.headhouse.linter.maven;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -8,6 +9,7 @@ import java.util.stream.IntStream;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Message;
@@ -104,5 +106,12 @@ class BuildOutcomeTest {
   void brokenSitesAreToldBeforeTroubles() {
     assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TROUBLE), Level.ERROR)))
         .isInstanceOf(MojoFailureException.class);
+  }
+
+  /** Maven prints it as it is, and a name in it may hold what would garble a terminal. */
+  @Test
+  void aTroubleIsPrintable() {
+    assertThat(BuildOutcome.error(new Trouble("a\u001b[2J is lost\nb is lost")))
+        .hasMessage("a [2J is lost\nb is lost");
   }
 }

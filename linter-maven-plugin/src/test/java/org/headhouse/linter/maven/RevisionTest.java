@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.eclipse.jgit.api.Git;
@@ -146,12 +147,17 @@ class RevisionTest {
   }
 
   private Set<String> changed(Revision revision) throws Trouble {
+    return changed(revision, Optional.empty());
+  }
+
+  private Set<String> changed(Revision revision, Optional<Path> baseline) throws Trouble {
     ParameterNames called = PluginParameters::name;
     SiteNames names = new SiteNames(List.of("**/*.yaml"), List.of(), called);
     SettingsFiles settings = SettingsFiles.find(sites(), null, null, called);
     List<FoundFile> files = new SiteFiles(sites(), names, false, called).find(settings.all());
     FoundSites found = new FoundSites(sites(), names, files, settings);
-    return new EarlierFiles(revision, found, file -> work.relativize(file).toString()).changed();
+    return new EarlierFiles(revision, found, file -> work.relativize(file).toString())
+        .changed(baseline);
   }
 
   /** Line ends that git writes otherwise in the work tree are no change. */
@@ -168,6 +174,40 @@ class RevisionTest {
               "customer/sites/north/birch.yaml",
               "customer/sites/cedar.yaml",
               "customer/device-types.yaml");
+    }
+  }
+
+  private static final List<String> ALL_SITES =
+      List.of("customer/sites/alder.yaml", "customer/sites/north/birch.yaml");
+
+  /** What held for all sites then tells of all of them, although it is nowhere today. */
+  @Test
+  void allDifferWhereWhatHeldForAllIsGone() throws Exception {
+    Files.delete(work.resolve("customer/device-types.yaml"));
+    try (Revision revision = Revision.open(sites(), "HEAD")) {
+      assertThat(changed(revision)).hasSameElementsAs(ALL_SITES);
+    }
+  }
+
+  @Test
+  void allDifferWhereAPolicyIsMoved() throws Exception {
+    write("customer/linter.yaml", "policy 1\n");
+    commit();
+    Files.move(work.resolve("customer/linter.yaml"), sites().resolve("linter.yaml"));
+    try (Revision revision = Revision.open(sites(), "HEAD")) {
+      assertThat(changed(revision)).containsAll(ALL_SITES);
+    }
+  }
+
+  @Test
+  void allDifferWhereTheBaselineDoes() throws Exception {
+    write("customer/old.jsonl", "result 1\nresult 2\n");
+    commit();
+    Optional<Path> baseline = Optional.of(work.resolve("customer/old.jsonl"));
+    try (Revision revision = Revision.open(sites(), "HEAD")) {
+      assertThat(changed(revision, baseline)).isEmpty();
+      write("customer/old.jsonl", "result 1\n");
+      assertThat(changed(revision, baseline)).containsAll(ALL_SITES);
     }
   }
 
