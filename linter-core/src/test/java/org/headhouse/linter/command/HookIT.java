@@ -162,4 +162,16 @@ class HookIT {
     stage();
     assertThat(commit().code()).isZero();
   }
+
+  /** Without the policy, or the device types, sites may be at fault that nobody touched. */
+  @Test
+  void allSitesAreLookedAtWherePolicyGoes() throws Exception {
+    write("linter.yaml", "format: 1\nrule-set: 1\nrules: {address.duplicate: {level: none}}\n");
+    write("sites/other.yaml", BROKEN.replace("site: example", "site: other"));
+    stage();
+    assertThat(commit().code()).isZero();
+    Files.delete(work.resolve("linter.yaml"));
+    stage();
+    assertThat(commit().code()).isNotZero();
+  }
 }
