@@ -16,6 +16,9 @@ final class ParserWords {
   private static final Pattern FOUND =
       Pattern.compile("(?:but found|but got) '?(.+?)'?", Pattern.DOTALL);
 
+  /** A key and its value on one line. */
+  private static final Pattern VALUE = Pattern.compile("\\s*(?:- +)*[a-z][a-z0-9-]*: +[^\\s#].*");
+
   private final String problem;
   private final String reading;
   private final Mark mark;
@@ -136,12 +139,22 @@ final class ParserWords {
     return before.contains(": ")
         ? here(
             "a second colon with a space behind it stands in one value", "put the value in quotes")
-        : missingSpace()
-            .orElseGet(
-                () ->
-                    here(
-                        "the line above has no colon, or this one is indented too deep",
-                        "line the keys up, and write a colon and a space behind each"));
+        : missingSpace().orElseGet(this::strayColon);
+  }
+
+  /** A colon that cannot belong to a key, because of what stands above it. */
+  private Finding strayColon() {
+    int above = MissingSpace.lineAbove(source, mark.getLine() + 1);
+    if (above == 0) {
+      return here("the text in front of the colon is no key", "put the value in quotes");
+    }
+    return VALUE.matcher(source.line(above, LONGEST_LINE)).matches()
+        ? here(
+            "the line above has a value, and this key is indented as if it belonged below it",
+            "line the keys up, or delete the value that keys are to stand below")
+        : here(
+            "the line above has no colon, or this one is indented too deep",
+            "line the keys up, and write a colon and a space behind each");
   }
 
   /** What stands on the line of the problem in front of it. */

@@ -7,6 +7,7 @@ import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -32,7 +33,9 @@ class ParserWordsTest {
         "x: 1\\nplain words\\nb: 1|2:1|no colon follows this text|write the key, a colon|x: 1\\nplain: words\\nb: 1",
         "a: 1\\n\\tb: 1|2:1|a tab stands where only spaces may indent|indent with spaces|a:\\n  b: 1",
         "a: x: y|1:5|a second colon with a space|put the value in quotes|a: \"x: y\"",
-        "a: 1\\n  b: 2|2:4|the line above has no colon, or this one is indented|line the keys up|a: 1\\nb: 2",
+        "a: 1\\n  b: 2|2:4|the line above has a value, and this key is indented|line the keys up|a: 1\\nb: 2",
+        "x:\\n- a: none\\n\\n    b: 2|4:6|the line above has a value, and this key|delete the value|x:\\n- a:\\n\\n    b: 2",
+        "a: # none\\n  x\\n  b: 2|3:4|the line above has no colon, or this one is indented|write a colon|a: # none\\n  x:\\n  b: 2",
         "a:\\n  b: 1\\n c: 2|3:2|this line is indented differently|line it up|a:\\n  b: 1\\n  c: 2",
         "- a: 1\\n - b: 2|2:2|this line is indented differently|line it up|- a: 1\\n- b: 2",
         "a: 1\\n- b|2:1|an item of a list stands among keys|put the list under a key|a:\\n- b",
@@ -72,5 +75,16 @@ class ParserWordsTest {
     assertThat(finding.message().remedy()).contains(remedy);
     assertThat(region.startLine() + ":" + region.startColumn()).isEqualTo(place);
     assertThat(findings(mended)).as(mended).isEmpty();
+  }
+
+  /** YAML 1.1, section 7.3: a key in front of its colon has 1024 characters at most. */
+  @Test
+  void aKeyOfTwoThousandCharactersHasNoLineAbove() {
+    assertThat(findings("a".repeat(2000) + ": 1"))
+        .singleElement()
+        .satisfies(
+            finding ->
+                assertThat(finding.message().fact())
+                    .isEqualTo("the text in front of the colon is no key"));
   }
 }
