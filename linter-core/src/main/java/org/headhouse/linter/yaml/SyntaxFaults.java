@@ -33,6 +33,17 @@ final class SyntaxFaults {
         : behindValue(reached);
   }
 
+  /** A backslash, a letter and too few digits, or too high a number. */
+  static Finding escape(Region reached) {
+    return Finding.of(
+        SYNTAX,
+        reached,
+        new Message(
+            "the backslash in front of this place and what follows it stand for no character",
+            NOT_READ,
+            "write two backslashes for one, or put the text in single quotes"));
+  }
+
   /** The one fault that the parser tells without a place: {@code ] c} where a key could start. */
   private static Finding behindValue(Region reached) {
     return Finding.of(

@@ -59,13 +59,20 @@ public final class YamlReader {
     } catch (Unreadable unreadable) {
       findings.add(unreadable.finding());
     } catch (YAMLException exception) {
-      Region reached = Region.onLine(reader.getLine() + 1, reader.getColumn() + 1, 0);
-      findings.add(SyntaxFaults.of(exception, source, reached));
-      // What was read before the fault is kept from the later stages: half a chain would look like
-      // a chain with faults of its own.
+      findings.add(SyntaxFaults.of(exception, source, reached(reader)));
+      root = null;
+    } catch (NumberFormatException noNumber) {
+      // So the parser tells of an escape that the text ends in, or that stands for no character.
+      findings.add(SyntaxFaults.escape(reached(reader)));
       root = null;
     }
+    // What was read before a fault is kept from the later stages: half a chain would look like a
+    // chain with faults of its own.
     return new Document(source, root, List.copyOf(ambiguous), List.copyOf(findings));
+  }
+
+  private static Region reached(StreamReader reader) {
+    return Region.onLine(reader.getLine() + 1, reader.getColumn() + 1, 0);
   }
 
   private static Node.Valued firstDocument(Parser parser, TreeBuilder builder) {

@@ -30,6 +30,7 @@ final class ComposedTree {
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(Integer.MAX_VALUE);
     options.setNestingDepthLimit(Integer.MAX_VALUE);
+    options.setMaxAliasesForCollections(Integer.MAX_VALUE);
     var composed = new Yaml(options).compose(new StringReader(text));
     if (composed != null) {
       new ComposedTree().compare(root, composed);

@@ -10,6 +10,7 @@ import org.headhouse.linter.source.SourceText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A slip is told in plain words where it was made, and is gone once the remedy is followed. */
 class ParserWordsTest {
@@ -86,5 +87,20 @@ class ParserWordsTest {
             finding ->
                 assertThat(finding.message().fact())
                     .isEqualTo("the text in front of the colon is no key"));
+  }
+
+  /** YAML 1.1, section 5.6: two, four or eight hexadecimal digits, up to 10FFFF. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"\"\\x", "\"\\u", "a: \"\\U", "a: \"\\U80000000\"", "a: \"\\UFFFFFFFF\"\nb: 1"})
+  void anEscapeThatIsNoCharacterIsTold(String text) {
+    assertThat(findings(text))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.rule()).isEqualTo("yaml.syntax");
+              assertThat(finding.message().fact()).startsWith("the backslash ");
+              assertThat(finding.place().region().startColumn()).isEqualTo(text.indexOf('\\') + 3);
+            });
   }
 }
