@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -34,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * written while the policy or the device types have an error.
  */
 @Mojo(name = "draft", requiresProject = false, threadSafe = true)
-public final class DraftMojo extends AbstractMojo {
+public final class DraftMojo extends LinterMojo {
   private static final int REPEATED = 5;
 
   /** The list of units. */
@@ -116,6 +115,7 @@ public final class DraftMojo extends AbstractMojo {
       return;
     }
     try {
+      checkProperties();
       draft();
     } catch (Trouble trouble) {
       throw BuildOutcome.error(trouble);

@@ -3,6 +3,8 @@ package org.headhouse.linter.maven;
 import java.lang.reflect.Field;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -16,35 +18,39 @@ final class GoalRun {
   GoalRun(AbstractMojo goal, Path folder) {
     this.goal = goal;
     goal.setLog(log);
-    with("basedir", folder.toFile());
-    with("sites", folder.resolve("sites").toFile());
-    if (goal instanceof SitesMojo) {
-      with("includes", List.of("**/*.yaml"));
-      with("outputDirectory", folder.resolve("target").toFile());
-    }
+    Map<String, Object> usual =
+        Map.of(
+            "basedir", folder.toFile(),
+            "sites", folder.resolve("sites").toFile(),
+            "includes", List.of("**/*.yaml"),
+            "outputDirectory", folder.resolve("target").toFile());
+    usual.forEach((parameter, value) -> field(parameter).ifPresent(field -> set(field, value)));
   }
 
   /** Sets a parameter. */
   GoalRun with(String parameter, Object value) {
+    set(field(parameter).orElseThrow(), value);
+    return this;
+  }
+
+  private void set(Field field, Object value) {
     try {
-      Field field = field(goal.getClass(), parameter);
       field.setAccessible(true);
       field.set(goal, value);
     } catch (IllegalAccessException closed) {
       throw new AssertionError(closed);
     }
-    return this;
   }
 
-  private static Field field(Class<?> type, String name) {
-    for (Class<?> one = type; one != null; one = one.getSuperclass()) {
+  private Optional<Field> field(String name) {
+    for (Class<?> one = goal.getClass(); one != null; one = one.getSuperclass()) {
       for (Field field : one.getDeclaredFields()) {
         if (field.getName().equals(name)) {
-          return field;
+          return Optional.of(field);
         }
       }
     }
-    throw new AssertionError(type + " has no parameter " + name);
+    return Optional.empty();
   }
 
   void execute() throws MojoExecutionException, MojoFailureException {
