@@ -36,13 +36,13 @@ import org.jspecify.annotations.Nullable;
 public final class DraftMojo extends LinterMojo {
   private static final int REPEATED = 5;
 
-  /** The list of units. */
-  @Parameter(property = "linter.csv", required = true)
-  private File csv = new File("");
+  /** The list of units; there is none by default. */
+  @Parameter(property = "linter.csv")
+  private @Nullable File csv;
 
-  /** The id of the site: lower-case letters, digits and hyphens. */
-  @Parameter(property = "linter.site", required = true)
-  private String site = "";
+  /** The id of the site: lower-case letters, digits and hyphens; there is none by default. */
+  @Parameter(property = "linter.site")
+  private @Nullable String site;
 
   /** The file to write; by default named after the site, in the folder of sites. */
   @Parameter(property = "linter.output")
@@ -116,28 +116,43 @@ public final class DraftMojo extends LinterMojo {
     }
     try {
       checkProperties();
-      draft();
+      if (csv == null || site == null) {
+        throw new MojoExecutionException(missing());
+      }
+      draft(csv.toPath(), site);
     } catch (Trouble trouble) {
       throw BuildOutcome.error(trouble);
     }
   }
 
-  private void draft() throws MojoExecutionException, MojoFailureException, Trouble {
-    DraftSettings settings = settings();
-    Path file = output == null ? sites.toPath().resolve(site + ".yaml") : output.toPath();
+  /** Maven's own word for it would name the parameters, and not how they are written. */
+  private String missing() {
+    if (site != null) {
+      return "there is no list of units: write -Dlinter.csv=<file>";
+    }
+    return csv != null
+        ? "the site has no id: write -Dlinter.site=<id>"
+        : "there is neither a list of units nor an id for the site: write -Dlinter.csv=<file> and"
+            + " -Dlinter.site=<id>";
+  }
+
+  private void draft(Path list, String id)
+      throws MojoExecutionException, MojoFailureException, Trouble {
+    DraftSettings settings = settings(id);
+    Path file = output == null ? sites.toPath().resolve(id + ".yaml") : output.toPath();
     refuseToOverwrite(file);
     SiteLinter linter = linter();
-    String text = text(linter, settings);
+    String text = text(linter, list, settings);
     AtomicFile.writeNew(file, out -> out.write(text.getBytes(UTF_8)));
     getLog().info("Wrote " + shown(file) + ": go through the lines marked \"look:\"");
     new ConsoleReport(new BuildConsole(getLog()), Level.NOTE)
         .print(linter.check(Stream.of(SiteInput.file(file, shown(file)))));
   }
 
-  private DraftSettings settings() throws MojoExecutionException, Trouble {
+  private DraftSettings settings(String id) throws MojoExecutionException, Trouble {
     try {
       return new DraftSettings(
-          site,
+          id,
           title,
           DraftParameters.readings("linter.readings", readings),
           baud,
@@ -179,11 +194,11 @@ public final class DraftMojo extends LinterMojo {
     return linter;
   }
 
-  private String text(SiteLinter linter, DraftSettings settings)
+  private String text(SiteLinter linter, Path list, DraftSettings settings)
       throws MojoFailureException, Trouble {
     Draft draft;
     try {
-      draft = linter.draft(SiteInput.file(csv.toPath(), shown(csv.toPath())), settings);
+      draft = linter.draft(SiteInput.file(list, shown(list)), settings);
     } catch (IOException unreadable) {
       throw Trouble.of("the list of units cannot be read", unreadable);
     }
