@@ -25,10 +25,11 @@ def fault = 'lists/faulty.csv:'
   fault + '5:1: error: the name "propagation" is used twice', fault + '5:13: error: the last unit has 5 m'],
  ['the list of units cannot be read: ', 'lists/missing.csv', 'it does not exist'],
  ['linter.readings cannot be "winds-peed": write wind-speed'],
- ['lists/device-types.yaml:3:40: error: ']].eachWithIndex { wanted, i ->
+ ['lists/device-types.yaml:3:40: error: '],
+ ['there is neither a list of units nor an id for the site: write -Dlinter.csv=<file> and -Dlinter.site=<id>']].eachWithIndex { wanted, i ->
   wanted.each { assert failures[i].contains(it) }
 }
-assert failures.size() == 5
+assert failures.size() == 6
 
 build.says('[INFO] Wrote plans/heath-end.yaml')
 build.says('[cable.too-long]')

@@ -23,12 +23,17 @@ public final class ConsoleReport {
 
   /** Tells all of a report but what is absent. */
   public void print(CheckReport report) {
+    printFound(report);
+    TextReport.summary(report.results(), report.files(), report.units())
+        .forEach(line -> console.found(Level.NOTE, line));
+  }
+
+  /** Tells the results of a report, and what kept the tool from more, without a summary. */
+  public void printFound(CheckReport report) {
     for (Result result : report.at(printed)) {
       TextReport.lines(result).forEach(line -> console.found(result.level(), line));
     }
     print(report.notifications());
-    TextReport.summary(report.results(), report.files(), report.units())
-        .forEach(line -> console.found(Level.NOTE, line));
   }
 
   /** Tells what a baseline knows and nobody found. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.SiteInput;
@@ -28,7 +29,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Tells what differs between two states of the sites, and the order of the field work that leads
- * from one to the other. Writes changes.md and changes.json.
+ * from one to the other. Writes changes.md and changes.json. Fails and tells no order while the
+ * policy or the device types have an error.
  */
 @Mojo(name = "changes", requiresProject = false, threadSafe = true)
 public final class ChangesMojo extends SitesMojo {
@@ -87,7 +89,9 @@ public final class ChangesMojo extends SitesMojo {
   }
 
   @Override
-  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException, Trouble {
+  void run(SiteLinter linter, List<SiteInput> inputs)
+      throws MojoExecutionException, MojoFailureException, Trouble {
+    SoundSettings.require(linter, console());
     if (earlier == null || found == null) {
       throw new IllegalStateException("nothing to compare with");
     }

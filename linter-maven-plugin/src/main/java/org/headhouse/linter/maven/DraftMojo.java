@@ -10,12 +10,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.draft.Draft;
@@ -27,24 +25,24 @@ import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.ConsoleReport;
-import org.headhouse.linter.run.Outcome;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Makes a site of a list of units: comma-separated values with the columns name, cable-to-next and
- * device-type, the head unit first. A file that is there already is never touched.
+ * device-type, the head unit first. A file that is there already is never touched, and nothing is
+ * written while the policy or the device types have an error.
  */
 @Mojo(name = "draft", requiresProject = false, threadSafe = true)
-public final class DraftMojo extends AbstractMojo {
+public final class DraftMojo extends LinterMojo {
   private static final int REPEATED = 5;
 
-  /** The list of units. */
-  @Parameter(property = "linter.csv", required = true)
-  private File csv = new File("");
+  /** The list of units; there is none by default. */
+  @Parameter(property = "linter.csv")
+  private @Nullable File csv;
 
-  /** The id of the site: lower-case letters, digits and hyphens. */
-  @Parameter(property = "linter.site", required = true)
-  private String site = "";
+  /** The id of the site: lower-case letters, digits and hyphens; there is none by default. */
+  @Parameter(property = "linter.site")
+  private @Nullable String site;
 
   /** The file to write; by default named after the site, in the folder of sites. */
   @Parameter(property = "linter.output")
@@ -117,28 +115,44 @@ public final class DraftMojo extends AbstractMojo {
       return;
     }
     try {
-      draft();
+      checkProperties();
+      if (csv == null || site == null) {
+        throw new MojoExecutionException(missing());
+      }
+      draft(csv.toPath(), site);
     } catch (Trouble trouble) {
       throw BuildOutcome.error(trouble);
     }
   }
 
-  private void draft() throws MojoExecutionException, MojoFailureException, Trouble {
-    DraftSettings settings = settings();
-    Path file = output == null ? sites.toPath().resolve(site + ".yaml") : output.toPath();
+  /** Maven's own word for it would name the parameters, and not how they are written. */
+  private String missing() {
+    if (site != null) {
+      return "there is no list of units: write -Dlinter.csv=<file>";
+    }
+    return csv != null
+        ? "the site has no id: write -Dlinter.site=<id>"
+        : "there is neither a list of units nor an id for the site: write -Dlinter.csv=<file> and"
+            + " -Dlinter.site=<id>";
+  }
+
+  private void draft(Path list, String id)
+      throws MojoExecutionException, MojoFailureException, Trouble {
+    DraftSettings settings = settings(id);
+    Path file = output == null ? sites.toPath().resolve(id + ".yaml") : output.toPath();
     refuseToOverwrite(file);
     SiteLinter linter = linter();
-    String text = text(linter, settings);
+    String text = text(linter, list, settings);
     AtomicFile.writeNew(file, out -> out.write(text.getBytes(UTF_8)));
     console().tell(Level.NOTE, "Wrote " + shown(file) + ": go through the lines marked \"look:\"");
     new ConsoleReport(console(), Level.NOTE)
         .print(linter.check(Stream.of(SiteInput.file(file, shown(file)))));
   }
 
-  private DraftSettings settings() throws MojoExecutionException, Trouble {
+  private DraftSettings settings(String id) throws MojoExecutionException, Trouble {
     try {
       return new DraftSettings(
-          site,
+          id,
           title,
           DraftParameters.readings("linter.readings", readings),
           baud,
@@ -161,7 +175,6 @@ public final class DraftMojo extends AbstractMojo {
     }
   }
 
-  /** What the device types say is built upon, so they have to be in order. */
   private SiteLinter linter() throws MojoExecutionException, MojoFailureException, Trouble {
     SettingsFiles settings =
         SettingsFiles.find(sites.toPath(), path(policy), path(deviceTypes), PluginParameters::name);
@@ -177,19 +190,15 @@ public final class DraftMojo extends AbstractMojo {
     }
     settings.misnamed(sites.toPath()).forEach(line -> console().tell(Level.WARNING, line));
     SiteLinter linter = PluginLinters.build(builder);
-    CheckReport report = linter.check(Stream.empty());
-    if (!report.at(Level.ERROR).isEmpty()) {
-      new ConsoleReport(console(), Level.ERROR).print(report);
-      BuildOutcome.of(Outcome.of(report, Level.ERROR));
-    }
+    SoundSettings.require(linter, console());
     return linter;
   }
 
-  private String text(SiteLinter linter, DraftSettings settings)
+  private String text(SiteLinter linter, Path list, DraftSettings settings)
       throws MojoFailureException, Trouble {
     Draft draft;
     try {
-      draft = linter.draft(SiteInput.file(csv.toPath(), shown(csv.toPath())), settings);
+      draft = linter.draft(SiteInput.file(list, shown(list)), settings);
     } catch (IOException unreadable) {
       throw Trouble.of("the list of units cannot be read", unreadable);
     }

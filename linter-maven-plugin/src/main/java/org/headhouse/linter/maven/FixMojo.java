@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.FixedSite;
@@ -23,7 +24,8 @@ import org.headhouse.linter.run.ConsoleReport;
 
 /**
  * Mends what can be mended in the sites of a repository, and shows the difference. Files are
- * written only where linter.write is set.
+ * written only where linter.write is set. Fails and mends nothing while the policy or the device
+ * types have an error.
  */
 @Mojo(name = "fix", requiresProject = false, threadSafe = true)
 public final class FixMojo extends SitesMojo {
@@ -48,7 +50,9 @@ public final class FixMojo extends SitesMojo {
   }
 
   @Override
-  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException, Trouble {
+  void run(SiteLinter linter, List<SiteInput> inputs)
+      throws MojoExecutionException, MojoFailureException, Trouble {
+    SoundSettings.require(linter, console());
     FixKind kind = kind();
     FixLog told = new FixLog(kind);
     Writing writing = new Writing();

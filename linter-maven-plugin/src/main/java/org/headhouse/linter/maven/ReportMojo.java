@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.SheetReport;
@@ -23,7 +24,7 @@ import org.headhouse.linter.run.ConsoleReport;
  * Writes the sheets that people take to each site, a page of HTML and a table of zones each, the
  * page index.html over all sites, and figures.json: what is computed of each site's line, in full
  * precision. Sites need not be without results; what is missing in one leaves out the figures that
- * need it.
+ * need it. Policy and device types have to be without an error.
  */
 @Mojo(name = "report", requiresProject = false, threadSafe = true)
 public final class ReportMojo extends SitesMojo {
@@ -50,7 +51,9 @@ public final class ReportMojo extends SitesMojo {
   }
 
   @Override
-  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException, Trouble {
+  void run(SiteLinter linter, List<SiteInput> inputs)
+      throws MojoExecutionException, MojoFailureException, Trouble {
+    SoundSettings.require(linter, console());
     Measure measure = measure();
     Paper size = paper();
     SheetFiles files = new SheetFiles(this::output);

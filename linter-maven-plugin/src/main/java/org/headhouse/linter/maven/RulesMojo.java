@@ -1,7 +1,6 @@
 package org.headhouse.linter.maven;
 
 import java.util.List;
-import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -13,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Lists the rules, or shows the page of one. */
 @Mojo(name = "rules", requiresProject = false, threadSafe = true)
-public final class RulesMojo extends AbstractMojo {
+public final class RulesMojo extends LinterMojo {
   /** The id of the rule to show; without it, all are listed. */
   @Parameter(property = "linter.rule")
   private @Nullable String rule;
@@ -28,8 +27,9 @@ public final class RulesMojo extends AbstractMojo {
     }
   }
 
-  private static SiteLinter known() throws MojoExecutionException {
+  private SiteLinter known() throws MojoExecutionException {
     try {
+      checkProperties();
       return PluginLinters.build(SiteLinter.builder());
     } catch (Trouble trouble) {
       throw BuildOutcome.error(trouble);

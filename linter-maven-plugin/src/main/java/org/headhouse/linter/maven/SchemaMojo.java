@@ -4,7 +4,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.File;
 import java.nio.file.Path;
-import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -17,7 +16,7 @@ import org.headhouse.linter.schema.PublishedSchemas;
 
 /** Writes the JSON Schemas of the three kinds of file, for editors. */
 @Mojo(name = "schema", requiresProject = false, threadSafe = true)
-public final class SchemaMojo extends AbstractMojo {
+public final class SchemaMojo extends LinterMojo {
   /** Where the schemas are written. */
   @Parameter(
       property = "linter.outputDirectory",
@@ -34,6 +33,7 @@ public final class SchemaMojo extends AbstractMojo {
     BaseFolder base = build.base();
     Path output = build.output(outputDirectory);
     try {
+      checkProperties();
       write(base, output);
     } catch (Trouble trouble) {
       throw BuildOutcome.error(trouble);

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -25,7 +24,7 @@ import org.headhouse.linter.run.SiteRun;
 import org.jspecify.annotations.Nullable;
 
 /** A goal that reads the sites of a repository: what it reads, and where it writes. */
-abstract class SitesMojo extends AbstractMojo {
+abstract class SitesMojo extends LinterMojo {
   /** The folder of the sites, or one file. */
   @Parameter(property = "linter.sites", defaultValue = "${basedir}/sites")
   private File sites = new File("sites");
@@ -81,6 +80,7 @@ abstract class SitesMojo extends AbstractMojo {
       return;
     }
     try {
+      checkProperties();
       execute(SiteRun.threads(threads, PluginParameters::name));
     } catch (Trouble trouble) {
       throw BuildOutcome.error(trouble);

@@ -1,0 +1,21 @@
+package org.headhouse.linter.maven;
+
+import java.util.Properties;
+import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.headhouse.linter.files.Trouble;
+
+/** A goal of this plugin: it refuses properties that no goal knows. */
+abstract class LinterMojo extends AbstractMojo {
+  /** What the build was started with. */
+  @Parameter(defaultValue = "${session.userProperties}", readonly = true)
+  private Properties userProperties = new Properties();
+
+  /** What the project sets. */
+  @Parameter(defaultValue = "${project.properties}", readonly = true)
+  private Properties projectProperties = new Properties();
+
+  final void checkProperties() throws Trouble {
+    KnownProperties.ofPlugin().check(userProperties, projectProperties);
+  }
+}

@@ -1,0 +1,31 @@
+package org.headhouse.linter.maven;
+
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.junit.jupiter.api.Test;
+
+/** A draft tells itself what it lacks, in the words of the command line. */
+class DraftMojoTest {
+  private static final Path FOLDER = Path.of("no-such-folder");
+
+  @Test
+  void withoutListAndIdBothAreAskedFor() {
+    assertThatThrownBy(new GoalRun(new DraftMojo(), FOLDER)::execute)
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessage(
+            "there is neither a list of units nor an id for the site: write -Dlinter.csv=<file>"
+                + " and -Dlinter.site=<id>");
+  }
+
+  @Test
+  void whatIsThereIsNotAskedFor() {
+    assertThatThrownBy(new GoalRun(new DraftMojo(), FOLDER).with("site", "elm-row")::execute)
+        .hasMessage("there is no list of units: write -Dlinter.csv=<file>");
+    assertThatThrownBy(
+            new GoalRun(new DraftMojo(), FOLDER).with("csv", FOLDER.resolve("units.csv").toFile())
+                ::execute)
+        .hasMessage("the site has no id: write -Dlinter.site=<id>");
+  }
+}

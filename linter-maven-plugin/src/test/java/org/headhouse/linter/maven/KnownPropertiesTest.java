@@ -1,0 +1,125 @@
+package org.headhouse.linter.maven;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Properties;
+import java.util.Set;
+import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.headhouse.linter.files.Trouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A property that no goal takes is not passed over. */
+class KnownPropertiesTest {
+  private static final KnownProperties KNOWN = KnownProperties.ofPlugin();
+
+  private static Properties properties(String... namesAndValues) {
+    Properties properties = new Properties();
+    for (int i = 0; i < namesAndValues.length; i += 2) {
+      properties.setProperty(namesAndValues[i], namesAndValues[i + 1]);
+    }
+    return properties;
+  }
+
+  @Test
+  void thoseOfAllGoalsAreKnown() {
+    assertThat(KNOWN.types())
+        .containsEntry("linter.failLevel", "java.lang.String")
+        .containsEntry("linter.recheck", "boolean")
+        .containsKeys("linter.csv", "linter.before", "linter.rule", "linter.fixes", "linter.paper")
+        .doesNotContainKeys("linter.basedir", "linter.userProperties");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "linter.failLevl, linter.failLevel",
+    "linter.faillevel, linter.failLevel",
+    "linter.fail-level, linter.failLevel",
+    "linter.cvs, linter.csv",
+    "linter.devicetype, linter.deviceTypes",
+  })
+  void theNearestIsNamed(String written, String known) {
+    assertThatThrownBy(() -> KNOWN.check(properties(written, "warning"), properties()))
+        .isInstanceOf(Trouble.class)
+        .hasMessage("there is no property " + written + ": write " + known);
+  }
+
+  @Test
+  void whereNoneIsNearAllAreNamed() {
+    assertThatThrownBy(() -> KNOWN.check(properties("linter.zzzzzz", ""), properties()))
+        .hasMessageStartingWith(
+            "there is no property linter.zzzzzz: write one of linter.allowEmpty, linter.baseline, ")
+        .hasMessageEndingWith(", linter.write");
+  }
+
+  @Test
+  void allAreTold() {
+    Properties given =
+        properties("linter.sitees", "x", "linter.failLevl", "x", "linter.skip", "no");
+    assertThatThrownBy(() -> KNOWN.check(given, properties()))
+        .hasMessage(
+            """
+            there is no property linter.failLevl: write linter.failLevel
+            there is no property linter.sitees: write linter.sites
+            linter.skip cannot be "no": write true or false""");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"maybe", "yes", "1", ""})
+  void whatIsNoTruthValueIsRefusedWhoeverSetsIt(String value) {
+    Properties wrong = properties("linter.recheck", value);
+    String told = "linter.recheck cannot be \"" + value + "\": write true or false";
+    assertThatThrownBy(() -> KNOWN.check(wrong, properties())).hasMessage(told);
+    assertThatThrownBy(() -> KNOWN.check(properties(), wrong)).hasMessage(told);
+  }
+
+  @Test
+  void aCommandLineMayHaveMore() {
+    Properties given =
+        properties("linter.before", "sites", "linter.recheck", "TRUE", "skipTests", "x");
+    assertThatCode(() -> KNOWN.check(given, properties())).doesNotThrowAnyException();
+  }
+
+  /** A repository may keep the plugin's version in a property, and a command line set another. */
+  @Test
+  void aPropertyThatTheProjectHasForItselfIsNoSlip() {
+    Properties version = properties("linter.version", "1.0.0");
+    assertThatCode(() -> KNOWN.check(version, version)).doesNotThrowAnyException();
+    assertThatThrownBy(() -> KNOWN.check(version, properties())).isInstanceOf(Trouble.class);
+  }
+
+  private static Set<AbstractMojo> goals() {
+    return Set.of(
+        new BaselineMojo(),
+        new ChangesMojo(),
+        new CheckMojo(),
+        new DraftMojo(),
+        new FixMojo(),
+        new ReportMojo(),
+        new RulesMojo(),
+        new SchemaMojo());
+  }
+
+  @Test
+  void everyGoalLooks(@TempDir Path folder) throws Exception {
+    for (AbstractMojo goal : goals()) {
+      GoalRun run =
+          new GoalRun(goal, folder).with("userProperties", properties("linter.failLevl", "note"));
+      assertThatThrownBy(run::execute)
+          .as(goal.getClass().getSimpleName())
+          .isInstanceOf(MojoExecutionException.class)
+          .hasMessage("there is no property linter.failLevl: write linter.failLevel");
+    }
+    try (var files = Files.list(folder)) {
+      assertThat(files).isEmpty();
+    }
+  }
+}
