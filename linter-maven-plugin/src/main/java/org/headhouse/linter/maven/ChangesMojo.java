@@ -44,6 +44,7 @@ public final class ChangesMojo extends SitesMojo {
 
   private @Nullable Revision revision;
   private @Nullable SiteState earlier;
+  private @Nullable Path earlierTypes;
   private @Nullable FoundSites found;
 
   @Override
@@ -76,6 +77,7 @@ public final class ChangesMojo extends SitesMojo {
   /** A folder has the device types that lie beside it, unless others are named. */
   private SiteState state(Path folder, FoundSites sites) throws Trouble {
     SettingsFiles settings = settings(folder);
+    earlierTypes = settings.deviceTypes();
     return state(files(folder, sites.names(), settings), settings);
   }
 
@@ -91,9 +93,13 @@ public final class ChangesMojo extends SitesMojo {
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs)
       throws MojoExecutionException, MojoFailureException, Trouble {
-    SoundSettings.require(linter, console());
     if (earlier == null || found == null) {
       throw new IllegalStateException("nothing to compare with");
+    }
+    SoundSettings.require(linter, console());
+    if (earlierTypes != null && !earlierTypes.equals(found.settings().deviceTypes())) {
+      SiteLinter.Builder then = SiteLinter.builder().deviceTypes(input(earlierTypes));
+      SoundSettings.require(PluginLinters.build(then), console());
     }
     SiteState later = state(found.files(), found.settings());
     List<SiteChange> changes = linter.changes(earlier, later).all();

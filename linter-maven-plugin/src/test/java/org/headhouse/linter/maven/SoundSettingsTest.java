@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.maven.plugin.MojoFailureException;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -158,6 +159,21 @@ class SoundSettingsTest {
         .anyMatch(line -> line.startsWith("error linter.yaml:3:1: error: "))
         .anyMatch(line -> line.startsWith("warn linter.yaml:3:11: warning: "))
         .noneMatch(line -> line.contains("0 sites"));
+  }
+
+  @Test
+  void deviceTypesBesideTheFolderThatIsComparedWithCountAsWell() throws IOException {
+    Files.createDirectories(folder.resolve("earlier/sites"));
+    write("earlier/sites/elm-row.yaml", SITE);
+    write("earlier/device-types.yaml", "a: [\n");
+    GoalRun run =
+        new GoalRun(new ChangesMojo(), folder)
+            .with("before", folder.resolve("earlier/sites").toFile());
+    assertThatThrownBy(run::execute)
+        .isInstanceOf(MojoFailureException.class)
+        .hasMessageStartingWith("1 result fails the build:\nearlier/device-types.yaml:");
+    assertThat(run.lines()).noneMatch(line -> line.contains("Order of the field work"));
+    assertThat(folder.resolve("target")).doesNotExist();
   }
 
   @ParameterizedTest
