@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -19,8 +20,8 @@ import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.source.Nearest;
 
 /**
- * The properties that the goals of this plugin take. Maven itself says nothing of one that no goal
- * takes, nor of a word that is neither true nor false, and a build would be green by a slip.
+ * The properties that the goals of this plugin take. Maven itself says nothing of one that is
+ * misspelt, nor of a word that is neither true nor false, and a build would be green by a slip.
  *
  * @param types of the parameters behind the properties, as the plugin's descriptor has them
  */
@@ -75,7 +76,8 @@ record KnownProperties(Map<String, String> types) {
       if (name.startsWith(PluginParameters.name(""))
           && !types.containsKey(name)
           && !ofProject.containsKey(name)) {
-        faults.add("there is no property " + name + ": write " + remedy(name));
+        meant(name)
+            .ifPresent(meant -> faults.add("there is no property " + name + ": write " + meant));
       }
     }
     types.forEach(
@@ -94,12 +96,13 @@ record KnownProperties(Map<String, String> types) {
     return names.stream().sorted().toList();
   }
 
-  /** The prefix counts for nothing in what is near: all have it. */
-  private String remedy(String name) {
+  /**
+   * What a name is a slip for, where one is near; the prefix counts for nothing, as all have it.
+   * Another name may be the build's own, such as one for the version of this plugin in its POM.
+   */
+  private Optional<String> meant(String name) {
     List<String> known = types.keySet().stream().map(KnownProperties::parameter).toList();
-    return Nearest.to(parameter(name), known)
-        .map(PluginParameters::name)
-        .orElseGet(() -> "one of " + String.join(", ", types.keySet()));
+    return Nearest.to(parameter(name), known).map(PluginParameters::name);
   }
 
   private static String parameter(String property) {

@@ -15,7 +15,15 @@ abstract class LinterMojo extends AbstractMojo {
   @Parameter(defaultValue = "${project.properties}", readonly = true)
   private Properties projectProperties = new Properties();
 
+  /** Most builds give no property, and need not know which there are. */
   final void checkProperties() throws Trouble {
-    KnownProperties.ofPlugin().check(userProperties, projectProperties);
+    if (hasAny(userProperties) || hasAny(projectProperties)) {
+      KnownProperties.ofPlugin().check(userProperties, projectProperties);
+    }
+  }
+
+  private static boolean hasAny(Properties properties) {
+    return properties.stringPropertyNames().stream()
+        .anyMatch(name -> name.startsWith(PluginParameters.name("")));
   }
 }
