@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.check.EarlierSites;
@@ -21,6 +22,7 @@ import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rules.BuiltInRules;
 import org.headhouse.linter.rules.address.KeptFreeAddress;
 import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.conductors.Ground;
@@ -53,7 +55,7 @@ record Equipment(
 
   /** Reads what the builder names. */
   static Equipment of(SiteLinter.Builder asked) throws IOException {
-    List<Rule> allRules = asked.allRules();
+    List<Rule> allRules = rules(asked);
     RuleCatalogue rules = new RuleCatalogue(allRules);
     SettingsCheck settings = new SettingsCheck(rules, asked.limits);
     SettingsFile policyFile = SettingsFile.of(asked.policy, asked.limits);
@@ -79,6 +81,16 @@ record Equipment(
         baselineFile,
         asked.known.read(baselineFile),
         keeping(asked, allRules, policyFile, typesFile));
+  }
+
+  /** Those that are built in, those that other jars offer, and those given one by one. */
+  private static List<Rule> rules(SiteLinter.Builder asked) {
+    List<Rule> all = new ArrayList<>(BuiltInRules.all());
+    if (asked.services != null) {
+      all.addAll(OfferedRules.from(asked.services));
+    }
+    all.addAll(asked.extraRules);
+    return all;
   }
 
   private static SiteCheck check(

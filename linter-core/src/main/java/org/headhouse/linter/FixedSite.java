@@ -1,9 +1,13 @@
 package org.headhouse.linter;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import org.headhouse.linter.check.FileOutcome;
+import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.fix.Mending;
 import org.headhouse.linter.result.AppliedFix;
+import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Result;
 
 /** A file before and after its results were mended as far as can be; nothing is written. */
@@ -12,10 +16,24 @@ public final class FixedSite {
   private final byte[] before;
   private final Mending mending;
 
-  FixedSite(String path, byte[] before, Mending mending) {
+  private FixedSite(String path, byte[] before, Mending mending) {
     this.path = path;
     this.before = before.clone();
     this.mending = mending;
+  }
+
+  /** Mends a file with fixes of a kind, checking what each leaves. */
+  static FixedSite of(String path, byte[] bytes, FixKind asked, SiteCheck check, LocalDate today) {
+    return new FixedSite(
+        path,
+        bytes,
+        Mending.of(
+            bytes,
+            asked,
+            text -> {
+              FileOutcome outcome = check.check(path, text, today);
+              return new Mending.Checked(outcome.results(), outcome.notifications().size());
+            }));
   }
 
   /** How the file is called in results. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.source.Limits;
@@ -30,6 +31,18 @@ final class SingleFile {
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {
       return trouble(input, "the tool failed on this file: " + failure);
     }
+  }
+
+  /** The figures of a site; that it has none is trouble too. */
+  static Attempt<SiteFigures> figures(SiteInput input, Limits limits, Work<SiteFigures> work) {
+    Attempt<SiteFigures> attempt = attempt(input, limits, work);
+    return attempt.outcome() == null && attempt.trouble() == null
+        ? new Attempt<>(
+            input.path(),
+            null,
+            new Notification(
+                Level.WARNING, "it has no figures: a check tells why", input.path(), null))
+        : attempt;
   }
 
   private static String reason(IOException exception) {

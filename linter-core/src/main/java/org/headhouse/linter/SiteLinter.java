@@ -20,14 +20,11 @@ import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
-import org.headhouse.linter.fix.Mending;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.result.FixKind;
-import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
-import org.headhouse.linter.rules.BuiltInRules;
 import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
@@ -129,7 +126,8 @@ public final class SiteLinter {
    * @return what kept files from having figures
    */
   public List<Notification> figures(Stream<SiteInput> inputs, Consumer<SiteFigures> taker) {
-    return each(inputs, this::figures, taker);
+    return each(
+        inputs, input -> SingleFile.figures(input, with.limits(), with.check()::figures), taker);
   }
 
   /**
@@ -146,7 +144,9 @@ public final class SiteLinter {
         inputs,
         input ->
             SingleFile.attempt(
-                input, with.limits(), (path, bytes) -> fix(path, bytes, asked, today)),
+                input,
+                with.limits(),
+                (path, bytes) -> FixedSite.of(path, bytes, asked, with.check(), today)),
         taker);
   }
 
@@ -170,31 +170,6 @@ public final class SiteLinter {
           });
     }
     return List.copyOf(troubles);
-  }
-
-  private FixedSite fix(String path, byte[] bytes, FixKind asked, LocalDate today) {
-    return new FixedSite(
-        path,
-        bytes,
-        Mending.of(
-            bytes,
-            asked,
-            text -> {
-              FileOutcome outcome = with.check().check(path, text, today);
-              return new Mending.Checked(outcome.results(), outcome.notifications().size());
-            }));
-  }
-
-  private SingleFile.Attempt<SiteFigures> figures(SiteInput input) {
-    SingleFile.Attempt<SiteFigures> attempt =
-        SingleFile.attempt(input, with.limits(), with.check()::figures);
-    return attempt.outcome() == null && attempt.trouble() == null
-        ? new SingleFile.Attempt<>(
-            input.path(),
-            null,
-            new Notification(
-                Level.WARNING, "it has no figures: a check tells why", input.path(), null))
-        : attempt;
   }
 
   /**
@@ -248,11 +223,11 @@ public final class SiteLinter {
     int threads = 1;
     Limits limits = Limits.DEFAULT;
     Clock clock = Clock.system(ZoneId.systemDefault());
-    private @Nullable ClassLoader services;
+    @Nullable ClassLoader services;
     KnownResults known = KnownResults.NAMED_BY_POLICY;
     EarlierSites earlier = EarlierSites.NONE;
     @Nullable KeptOutcomes kept;
-    private final List<Rule> extraRules = new ArrayList<>();
+    final List<Rule> extraRules = new ArrayList<>();
 
     private Builder() {}
 
@@ -348,16 +323,6 @@ public final class SiteLinter {
     public Builder rulesFrom(ClassLoader loader) {
       this.services = loader;
       return this;
-    }
-
-    /** Those that are built in, those that other jars offer, and those given one by one. */
-    List<Rule> allRules() {
-      List<Rule> all = new ArrayList<>(BuiltInRules.all());
-      if (services != null) {
-        all.addAll(OfferedRules.from(services));
-      }
-      all.addAll(extraRules);
-      return all;
     }
 
     /**
