@@ -215,8 +215,8 @@ public final class SiteLinter {
 
   /** The settings of a linter; each has a default. */
   public static final class Builder {
-    /** More threads than any machine has processors. */
-    public static final int MOST_THREADS = 1024;
+    /** More threads than a machine has processors. */
+    private static final int MOST_THREADS = 1024;
 
     @Nullable SiteInput policy;
     @Nullable SiteInput deviceTypes;
@@ -291,13 +291,12 @@ public final class SiteLinter {
       return this;
     }
 
-    /** How many files are checked at a time, from 1 to {@link #MOST_THREADS}; 1 by default. */
+    /** How many files are checked at a time; 1 by default. More than is of use is no fault. */
     public Builder threads(int number) {
-      if (number < 1 || number > MOST_THREADS) {
-        throw new IllegalArgumentException(
-            "the number of threads must be at least 1 and at most " + MOST_THREADS);
+      if (number < 1) {
+        throw new IllegalArgumentException("the number of threads must be at least 1");
       }
-      this.threads = number;
+      this.threads = Math.min(number, MOST_THREADS);
       return this;
     }
 

@@ -32,15 +32,6 @@ public record SiteRun(FoundSites found, BaseFolder base) {
     if (asked < 1) {
       throw new Trouble(called.of("threads") + " cannot be " + asked + ": write 1 or more");
     }
-    if (asked != null && asked > SiteLinter.Builder.MOST_THREADS) {
-      throw new Trouble(
-          called.of("threads")
-              + " cannot be "
-              + asked
-              + ": write "
-              + SiteLinter.Builder.MOST_THREADS
-              + " or less");
-    }
     return asked;
   }
 
