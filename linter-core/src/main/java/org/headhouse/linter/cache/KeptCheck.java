@@ -18,16 +18,18 @@ import org.jspecify.annotations.Nullable;
 public final class KeptCheck {
   private final KeptOutcomes kept;
   private final byte[] circumstances;
-  private final Map<FileKey, Stored.Slice> known;
   private final Stored before;
+  private final Map<FileKey, Stored.Slice> known;
   private final Map<FileKey, Stored.Slice> met = new ConcurrentHashMap<>();
 
-  KeptCheck(
-      KeptOutcomes kept, byte[] circumstances, Map<FileKey, Stored.Slice> known, Stored before) {
+  /**
+   * @param before what is kept; not used where it was found under other circumstances
+   */
+  KeptCheck(KeptOutcomes kept, byte[] circumstances, Stored before) {
     this.kept = kept;
     this.circumstances = circumstances;
-    this.known = known;
     this.before = before;
+    this.known = before.madeUnder(circumstances) ? before.outcomes() : Map.of();
   }
 
   /**

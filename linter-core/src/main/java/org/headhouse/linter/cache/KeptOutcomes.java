@@ -2,7 +2,6 @@ package org.headhouse.linter.cache;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.Map;
 import org.headhouse.linter.stability.Internal;
 
 /**
@@ -41,9 +40,7 @@ public final class KeptOutcomes {
    */
   @Internal
   public synchronized KeptCheck start(Circumstances now) {
-    byte[] digest = now.digest();
-    return new KeptCheck(
-        this, digest, stored.madeUnder(digest) ? stored.outcomes() : Map.of(), stored);
+    return new KeptCheck(this, now.digest(), stored);
   }
 
   synchronized void replace(Stored next, boolean differs) {
