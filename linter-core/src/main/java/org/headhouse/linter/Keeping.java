@@ -60,7 +60,7 @@ record Keeping(
             .with(code)
             // Each Java brings tables of characters of its own, which rules on names look into.
             .with(System.getProperty("java.version", ""))
-            .with(limits.toString())
+            .with(limits.bytes() + " " + limits.depth() + " " + limits.nodes())
             .with(today.toString())
             .with(rules.toString());
     add(now, policy);

@@ -1,12 +1,10 @@
 package org.headhouse.linter;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
-import java.nio.file.NoSuchFileException;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.source.FileFault;
 import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +25,7 @@ final class SingleFile {
     try {
       return new Attempt<>(input.path(), work.apply(input.path(), input.bytes(limits)), null);
     } catch (IOException exception) {
-      return trouble(input, "the file cannot be read: " + reason(exception));
+      return trouble(input, "the file cannot be read: " + FileFault.reason(exception));
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {
       return trouble(input, "the tool failed on this file: " + failure);
     }
@@ -43,20 +41,6 @@ final class SingleFile {
             new Notification(
                 Level.WARNING, "it has no figures: a check tells why", input.path(), null))
         : attempt;
-  }
-
-  private static String reason(IOException exception) {
-    if (exception instanceof AccessDeniedException) {
-      return "permission denied";
-    }
-    if (exception instanceof NoSuchFileException) {
-      return "it does not exist";
-    }
-    String message =
-        exception instanceof FileSystemException failure && failure.getReason() != null
-            ? failure.getReason()
-            : exception.getMessage();
-    return message == null ? exception.getClass().getSimpleName() : message;
   }
 
   private static <T> Attempt<T> trouble(SiteInput input, String text) {

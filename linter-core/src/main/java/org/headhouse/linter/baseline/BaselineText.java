@@ -16,10 +16,6 @@ import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.source.RegularFile;
 import org.headhouse.linter.source.Utf8;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JacksonException;
-import tools.jackson.core.StreamReadFeature;
-import tools.jackson.databind.ObjectReader;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The form of a baseline: a JSON object a line, the first with the number of the format, the others
@@ -29,9 +25,6 @@ import tools.jackson.databind.json.JsonMapper;
 final class BaselineText {
   static final int FORMAT = 1;
   static final String FORMAT_KEY = "baseline-format";
-
-  private static final ObjectReader READER =
-      JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build().reader();
 
   private BaselineText() {}
 
@@ -58,7 +51,7 @@ final class BaselineText {
   }
 
   private static void line(Map<String, Object> values, OutputStream out) throws IOException {
-    out.write(JsonMapper.shared().writeValueAsString(values).getBytes(UTF_8));
+    out.write(JsonLine.of(values).getBytes(UTF_8));
     out.write('\n');
   }
 
@@ -114,11 +107,10 @@ final class BaselineText {
       throw UnusableBaseline.damaged(
           name, number, "a mark of a merge that was not finished; " + EntryLine.REMEDY);
     }
-    try {
-      return READER.forType(Map.class).readValue(text);
-    } catch (JacksonException noObject) {
-      throw UnusableBaseline.damaged(
-          name, number, "it is not a JSON object on one line; " + EntryLine.REMEDY);
-    }
+    return JsonLine.read(text)
+        .orElseThrow(
+            () ->
+                UnusableBaseline.damaged(
+                    name, number, "it is not a JSON object on one line; " + EntryLine.REMEDY));
   }
 }

@@ -5,7 +5,12 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 
-/** The name and the bytes of a file, as half of their SHA-256. */
+/**
+ * The name and the bytes of a file, as half of their SHA-256.
+ *
+ * <p>What a record does by itself is linked at its first use, which takes longer than to look up
+ * some hundred files; so it is written out.
+ */
 record FileKey(long first, long second) {
 
   static FileKey of(String path, byte[] bytes) {
@@ -15,5 +20,15 @@ record FileKey(long first, long second) {
     digest.update(name);
     ByteBuffer value = ByteBuffer.wrap(digest.digest(bytes));
     return new FileKey(value.getLong(), value.getLong());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof FileKey key && first == key.first && second == key.second;
+  }
+
+  @Override
+  public int hashCode() {
+    return Long.hashCode(first ^ second);
   }
 }

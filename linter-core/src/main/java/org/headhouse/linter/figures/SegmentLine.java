@@ -45,7 +45,16 @@ public final class SegmentLine {
     this.endsChain = segment.last().index() == site.items().size() - 1;
     this.hopMetres = hopMetres(segment);
     Unit head = site.head();
-    this.measuredAt = Math.max(0, head == null ? 0 : segment.items().indexOf(head));
+    this.measuredAt = measuredAt(segment.items(), head);
+  }
+
+  private static int measuredAt(List<ChainItem> items, @Nullable Unit head) {
+    for (int i = 0; i < items.size(); i++) {
+      if (items.get(i).is(head)) {
+        return i;
+      }
+    }
+    return 0;
   }
 
   private static @Nullable List<Double> hopMetres(Segment segment) {

@@ -9,8 +9,6 @@ import org.headhouse.linter.change.FieldWork;
 import org.headhouse.linter.change.SiteChange;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Changes and the order of the field work as JSON, for programs. */
 public final class ChangeJson {
@@ -26,11 +24,7 @@ public final class ChangeJson {
    * @param compared what the sites are compared with, such as a revision
    */
   public static void write(String compared, List<SiteChange> changes, OutputStream out) {
-    try (JsonGenerator json =
-        JsonMapper.shared()
-            .writerWithDefaultPrettyPrinter()
-            .without(StreamWriteFeature.AUTO_CLOSE_TARGET)
-            .createGenerator(out)) {
+    try (JsonGenerator json = PrettyJson.to(out)) {
       ChangeJson writer = new ChangeJson(json);
       json.writeStartObject();
       json.writeStringProperty("since", compared);

@@ -10,8 +10,6 @@ import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.line.TrafficFigures;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Figures as JSON, in full precision, written site by site so that none is kept.
@@ -25,11 +23,7 @@ public final class FiguresReport implements AutoCloseable {
 
   /** Begins the report; the stream is left open. */
   public FiguresReport(OutputStream out) {
-    json =
-        JsonMapper.shared()
-            .writerWithDefaultPrettyPrinter()
-            .without(StreamWriteFeature.AUTO_CLOSE_TARGET)
-            .createGenerator(out);
+    json = PrettyJson.to(out);
     json.writeStartObject();
     json.writeArrayPropertyStart("sites");
   }

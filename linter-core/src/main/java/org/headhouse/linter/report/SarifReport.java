@@ -14,8 +14,6 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Region;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Results as a log file of the OASIS standard SARIF 2.1.0. */
 public final class SarifReport {
@@ -47,11 +45,7 @@ public final class SarifReport {
       List<AbsentResult> absent,
       List<Notification> notifications,
       OutputStream out) {
-    try (JsonGenerator json =
-        JsonMapper.shared()
-            .writerWithDefaultPrettyPrinter()
-            .without(StreamWriteFeature.AUTO_CLOSE_TARGET)
-            .createGenerator(out)) {
+    try (JsonGenerator json = PrettyJson.to(out)) {
       log(json, results, absent, notifications);
       json.writeRaw('\n');
     }

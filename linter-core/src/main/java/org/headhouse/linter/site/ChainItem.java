@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import org.headhouse.linter.source.Place;
+import org.jspecify.annotations.Nullable;
 
 /** An item of the chain: a unit or a repeater, and the run of cable behind it. */
 public sealed interface ChainItem permits Unit, Repeater {
@@ -22,6 +23,11 @@ public sealed interface ChainItem permits Unit, Repeater {
 
   /** How that cable is protected. */
   Setting<SurgeProtection> surgeProtectionToNext();
+
+  /** Whether it is an item of the same chain. To compare all that is written of both takes long. */
+  default boolean is(@Nullable ChainItem other) {
+    return other != null && index() == other.index();
+  }
 
   /** The name in quotes for a message, or the place in the chain where there is none. */
   default String called() {

@@ -40,7 +40,7 @@ record LandedPair(String positive, String negative, String note) {
     if (!unit.type().isKnown()) {
       return "assumed: see its manual";
     }
-    if (unit.equals(head)) {
+    if (unit.is(head)) {
       return "";
     }
     if (atHead == null) {

@@ -30,7 +30,7 @@ public final class MidLine implements SiteRule {
   public void check(Site site, RuleContext context) {
     for (Segment segment : site.segments()) {
       for (ChainItem item : segment.items()) {
-        boolean isEnd = item.equals(segment.first()) || item.equals(segment.last());
+        boolean isEnd = segment.endsAt(item);
         Setting<Termination> setting = segment.termination(item);
         Termination termination = setting.orNull();
         if (!isEnd && termination != null && termination.isFitted()) {

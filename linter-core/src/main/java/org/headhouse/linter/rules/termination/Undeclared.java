@@ -43,8 +43,7 @@ public final class Undeclared implements SiteRule {
   }
 
   private static boolean isBetweenEnds(Unit unit, Site site) {
-    return site.segments().stream()
-        .noneMatch(segment -> unit.equals(segment.first()) || unit.equals(segment.last()));
+    return site.segments().stream().noneMatch(segment -> segment.endsAt(unit));
   }
 
   private static FixDraft none(Unit unit, Site site) {
