@@ -1,6 +1,5 @@
 package org.headhouse.linter.files;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.PatternSyntaxException;
 import java.util.stream.Stream;
@@ -65,7 +64,7 @@ public final class SiteNames {
   }
 
   private static boolean isHidden(String name) {
-    return Arrays.stream(name.split("/")).anyMatch(part -> part.startsWith("."));
+    return name.startsWith(".") || name.contains("/.");
   }
 
   private static boolean matchesAny(List<String> patterns, String name) {

@@ -68,6 +68,7 @@ final class SiteSearch {
    * @param named the path that led there
    */
   private void enter(Path real, Path named) throws IOException {
+    boolean byItsOwnName = named.equals(real);
     Files.walkFileTree(
         real,
         new SimpleFileVisitor<>() {
@@ -103,7 +104,7 @@ final class SiteSearch {
           }
 
           private Path named(Path visited) {
-            return named.resolve(real.relativize(visited));
+            return byItsOwnName ? visited : named.resolve(real.relativize(visited));
           }
         });
   }
@@ -154,7 +155,7 @@ final class SiteSearch {
 
   /** As a path and not as text, in which a name that is no text here would be lost. */
   private Path path(Path named) {
-    return folder.resolve(root.relativize(named));
+    return folder.equals(root) ? named : folder.resolve(root.relativize(named));
   }
 
   private String name(Path named) {

@@ -49,7 +49,7 @@ public final class JUnitReport {
                     TreeMap::new,
                     Collectors.toList()));
     long failures = cases.values().stream().filter(this::fails).count();
-    XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(out, "UTF-8");
+    XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8");
     xml.writeStartDocument("UTF-8", "1.0");
     xml.writeCharacters("\n");
     xml.writeStartElement("testsuite");
