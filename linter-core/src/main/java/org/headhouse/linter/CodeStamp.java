@@ -8,6 +8,8 @@ import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -25,18 +27,24 @@ final class CodeStamp {
   /** More than any folder of classes has; what is larger is a folder of something else. */
   private static final int MOST_FILES = 10_000;
 
+  private static final int BYTES_AT_A_TIME = 1 << 18;
+
   private CodeStamp() {}
 
   /** The stamp of the code of some classes, or empty where it comes from something else. */
   static Optional<String> of(List<Class<?>> classes) {
+    // Most classes come from one jar; none is asked twice where that lies.
+    Set<CodeSource> origins = Collections.newSetFromMap(new IdentityHashMap<>());
     Set<Path> sources = new LinkedHashSet<>();
     try {
       for (Class<?> one : classes) {
-        CodeSource source = one.getProtectionDomain().getCodeSource();
-        if (source == null || source.getLocation() == null) {
+        CodeSource origin = one.getProtectionDomain().getCodeSource();
+        if (origin == null || origin.getLocation() == null) {
           return Optional.empty();
         }
-        sources.add(Path.of(source.getLocation().toURI()));
+        if (origins.add(origin)) {
+          sources.add(Path.of(origin.getLocation().toURI()));
+        }
       }
       StringBuilder stamp = new StringBuilder();
       for (Path source : sources) {
@@ -59,11 +67,15 @@ final class CodeStamp {
 
   private static String ofJar(Path jar) throws IOException {
     CRC32 sum = new CRC32();
+    long size = 0;
+    byte[] part = new byte[BYTES_AT_A_TIME];
     try (InputStream in = Files.newInputStream(jar)) {
-      byte[] bytes = in.readAllBytes();
-      sum.update(bytes);
-      return bytes.length + " " + sum.getValue();
+      for (int read = in.read(part); read >= 0; read = in.read(part)) {
+        sum.update(part, 0, read);
+        size += read;
+      }
     }
+    return size + " " + sum.getValue();
   }
 
   private static @Nullable String ofFolder(Path folder) throws IOException {

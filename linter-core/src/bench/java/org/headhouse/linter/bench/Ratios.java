@@ -9,7 +9,10 @@ import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs the benchmarks and prints what they say of each other; times alone say little. */
+/**
+ * Runs the benchmarks and prints what they say of each other; times alone say little. Of each, the
+ * round counts that was disturbed least: what else runs on a machine only ever adds to a time.
+ */
 public final class Ratios {
   private final Collection<RunResult> results;
 
@@ -74,7 +77,7 @@ public final class Ratios {
   }
 
   private double score(String name, String units) {
-    return result(name, units).getPrimaryResult().getScore();
+    return result(name, units).getPrimaryResult().getStatistics().getMin();
   }
 
   private double allocated(String name, String units) {

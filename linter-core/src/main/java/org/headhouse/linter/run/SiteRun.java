@@ -7,9 +7,7 @@ import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.ParameterNames;
-import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.result.Level;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,16 +35,7 @@ public record SiteRun(FoundSites found, BaseFolder base) {
 
   /** Tells what holds for all sites, and what looks as if it did. */
   public void tellSettings(Console console) {
-    SettingsFiles settings = found.settings();
-    console.tell(
-        Level.NOTE,
-        (settings.deviceTypes() == null
-                ? "No device types"
-                : "Device types: " + base.shown(settings.deviceTypes()))
-            + (settings.policy() == null
-                ? "; no policy"
-                : "; policy: " + base.shown(settings.policy())));
-    settings.misnamed(found.sites()).forEach(line -> console.tell(Level.WARNING, line));
+    settings().tell(found.sites(), console);
   }
 
   /**
@@ -55,19 +44,14 @@ public record SiteRun(FoundSites found, BaseFolder base) {
    * @param threads the most; more than files would be started for nothing
    */
   public SiteLinter.Builder builder(int threads) {
-    SiteLinter.Builder builder =
-        SiteLinter.builder()
-            .threads(Math.max(1, Math.min(threads, found.files().size())))
-            .shownFrom(base.path());
-    SettingsFiles settings = found.settings();
-    if (settings.policy() != null) {
-      builder.policy(SiteInput.file(settings.policy(), base.shown(settings.policy())));
-    }
-    if (settings.deviceTypes() != null) {
-      builder.deviceTypes(
-          SiteInput.file(settings.deviceTypes(), base.shown(settings.deviceTypes())));
-    }
-    return builder;
+    return settings()
+        .builder()
+        .threads(Math.max(1, Math.min(threads, found.files().size())))
+        .shownFrom(base.path());
+  }
+
+  private SettingsRun settings() {
+    return new SettingsRun(found.settings(), base);
   }
 
   /** The files as they are read and shown. */

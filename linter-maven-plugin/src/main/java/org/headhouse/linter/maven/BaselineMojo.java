@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.CheckReport;
@@ -52,7 +53,9 @@ public final class BaselineMojo extends SitesMojo {
   }
 
   @Override
-  void run(SiteLinter linter, List<SiteInput> inputs) throws MojoExecutionException, Trouble {
+  void run(SiteLinter linter, List<SiteInput> inputs)
+      throws MojoExecutionException, MojoFailureException, Trouble {
+    SoundSettings.require(linter, console());
     CheckReport report = linter.check(inputs.stream(), new ProgressLines(console(), inputs.size()));
     Path file = linter.baselineFile().orElseGet(() -> besideSites(USUAL));
     Baseline written =

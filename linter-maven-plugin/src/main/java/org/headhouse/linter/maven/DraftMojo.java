@@ -25,6 +25,7 @@ import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.SettingsRun;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -176,20 +177,11 @@ public final class DraftMojo extends LinterMojo {
   }
 
   private SiteLinter linter() throws MojoExecutionException, MojoFailureException, Trouble {
-    SettingsFiles settings =
+    SettingsFiles files =
         SettingsFiles.find(sites.toPath(), path(policy), path(deviceTypes), PluginParameters::name);
-    SiteLinter.Builder builder = SiteLinter.builder();
-    if (settings.policy() != null) {
-      builder.policy(SiteInput.file(settings.policy(), shown(settings.policy())));
-    }
-    if (settings.deviceTypes() == null) {
-      console().tell(Level.NOTE, "No device types");
-    } else {
-      builder.deviceTypes(SiteInput.file(settings.deviceTypes(), shown(settings.deviceTypes())));
-      console().tell(Level.NOTE, "Device types: " + shown(settings.deviceTypes()));
-    }
-    settings.misnamed(sites.toPath()).forEach(line -> console().tell(Level.WARNING, line));
-    SiteLinter linter = PluginLinters.build(builder);
+    SettingsRun settings = new SettingsRun(files, BuildFolder.of(basedir).base());
+    settings.tell(sites.toPath(), console());
+    SiteLinter linter = PluginLinters.build(settings.builder());
     SoundSettings.require(linter, console());
     return linter;
   }

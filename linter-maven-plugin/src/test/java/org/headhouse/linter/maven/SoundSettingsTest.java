@@ -68,6 +68,12 @@ class SoundSettingsTest {
             .with("before", folder.resolve("sites").toFile());
       }
     },
+    BASELINE {
+      @Override
+      GoalRun in(Path folder) {
+        return new GoalRun(new BaselineMojo(), folder);
+      }
+    },
     REPORT {
       @Override
       GoalRun in(Path folder) {
