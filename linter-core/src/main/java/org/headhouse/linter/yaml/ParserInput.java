@@ -10,6 +10,10 @@ import org.yaml.snakeyaml.reader.StreamReader;
  * <p>The parser's own reader is made for streams: it moves a window over them and makes a text of
  * each piece anew. Here the text is in memory already, so a look at a character is a look into an
  * array, and a piece is a part of the text. A test holds that the parser tells the same of either.
+ *
+ * <p>The parser goes by lines and columns, and passes over most byte order marks and over a return
+ * that ends the text. The marks that it hands on tell where something stands, and pass over
+ * neither.
  */
 final class ParserInput extends StreamReader {
   private static final char NO_CHARACTER = '\0';
@@ -20,7 +24,8 @@ final class ParserInput extends StreamReader {
   private final int[] noWindow = {};
   private int index;
   private int line;
-  private int column;
+  private int startOfLine;
+  private int marksInLine;
   private int startOfDocument;
   private Mark mark = new Mark("", -1, 0, 0, noWindow, 0);
 
@@ -32,14 +37,13 @@ final class ParserInput extends StreamReader {
 
   /**
    * The reader for a text. A text with characters beyond the basic plane, or with some that YAML
-   * forbids, is left to the parser's own reader: it counts code points, and tells what is
-   * forbidden.
+   * forbids, is left to the parser's own reader: it takes code points, and tells what is forbidden.
    */
   static StreamReader of(String text) {
     char[] characters = text.toCharArray();
     for (char character : characters) {
       if ((character < ' ' || character > '~') && !isUsual(character)) {
-        return new StreamReader(text);
+        return new WideInput(text);
       }
     }
     return new ParserInput(text, characters);
@@ -53,9 +57,16 @@ final class ParserInput extends StreamReader {
   @Override
   public Mark getMark() {
     if (mark.getIndex() != index) {
-      mark = new Mark("", index, line, column, noWindow, 0);
+      mark =
+          isBehindReturn()
+              ? new Mark("", index, line + 1, 0, noWindow, 0)
+              : new Mark("", index, line, index - startOfLine, noWindow, 0);
     }
     return mark;
+  }
+
+  private boolean isBehindReturn() {
+    return index == characters.length && index > 0 && characters[index - 1] == '\r';
   }
 
   @Override
@@ -78,12 +89,11 @@ final class ParserInput extends StreamReader {
     if (SourceText.isLineBreak(character)) {
       if (character != '\r' || (index < characters.length && characters[index] != '\n')) {
         line++;
-        column = 0;
-      } else {
-        column++;
+        startOfLine = index;
+        marksInLine = 0;
       }
-    } else if (character != BYTE_ORDER_MARK) {
-      column++;
+    } else if (character == BYTE_ORDER_MARK) {
+      marksInLine++;
     }
   }
 
@@ -108,7 +118,6 @@ final class ParserInput extends StreamReader {
   public String prefixForward(int length) {
     String prefix = prefix(length);
     index += length;
-    column += length;
     return prefix;
   }
 
@@ -134,6 +143,6 @@ final class ParserInput extends StreamReader {
 
   @Override
   public int getColumn() {
-    return column;
+    return index - startOfLine - marksInLine;
   }
 }

@@ -8,6 +8,7 @@ import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.DocumentStartEvent;
 import org.yaml.snakeyaml.events.Event;
@@ -72,7 +73,8 @@ public final class YamlReader {
   }
 
   private static Region reached(StreamReader reader) {
-    return Region.onLine(reader.getLine() + 1, reader.getColumn() + 1, 0);
+    Mark mark = reader.getMark();
+    return Region.onLine(mark.getLine() + 1, mark.getColumn() + 1, 0);
   }
 
   private static Node.Valued firstDocument(Parser parser, TreeBuilder builder) {

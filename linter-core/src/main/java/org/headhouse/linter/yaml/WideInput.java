@@ -1,0 +1,42 @@
+package org.headhouse.linter.yaml;
+
+import org.headhouse.linter.source.SourceText;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/**
+ * The parser's own reader, whose marks tell where something stands. By themselves they pass over
+ * most byte order marks, and over a return that ends the text.
+ */
+final class WideInput extends StreamReader {
+  private final int[] characters;
+  private int looked;
+  private int line;
+  private int startOfLine;
+
+  WideInput(String text) {
+    super(text);
+    this.characters = text.codePoints().toArray();
+  }
+
+  @Override
+  public Mark getMark() {
+    Mark mark = super.getMark();
+    for (; looked < mark.getIndex(); looked++) {
+      if (isEndOfLine(looked)) {
+        line++;
+        startOfLine = looked + 1;
+      }
+    }
+    return new Mark(
+        mark.getName(), looked, line, looked - startOfLine, mark.getBuffer(), mark.getPointer());
+  }
+
+  private boolean isEndOfLine(int at) {
+    int character = characters[at];
+    boolean goesOn = character == '\r' && at + 1 < characters.length && characters[at + 1] == '\n';
+    return Character.isBmpCodePoint(character)
+        && SourceText.isLineBreak((char) character)
+        && !goesOn;
+  }
+}
