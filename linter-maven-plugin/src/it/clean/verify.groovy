@@ -1,4 +1,5 @@
 import org.headhouse.linter.maven.BuildRecord
+import org.headhouse.linter.maven.PluginJar
 
 def build = new BuildRecord(basedir)
 
@@ -35,7 +36,10 @@ build.saysNot('3 sites')
 build.says('Results are in target/linter')
 build.says('Results are in target/settings-inside')
 
-// All that the plugin needs is in its jar: Maven would look up and open each jar of its own.
-def installed = new File(localRepositoryPath, 'org/headhouse/linter-maven-plugin')
-installed.eachFileRecurse { if (it.name.endsWith('.pom')) assert !it.text.contains('linter-core') }
+def plugin = new PluginJar(localRepositoryPath, basedir)
+plugin.needsOnlyWhatOlderMavensWouldBringAnyway()
+plugin.hasTheLicencesOfItsLibraries()
+plugin.isTidy()
+build.saysNot('plexus-utils-1.1')
+
 return true

@@ -9,10 +9,7 @@ import java.util.stream.Stream;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.SiteReader;
-import org.headhouse.linter.report.TextReport;
-import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
-import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rules.BuiltInRules;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Site;
@@ -54,24 +51,14 @@ public final class SiteState {
   public static SiteState of(Stream<SiteInput> sites, @Nullable SiteInput deviceTypes)
       throws IOException {
     Limits limits = Limits.DEFAULT;
-    SettingsCheck settings = new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits);
     DeviceTypes types =
         deviceTypes == null
             ? DeviceTypes.NONE
-            : settings.deviceTypes(deviceTypes.path(), deviceTypes.bytes(limits));
+            : new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
+                .deviceTypes(deviceTypes.path(), deviceTypes.bytes(limits));
     SiteState state = new SiteState(types, limits);
-    settings.results().stream()
-        .filter(result -> result.level() == Level.ERROR)
-        .findFirst()
-        .ifPresent(state::addFaulty);
     sites.forEachOrdered(state::add);
     return state;
-  }
-
-  private void addFaulty(Result ofTypes) {
-    String file = ofTypes.location().file();
-    String text = "what is not understood of these device types is not compared: ";
-    troubles.add(new Notification(Level.WARNING, text + TextReport.headline(ofTypes), file, null));
   }
 
   private void add(SiteInput input) {
@@ -88,7 +75,7 @@ public final class SiteState {
     }
   }
 
-  /** What kept files from being read, and what of the device types is not understood. */
+  /** What kept files from being read. */
   public List<Notification> troubles() {
     return List.copyOf(troubles);
   }

@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
-import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -51,25 +50,6 @@ class SiteChangesTest {
             ? changed.earlierFile() + " > "
             : "")
         + file;
-  }
-
-  /** Nobody can mend an earlier revision, so it is compared as far as it is understood. */
-  @Test
-  void faultyDeviceTypesOfThenAreTold() throws IOException {
-    SiteState then =
-        SiteState.of(Stream.of(), SiteInput.text("then/device-types.yaml", "format: 1\na: [\n"));
-    assertThat(then.troubles())
-        .singleElement()
-        .satisfies(
-            trouble -> {
-              assertThat(trouble.level()).isEqualTo(Level.WARNING);
-              assertThat(trouble.file()).isEqualTo("then/device-types.yaml");
-              assertThat(trouble.text())
-                  .startsWith(
-                      "what is not understood of these device types is not compared:"
-                          + " then/device-types.yaml:")
-                  .endsWith("[yaml.syntax]");
-            });
   }
 
   @Test

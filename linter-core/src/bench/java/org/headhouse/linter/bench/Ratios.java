@@ -10,8 +10,9 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
- * Runs the benchmarks and prints what they say of each other; times alone say little. Of each, the
- * round counts that was disturbed least: what else runs on a machine only ever adds to a time.
+ * Runs the benchmarks and prints what they say of each other; times alone say little. Of the times
+ * of each, the least counts, since what else runs on a machine adds to them; of the memory, the
+ * mean.
  */
 public final class Ratios {
   private final Collection<RunResult> results;

@@ -77,7 +77,7 @@ final class KeptForm {
       data.writeLong(outcome.getKey().first());
       data.writeLong(outcome.getKey().second());
       data.writeInt(slice.length());
-      data.write(slice.bytes(), slice.start(), slice.length());
+      slice.write(data);
     }
     data.writeLong(checked.getChecksum().getValue());
     data.flush();

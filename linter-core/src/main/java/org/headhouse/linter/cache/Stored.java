@@ -1,7 +1,9 @@
 package org.headhouse.linter.cache;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.util.Arrays;
 import java.util.Map;
 
@@ -23,9 +25,18 @@ record Stored(byte[] circumstances, Map<FileKey, Slice> outcomes) {
     return madeUnder(other.circumstances) && outcomes.equals(other.outcomes);
   }
 
-  /** The bytes of one outcome among those of others; equal to itself only. */
-  @SuppressWarnings("ArrayRecordComponent") // Not compared by its parts.
-  record Slice(byte[] bytes, int start, int length) {
+  /** The bytes of one outcome among those of others. */
+  static final class Slice {
+    private final byte[] bytes;
+    private final int start;
+    private final int length;
+
+    Slice(byte[] bytes, int start, int length) {
+      this.bytes = bytes;
+      this.start = start;
+      this.length = length;
+    }
+
     static Slice of(byte[] bytes) {
       return new Slice(bytes, 0, bytes.length);
     }
@@ -34,14 +45,12 @@ record Stored(byte[] circumstances, Map<FileKey, Slice> outcomes) {
       return new ByteArrayInputStream(bytes, start, length);
     }
 
-    @Override
-    public boolean equals(Object other) {
-      return this == other;
+    int length() {
+      return length;
     }
 
-    @Override
-    public int hashCode() {
-      return System.identityHashCode(this);
+    void write(OutputStream out) throws IOException {
+      out.write(bytes, start, length);
     }
   }
 }

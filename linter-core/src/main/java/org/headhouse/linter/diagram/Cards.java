@@ -85,7 +85,7 @@ final class Cards {
     int first = -1;
     int last = -1;
     for (int i = 0; i < site.segments().size(); i++) {
-      if (site.segments().get(i).items().contains(repeater)) {
+      if (site.segments().get(i).items().stream().anyMatch(repeater::isSameItemAs)) {
         first = first < 0 ? i + 1 : first;
         last = i + 1;
       }

@@ -50,7 +50,7 @@ public final class SegmentLine {
 
   private static int measuredAt(List<ChainItem> items, @Nullable Unit head) {
     for (int i = 0; i < items.size(); i++) {
-      if (items.get(i).is(head)) {
+      if (items.get(i).isSameItemAs(head)) {
         return i;
       }
     }

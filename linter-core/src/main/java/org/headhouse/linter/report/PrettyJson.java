@@ -10,7 +10,7 @@ import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /**
  * JSON with a line for each value, written piece by piece. A mapper of objects would do it too, and
- * takes a fifth of a second to start: as long as all else that a check of one site does.
+ * takes a fifth of a second to start, which is longer than the check of a site.
  */
 final class PrettyJson {
   private static final JsonFactory JSON =

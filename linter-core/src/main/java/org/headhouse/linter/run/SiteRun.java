@@ -50,8 +50,8 @@ public record SiteRun(FoundSites found, BaseFolder base) {
         .shownFrom(base.path());
   }
 
-  private SettingsRun settings() {
-    return new SettingsRun(found.settings(), base);
+  private SharedSettings settings() {
+    return new SharedSettings(found.settings(), base);
   }
 
   /** The files as they are read and shown. */

@@ -24,8 +24,11 @@ public sealed interface ChainItem permits Unit, Repeater {
   /** How that cable is protected. */
   Setting<SurgeProtection> surgeProtectionToNext();
 
-  /** Whether it is an item of the same chain. To compare all that is written of both takes long. */
-  default boolean is(@Nullable ChainItem other) {
+  /**
+   * Whether another item of the same chain is this one. Of two sites, or of two states of one, that
+   * says nothing. To compare all that is written of both takes long.
+   */
+  default boolean isSameItemAs(@Nullable ChainItem other) {
     return other != null && index() == other.index();
   }
 

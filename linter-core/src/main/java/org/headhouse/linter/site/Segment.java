@@ -27,15 +27,15 @@ public record Segment(List<ChainItem> items) {
     return items.get(items.size() - 1);
   }
 
-  /** Whether an item stands at either end of it. */
+  /** Whether an item of this chain stands at either end of it. */
   public boolean endsAt(ChainItem item) {
-    return item.is(first()) || item.is(last());
+    return item.isSameItemAs(first()) || item.isSameItemAs(last());
   }
 
   /** The termination of an item on its side of this segment. */
   public Setting<Termination> termination(ChainItem item) {
     if (item instanceof Repeater repeater) {
-      return repeater.is(first()) && !repeater.is(last())
+      return repeater.isSameItemAs(first()) && !repeater.isSameItemAs(last())
           ? repeater.terminationOut()
           : repeater.terminationIn();
     }

@@ -100,6 +100,15 @@ class BaselineTextTest {
           {"baseline-format":1}@{"file":"a.yaml","at":"b"} | 2: the key "rule" is missing
           {"baseline-format":1}@ENTRY,"line":3}    | 2: there is no key "line"
           {"baseline-format":1}@ENTRY,"value":3}   | 2: "value" is not a text
+          {"baseline-format":1}@ENTRY,"value":{"a":[1]}} | 2: "value" is not a text
+          {"baseline-format":1}@ENTRY,"value":true} | 2: "value" is not a text
+          {"baseline-format":1}@ENTRY,"value":{"a":1,"a":2}} | 2: it is not a JSON object on one line
+          {"baseline-format":1}@ENTRY,"value":[1   | 2: it is not a JSON object on one line
+          {"baseline-format":1}@null               | 2: it is not a JSON object on one line
+          {"baseline-format":1}@ENTRY,"rule":null} | 2: it is not a JSON object on one line
+          {"baseline-format":1}@{"file":"a.yaml","at":"b","rule":null} | 2: the key "rule" is missing
+          {"baseline-format":1}@ENTRY,"times":1.0} | 2: "times" is not a number from 1 on
+          {"baseline-format":1}@ENTRY,"times":true} | 2: "times" is not a number from 1 on
           {"baseline-format":1}@ENTRY,"level":"loud"} | 2: there is no level "loud"
           {"baseline-format":1}@ENTRY,"times":0}   | 2: "times" is not a number from 1 on
           {"baseline-format":1}@ENTRY,"times":9999999999} | 2: "times" is not a number from 1 on
@@ -109,6 +118,14 @@ class BaselineTextTest {
         .isInstanceOf(UnusableBaseline.class)
         .hasMessageStartingWith(OldDebt.NAME + ":" + told)
         .hasMessageEndingWith(" write the baseline anew");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"[", "9", "{\"a\":"})
+  void whatGoesOnForever(String piece) {
+    String line = ENTRY + ",\"value\":" + piece.repeat(3000);
+    assertThatThrownBy(() -> read("{\"baseline-format\":1}\n" + line))
+        .hasMessageContaining("2: it is not a JSON object on one line; ");
   }
 
   @Test

@@ -45,6 +45,7 @@ class CommandJarIT {
     "META-INF/NOTICE, Indiana University",
     "META-INF/FastDoubleParser-LICENSE, MIT License",
     "licenses/extreme.indiana.edu.license.TXT, Indiana University",
+    "licenses/re2j.txt, The Go Authors",
     "META-INF/maven/org.yaml/snakeyaml/pom.xml, Apache License",
     "META-INF/maven/com.networknt/json-schema-validator/pom.xml, Apache License",
     "META-INF/maven/gg.jte/jte-runtime/pom.xml, jte-runtime",

@@ -4,6 +4,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -26,7 +27,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes the results that there are into a baseline, so that only new ones fail a check. A
- * suppression in the site's file is better for a single result, since it tells the reason.
+ * suppression in the site's file is better for a single result, since it tells the reason. Nothing
+ * is written while the policy or the device types have an error.
  */
 @Mojo(name = "baseline", requiresProject = false, threadSafe = true)
 public final class BaselineMojo extends SitesMojo {
@@ -71,7 +73,7 @@ public final class BaselineMojo extends SitesMojo {
               "A check uses it once the policy says \"baseline: " + file.getFileName() + "\"");
     }
     getLog().info("For a single result, a suppression in the site's file is better: it says why");
-    tellLeftOut(report.results());
+    tellLeftOut(report.results(), inputs);
     new ConsoleReport(console(), Level.NOTE).print(report.notifications());
     BuildOutcome.ofTroubles(report.notifications());
   }
@@ -91,17 +93,19 @@ public final class BaselineMojo extends SitesMojo {
     }
   }
 
-  private void tellLeftOut(List<Result> results) {
+  /** What is milder than an error in policy and device types was told before. */
+  private void tellLeftOut(List<Result> results, List<SiteInput> inputs) {
+    Set<String> sites = inputs.stream().map(SiteInput::path).collect(Collectors.toSet());
     List<Result> leftOut =
         results.stream()
             .filter(result -> result.identity() == null && !result.suppressed())
+            .filter(result -> sites.contains(result.location().file()))
             .toList();
     if (!leftOut.isEmpty()) {
       getLog()
           .warn(
               counted(leftOut.size())
-                  + " not in it, since other rules count on what they tell, or since they are about"
-                  + " no site. Mend these:");
+                  + " not in it, since other rules count on what they tell. Mend these:");
       leftOut.forEach(result -> getLog().warn("  " + TextReport.headline(result)));
     }
   }

@@ -25,7 +25,7 @@ import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.ConsoleReport;
-import org.headhouse.linter.run.SettingsRun;
+import org.headhouse.linter.run.SharedSettings;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -179,7 +179,7 @@ public final class DraftMojo extends LinterMojo {
   private SiteLinter linter() throws MojoExecutionException, MojoFailureException, Trouble {
     SettingsFiles files =
         SettingsFiles.find(sites.toPath(), path(policy), path(deviceTypes), PluginParameters::name);
-    SettingsRun settings = new SettingsRun(files, BuildFolder.of(basedir).base());
+    SharedSettings settings = new SharedSettings(files, BuildFolder.of(basedir).base());
     settings.tell(sites.toPath(), console());
     SiteLinter linter = PluginLinters.build(settings.builder());
     SoundSettings.require(linter, console());

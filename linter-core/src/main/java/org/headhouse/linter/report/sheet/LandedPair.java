@@ -40,7 +40,7 @@ record LandedPair(String positive, String negative, String note) {
     if (!unit.type().isKnown()) {
       return "assumed: see its manual";
     }
-    if (unit.is(head)) {
+    if (unit.isSameItemAs(head)) {
       return "";
     }
     if (atHead == null) {

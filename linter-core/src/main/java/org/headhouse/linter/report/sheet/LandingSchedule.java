@@ -126,7 +126,7 @@ final class LandingSchedule {
       return "no shield";
     }
     for (SegmentLine segment : figures.segments()) {
-      if (segment.segment().first().is(item)) {
+      if (segment.segment().first().isSameItemAs(item)) {
         return item instanceof Repeater
             ? "in: insulated; out: to protective ground"
             : "to protective ground, here only";
@@ -163,7 +163,7 @@ final class LandingSchedule {
   private String bias(ChainItem item) {
     for (SegmentLine segment : figures.segments()) {
       for (Bias bias : segment.biases()) {
-        if (segment.segment().items().get(segment.itemOf(bias)).is(item)) {
+        if (segment.segment().items().get(segment.itemOf(bias)).isSameItemAs(item)) {
           return "; bias "
               + written(bias.resistors())
               + " each: from "

@@ -58,7 +58,7 @@ public final class KeptFreeAddress implements SiteRule {
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       // A head unit away from address 1, and what cannot be set at all, are told elsewhere.
-      if (address != null && !unit.is(head) && !Settable.isNot(unit)) {
+      if (address != null && !unit.isSameItemAs(head) && !Settable.isNot(unit)) {
         context.keptFree().rangeOf(address).ifPresent(range -> report(site, unit, range, context));
       }
     }

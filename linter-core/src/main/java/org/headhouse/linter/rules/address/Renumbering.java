@@ -21,7 +21,7 @@ public final class Renumbering {
   public static @Nullable FixDraft of(Site site, KeptFree keptFree) {
     List<Unit> units = site.units();
     Unit head = site.head();
-    if (head == null || !head.is(units.get(0))) {
+    if (head == null || !head.isSameItemAs(units.get(0))) {
       return null;
     }
     List<Edit> edits = new ArrayList<>();

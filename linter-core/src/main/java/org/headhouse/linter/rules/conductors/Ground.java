@@ -55,7 +55,7 @@ public final class Ground implements SiteRule {
       if (landed == null || !Landed.isUnderstood(landed)) {
         continue;
       }
-      boolean wanted = everywhere || unit.is(head);
+      boolean wanted = everywhere || unit.isSameItemAs(head);
       boolean has = Landed.has(Conductor.G, landed);
       if (wanted != has) {
         context.report(

@@ -28,7 +28,7 @@ public final class HeadNotFirst implements SiteRule {
           new Message(
               "the head unit " + head.called() + " is item " + (head.index() + 1) + " of the chain",
               "the line is planned, terminated and proved from the head unit outwards",
-              head.equals(site.units().get(0))
+              head.isSameItemAs(site.units().get(0))
                   ? "put the repeater behind " + head.called()
                   : "put " + head.called() + " first, or make the first unit the head unit"));
     }

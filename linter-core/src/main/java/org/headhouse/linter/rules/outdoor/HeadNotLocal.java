@@ -77,7 +77,7 @@ public final class HeadNotLocal implements SiteRule {
   /** A station at another unit is told of the station. */
   private static boolean isElsewhere(Site site, WeatherStation station, Unit head) {
     Unit at = site.unit(station.at().orNull());
-    return at != null && !at.is(head);
+    return at != null && !at.isSameItemAs(head);
   }
 
   private static Message notLocal(Unit head, Reading reading, ReadingSource source) {

@@ -27,7 +27,7 @@ public final class StationNotAtHead implements SiteRule {
     WeatherStation station = site.weatherStation().orNull();
     Unit head = site.head();
     Unit at = station == null ? null : site.unit(station.at().orNull());
-    if (station != null && head != null && at != null && !at.is(head)) {
+    if (station != null && head != null && at != null && !at.isSameItemAs(head)) {
       context.report(
           context
               .finding(

@@ -60,7 +60,7 @@ public final class Mismatch implements SiteRule {
     }
     for (Segment segment : site.segments()) {
       check(segment.first(), segment, impedance, context);
-      if (!segment.first().is(segment.last())) {
+      if (!segment.first().isSameItemAs(segment.last())) {
         check(segment.last(), segment, impedance, context);
       }
     }

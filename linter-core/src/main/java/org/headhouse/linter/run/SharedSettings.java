@@ -8,11 +8,12 @@ import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.result.Level;
 
 /**
- * A run with what holds for all sites.
+ * What holds for all sites of a run: it is told, and a linter gets it.
  *
+ * @param files where it is written
  * @param base what paths are shown from
  */
-public record SettingsRun(SettingsFiles files, BaseFolder base) {
+public record SharedSettings(SettingsFiles files, BaseFolder base) {
 
   /**
    * Tells what holds for all sites, and what looks as if it did.
