@@ -29,7 +29,7 @@ public final class FileFault {
       return "a folder stands where a file is needed";
     }
     String told = told(failure);
-    return told == null ? "the system gives no reason" : told;
+    return told == null ? failure.getClass().getSimpleName() : told;
   }
 
   /** Messages of the file system name the file as well; what it gives as the reason does not. */
