@@ -1,6 +1,9 @@
 package org.headhouse.linter.baseline;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,7 +14,9 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.headhouse.linter.result.Identity;
+import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.source.RegularFile;
 
 /** Results that were there before, each with how often. Immutable. */
 public final class Baseline {
@@ -30,24 +35,30 @@ public final class Baseline {
 
   /**
    * The baseline of present results. Suppressed ones are left out, and so are those that no
-   * baseline may take. Of sites that are there and were not looked at, everything stays.
+   * baseline may take. Of sites that are there and were not looked at, everything stays; of those
+   * that were not understood in full, what was not found stays as well.
    *
    * @param files all that were checked, as they are called in results
    */
   public Baseline renewed(List<Result> results, Set<String> files) {
     Set<String> checked = new HashSet<>();
     files.forEach(file -> checked.add(paths.kept(file)));
+    TreeMap<Entry, Integer> found = new TreeMap<>();
+    for (Result result : results) {
+      String file = paths.kept(result.location().file());
+      Identity identity = result.identity();
+      if (identity != null && !result.suppressed()) {
+        found.merge(new Entry(file, identity, result.rule()), 1, Integer::sum);
+      } else if (identity == null && result.level() == Level.ERROR) {
+        // Rules that count on what is wrong there were silent.
+        checked.remove(file);
+      }
+    }
     TreeMap<Entry, Integer> renewed = new TreeMap<>(entries);
     renewed
         .keySet()
         .removeIf(entry -> checked.contains(entry.file()) || !paths.exists(entry.file()));
-    for (Result result : results) {
-      Identity identity = result.identity();
-      if (identity != null && !result.suppressed()) {
-        Entry entry = new Entry(paths.kept(result.location().file()), identity, result.rule());
-        renewed.merge(entry, 1, Integer::sum);
-      }
-    }
+    found.forEach((entry, times) -> renewed.merge(entry, times, Math::max));
     return new Baseline(renewed, paths);
   }
 
@@ -62,6 +73,17 @@ public final class Baseline {
       throw UnusableBaseline.missing(shownAs);
     }
     return new Baseline(BaselineText.read(file, shownAs), paths);
+  }
+
+  /**
+   * Whether a file may be written over by a baseline: an empty one, or one that has been a baseline
+   * before something damaged it.
+   */
+  public static boolean mayReplace(Path file) throws IOException {
+    try (InputStream in = RegularFile.open(file)) {
+      String start = new String(in.readNBytes(4096), ISO_8859_1);
+      return start.isBlank() || start.contains('"' + BaselineText.FORMAT_KEY + '"');
+    }
   }
 
   /** Writes the baseline; the stream is left open. */

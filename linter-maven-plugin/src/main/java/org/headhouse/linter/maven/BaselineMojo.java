@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Writes the results that there are into a baseline, so that only new ones fail a check. A
  * suppression in the site's file is better for a single result, since it tells the reason. Nothing
- * is written while the policy or the device types have an error.
+ * is written while the policy or the device types have an error, or a file cannot be read.
  */
 @Mojo(name = "baseline", requiresProject = false, threadSafe = true)
 public final class BaselineMojo extends SitesMojo {
@@ -59,6 +59,8 @@ public final class BaselineMojo extends SitesMojo {
       throws MojoExecutionException, MojoFailureException, Trouble {
     SoundSettings.require(linter, console());
     CheckReport report = linter.check(inputs.stream(), new ProgressLines(console(), inputs.size()));
+    new ConsoleReport(console(), Level.NOTE).print(report.notifications());
+    BuildOutcome.ofTroubles(report.notifications());
     Path file = linter.baselineFile().orElseGet(() -> besideSites(USUAL));
     Baseline written =
         present(file)
@@ -74,8 +76,6 @@ public final class BaselineMojo extends SitesMojo {
     }
     getLog().info("For a single result, a suppression in the site's file is better: it says why");
     tellLeftOut(report.results(), inputs);
-    new ConsoleReport(console(), Level.NOTE).print(report.notifications());
-    BuildOutcome.ofTroubles(report.notifications());
   }
 
   /** What it knows of sites that are not looked at this time stays. */
@@ -85,11 +85,27 @@ public final class BaselineMojo extends SitesMojo {
       return Baseline.read(file, shown(file), paths);
     } catch (UnusableBaseline unusable) {
       if (!unusable.isMissing()) {
+        refuseToReplaceOther(file);
         console().tell(Level.WARNING, unusable.getMessage() + ": written anew");
       }
       return Baseline.empty(paths);
     } catch (IOException unreadable) {
       throw Trouble.of("the baseline cannot be read", unreadable);
+    }
+  }
+
+  private void refuseToReplaceOther(Path file) throws Trouble {
+    boolean may;
+    try {
+      may = Baseline.mayReplace(file);
+    } catch (IOException unreadable) {
+      throw Trouble.of("the baseline cannot be read", unreadable);
+    }
+    if (!may) {
+      throw new Trouble(
+          shown(file)
+              + " is there and is no baseline, and is left as it is: name another file with"
+              + " linter.baseline");
     }
   }
 
