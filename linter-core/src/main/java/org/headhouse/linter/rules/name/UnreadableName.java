@@ -65,6 +65,11 @@ public final class UnreadableName implements SiteRule {
         edits.toArray(Edit[]::new));
   }
 
+  /** Whether a name is told by this rule: it is mended first, and nothing else is spelt like it. */
+  public static boolean isUnreadable(String name) {
+    return fault(name) != null;
+  }
+
   /** What makes a name unreadable, or null. */
   static @Nullable String fault(String name) {
     if (isPlain(name)) {

@@ -11,6 +11,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.name.UnreadableName;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.DeviceTypes;
@@ -106,6 +107,9 @@ public final class UnknownReference implements SiteRule {
       String otherwise,
       RuleContext context) {
     Optional<String> near = Nearest.to(reference.or(""), meant);
+    if (near.filter(UnreadableName::isUnreadable).isPresent()) {
+      return;
+    }
     context.report(
         context
             .finding(

@@ -9,6 +9,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.name.UnreadableName;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
@@ -37,6 +38,9 @@ public final class UnknownZone implements SiteRule {
       String name = zone.orNull();
       if (name != null && !names.contains(name)) {
         Optional<String> nearest = Nearest.to(name, names);
+        if (nearest.filter(UnreadableName::isUnreadable).isPresent()) {
+          continue;
+        }
         String remedy =
             nearest
                 .map(near -> "write \"" + near + "\"")

@@ -83,6 +83,13 @@ class UnknownReferenceTest {
         .allSatisfy(told -> assertThat(told).contains("; delete it ["));
   }
 
+  /** Its name is mended first; what refers to it is right. */
+  @Test
+  void nothingIsSpeltLikeAUnitThatCannotBeRead() {
+    LineCheck check = SITE.with("unit: Head House\n", "unit: \"Head\\uFEFF House\"\n");
+    assertThat(check.rules()).contains("name.unreadable").doesNotContain(RULE);
+  }
+
   @Test
   void aNameThatIsNotUnderstoodMayBeAny() {
     assertThat(SITE.with("unit: Bay 2\n", "unit: 2\n").rules()).doesNotContain(RULE);

@@ -48,6 +48,15 @@ class ZoneRulesTest {
         .containsExactlyElementsOf(told == null ? List.of() : List.of(told));
   }
 
+  /** Its name is mended first; the zone is right. */
+  @Test
+  void noZoneIsSpeltLikeAUnitThatCannotBeRead() {
+    String zones = "supervision: {link: serial, zones: [Head House, Bay 2, Bay 3]}\n";
+    LineCheck check =
+        LineCheck.of(SITE.replace("unit: Bay 2\n", "unit: \"Bay\\u200b 2\"\n") + zones);
+    assertThat(check.rules()).containsExactly("name.unreadable");
+  }
+
   @Test
   void eachUnitThatIsMissingIsNamed() {
     LineCheck check = of("serial", "Bay 2");
