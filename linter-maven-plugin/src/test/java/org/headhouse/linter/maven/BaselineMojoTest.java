@@ -17,39 +17,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the goal leaves alone. */
 class BaselineMojoTest {
-  private static final String SITE =
-      """
-      format: 1
-      site: elm-row
-      stage: planned
-      weather-station: {at: Propagation, readings: [light]}
-      line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true, impedance: 120 ohm}}
-      chain:
-        - unit: Propagation
-          role: head
-          address: 1
-          comm-module: fitted
-          conductors: [A, B, G]
-          termination: 120 ohm
-          outdoor: {light: local}
-          cable-to-next: 40 m
-        - unit: Hardening Bay
-          role: follower
-          address: 1
-          comm-module: fitted
-          conductors: [A, B]
-          termination: 120 ohm
-          outdoor: {light: head}
-      """;
-
-  private static final String BROKEN = SITE + "supervision: [\n";
+  private static final String BROKEN = ElmRow.SITE + "supervision: [\n";
 
   @TempDir private Path folder = Path.of("");
 
   @BeforeEach
   void repository() throws IOException {
     Files.createDirectory(folder.resolve("sites"));
-    write("sites/elm-row.yaml", SITE);
+    write("sites/elm-row.yaml", ElmRow.SITE);
   }
 
   private void write(String file, String text) throws IOException {
@@ -104,9 +79,9 @@ class BaselineMojoTest {
     assertThat(known()).isEqualTo(before);
     write(
         "sites/elm-row.yaml",
-        SITE.replace(
-            "  address: 1\n    comm-module: fitted\n    conductors: [A, B]\n",
-            "  address: 2\n    comm-module: fitted\n    conductors: [A, B]\n"));
+        ElmRow.SITE.replace(
+            "Hardening Bay\n    role: follower\n    address: 2",
+            "Hardening Bay\n    role: follower\n    address: 3"));
     run("known.jsonl").execute();
     assertThat(known()).isEqualTo("{\"baseline-format\":1}\n");
   }

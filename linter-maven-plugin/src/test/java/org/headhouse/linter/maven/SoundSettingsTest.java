@@ -18,39 +18,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** No goal makes anything of a policy or of device types that it does not understand. */
 class SoundSettingsTest {
-  private static final String SITE =
-      """
-      format: 1
-      site: elm-row
-      stage: planned
-      weather-station: {at: Propagation, readings: [light]}
-      line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true, impedance: 120 ohm}}
-      chain:
-        - unit: Propagation
-          role: head
-          address: 1
-          comm-module: fitted
-          conductors: [A, B]
-          termination: 120 ohm
-          outdoor: {light: local}
-          cable-to-next: 40 m
-        - unit: Seedling North
-          role: follower
-          address: 2
-          comm-module: fitted
-          conductors: [A, B]
-          termination: none
-          outdoor: {light: head}
-          cable-to-next: 40 m
-        - unit: Hardening Bay
-          role: follower
-          address: 2
-          comm-module: fitted
-          conductors: [A, B]
-          termination: 120 ohm
-          outdoor: {light: head}
-      """;
-
   @TempDir private Path folder = Path.of("");
 
   /** The goals that build upon policy and device types. */
@@ -96,7 +63,7 @@ class SoundSettingsTest {
   @BeforeEach
   void repository() throws IOException {
     Files.createDirectory(folder.resolve("sites"));
-    write("sites/elm-row.yaml", SITE);
+    write("sites/elm-row.yaml", ElmRow.SITE);
     write("units.csv", "name,cable-to-next (m)\nPropagation,42\nSeedling North,\n");
   }
 
@@ -150,7 +117,7 @@ class SoundSettingsTest {
     assertThat(run.lines()).noneMatch(line -> line.startsWith("info") && line.contains("fix"));
     assertThat(run.lines()).noneMatch(line -> line.contains("Order of the field work"));
     assertThat(files()).containsExactlyInAnyOrder(settings, "sites/elm-row.yaml", "units.csv");
-    assertThat(Files.readString(folder.resolve("sites/elm-row.yaml"))).isEqualTo(SITE);
+    assertThat(Files.readString(folder.resolve("sites/elm-row.yaml"))).isEqualTo(ElmRow.SITE);
   }
 
   @ParameterizedTest
@@ -170,7 +137,7 @@ class SoundSettingsTest {
   @Test
   void deviceTypesBesideTheFolderThatIsComparedWithCountAsWell() throws IOException {
     Files.createDirectories(folder.resolve("earlier/sites"));
-    write("earlier/sites/elm-row.yaml", SITE);
+    write("earlier/sites/elm-row.yaml", ElmRow.SITE);
     write("earlier/device-types.yaml", "a: [\n");
     GoalRun run =
         new GoalRun(new ChangesMojo(), folder)
