@@ -62,10 +62,8 @@ public final class BaselineMojo extends SitesMojo {
     new ConsoleReport(console(), Level.NOTE).print(report.notifications());
     BuildOutcome.ofTroubles(report.notifications());
     Path file = linter.baselineFile().orElseGet(() -> besideSites(USUAL));
-    Baseline written =
-        present(file)
-            .renewed(
-                report.results(), inputs.stream().map(SiteInput::path).collect(Collectors.toSet()));
+    Set<String> sites = inputs.stream().map(SiteInput::path).collect(Collectors.toSet());
+    Baseline written = present(file).renewed(report.results(), sites);
     AtomicFile.write(file, written::write);
     console().tell(Level.NOTE, counted(written.size()) + " in the baseline " + shown(file));
     if (linter.baselineFile().isEmpty()) {
@@ -75,7 +73,7 @@ public final class BaselineMojo extends SitesMojo {
               "A check uses it once the policy says \"baseline: " + file.getFileName() + "\"");
     }
     getLog().info("For a single result, a suppression in the site's file is better: it says why");
-    tellLeftOut(report.results(), inputs);
+    tellLeftOut(report.results(), sites);
   }
 
   /** What it knows of sites that are not looked at this time stays. */
@@ -110,8 +108,7 @@ public final class BaselineMojo extends SitesMojo {
   }
 
   /** What is milder than an error in policy and device types was told before. */
-  private void tellLeftOut(List<Result> results, List<SiteInput> inputs) {
-    Set<String> sites = inputs.stream().map(SiteInput::path).collect(Collectors.toSet());
+  private void tellLeftOut(List<Result> results, Set<String> sites) {
     List<Result> leftOut =
         results.stream()
             .filter(result -> result.identity() == null && !result.suppressed())
