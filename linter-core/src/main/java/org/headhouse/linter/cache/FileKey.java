@@ -13,8 +13,10 @@ import java.security.MessageDigest;
  */
 record FileKey(long first, long second) {
 
-  static FileKey of(String path, byte[] bytes) {
-    MessageDigest digest = Digests.sha256();
+  /**
+   * @param digest of SHA-256, at its start; left there again
+   */
+  static FileKey of(String path, byte[] bytes, MessageDigest digest) {
     byte[] name = path.getBytes(UTF_8);
     digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(name.length).array());
     digest.update(name);

@@ -5,6 +5,7 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.security.MessageDigest;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -22,6 +23,9 @@ public final class KeptCheck {
   private final Map<FileKey, Stored.Slice> known;
   private final Map<FileKey, Stored.Slice> met = new ConcurrentHashMap<>();
 
+  /** One for each thread: looking one up for each file takes a good part of what it saves. */
+  private final ThreadLocal<MessageDigest> digests = ThreadLocal.withInitial(Digests::sha256);
+
   /**
    * @param before what is kept; not used where it was found under other circumstances
    */
@@ -38,7 +42,7 @@ public final class KeptCheck {
    * @param check finds it where it is not kept
    */
   public FileOutcome of(String path, byte[] bytes, Supplier<FileOutcome> check) {
-    FileKey key = FileKey.of(path, bytes);
+    FileKey key = FileKey.of(path, bytes, digests.get());
     Stored.Slice slice = known.get(key);
     FileOutcome outcome = slice == null ? null : read(slice);
     if (slice != null && outcome != null) {

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -74,11 +76,12 @@ public final class FixMojo extends SitesMojo {
 
   /** Writes files; one that cannot be written does not keep the others from it. */
   private final class Writing {
+    private final Map<String, Path> files = files();
     private final Set<Path> written = new HashSet<>();
     private final List<Trouble> troubles = new ArrayList<>();
 
     void write(FixedSite site) {
-      Path file = file(site.path());
+      Path file = Objects.requireNonNull(files.get(site.path()), site.path());
       try {
         if (written.add(file.toRealPath())) {
           FileUpdate.write(file, site.before(), site.after());

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -71,7 +70,7 @@ abstract class SitesMojo extends LinterMojo {
   private File basedir = new File("");
 
   private SettingsFiles settings = new SettingsFiles(null, null);
-  private final Map<String, Path> byShownName = new HashMap<>();
+  private List<FoundFile> files = List.of();
 
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
@@ -103,7 +102,7 @@ abstract class SitesMojo extends LinterMojo {
     SiteLinter.Builder builder = siteRun.builder(most);
     useEarlierResults(builder);
     compare(builder, found);
-    found.files().forEach(file -> byShownName.put(shown(file.path()), file.path()));
+    files = found.files();
     run(PluginLinters.build(builder), siteRun.inputs());
   }
 
@@ -155,9 +154,11 @@ abstract class SitesMojo extends LinterMojo {
     return SitePaths.of(baseline, basedir.toPath());
   }
 
-  /** The file of an input; its name alone may not lead there. */
-  final Path file(String shown) {
-    return Objects.requireNonNull(byShownName.get(shown), shown);
+  /** The files of the inputs by their names, which alone may not lead there. */
+  final Map<String, Path> files() {
+    Map<String, Path> byName = new HashMap<>();
+    files.forEach(file -> byName.put(shown(file.path()), file.path()));
+    return byName;
   }
 
   /** The files that hold for all sites of a folder. */
