@@ -15,6 +15,8 @@ import org.headhouse.linter.source.Region;
 
 /** Results as lines of text: the form of the GNU coding standards, and the excerpt under it. */
 public final class TextReport {
+  private static final int REPLACEMENT = 0xFFFD;
+
   private TextReport() {}
 
   /** {@code file:line:column: level: message [rule]}. */
@@ -78,21 +80,22 @@ public final class TextReport {
         "  " + margin + " | " + " ".repeat(start) + "^".repeat(Math.max(1, end - start)));
   }
 
-  /** Control characters and those that turn the direction of text would garble a terminal. */
+  /** A text in which nothing garbles a terminal, and nothing that matters is hidden. */
   public static String printable(String text) {
     StringBuilder printable = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(
-            c -> {
-              int type = Character.getType(c);
-              boolean hidden =
-                  type == Character.CONTROL
-                      || type == Character.FORMAT
-                      || type == Character.LINE_SEPARATOR
-                      || type == Character.PARAGRAPH_SEPARATOR;
-              printable.appendCodePoint(hidden ? ' ' : c);
-            });
+    text.codePoints().forEach(c -> printable.appendCodePoint(printable(c)));
     return printable.toString();
+  }
+
+  private static int printable(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          Character.isWhitespace(c) ? ' ' : REPLACEMENT;
+      default -> c;
+    };
   }
 
   /** How many results there are, by level and by rule. */

@@ -251,12 +251,12 @@ class CommandTest {
     write("a\u001b[2J/sites/example.yaml", Example.SITE);
     run("--sites=a\u001b[2J/sites", "--outputDirectory=o\u001b[2J");
     assertThat(err)
-        .contains("; policy: a [2J/linter.yaml\n")
-        .contains("a [2J/device-types.yml is not read")
-        .endsWith("Results are in o [2J\n")
+        .contains("; policy: a\uFFFD[2J/linter.yaml\n")
+        .contains("a\uFFFD[2J/device-types.yml is not read")
+        .endsWith("Results are in o\uFFFD[2J\n")
         .doesNotContain("\u001b");
     assertThat(run("--policy=lost\u001b[2J")).isEqualTo(2);
-    assertThat(err).contains("lost [2J").doesNotContain("\u001b");
+    assertThat(err).contains("lost\uFFFD[2J").doesNotContain("\u001b");
   }
 
   @Test

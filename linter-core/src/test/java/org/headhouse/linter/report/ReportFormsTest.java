@@ -139,6 +139,6 @@ class ReportFormsTest {
 
   @Test
   void textThatTurnsDirectionDoesNotReachTheTerminal() {
-    assertThat(TextReport.printable("a\u202Eb\u001B[31m")).isEqualTo("a b [31m");
+    assertThat(TextReport.printable("a\u202Eb\t\u001B[31m")).isEqualTo("a\uFFFDb \uFFFD[31m");
   }
 }

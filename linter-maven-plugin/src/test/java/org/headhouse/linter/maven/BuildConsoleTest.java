@@ -25,6 +25,6 @@ class BuildConsoleTest {
     BuildConsole console = new BuildConsole(log);
     console.found(Level.NOTE, "a\u001b[2Jb");
     console.tell(Level.WARNING, "c\nd");
-    assertThat(log.lines()).containsExactly("info a [2Jb", "warn c d");
+    assertThat(log.lines()).containsExactly("info a\uFFFD[2Jb", "warn c d");
   }
 }

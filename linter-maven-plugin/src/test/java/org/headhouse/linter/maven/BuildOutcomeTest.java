@@ -112,6 +112,6 @@ class BuildOutcomeTest {
   @Test
   void aTroubleIsPrintable() {
     assertThat(BuildOutcome.error(new Trouble("a\u001b[2J is lost\nb is lost")))
-        .hasMessage("a [2J is lost\nb is lost");
+        .hasMessage("a\uFFFD[2J is lost\nb is lost");
   }
 }
