@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
+import java.net.URL;
+import java.net.URLClassLoader;
 import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,18 +35,10 @@ final class CodeStamp {
 
   /** The stamp of the code of some classes, or empty where it comes from something else. */
   static Optional<String> of(List<Class<?>> classes) {
-    // Most classes come from one jar; none is asked twice where that lies.
-    Set<CodeSource> origins = Collections.newSetFromMap(new IdentityHashMap<>());
-    Set<Path> sources = new LinkedHashSet<>();
     try {
-      for (Class<?> one : classes) {
-        CodeSource origin = one.getProtectionDomain().getCodeSource();
-        if (origin == null || origin.getLocation() == null) {
-          return Optional.empty();
-        }
-        if (origins.add(origin)) {
-          sources.add(Path.of(origin.getLocation().toURI()));
-        }
+      Set<Path> sources = sources(classes);
+      if (sources.isEmpty()) {
+        return Optional.empty();
       }
       StringBuilder stamp = new StringBuilder();
       for (Path source : sources) {
@@ -63,6 +57,35 @@ final class CodeStamp {
         | SecurityException elsewhere) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * Where classes come from, and whatever else their loaders look into, which a rule may ask; none
+   * where that is unknown of one.
+   */
+  private static Set<Path> sources(List<Class<?>> classes) throws URISyntaxException {
+    // Most classes come from one jar; none is asked twice where that lies.
+    Set<CodeSource> origins = Collections.newSetFromMap(new IdentityHashMap<>());
+    Set<ClassLoader> loaders = Collections.newSetFromMap(new IdentityHashMap<>());
+    Set<Path> sources = new LinkedHashSet<>();
+    for (Class<?> one : classes) {
+      CodeSource origin = one.getProtectionDomain().getCodeSource();
+      if (origin == null || origin.getLocation() == null) {
+        return Set.of();
+      }
+      if (origins.add(origin)) {
+        sources.add(Path.of(origin.getLocation().toURI()));
+      }
+      if (one.getClassLoader() instanceof URLClassLoader loader && loaders.add(loader)) {
+        for (URL url : loader.getURLs()) {
+          Path source = Path.of(url.toURI());
+          if (Files.exists(source)) {
+            sources.add(source);
+          }
+        }
+      }
+    }
+    return sources;
   }
 
   private static String ofJar(Path jar) throws IOException {

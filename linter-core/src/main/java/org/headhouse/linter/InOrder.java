@@ -20,9 +20,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Only a few things are under way at a time, so that memory does not grow with their number.
  */
 final class InOrder implements AutoCloseable {
-  private static final int MOST_IN_A_LOT = 16;
-  private static final int LOTS_PER_THREAD = 4;
-  private static final int LOTS_OF_ONE_SIZE = 8;
+  private static final int BATCH_PER_THREAD = 16;
+  private static final int BATCHES_UNDER_WAY = 4;
 
   /** One file takes less, but for one that is read from a disk which does not answer. */
   private static final int MOST_SECONDS_TO_END = 10;
@@ -51,40 +50,26 @@ final class InOrder implements AutoCloseable {
       }
       return;
     }
-    Deque<Future<List<R>>> underWay = new ArrayDeque<>();
-    int started = 0;
+    Deque<List<Future<R>>> underWay = new ArrayDeque<>();
     while (things.hasNext() || !underWay.isEmpty()) {
-      while (things.hasNext() && underWay.size() < LOTS_PER_THREAD * threads) {
-        List<T> lot = next(things, lotAfter(started));
-        started += lot.size();
-        underWay.add(pool.submit(() -> each(lot, work)));
+      while (things.hasNext() && underWay.size() < BATCHES_UNDER_WAY) {
+        underWay.add(submitted(things, work, pool));
       }
-      outcome(underWay.remove()).forEach(taker);
+      List<Future<R>> batch = underWay.remove();
+      // Whoever waits for every single thing wakes up for every single thing.
+      outcome(batch.get(batch.size() - 1));
+      batch.forEach(future -> taker.accept(outcome(future)));
     }
   }
 
-  /** A few things are divided evenly; of many, handing over each takes longer than it saves. */
-  private int lotAfter(int started) {
-    return Math.min(1 + started / (LOTS_OF_ONE_SIZE * threads), MOST_IN_A_LOT);
-  }
-
-  private static <T> List<T> next(Iterator<T> things, int most) {
-    List<T> lot = new ArrayList<>(most);
-    while (things.hasNext() && lot.size() < most) {
-      lot.add(things.next());
+  private <T, R> List<Future<R>> submitted(
+      Iterator<T> things, Function<T, R> work, ExecutorService workers) {
+    List<Future<R>> batch = new ArrayList<>();
+    while (things.hasNext() && batch.size() < BATCH_PER_THREAD * threads) {
+      T thing = things.next();
+      batch.add(workers.submit(() -> work.apply(thing)));
     }
-    return lot;
-  }
-
-  private static <T, R> List<R> each(List<T> lot, Function<T, R> work) {
-    List<R> outcomes = new ArrayList<>(lot.size());
-    for (T thing : lot) {
-      if (Thread.currentThread().isInterrupted()) {
-        throw interrupted(null);
-      }
-      outcomes.add(work.apply(thing));
-    }
-    return outcomes;
+    return batch;
   }
 
   private static <R> R outcome(Future<R> future) {

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Outcomes that are kept from one check to the next, and what they depend on besides their files.
  *
- * @param code tells the code of the linter, of its rules and of the libraries that they ask
+ * @param code tells the code of the linter and its libraries, of its rules, and of all that lies
+ *     beside those where their loader tells
  * @param rules the ids and the classes of all rules
  * @param policy the file, or null where there is none
  * @param types the file of the device types, or null where there is none

@@ -82,7 +82,9 @@ public final class SiteLinter {
 
   /**
    * Checks a stream of files or texts. They are read as their turn comes; a file that cannot be
-   * read is a notification, and the others are checked.
+   * read is a notification, and the others are checked. The stream is left open.
+   *
+   * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public CheckReport check(Stream<SiteInput> inputs) {
     return check(inputs, CheckProgress.NONE);
@@ -124,6 +126,7 @@ public final class SiteLinter {
    *
    * @param taker gets the figures in the order of the files
    * @return what kept files from having figures
+   * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public List<Notification> figures(Stream<SiteInput> inputs, Consumer<SiteFigures> taker) {
     return each(
@@ -136,6 +139,7 @@ public final class SiteLinter {
    *
    * @param taker gets the outcome in the order of the files
    * @return what kept files from being looked at
+   * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public List<Notification> fix(
       Stream<SiteInput> inputs, FixKind asked, Consumer<FixedSite> taker) {
@@ -197,6 +201,7 @@ public final class SiteLinter {
    * @param paper what the sheets are printed on
    * @param taker gets the sheets in the order of the files; none is kept
    * @return the page over all sites, and what the tool itself has to say
+   * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public SheetReport sheets(
       Stream<SiteInput> inputs, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
@@ -283,8 +288,10 @@ public final class SiteLinter {
     /**
      * Outcomes of earlier checks, which a check uses for files that did not change, and replaces by
      * those that it met once it is through. They hold for one day, one policy, one file of device
-     * types, and the same rules and code; a rule must look at nothing else, such as at values that
-     * it was made with. Not used where the linter compares with an earlier state.
+     * types, the same limits, rules, code and version of Java. The code of a rule is the jar of its
+     * class, and all jars of its loader where that is a {@link java.net.URLClassLoader}, as Maven's
+     * is; a rule must look at nothing else, such as at values that it was made with. Not used where
+     * the linter compares with an earlier state.
      */
     public Builder keepingOutcomes(KeptOutcomes outcomes) {
       this.kept = outcomes;

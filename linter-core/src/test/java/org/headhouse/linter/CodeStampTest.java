@@ -44,8 +44,11 @@ class CodeStampTest {
     }
   }
 
-  private static Optional<String> stamp(Path source) throws Exception {
-    URL[] urls = {source.toUri().toURL()};
+  private static Optional<String> stamp(Path... sources) throws Exception {
+    URL[] urls = new URL[sources.length];
+    for (int i = 0; i < urls.length; i++) {
+      urls[i] = sources[i].toUri().toURL();
+    }
     try (URLClassLoader loader =
         new URLClassLoader(urls, null) {
           @Override
@@ -75,6 +78,18 @@ class CodeStampTest {
     Files.setLastModifiedTime(two, Files.getLastModifiedTime(one));
     assertThat(Files.size(one)).isEqualTo(Files.size(two));
     assertThat(stamp(one)).isNotEqualTo(stamp(two));
+  }
+
+  /** A rule may ask whatever lies beside it, as Maven puts it there. */
+  @Test
+  void whatLiesBesideCounts() throws Exception {
+    Path one = jar("one.jar", "a");
+    Path other = jar("other.jar", "a");
+    Optional<String> before = stamp(one, other);
+    assertThat(before).isPresent().isNotEqualTo(stamp(one));
+    jar("other.jar", "b");
+    assertThat(stamp(one, other)).isPresent().isNotEqualTo(before);
+    assertThat(stamp(one, folder.resolve("lost.jar"))).isEqualTo(stamp(one));
   }
 
   /** Code may lie in the folder that somebody works in. */

@@ -113,7 +113,7 @@ class ReadmeTest {
             .check(Stream.of(SiteInput.file(folder.resolve(file), file)));
     ByteArrayOutputStream written = new ByteArrayOutputStream();
     Baseline.empty(new SitePaths(folder, folder))
-        .renewed(report.results(), Set.of(file))
+        .renewed(report.results(), Set.of(file), true)
         .write(written);
     assertThat(written.toString(UTF_8)).startsWith(example("baseline", "output", "json"));
     assertThat(written.toString(UTF_8).lines()).hasSize(1 + 6);

@@ -105,7 +105,7 @@ class SiteChangesTest {
     List<SiteChange> changes =
         new SiteChanges(state(Map.of("a.yaml", SITE)), state(Map.of("a.yaml", odd))).all();
     assertThat(ChangeReport.markdown("then", changes))
-        .contains("- \"\\*Bay\\* \\<b\\> \\[2\\](x) \" was called \"Bay 2\"");
+        .contains("- \"\\*Bay\\* \\<b\\> \\[2\\](x)\uFFFD\" was called \"Bay 2\"");
     assertThat(ChangeReport.text("then", changes)).noneMatch(line -> line.contains("\u202E"));
   }
 

@@ -35,12 +35,13 @@ public final class Baseline {
 
   /**
    * The baseline of present results. Suppressed ones are left out, and so are those that no
-   * baseline may take. Of sites that are there and were not looked at, everything stays; of those
-   * that were not understood in full, what was not found stays as well.
+   * baseline may take. Of sites that were not looked at, everything stays; of those that were not
+   * understood in full, what was not found stays as well.
    *
    * @param files all that were checked, as they are called in results
+   * @param all whether they are all that there are, so that one which is gone is forgotten
    */
-  public Baseline renewed(List<Result> results, Set<String> files) {
+  public Baseline renewed(List<Result> results, Set<String> files, boolean all) {
     Set<String> checked = new HashSet<>();
     files.forEach(file -> checked.add(paths.kept(file)));
     TreeMap<Entry, Integer> found = new TreeMap<>();
@@ -57,7 +58,7 @@ public final class Baseline {
     TreeMap<Entry, Integer> renewed = new TreeMap<>(entries);
     renewed
         .keySet()
-        .removeIf(entry -> checked.contains(entry.file()) || !paths.exists(entry.file()));
+        .removeIf(entry -> checked.contains(entry.file()) || (all && !paths.exists(entry.file())));
     found.forEach((entry, times) -> renewed.merge(entry, times, Math::max));
     return new Baseline(renewed, paths);
   }

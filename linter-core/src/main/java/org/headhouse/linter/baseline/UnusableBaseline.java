@@ -1,12 +1,11 @@
 package org.headhouse.linter.baseline;
 
 import java.io.IOException;
-import java.util.regex.Pattern;
+import org.headhouse.linter.source.Unseen;
 
 /** That a baseline is not there, or is damaged; the message says where and why. */
 public final class UnusableBaseline extends IOException {
   private static final long serialVersionUID = 1;
-  private static final Pattern HIDDEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]");
 
   private final boolean missing;
 
@@ -22,8 +21,7 @@ public final class UnusableBaseline extends IOException {
 
   /** A fault of a line; what is quoted of it may hold anything, and must not garble a terminal. */
   static UnusableBaseline damaged(String name, int line, String reason) {
-    String printable = HIDDEN.matcher(reason).replaceAll(" ");
-    return new UnusableBaseline(name + ":" + line + ": " + printable, false);
+    return new UnusableBaseline(name + ":" + line + ": " + Unseen.shown(reason), false);
   }
 
   /** Whether it does not exist. */

@@ -1,7 +1,5 @@
 package org.headhouse.linter.cache;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 
@@ -17,9 +15,10 @@ record FileKey(long first, long second) {
    * @param digest of SHA-256, at its start; left there again
    */
   static FileKey of(String path, byte[] bytes, MessageDigest digest) {
-    byte[] name = path.getBytes(UTF_8);
-    digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(name.length).array());
-    digest.update(name);
+    // Not as UTF-8, which has one sign for all halves of pairs of surrogates.
+    ByteBuffer name = ByteBuffer.allocate(Integer.BYTES + Character.BYTES * path.length());
+    name.putInt(path.length()).asCharBuffer().put(path);
+    digest.update(name.array());
     ByteBuffer value = ByteBuffer.wrap(digest.digest(bytes));
     return new FileKey(value.getLong(), value.getLong());
   }

@@ -47,15 +47,22 @@ final class KeptForm {
   }
 
   private static Map<FileKey, Stored.Slice> outcomes(byte[] bytes, ByteBuffer in) {
-    int number = in.getInt();
+    int number = atMost(in.remaining() / BYTES_OF_ONE, in.getInt());
     Map<FileKey, Stored.Slice> outcomes = new HashMap<>();
     for (int i = 0; i < number; i++) {
       FileKey key = new FileKey(in.getLong(), in.getLong());
-      int length = in.getInt();
+      int length = atMost(in.remaining(), in.getInt());
       outcomes.put(key, new Stored.Slice(bytes, in.position(), length));
       in.position(in.position() + length);
     }
     return outcomes;
+  }
+
+  private static int atMost(int most, int number) {
+    if (number < 0 || number > most) {
+      throw new IllegalArgumentException("no such number stands here");
+    }
+    return number;
   }
 
   static long size(Stored stored) {

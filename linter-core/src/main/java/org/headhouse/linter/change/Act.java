@@ -28,8 +28,14 @@ public sealed interface Act {
   /** Something else on the terminals: conductors, pair, stub, module, bias, weather station. */
   record Fit(Change change) implements Act {}
 
-  /** The cable to the next item is replaced by another. */
-  record Replace(String other, Change cable) implements Act {}
+  /**
+   * A cable between two that stay neighbours is replaced by another.
+   *
+   * @param onward whether it is the one that leads away from the head unit
+   * @param other the item at its other end
+   * @param cable what differs
+   */
+  record Replace(boolean onward, String other, Change cable) implements Act {}
 
   /** A unit or repeater leaves for good. */
   record TakeOut() implements Act {}

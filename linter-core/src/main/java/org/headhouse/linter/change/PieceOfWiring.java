@@ -25,11 +25,22 @@ final class PieceOfWiring {
   /** The step, or nothing where all that changes is what is written. */
   Optional<Step> step(List<Member> piece) {
     List<WiringPlace> places = new ArrayList<>();
+    Member behind = null;
+    List<Act> there = List.of();
     for (Member member : piece) {
-      List<Act> acts = acts(member);
+      if (behind != null && behind != member) {
+        places.add(new WiringPlace(behind.name(), there));
+      }
+      List<Act> acts = new ArrayList<>(behind == member ? there : List.of());
+      acts.addAll(acts(member));
       if (!acts.isEmpty()) {
         places.add(new WiringPlace(member.name(), acts));
       }
+      behind = exchangedTo(member);
+      there = replaceFrom(member);
+    }
+    if (behind != null) {
+      places.add(new WiringPlace(behind.name(), there));
     }
     return places.isEmpty()
         ? Optional.empty()
@@ -93,10 +104,29 @@ final class PieceOfWiring {
 
   /** The same neighbour, and another cable to it. */
   private void replace(Member member, List<Act> acts) {
-    Member next = chains.after().next(member);
-    if (next != null && next == chains.before().next(member)) {
-      ItemChanges.cable(member).forEach(change -> acts.add(new Act.Replace(next.name(), change)));
+    Member next = exchangedTo(member);
+    if (next != null) {
+      ItemChanges.cable(member)
+          .forEach(change -> acts.add(new Act.Replace(true, next.name(), change)));
     }
+  }
+
+  /** What is done at the other end of the cable that leads to an item. */
+  private static List<Act> replaceFrom(Member previous) {
+    List<Act> acts = new ArrayList<>();
+    ItemChanges.cable(previous)
+        .forEach(change -> acts.add(new Act.Replace(false, previous.name(), change)));
+    return acts;
+  }
+
+  /** The neighbour that stays one, where the cable to it is another; else null. */
+  private @Nullable Member exchangedTo(Member member) {
+    Member next = chains.after().next(member);
+    return next == null
+            || next != chains.before().next(member)
+            || ItemChanges.cable(member).isEmpty()
+        ? null
+        : next;
   }
 
   private static void terminals(@Nullable Unit unit, List<Act> acts) {

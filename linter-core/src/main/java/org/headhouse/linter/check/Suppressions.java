@@ -26,6 +26,7 @@ final class Suppressions {
   private final List<SuppressionEntry> expired = new ArrayList<>();
   private final Set<SuppressionEntry> used = Collections.newSetFromMap(new IdentityHashMap<>());
   private final List<Finding> findings = new ArrayList<>();
+  private @Nullable Nearest suppressible;
 
   /**
    * @param compared whether rules on changes were run, so that what they do not find is not there
@@ -53,6 +54,15 @@ final class Suppressions {
     } else {
       active.add(entry);
     }
+  }
+
+  private Nearest suppressible() {
+    Nearest known = suppressible;
+    if (known == null) {
+      known = new Nearest(rules.ids().stream().filter(this::isSuppressible).sorted().toList());
+      suppressible = known;
+    }
+    return known;
   }
 
   boolean isEmpty() {
@@ -150,7 +160,8 @@ final class Suppressions {
   private Finding unknown(SuppressionEntry entry, String rule) {
     boolean known = rules.get(rule) != null;
     String remedy =
-        Nearest.to(rule, rules.ids().stream().filter(this::isSuppressible).sorted().toList())
+        suppressible()
+            .to(rule)
             .filter(near -> !known)
             .map(near -> "write \"" + near + "\"")
             .orElse("delete the entry");

@@ -26,6 +26,7 @@ final class UnitList {
 
   private final Header header;
   private final DeviceTypes types;
+  private final Nearest nearestType;
   private final KeptFree keptFree;
   private final Faults faults;
   private final Map<String, Integer> names = new HashMap<>();
@@ -33,6 +34,7 @@ final class UnitList {
   private UnitList(Header header, DeviceTypes types, KeptFree keptFree, Faults faults) {
     this.header = header;
     this.types = types;
+    this.nearestType = new Nearest(types.ids());
     this.keptFree = keptFree;
     this.faults = faults;
   }
@@ -173,7 +175,7 @@ final class UnitList {
       return "write an id of lower-case letters, digits and hyphens, or leave the cell empty";
     }
     return "write "
-        + Nearest.to(id, types.ids()).orElse("one of " + String.join(", ", types.ids()))
+        + nearestType.to(id).orElse("one of " + String.join(", ", types.ids()))
         + ", or add the type to the device types";
   }
 

@@ -32,7 +32,7 @@ public final class FileUpdate {
       beside = AtomicFile.beside(target);
       Files.copy(target, beside, StandardCopyOption.COPY_ATTRIBUTES);
       Files.write(beside, after);
-      if (!Arrays.equals(content(target), before)) {
+      if (!has(target, before)) {
         throw new Trouble(
             file + " was changed by somebody else meanwhile, and is left as it is: try again");
       }
@@ -44,9 +44,9 @@ public final class FileUpdate {
     }
   }
 
-  private static byte[] content(Path file) throws IOException {
+  private static boolean has(Path file, byte[] content) throws IOException {
     try (InputStream in = RegularFile.open(file)) {
-      return in.readAllBytes();
+      return Arrays.equals(in.readNBytes(content.length + 1), content);
     }
   }
 

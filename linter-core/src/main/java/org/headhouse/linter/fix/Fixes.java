@@ -16,6 +16,7 @@ import org.headhouse.linter.result.Replacement;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.headhouse.linter.yaml.Alias;
+import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
 import org.jspecify.annotations.Nullable;
 
@@ -60,6 +61,9 @@ public final class Fixes {
     Set<Replacement> replacements = new LinkedHashSet<>();
     Set<String> anchors = new TreeSet<>();
     for (Edit edit : draft.edits()) {
+      if (edit instanceof Edit.AddKeys keys && isThereMisspelt(keys, known)) {
+        return null;
+      }
       Step step = step(edit, finding, known);
       if (step == null) {
         return null;
@@ -103,6 +107,25 @@ public final class Fixes {
       return target.replacement() == null ? null : new Step(target.replacement(), names);
     }
     return insteadOfAlias(edit, target, known);
+  }
+
+  /** What stands under a key that is spelt wrong is meant, and may be other than what is added. */
+  private boolean isThereMisspelt(Edit.AddKeys added, Parts known) {
+    Mapping mapping = known.written().mapping(added.at());
+    if (mapping == null) {
+      return false;
+    }
+    Set<Region> keys = new HashSet<>();
+    mapping.entries().forEach(entry -> keys.add(entry.key().region()));
+    return findings.stream()
+        .map(Finding::fix)
+        .filter(Objects::nonNull)
+        .flatMap(draft -> draft.edits().stream())
+        .anyMatch(
+            edit ->
+                edit instanceof Edit.Write word
+                    && added.keys().contains(word.value())
+                    && keys.contains(word.at().region()));
   }
 
   /** The same edit, whoever asks for it because of the same rule. */

@@ -11,7 +11,8 @@ import org.headhouse.linter.result.Result;
  * Mends one file in rounds until nothing more can be mended.
  *
  * <p>What is kept takes its own result away and leaves no new one; a fix that was in the way of
- * another waits for the next round. Each round leaves fewer results, so there is a last one.
+ * another waits for the next round. Each round leaves fewer results, so there is a last one. Of a
+ * file with ever so many that are in the way of each other, some stay unmended.
  */
 public final class Mending {
   private final List<AppliedFix> applied = new ArrayList<>();
@@ -41,9 +42,10 @@ public final class Mending {
 
   /** Mends bytes with the fixes of a kind and those that are safer. */
   public static Mending of(byte[] bytes, FixKind asked, Checker checker) {
-    Mending mending = new Mending(State.of(bytes.clone(), checker));
+    Checks checks = new Checks(checker, bytes.length);
+    Mending mending = new Mending(State.of(bytes.clone(), checks));
     int step = 0;
-    List<Round.Step> steps = new Round(mending.state, asked, checker).steps();
+    List<Round.Step> steps = new Round(mending.state, asked, checks).steps();
     while (!steps.isEmpty()) {
       for (Round.Step one : steps) {
         step++;
@@ -52,7 +54,7 @@ public final class Mending {
         }
         mending.state = one.after();
       }
-      steps = new Round(mending.state, asked, checker).steps();
+      steps = new Round(mending.state, asked, checks).steps();
     }
     return mending;
   }

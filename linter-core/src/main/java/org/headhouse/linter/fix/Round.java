@@ -20,12 +20,12 @@ final class Round {
 
   private final State base;
   private final FixKind asked;
-  private final Mending.Checker checker;
+  private final Checks checks;
 
-  Round(State base, FixKind asked, Mending.Checker checker) {
+  Round(State base, FixKind asked, Checks checks) {
     this.base = base;
     this.asked = asked;
-    this.checker = checker;
+    this.checks = checks;
   }
 
   /**
@@ -60,7 +60,7 @@ final class Round {
   }
 
   private Step step(State before, List<Result> results) {
-    return new Step(results, before.mended(results, checker));
+    return new Step(results, before.mended(results, checks));
   }
 
   private List<Result> fixable(State state) {
@@ -88,9 +88,10 @@ final class Round {
   private List<Result> oneByOne(List<Result> results) {
     List<Result> kept = new ArrayList<>();
     for (Result result : results) {
-      if (kept.stream().noneMatch(other -> overlap(other.fix(), result.fix()))) {
+      if (checks.areLeft()
+          && kept.stream().noneMatch(other -> overlap(other.fix(), result.fix()))) {
         kept.add(result);
-        if (!isGood(kept, base.mended(kept, checker))) {
+        if (!isGood(kept, base.mended(kept, checks))) {
           kept.remove(kept.size() - 1);
         }
       }
@@ -103,7 +104,7 @@ final class Round {
     List<Step> steps = new ArrayList<>();
     List<Result> next = List.of(result);
     State state = base;
-    while (!next.isEmpty() && steps.size() < MOST_TO_FOLLOW) {
+    while (!next.isEmpty() && steps.size() < MOST_TO_FOLLOW && checks.areLeft()) {
       Step step = step(state, next);
       steps.add(step);
       state = step.after();

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads a policy whose form the schema has looked at; what the schema refused is passed over. */
 public final class PolicyReader {
   private final Map<String, RuleDescriptor> known = new HashMap<>();
+  private final Nearest ids;
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Level> levels = new HashMap<>();
   private final Map<String, Map<String, Object>> parameters = new HashMap<>();
@@ -27,6 +28,7 @@ public final class PolicyReader {
   /** A reader for one file. */
   public PolicyReader(List<RuleDescriptor> rules) {
     rules.forEach(rule -> known.put(rule.id(), rule));
+    ids = new Nearest(known.keySet().stream().sorted().toList());
   }
 
   /** What was found besides the faults that the schema tells. */
@@ -87,7 +89,7 @@ public final class PolicyReader {
     String id = entry.key().text();
     RuleDescriptor rule = known.get(id);
     if (rule == null) {
-      unknown("rule", id, List.copyOf(known.keySet()), rules, entry);
+      unknown("rule", id, ids, rules, entry);
       return;
     }
     Cursor value = rules.valueOf(entry);
@@ -124,11 +126,11 @@ public final class PolicyReader {
 
   private void parameter(RuleDescriptor rule, Mapping.Entry entry, Cursor parent) {
     String name = entry.key().text();
-    List<String> names = rule.parameters().stream().map(Parameter::name).toList();
     Optional<Parameter<?>> parameter =
         rule.parameters().stream().filter(one -> one.name().equals(name)).findFirst();
     if (parameter.isEmpty()) {
-      unknown("parameter of " + rule.id(), name, names, parent, entry);
+      List<String> names = rule.parameters().stream().map(Parameter::name).sorted().toList();
+      unknown("parameter of " + rule.id(), name, new Nearest(names), parent, entry);
       return;
     }
     Cursor value = parent.valueOf(entry);
@@ -146,10 +148,10 @@ public final class PolicyReader {
   }
 
   private void unknown(
-      String what, String name, List<String> names, Cursor parent, Mapping.Entry entry) {
-    List<String> sorted = names.stream().sorted().toList();
+      String what, String name, Nearest known, Cursor parent, Mapping.Entry entry) {
     String remedy =
-        Nearest.to(name, sorted)
+        known
+            .to(name)
             .map(near -> "write \"" + near + "\"")
             .orElse("delete it; the goal \"rules\" lists what there is");
     findings.add(

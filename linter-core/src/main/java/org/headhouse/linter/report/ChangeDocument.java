@@ -97,9 +97,9 @@ final class ChangeDocument {
       text("None can be given: " + none.reason() + ".");
     } else if (work instanceof FieldWork.Plan plan) {
       plan.remarks().forEach(this::text);
-      if (plan.steps().isEmpty()) {
+      if (plan.steps().isEmpty() && plan.remarks().isEmpty()) {
         text("There is nothing to do on the line.");
-      } else {
+      } else if (!plan.steps().isEmpty()) {
         blocks.add(new Numbered(plan.steps().stream().map(ChangeDocument::item).toList()));
       }
     }

@@ -99,7 +99,7 @@ final class StepJson {
       json.writeStringProperty("kind", "terminate");
       change(terminate.termination());
     } else if (act instanceof Act.Replace replace) {
-      cable("replace", true, replace.other());
+      cable("replace", replace.onward(), replace.other());
       change(replace.cable());
     } else if (act instanceof Act.Fit fit) {
       json.writeStringProperty("kind", "fit");

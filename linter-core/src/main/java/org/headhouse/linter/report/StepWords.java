@@ -128,7 +128,8 @@ final class StepWords {
       return terminate(terminate.termination());
     }
     if (act instanceof Act.Replace replace) {
-      return "where the cable to "
+      return "where the cable "
+          + direction(replace.onward())
           + ChangeWords.quoted(replace.other())
           + " is really another, exchange it: "
           + ChangeWords.of(replace.cable());

@@ -12,11 +12,10 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.Unseen;
 
 /** Results as lines of text: the form of the GNU coding standards, and the excerpt under it. */
 public final class TextReport {
-  private static final int REPLACEMENT = 0xFFFD;
-
   private TextReport() {}
 
   /** {@code file:line:column: level: message [rule]}. */
@@ -80,22 +79,9 @@ public final class TextReport {
         "  " + margin + " | " + " ".repeat(start) + "^".repeat(Math.max(1, end - start)));
   }
 
-  /** A text in which nothing garbles a terminal, and nothing that matters is hidden. */
+  /** A text in which nothing garbles a terminal, and nothing is hidden. */
   public static String printable(String text) {
-    StringBuilder printable = new StringBuilder(text.length());
-    text.codePoints().forEach(c -> printable.appendCodePoint(printable(c)));
-    return printable.toString();
-  }
-
-  private static int printable(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR ->
-          Character.isWhitespace(c) ? ' ' : REPLACEMENT;
-      default -> c;
-    };
+    return Unseen.shown(text);
   }
 
   /** How many results there are, by level and by rule. */

@@ -201,10 +201,11 @@ public final class Site {
   public Set<String> misspelt(Collection<String> listed) {
     Set<String> names = new LinkedHashSet<>();
     units.forEach(unit -> unit.name().optional().ifPresent(names::add));
+    Nearest nearest = new Nearest(names);
     Set<String> misspelt = new HashSet<>();
     for (String name : listed) {
       if (!names.contains(name)) {
-        Nearest.to(name, names).ifPresent(misspelt::add);
+        nearest.to(name).ifPresent(misspelt::add);
       }
     }
     return misspelt;

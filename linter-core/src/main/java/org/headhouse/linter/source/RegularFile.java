@@ -1,11 +1,8 @@
 package org.headhouse.linter.source;
 
-import java.io.FileInputStream;
-import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileSystemException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -28,21 +25,6 @@ public final class RegularFile {
     if (attributes.isOther()) {
       throw new FileSystemException(
           file.toString(), null, "it is no file, but a pipe, a socket or a device");
-    }
-    return stream(file);
-  }
-
-  /**
-   * The old stream asks less of a JVM that just started than a channel does, which counts for
-   * thousands of files. What it cannot open, the new one can, or tells why.
-   */
-  private static InputStream stream(Path file) throws IOException {
-    if (file.getFileSystem() == FileSystems.getDefault()) {
-      try {
-        return new FileInputStream(file.toFile());
-      } catch (FileNotFoundException unclear) {
-        return Files.newInputStream(file);
-      }
     }
     return Files.newInputStream(file);
   }

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.List;
+import java.util.zip.CRC32C;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.FixKind;
@@ -193,6 +195,28 @@ class KeptOutcomesTest {
                 "no such thing, but long enough to be looked at, as it may be longer"
                     .getBytes(UTF_8)))
         .isSameAs(FULL);
+  }
+
+  /** A checksum is no proof: the numbers before it are looked at as well. */
+  @ParameterizedTest
+  @CsvSource({"2147483647, -20", "2147483647, 0", "-1, 0", "1, -1", "1, 2147483647"})
+  void numbersThatCannotBeAreAsGoodAsNothing(int number, int length) throws IOException {
+    byte[] good = kept(CLEAN);
+    ByteBuffer bytes = ByteBuffer.wrap(good.clone());
+    int start = Long.BYTES + 32;
+    bytes.putInt(start, number).putInt(start + Integer.BYTES + 2 * Long.BYTES, length);
+    CRC32C sum = new CRC32C();
+    sum.update(bytes.array(), 0, good.length - Long.BYTES);
+    bytes.putLong(good.length - Long.BYTES, sum.getValue());
+    assertThat(outcomeFrom(bytes.array())).isSameAs(FULL);
+  }
+
+  /** A name of Windows may have half a pair of surrogates, for which UTF-8 writes the same sign. */
+  @Test
+  void namesThatDifferInHalfACharacterAreTwo() throws IOException {
+    KeptOutcomes kept = KeptOutcomes.none();
+    check(kept, "day 1", "sites/\uD800.yaml", BYTES, CLEAN);
+    assertThat(check(kept, "day 1", "sites/?.yaml", BYTES, FULL)).isSameAs(FULL);
   }
 
   private static FileOutcome outcomeFrom(byte[] bytes) {

@@ -118,6 +118,8 @@ class ComparisonTest {
         "bias: [{at: Head House | bias: [{at: Palms | 1. Isolate the supply of \"Head House\", \"Palms\", lock it off, and work in one go. Then restore the supply. Without readings meanwhile: \"Palms\", \"Cacti\".",
         "stub: 0.5 m | pair: crossed | - \"Palms\": pair from straight to crossed; stub from 0.5 m to nothing",
         "cable-to-next: 30 m | cable-to-next: 35 m | - \"Palms\": where the cable to \"Cacti\" is really another, exchange it: cable-to-next from 30 m to 35 m",
+        "cable-to-next: 30 m | cable-to-next: 35 m | - \"Cacti\": where the cable from \"Palms\" is really another, exchange it: cable-to-next from 30 m to 35 m",
+        "cable-to-next: 30 m | cable-to-next: 35 m | 1. Isolate the supply of \"Palms\", \"Cacti\", lock it off, and work in one go. Then restore the supply. Without readings meanwhile: \"Palms\", \"Cacti\".",
         "at: Head House, readings | at: Palms, readings | - \"Palms\": wire the weather station to it",
         "stage: commissioned | stage: planned | There is nothing to do on the line.",
         "address: 3 | address: 2 | None can be given: in the later state address 2 is used twice: check and correct it first.",

@@ -113,7 +113,8 @@ class HardFilesIT {
     assertThat(ended.code()).isZero();
     assertThat(ended.out())
         .contains("sites/a b.yaml:", "sites/d d.yaml:", "sites/-e.yaml:", "sites/f:?*\"<>|.yaml:")
-        .contains("sites/g\\g.yaml:", "sites/h [2J.yaml:")
+        .contains("sites/g\\g.yaml:")
+        .containsPattern("sites/h[?\uFFFD]\\[2J\\.yaml:")
         .contains("11 sites, 33 units: ")
         .doesNotContain("\u001b");
     if (locale.equals("C.UTF-8")) {
@@ -132,6 +133,23 @@ class HardFilesIT {
                 .newDocumentBuilder()
                 .parse(folder.resolve("out/results-junit.xml").toFile()))
         .isNotNull();
+  }
+
+  /** The first name is no UTF-8; made into text, it would be the second. */
+  @Test
+  void aNameThatIsNoTextLeadsToItsOwnFile() throws Exception {
+    String made =
+        """
+        mv sites/example.yaml $'sites/c\\xff.yaml'
+        echo 'stage: of another file' > other.txt
+        ln -s ../other.txt $'sites/c\\xef\\xbf\\xbd.yaml'
+        """;
+    assertThat(CommandProcess.shell(folder, made)).isEqualTo(new Ended(0, "", ""));
+    Ended ended =
+        CommandProcess.run(
+            folder, Map.of("LC_ALL", "C.UTF-8"), CommandProcess.command("--failLevel=none"));
+    assertThat(ended.out()).contains("2 sites, 3 units: ").doesNotContain("of another file");
+    assertThat(ended.err()).contains("it is a link that leads out of the folder of sites");
   }
 
   /** A name that the locale has no letters for arrives damaged; it is told, and no failure. */

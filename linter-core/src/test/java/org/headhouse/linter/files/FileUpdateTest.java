@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
@@ -50,6 +53,19 @@ class FileUpdateTest {
     assertThat(link).isSymbolicLink();
     assertThat(file).isRegularFile().hasBinaryContent(NEW);
     assertThat(names()).containsExactly("real.yaml", "site.yaml");
+  }
+
+  /** It may have become larger than any array. */
+  @Test
+  void whatBecameHugeMeanwhileStays() throws Exception {
+    Path file = Files.write(folder.resolve("site.yaml"), OLD);
+    FileUpdate.write(file, OLD, NEW);
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.write(ByteBuffer.wrap(NEW), 3L << 30);
+    }
+    assertThatThrownBy(() -> FileUpdate.write(file, NEW, OLD))
+        .isInstanceOf(Trouble.class)
+        .hasMessageContaining("was changed by somebody else meanwhile");
   }
 
   @Test

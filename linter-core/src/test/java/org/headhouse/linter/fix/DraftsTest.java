@@ -73,6 +73,16 @@ class DraftsTest {
         : new String(Splice.apply(text.getBytes(UTF_8), fix.replacements()), UTF_8);
   }
 
+  private static Place key(String text, String path, String key) {
+    for (Mapping.Entry entry :
+        ((Mapping) inside(new Cursor(root(text), null), path).node()).entries()) {
+      if (entry.key().text().equals(key)) {
+        return Place.at(entry.key().region());
+      }
+    }
+    throw new AssertionError("no " + key);
+  }
+
   private static Edit keyBehind(String text, String path, String after, String key) {
     return Edit.addKey(place(text, path), after, key, "9");
   }
@@ -86,6 +96,18 @@ class DraftsTest {
     assertThat(mended(text, apart)).isEqualTo("m: {a: 1, v: 9, b: 2, w: 9}\n");
     Finding twice = finding("r", keyBehind(text, "m", "a", "v"), keyBehind(text, "m", "a", "v"));
     assertThat(mended(text, twice)).isEqualTo("m: {a: 1, v: 9, b: 2}\n");
+  }
+
+  /** What stands under a misspelt key counts, and not what a rule would add for the lack of it. */
+  @Test
+  void noKeyIsAddedBesideItsMisspelling() {
+    String text = "m: {a: 1, vv: 2}\n";
+    Finding added = finding("r", keyBehind(text, "m", "a", "v"));
+    assertThat(mended(text, added)).isEqualTo("m: {a: 1, v: 9, vv: 2}\n");
+    finding("s", Edit.write(key(text, "m", "vv"), "v"));
+    assertThat(mended(text, added)).isEqualTo("-");
+    assertThat(mended(text, finding("r", keyBehind(text, "m", "a", "w"))))
+        .isEqualTo("m: {a: 1, w: 9, vv: 2}\n");
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
@@ -15,6 +16,7 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.result.Suppression;
 import org.headhouse.linter.source.Region;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -89,6 +91,24 @@ class MendingTest {
     Mending mending = mend(rules, "a", FixKind.SAFE);
     assertThat(new String(mending.bytes(), UTF_8)).isEqualTo("a");
     assertThat(mending.applied()).isEmpty();
+  }
+
+  /** Whether a fix is good alone shows only by a check; that is not tried for thousands. */
+  @Test
+  void notForEver() {
+    String text = "a-".repeat(5000);
+    AtomicInteger checks = new AtomicInteger();
+    Mending mending =
+        Mending.of(
+            text.getBytes(UTF_8),
+            FixKind.SAFE,
+            bytes -> {
+              checks.incrementAndGet();
+              return checked("a>b b!", new String(bytes, UTF_8));
+            });
+    assertThat(new String(mending.bytes(), UTF_8)).isEqualTo(text);
+    // 2^24 bytes in all, and the first check of all fixes at once.
+    assertThat(checks).hasValueBetween(1000, 2 + (1 << 24) / text.length());
   }
 
   private static Mending mend(String rules, String text, FixKind asked) {

@@ -44,7 +44,7 @@ final class BaselineProperty implements Property {
     for (AbsentResult absent : baseline.compare(List.of(), Set.of(), Set.of()).absent()) {
       Demand.that(absent.times() > 0, "%s", absent);
     }
-    baseline.renewed(List.of(), Set.of());
+    baseline.renewed(List.of(), Set.of(), true);
   }
 
   private Baseline read(byte[] bytes) throws IOException {

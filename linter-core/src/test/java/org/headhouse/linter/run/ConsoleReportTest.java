@@ -92,6 +92,6 @@ class ConsoleReportTest {
     new ConsoleReport(console, Level.NOTE)
         .print(
             List.of(new Notification(Level.ERROR, "it is gone", "sites/a\nb\u001b[2J.yaml", null)));
-    assertThat(console.lines()).containsExactly("tell error sites/a b [2J.yaml: it is gone");
+    assertThat(console.lines()).containsExactly("tell error sites/a b\uFFFD[2J.yaml: it is gone");
   }
 }

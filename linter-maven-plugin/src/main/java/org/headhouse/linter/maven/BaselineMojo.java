@@ -63,7 +63,7 @@ public final class BaselineMojo extends SitesMojo {
     BuildOutcome.ofTroubles(report.notifications());
     Path file = linter.baselineFile().orElseGet(() -> besideSites(USUAL));
     Set<String> sites = inputs.stream().map(SiteInput::path).collect(Collectors.toSet());
-    Baseline written = present(file).renewed(report.results(), sites);
+    Baseline written = present(file).renewed(report.results(), sites, isWholeFolder());
     AtomicFile.write(file, written::write);
     console().tell(Level.NOTE, counted(written.size()) + " in the baseline " + shown(file));
     if (linter.baselineFile().isEmpty()) {

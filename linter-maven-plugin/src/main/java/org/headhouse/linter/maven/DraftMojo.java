@@ -110,20 +110,16 @@ public final class DraftMojo extends LinterMojo {
   private File basedir = new File("");
 
   @Override
-  public void execute() throws MojoExecutionException, MojoFailureException {
+  void work() throws MojoExecutionException, MojoFailureException, Trouble {
     if (skip) {
       getLog().info("The goal is skipped by linter.skip.");
       return;
     }
-    try {
-      checkProperties();
-      if (csv == null || site == null) {
-        throw new MojoExecutionException(missing());
-      }
-      draft(csv.toPath(), site);
-    } catch (Trouble trouble) {
-      throw BuildOutcome.error(trouble);
+    checkProperties();
+    if (csv == null || site == null) {
+      throw new MojoExecutionException(missing());
     }
+    draft(csv.toPath(), site);
   }
 
   /** Maven's own word for it would name the parameters, and not how they are written. */

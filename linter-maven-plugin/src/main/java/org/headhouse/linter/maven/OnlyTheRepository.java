@@ -1,7 +1,10 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
+import java.time.Duration;
+import java.util.concurrent.TimeUnit;
 import org.eclipse.jgit.lib.Config;
+import org.eclipse.jgit.lib.ConfigConstants;
 import org.eclipse.jgit.storage.file.FileBasedConfig;
 import org.eclipse.jgit.util.FS;
 import org.eclipse.jgit.util.SystemReader;
@@ -38,6 +41,9 @@ final class OnlyTheRepository extends SystemReader.Delegate {
   }
 
   private static final class Nothing extends FileBasedConfig {
+    /** FAT writes down every second second. */
+    private static final Duration COARSEST = Duration.ofSeconds(2);
+
     Nothing(@Nullable Config parent, FS fs) {
       super(parent, new File("no-settings"), fs);
     }
@@ -49,7 +55,19 @@ final class OnlyTheRepository extends SystemReader.Delegate {
 
     @Override
     public void save() {
-      // What is measured of the file system is measured again next time.
+      // There is nothing to keep.
+    }
+
+    /**
+     * How exact the file system's times are would be measured for seconds, with files written into
+     * the repository. The coarsest that there is holds for all.
+     */
+    @Override
+    public long getTimeUnit(
+        String section, @Nullable String subsection, String name, long otherwise, TimeUnit wanted) {
+      return section.equals(ConfigConstants.CONFIG_FILESYSTEM_SECTION)
+          ? wanted.convert(COARSEST)
+          : super.getTimeUnit(section, subsection, name, otherwise, wanted);
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.eclipse.jgit.errors.AmbiguousObjectException;
 import org.eclipse.jgit.errors.IncorrectObjectTypeException;
+import org.eclipse.jgit.errors.LargeObjectException;
 import org.eclipse.jgit.errors.MissingObjectException;
 import org.eclipse.jgit.errors.RevisionSyntaxException;
 import org.eclipse.jgit.lib.Constants;
@@ -176,6 +177,8 @@ final class Revision implements AutoCloseable {
       return walk == null || !isFile(walk)
           ? Optional.empty()
           : Optional.of(repository.open(walk.getObjectId(0), Constants.OBJ_BLOB).getBytes());
+    } catch (LargeObjectException tooLarge) {
+      throw new IOException(path + " is too large", tooLarge);
     }
   }
 

@@ -18,21 +18,13 @@ public final class RulesMojo extends LinterMojo {
   private @Nullable String rule;
 
   @Override
-  public void execute() throws MojoExecutionException {
-    SiteLinter linter = known();
+  void work() throws MojoExecutionException, Trouble {
+    checkProperties();
+    SiteLinter linter = PluginLinters.build(SiteLinter.builder());
     if (rule == null) {
       linter.rules().forEach(one -> getLog().info(line(one)));
     } else {
       page(rule, linter);
-    }
-  }
-
-  private SiteLinter known() throws MojoExecutionException {
-    try {
-      checkProperties();
-      return PluginLinters.build(SiteLinter.builder());
-    } catch (Trouble trouble) {
-      throw BuildOutcome.error(trouble);
     }
   }
 

@@ -4,7 +4,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.File;
 import java.nio.file.Path;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.files.AtomicFile;
@@ -28,19 +27,11 @@ public final class SchemaMojo extends LinterMojo {
   private File basedir = new File("");
 
   @Override
-  public void execute() throws MojoExecutionException {
+  void work() throws Trouble {
+    checkProperties();
     BuildFolder build = BuildFolder.of(basedir);
     BaseFolder base = build.base();
     Path output = build.output(outputDirectory);
-    try {
-      checkProperties();
-      write(base, output);
-    } catch (Trouble trouble) {
-      throw BuildOutcome.error(trouble);
-    }
-  }
-
-  private void write(BaseFolder base, Path output) throws Trouble {
     for (FileKind kind : FileKind.values()) {
       Path file = output.resolve(kind.schemaFile());
       AtomicFile.write(file, out -> out.write(PublishedSchemas.text(kind).getBytes(UTF_8)));

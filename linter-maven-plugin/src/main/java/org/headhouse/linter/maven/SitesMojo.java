@@ -1,7 +1,6 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -73,7 +72,7 @@ abstract class SitesMojo extends LinterMojo {
   private List<FoundFile> files = List.of();
 
   @Override
-  public final void execute() throws MojoExecutionException, MojoFailureException {
+  final void work() throws MojoExecutionException, MojoFailureException, Trouble {
     if (skip) {
       getLog().info("The goal is skipped by linter.skip.");
       return;
@@ -81,11 +80,6 @@ abstract class SitesMojo extends LinterMojo {
     try {
       checkProperties();
       execute(SiteRun.threads(threads, PluginParameters::name));
-    } catch (Trouble trouble) {
-      throw BuildOutcome.error(trouble);
-    } catch (InvalidPathException noName) {
-      // The name of a file that git knows, or of a baseline.
-      throw BuildOutcome.error(Trouble.of(noName));
     } finally {
       close();
     }
@@ -142,6 +136,11 @@ abstract class SitesMojo extends LinterMojo {
   /** A path as it is shown. */
   final String shown(Path path) {
     return BuildFolder.of(basedir).shown(path);
+  }
+
+  /** Whether the goal looks at a folder of sites, and not at one of them. */
+  final boolean isWholeFolder() {
+    return sites.isDirectory();
   }
 
   /** A file that lies with the settings, in the folder of the policy if there is one. */

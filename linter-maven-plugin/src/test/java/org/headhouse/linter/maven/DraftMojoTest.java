@@ -2,6 +2,7 @@ package org.headhouse.linter.maven;
 
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.File;
 import java.nio.file.Path;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.junit.jupiter.api.Test;
@@ -27,5 +28,17 @@ class DraftMojoTest {
             new GoalRun(new DraftMojo(), FOLDER).with("csv", FOLDER.resolve("units.csv").toFile())
                 ::execute)
         .hasMessage("the site has no id: write -Dlinter.site=<id>");
+  }
+
+  /** What no file can be called is told like any other trouble. */
+  @Test
+  void aNameThatNoFileCanHaveIsTold() {
+    assertThatThrownBy(
+            new GoalRun(new DraftMojo(), FOLDER)
+                    .with("site", "elm-row")
+                    .with("csv", new File("a\0.csv"))
+                ::execute)
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessageContaining("a\uFFFD.csv");
   }
 }

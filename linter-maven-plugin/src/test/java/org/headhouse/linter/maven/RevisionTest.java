@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +15,7 @@ import org.apache.maven.plugin.MojoExecutionException;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.errors.GitAPIException;
 import org.eclipse.jgit.revwalk.RevCommit;
+import org.eclipse.jgit.util.FS;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.ParameterNames;
@@ -43,6 +45,13 @@ class RevisionTest {
     first = commit().getId().getName();
     write("customer/sites/alder.yaml", "alder 2\n");
     commit();
+  }
+
+  /** Measuring it takes seconds, and writes files into the repository. */
+  @Test
+  void theClockOfTheFileSystemIsNotMeasured() {
+    assertThat(FS.getFileStoreAttributes(work).getFsTimestampResolution())
+        .isEqualTo(Duration.ofSeconds(2));
   }
 
   private void write(String file, String text) throws IOException {

@@ -6,6 +6,8 @@ import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.PairResistance;
 import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Repeater;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param state of the supply: the words that the step begins with
  * @param what and between which terminals
- * @param where the item whose terminals they are
+ * @param where the item whose terminals they are, and of a repeater the side
  * @param computed the range, or why there is none
  * @param accepted the same with the tolerance of parts and meter; empty where there is no range
  */
@@ -91,6 +93,8 @@ record Measurement(String state, String what, String where, String computed, Str
   }
 
   private static String name(SegmentLine segment, int item) {
-    return PlainText.name(segment.segment().items().get(item));
+    ChainItem at = segment.segment().items().get(item);
+    String side = item == 0 ? ", side out" : ", side in";
+    return PlainText.name(at) + (at instanceof Repeater ? side : "");
   }
 }

@@ -11,6 +11,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.source.Unseen;
 import org.jspecify.annotations.Nullable;
 
 /** {@code name.unreadable}. */
@@ -75,7 +76,7 @@ public final class UnreadableName implements SiteRule {
     if (isPlain(name)) {
       return null;
     }
-    if (name.codePoints().anyMatch(UnreadableName::isInvisible)) {
+    if (name.codePoints().anyMatch(Unseen::is)) {
       return "has a control or invisible character";
     }
     int first = name.codePointAt(0);
@@ -100,40 +101,5 @@ public final class UnreadableName implements SiteRule {
 
   private static boolean isSpace(int c) {
     return Character.isWhitespace(c) || Character.isSpaceChar(c);
-  }
-
-  private static boolean isInvisible(int c) {
-    return isBlank(c) || isUnwritten(c);
-  }
-
-  /**
-   * Letters and marks that show nothing: the rest of Default_Ignorable_Code_Point of the Unicode
-   * Character Database, and the empty Braille pattern.
-   */
-  private static boolean isBlank(int c) {
-    return c == 0x034F
-        || c == 0x115F
-        || c == 0x1160
-        || c == 0x17B4
-        || c == 0x17B5
-        || (c >= 0x180B && c <= 0x180F)
-        || c == 0x2800
-        || c == 0x3164
-        || (c >= 0xFE00 && c <= 0xFE0F)
-        || c == 0xFFA0
-        || (c >= 0xE0100 && c <= 0xE01EF);
-  }
-
-  private static boolean isUnwritten(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR,
-          Character.PRIVATE_USE,
-          Character.SURROGATE ->
-          true;
-      default -> false;
-    };
   }
 }

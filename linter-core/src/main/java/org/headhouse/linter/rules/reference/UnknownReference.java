@@ -1,8 +1,9 @@
 package org.headhouse.linter.rules.reference;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
@@ -37,8 +38,8 @@ public final class UnknownReference implements SiteRule {
     if (!site.allNamesKnown()) {
       return;
     }
-    List<String> units = names(site.units());
-    List<String> items = names(site.items());
+    Known units = new Known(names(site.units()));
+    Known items = new Known(names(site.items()));
     site.weatherStation()
         .optional()
         .ifPresent(station -> check(station.at(), "unit", units, context));
@@ -51,8 +52,8 @@ public final class UnknownReference implements SiteRule {
     site.suppressions().forEach(entry -> check(entry.unit(), "item of the chain", items, context));
   }
 
-  private static List<String> names(List<? extends ChainItem> items) {
-    List<String> names = new ArrayList<>(items.size());
+  private static Set<String> names(List<? extends ChainItem> items) {
+    Set<String> names = new LinkedHashSet<>();
     for (ChainItem item : items) {
       String name = item.name().orNull();
       if (name != null) {
@@ -67,46 +68,34 @@ public final class UnknownReference implements SiteRule {
     if (!types.isComplete() || types.source() == null) {
       return;
     }
-    List<String> ids = List.copyOf(types.ids());
+    Known ids = new Known(types.ids());
     site.units().forEach(unit -> check(unit.deviceType(), "device type", ids, context));
   }
 
   /** A unit that is gone from the chain is not to be replaced by one that is listed anyway. */
-  private static void checkSeen(
-      List<Setting<String>> seen, List<String> units, RuleContext context) {
-    for (Setting<String> name : seen) {
-      if (isUnknown(name, units)) {
-        List<String> listed = seen.stream().flatMap(one -> one.optional().stream()).toList();
-        List<String> others = units.stream().filter(unit -> !listed.contains(unit)).toList();
-        report(name, "unit", others, "delete it, or add the unit to the chain", context);
-      }
+  private static void checkSeen(List<Setting<String>> seen, Known units, RuleContext context) {
+    List<Setting<String>> unknown = seen.stream().filter(units::lack).toList();
+    if (unknown.isEmpty()) {
+      return;
+    }
+    Set<String> others = new LinkedHashSet<>(units.names());
+    seen.forEach(name -> others.remove(name.or("")));
+    Known meant = new Known(others);
+    for (Setting<String> name : unknown) {
+      report(name, "unit", meant, "delete it, or add the unit to the chain", context);
     }
   }
 
   private static void check(
-      Setting<String> reference, String what, List<String> known, RuleContext context) {
-    if (isUnknown(reference, known)) {
-      report(
-          reference,
-          what,
-          known,
-          known.isEmpty() ? "delete it" : "write one of " + shown(known),
-          context);
+      Setting<String> reference, String what, Known known, RuleContext context) {
+    if (known.lack(reference)) {
+      report(reference, what, known, known.remedy(), context);
     }
   }
 
-  private static boolean isUnknown(Setting<String> reference, List<String> known) {
-    String name = reference.orNull();
-    return name != null && !known.contains(name);
-  }
-
   private static void report(
-      Setting<String> reference,
-      String what,
-      List<String> meant,
-      String otherwise,
-      RuleContext context) {
-    Optional<String> near = Nearest.to(reference.or(""), meant);
+      Setting<String> reference, String what, Known meant, String otherwise, RuleContext context) {
+    Optional<String> near = meant.nearest().to(reference.or(""));
     if (near.filter(UnreadableName::isUnreadable).isPresent()) {
       return;
     }
@@ -125,9 +114,24 @@ public final class UnknownReference implements SiteRule {
     return FixDraft.inFile("Spell it \"" + name + "\"", Edit.write(reference.place(), name));
   }
 
-  private static String shown(List<String> known) {
-    String first =
-        known.stream().limit(MOST_SHOWN).collect(Collectors.joining("\", \"", "\"", "\""));
-    return known.size() > MOST_SHOWN ? first + " …" : first;
+  /** Names that may be referred to. */
+  private record Known(Set<String> names, Nearest nearest) {
+    Known(Set<String> names) {
+      this(names, new Nearest(names));
+    }
+
+    boolean lack(Setting<String> reference) {
+      String name = reference.orNull();
+      return name != null && !names.contains(name);
+    }
+
+    String remedy() {
+      if (names.isEmpty()) {
+        return "delete it";
+      }
+      String first =
+          names.stream().limit(MOST_SHOWN).collect(Collectors.joining("\", \"", "\"", "\""));
+      return "write one of " + first + (names.size() > MOST_SHOWN ? " …" : "");
+    }
   }
 }

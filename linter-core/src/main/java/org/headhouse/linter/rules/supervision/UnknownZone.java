@@ -1,7 +1,9 @@
 package org.headhouse.linter.rules.supervision;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
@@ -32,12 +34,13 @@ public final class UnknownZone implements SiteRule {
     if (supervision == null || !site.allNamesKnown()) {
       return;
     }
-    List<String> names =
-        site.units().stream().flatMap(unit -> unit.name().optional().stream()).toList();
+    Set<String> names = new LinkedHashSet<>();
+    site.units().forEach(unit -> unit.name().optional().ifPresent(names::add));
+    Nearest known = new Nearest(names);
     for (Setting<String> zone : supervision.zones().or(List.of())) {
       String name = zone.orNull();
       if (name != null && !names.contains(name)) {
-        Optional<String> nearest = Nearest.to(name, names);
+        Optional<String> nearest = known.to(name);
         if (nearest.filter(UnreadableName::isUnreadable).isPresent()) {
           continue;
         }

@@ -1,0 +1,46 @@
+package org.headhouse.linter.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NearestTest {
+  private static final List<String> KNOWN = List.of("Tomatoes North", "Tomatoes South", "Nursery");
+
+  /**
+   * One letter too many, one too few, another one, two that are swapped; then more than a third.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "Nurssery, Nursery",
+    "Nurery, Nursery",
+    "Nurzery, Nursery",
+    "Nusrery, Nursery",
+    "tomatoes_north, Tomatoes North",
+    "Tomatoes, ",
+    "Nu, "
+  })
+  void theNearestWordIsFound(String written, String near) {
+    assertThat(Nearest.to(written, KNOWN).orElse(null)).isEqualTo(near);
+  }
+
+  /** Five hundred names of sixty letters, each as near to every one that is looked for. */
+  @Test
+  void whereHundredsAreWrongNoneIsMisspelt() {
+    Nearest nearest = new Nearest(IntStream.range(0, 500).mapToObj(NearestTest::name).toList());
+    assertThat(nearest.to(name(1) + "x")).contains(name(1));
+    for (int i = 0; i < 10; i++) {
+      nearest.to(name(i) + "x");
+    }
+    assertThat(nearest.to(name(1) + "x")).isEmpty();
+    assertThat(nearest.to(name(1) + "x")).isEmpty();
+  }
+
+  private static String name(int number) {
+    return "z".repeat(57) + (number + 100);
+  }
+}
