@@ -52,9 +52,12 @@ final class SheetRun {
   /** A file with the page that it has unless other files are in its way. */
   record Draft(SiteInput input, SingleFile.Attempt<Content> attempt) {}
 
-  /** What a file came to; facts and page are null where it could not be read as a site. */
+  /** What a file came to; the sheets are null where it could not be read as a site. */
+  record Content(ExaminedFile file, @Nullable Made sheets) {}
+
+  /** The sheets of a site, for a page with the name that it wants. */
   @SuppressWarnings("ArrayRecordComponent") // Never compared.
-  record Content(ExaminedFile file, @Nullable SiteFacts facts, byte @Nullable [] html) {}
+  record Made(SiteFacts facts, byte[] html, byte[] zones, SiteFigures figures) {}
 
   /** Safe for several threads. */
   Draft draft(SiteInput input, Limits limits) {
@@ -65,7 +68,7 @@ final class SheetRun {
     ExaminedFile file = check.examine(path, bytes, settings.date());
     ExaminedFile.ReadSite read = file.site();
     if (read == null) {
-      return new Content(file, null, null);
+      return new Content(file, null);
     }
     List<Result> results = file.outcome().results();
     SiteFacts facts =
@@ -75,7 +78,13 @@ final class SheetRun {
             results,
             revision(bytes),
             drawings.of(read.site(), read.figures(), results));
-    return new Content(file, facts, SitePage.html(facts, PageNames.wanted(read.site()), settings));
+    return new Content(
+        file,
+        new Made(
+            facts,
+            SitePage.html(facts, PageNames.wanted(read.site()), settings),
+            ZonesCsv.of(read.site()),
+            SiteFigures.of(read.site(), read.figures())));
   }
 
   /** Enough of the SHA-256 of the content to tell it from any other. */
@@ -100,7 +109,7 @@ final class SheetRun {
     }
     notifications.addAll(content.file().outcome().notifications());
     List<Result> further = clashes.of(content.file().outcome(), notifications);
-    if (content.facts() == null || content.html() == null) {
+    if (content.sheets() == null) {
       unread(draft.input().path(), "", content.file().outcome().results());
       notifications.add(
           new Notification(
@@ -109,7 +118,7 @@ final class SheetRun {
               draft.input().path(),
               null));
     } else {
-      take(content.facts(), content.html(), further);
+      take(content.sheets(), further);
     }
   }
 
@@ -118,7 +127,8 @@ final class SheetRun {
   }
 
   /** Makes the page anew where another file has its name, or is what a result is about. */
-  private void take(SiteFacts draft, byte[] html, List<Result> further) {
+  private void take(Made made, List<Result> further) {
+    SiteFacts draft = made.facts();
     String wanted = PageNames.wanted(draft.site());
     String name = names.take(wanted);
     List<Result> results = new ArrayList<>(draft.results());
@@ -139,10 +149,10 @@ final class SheetRun {
     taker.accept(
         new SiteSheet(
             PageNames.page(name),
-            asDrafted ? html : SitePage.html(facts, name, settings),
+            asDrafted ? made.html() : SitePage.html(facts, name, settings),
             PageNames.zones(name),
-            ZonesCsv.of(facts.site()),
-            SiteFigures.of(facts.site(), facts.figures())));
+            made.zones(),
+            made.figures()));
   }
 
   SheetReport report(List<Result> settingsResults) {

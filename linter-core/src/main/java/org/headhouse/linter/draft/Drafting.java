@@ -1,6 +1,5 @@
 package org.headhouse.linter.draft;
 
-import java.util.List;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.source.Region;
@@ -60,9 +59,9 @@ public final class Drafting {
 
   private Draft draft(SourceText source) {
     Faults faults = new Faults(source);
-    List<ListedUnit> units = UnitList.of(source, types, practice.keptFree(), faults);
+    ListedUnits list = UnitList.of(source, types, practice.keptFree(), faults);
     return faults.isEmpty()
-        ? new Draft.Made(SiteWriter.text(units, settings, practice))
+        ? new Draft.Made(SiteWriter.text(list, settings, practice))
         : faults.refused();
   }
 }

@@ -17,10 +17,12 @@ final class Header {
 
   private final List<Cell> cells;
   private final Map<Column, Integer> places;
+  private final List<Cell> others;
 
-  private Header(List<Cell> cells, Map<Column, Integer> places) {
+  private Header(List<Cell> cells, Map<Column, Integer> places, List<Cell> others) {
     this.cells = cells;
     this.places = places;
+    this.others = others;
   }
 
   /** The header, or null where it lacks what every list needs; that is told. */
@@ -40,7 +42,7 @@ final class Header {
             "delete one of the columns, or give it another heading");
       }
     }
-    return isComplete(places, cells, others, faults) ? new Header(cells, places) : null;
+    return isComplete(places, cells, others, faults) ? new Header(cells, places, others) : null;
   }
 
   private static @Nullable Column column(Cell cell) {
@@ -84,6 +86,11 @@ final class Header {
         .filter(cell -> Nearest.to(Column.normal(cell.text()), column.headings()).isPresent())
         .findFirst()
         .orElse(null);
+  }
+
+  /** The headings of columns that are left alone. */
+  List<String> unread() {
+    return others.stream().map(Cell::text).filter(text -> !text.isEmpty()).toList();
   }
 
   int size() {

@@ -1,7 +1,8 @@
 package org.headhouse.linter.draft;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
-import java.util.stream.Collectors;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.ModuleNeed;
@@ -14,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * stands beside a comment that starts with "look:".
  */
 final class SiteWriter {
+  private static final int MOST_SHOWN = 8;
+
   private static final String HEAD =
       """
       # Drafted from a list of units. Go through the lines marked "look:" and compare them with the
@@ -31,32 +34,35 @@ final class SiteWriter {
       """;
 
   private final List<ListedUnit> units;
+  private final List<String> unread;
   private final DraftSettings settings;
   private final Practice practice;
   private final StringBuilder text = new StringBuilder();
 
-  private SiteWriter(List<ListedUnit> units, DraftSettings settings, Practice practice) {
-    this.units = units;
+  private SiteWriter(ListedUnits list, DraftSettings settings, Practice practice) {
+    this.units = list.units();
+    this.unread = list.unread();
     this.settings = settings;
     this.practice = practice;
   }
 
   /**
-   * @param units at least two, the head unit first
+   * @param list with at least two units, the head unit first
    */
-  static String text(List<ListedUnit> units, DraftSettings settings, Practice practice) {
-    SiteWriter writer = new SiteWriter(units, settings, practice);
+  static String text(ListedUnits list, DraftSettings settings, Practice practice) {
+    SiteWriter writer = new SiteWriter(list, settings, practice);
     writer.top();
     writer.line();
     writer.text.append(BEFORE_CHAIN);
-    for (int i = 0; i < units.size(); i++) {
-      writer.unit(units.get(i), i);
+    for (int i = 0; i < list.units().size(); i++) {
+      writer.unit(list.units().get(i), i);
     }
     return writer.text.toString();
   }
 
   private void top() {
     text.append(HEAD);
+    unread();
     text.append("format: 1\n");
     text.append("site: ").append(YamlScalar.of(settings.site())).append('\n');
     if (settings.title() != null) {
@@ -70,12 +76,21 @@ final class SiteWriter {
     text.append("  readings: [").append(words(settings.readings())).append("]\n");
   }
 
+  /** Such a column may tell what is set in the houses, as addresses that differ from ours. */
+  private void unread() {
+    if (!unread.isEmpty()) {
+      text.append("# look: columns of the list that were not read: ");
+      text.append(unread.stream().limit(MOST_SHOWN).map(YamlScalar::of).collect(joining(", ")));
+      text.append(unread.size() > MOST_SHOWN ? ", …\n" : "\n");
+    }
+  }
+
   private String headName() {
     return YamlScalar.of(units.get(0).name());
   }
 
   private static String words(List<Reading> readings) {
-    return readings.stream().map(Reading::word).collect(Collectors.joining(", "));
+    return readings.stream().map(Reading::word).collect(joining(", "));
   }
 
   private void line() {
@@ -167,6 +182,6 @@ final class SiteWriter {
   private String outdoor(String source) {
     return settings.readings().stream()
         .map(reading -> reading.word() + ": " + source)
-        .collect(Collectors.joining(", ", "{", "}"));
+        .collect(joining(", ", "{", "}"));
   }
 }

@@ -40,18 +40,17 @@ final class UnitList {
   }
 
   /** The units in the order of the list; whole only where no fault is told. */
-  static List<ListedUnit> of(
-      SourceText source, DeviceTypes types, KeptFree keptFree, Faults faults) {
+  static ListedUnits of(SourceText source, DeviceTypes types, KeptFree keptFree, Faults faults) {
     List<List<Cell>> rows = CsvReader.rows(source, faults);
     if (rows.isEmpty()) {
       if (faults.isEmpty()) {
         tellOfTooFew(Region.START_OF_FILE, 0, faults);
       }
-      return List.of();
+      return ListedUnits.NONE;
     }
     Header header = Header.of(rows.get(0), faults);
     if (header == null) {
-      return List.of();
+      return ListedUnits.NONE;
     }
     List<List<Cell>> unitRows = rows.subList(1, rows.size());
     // A quote that is never closed hides the rows behind it.
@@ -59,7 +58,8 @@ final class UnitList {
       int end = rows.get(rows.size() - 1).get(0).start();
       tellOfTooFew(source.at(end), unitRows.size(), faults);
     }
-    return new UnitList(header, types, keptFree, faults).units(unitRows);
+    return new ListedUnits(
+        new UnitList(header, types, keptFree, faults).units(unitRows), header.unread());
   }
 
   private static void tellOfTooFew(Region region, int number, Faults faults) {

@@ -24,6 +24,8 @@ public record BaseFolder(Path path) {
 
   /** Only what parts names here: elsewhere than on Windows, a backslash may stand in a name. */
   static String slashes(Path path) {
-    return path.toString().replace(path.getFileSystem().getSeparator(), "/");
+    String separator = path.getFileSystem().getSeparator();
+    String text = path.toString();
+    return separator.equals("/") ? text : text.replace(separator, "/");
   }
 }

@@ -65,8 +65,10 @@ public final class SiteFiles {
               + names
               + ": correct "
               + called.of("sites")
-              + " or "
+              + ", "
               + called.of("includes")
+              + " or "
+              + called.of("excludes")
               + ", or set "
               + called.of("allowEmpty")
               + " to true");

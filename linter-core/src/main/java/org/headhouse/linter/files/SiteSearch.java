@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -20,14 +21,20 @@ import java.util.TreeSet;
  * twice.
  */
 final class SiteSearch {
+  /**
+   * The same on every system, which may leave case out of account, or part names by another sign.
+   */
+  private static final Comparator<Path> BY_NAME =
+      Comparator.comparing(BaseFolder::slashes).thenComparing(Comparator.naturalOrder());
+
   private final Path folder;
   private final Path root;
   private final SiteNames names;
   private final Set<Path> others;
   private final Set<Path> entered = new HashSet<>();
   private final Set<Path> targets = new HashSet<>();
-  private final TreeMap<Path, FoundFile> found = new TreeMap<>();
-  private final TreeSet<Path> links = new TreeSet<>();
+  private final TreeMap<Path, FoundFile> found = new TreeMap<>(BY_NAME);
+  private final TreeSet<Path> links = new TreeSet<>(BY_NAME);
 
   /**
    * @param folder may itself be a link

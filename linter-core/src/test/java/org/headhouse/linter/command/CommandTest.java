@@ -178,7 +178,7 @@ class CommandTest {
           --threads=0            | --threads cannot be 0: write 1 or more
           --threads=two          | --threads cannot be "two": write 1 or more
           --includes=%regex[((]  | --includes or --excludes has a pattern that cannot be read, "((": correct it
-          --includes=*.json      | no file in FOLDER/sites matches *.json: correct --sites or --includes, or set --allowEmpty to true
+          --includes=*.json      | no file in FOLDER/sites matches *.json: correct --sites, --includes or --excludes, or set --allowEmpty to true
           --sites=lost           | --sites names FOLDER/lost, which does not exist: write the folder of the sites, or one file
           --policy=lost          | --policy names FOLDER/lost, which is not a file: correct the path, or leave it out
           --deviceTypes=sites    | --deviceTypes names FOLDER/sites, which is not a file: correct the path, or leave it out

@@ -88,13 +88,35 @@ class DraftedSiteTest {
         "name;cable-to-next;device-type|Propagation;42 m;eight-way|Boiler Loop;120 ft;heating-loop|Hardening Bay;;sixteen-way",
         "Device Type,Name,Cable To Next|eight-way,Propagation,42m|heating-loop,Boiler Loop,120 ft|sixteen-way,Hardening Bay",
         "\uFEFF\"name\" , \"cable_to_next\",\"type\"\r||\"Propagation\",\"42 m\",eight-way||Boiler Loop , 120 ft , heating-loop|,,|Hardening Bay,0 m,sixteen-way||",
-        "unit,remark,length (m),device|Propagation,\"by the door, left\",42,eight-way|Boiler Loop,\"\"\"new\"\"\",120 ft,heating-loop|Hardening Bay,,,sixteen-way",
+        "unit,,length (m),device|Propagation,\"by the door, left\",42,eight-way|Boiler Loop,\"\"\"new\"\"\",120 ft,heating-loop|Hardening Bay,,,sixteen-way",
       })
   void listsThatSayTheSame(String written) {
     String wanted = Lists.made(LIST);
     assertThat(Lists.made(written.replace('|', '\n'))).isEqualTo(wanted);
     assertThat(Lists.made(written.replace("|", "\r\n"))).isEqualTo(wanted);
     assertThat(Lists.made(written.replace("|", "\r"))).isEqualTo(wanted);
+  }
+
+  /** A list may say what is set in the houses, and the draft says something else. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "address,name,vents,cable | address, vents",
+        "name,cable,a1,a2,a3,a4,a5,a6,a7,a8    | a1, a2, a3, a4, a5, a6, a7, a8",
+        "name,cable,a1,a2,a3,a4,a5,a6,a7,a8,a9 | a1, a2, a3, a4, a5, a6, a7, a8, …",
+      })
+  void columnsThatAreNotReadAreTold(String headings, String told) {
+    String rows = headings.startsWith("address") ? "\n1,Palms\n9,Cacti\n" : "\nPalms\nCacti\n";
+    String text = Lists.made(headings + rows);
+    assertThat(text.lines()).contains("# look: columns of the list that were not read: " + told);
+  }
+
+  /** The heading stays in its comment. */
+  @Test
+  void aHeadingOfTwoLinesIsOne() {
+    assertThat(Lists.made("name,cable,\"two\nlines\"\nPalms\nCacti\n").lines())
+        .contains("# look: columns of the list that were not read: \"two\\u000Alines\"");
   }
 
   @ParameterizedTest

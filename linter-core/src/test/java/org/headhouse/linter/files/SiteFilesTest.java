@@ -255,7 +255,7 @@ class SiteFilesTest {
         .hasMessage(
             "no file in "
                 + sites
-                + " matches *.json, *.toml: correct linter.sites or linter.includes, or set"
+                + " matches *.json, *.toml: correct linter.sites, linter.includes or linter.excludes, or set"
                 + " linter.allowEmpty to true");
   }
 
