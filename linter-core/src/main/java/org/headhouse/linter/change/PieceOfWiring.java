@@ -25,29 +25,23 @@ final class PieceOfWiring {
   /** The step, or nothing where all that changes is what is written. */
   Optional<Step> step(List<Member> piece) {
     List<WiringPlace> places = new ArrayList<>();
-    Member behind = null;
-    List<Act> there = List.of();
     for (Member member : piece) {
-      if (behind != null && behind != member) {
-        places.add(new WiringPlace(behind.name(), there));
-      }
-      List<Act> acts = new ArrayList<>(behind == member ? there : List.of());
-      acts.addAll(acts(member));
+      List<Act> acts = acts(member, piece);
       if (!acts.isEmpty()) {
         places.add(new WiringPlace(member.name(), acts));
       }
-      behind = exchangedTo(member);
-      there = replaceFrom(member);
-    }
-    if (behind != null) {
-      places.add(new WiringPlace(behind.name(), there));
+      Member next = exchangedTo(member);
+      if (next != null && !piece.contains(next)) {
+        // The other end of the cable is worked at as well.
+        places.add(new WiringPlace(next.name(), exchangedFrom(member)));
+      }
     }
     return places.isEmpty()
         ? Optional.empty()
         : Optional.of(new Step.Wire(places, withoutReadings(piece)));
   }
 
-  private List<Act> acts(Member member) {
+  private List<Act> acts(Member member, List<Member> piece) {
     List<Act> acts = new ArrayList<>();
     takeOff(member, acts);
     land(member, acts);
@@ -59,7 +53,7 @@ final class PieceOfWiring {
     ItemChanges.bias(before, after, member).forEach(change -> acts.add(new Act.Fit(change)));
     if (member.stays()) {
       ItemChanges.terminals(member).forEach(change -> acts.add(new Act.Fit(change)));
-      replace(member, acts);
+      exchange(member, piece, acts);
     } else {
       terminals(member.unitAfter(), acts);
     }
@@ -102,8 +96,12 @@ final class PieceOfWiring {
     return member.after() == null ? null : Written.text(member.after().cableToNext());
   }
 
-  /** The same neighbour, and another cable to it. */
-  private void replace(Member member, List<Act> acts) {
+  /** The same neighbours, and another cable to one of them. */
+  private void exchange(Member member, List<Member> piece, List<Act> acts) {
+    Member previous = chains.after().previous(member);
+    if (previous != null && piece.contains(previous) && exchangedTo(previous) == member) {
+      acts.addAll(exchangedFrom(previous));
+    }
     Member next = exchangedTo(member);
     if (next != null) {
       ItemChanges.cable(member)
@@ -111,8 +109,7 @@ final class PieceOfWiring {
     }
   }
 
-  /** What is done at the other end of the cable that leads to an item. */
-  private static List<Act> replaceFrom(Member previous) {
+  private static List<Act> exchangedFrom(Member previous) {
     List<Act> acts = new ArrayList<>();
     ItemChanges.cable(previous)
         .forEach(change -> acts.add(new Act.Replace(false, previous.name(), change)));
