@@ -1,6 +1,7 @@
 package org.headhouse.linter.draft;
 
 import java.util.Locale;
+import org.headhouse.linter.source.Unseen;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.OlderReading;
 
@@ -54,18 +55,6 @@ final class YamlScalar {
 
   /** What cannot be seen is written as an escape, so that whoever reads the file sees it. */
   private static boolean isShown(int c) {
-    return c == ' '
-        || switch (Character.getType(c)) {
-          case Character.CONTROL,
-              Character.FORMAT,
-              Character.LINE_SEPARATOR,
-              Character.PARAGRAPH_SEPARATOR,
-              Character.SPACE_SEPARATOR,
-              Character.PRIVATE_USE,
-              Character.SURROGATE,
-              Character.UNASSIGNED ->
-              false;
-          default -> true;
-        };
+    return c == ' ' || (Unseen.isWritten(c) && Character.getType(c) != Character.SPACE_SEPARATOR);
   }
 }

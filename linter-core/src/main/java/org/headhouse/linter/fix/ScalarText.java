@@ -2,6 +2,7 @@ package org.headhouse.linter.fix;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
+import org.headhouse.linter.source.Unseen;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.OlderReading;
 
@@ -32,7 +33,7 @@ final class ScalarText {
     if (before.startsWith("\"")) {
       return doubleQuoted(text);
     }
-    boolean printable = text.codePoints().allMatch(ScalarText::isPrintable);
+    boolean printable = text.codePoints().allMatch(Unseen::isWritten);
     return before.startsWith("'") && printable ? "'" + text.replace("'", "''") + "'" : of(text);
   }
 
@@ -44,26 +45,12 @@ final class ScalarText {
             c -> {
               if (c == '"' || c == '\\') {
                 quoted.append('\\').append((char) c);
-              } else if (isPrintable(c)) {
+              } else if (Unseen.isWritten(c)) {
                 quoted.appendCodePoint(c);
               } else {
                 quoted.append(String.format(Locale.ROOT, c > 0xFFFF ? "\\U%08X" : "\\u%04X", c));
               }
             });
     return quoted.append('"').toString();
-  }
-
-  private static boolean isPrintable(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR,
-          Character.PRIVATE_USE,
-          Character.SURROGATE,
-          Character.UNASSIGNED ->
-          false;
-      default -> true;
-    };
   }
 }

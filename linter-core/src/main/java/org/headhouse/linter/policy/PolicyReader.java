@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -19,8 +20,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a policy whose form the schema has looked at; what the schema refused is passed over. */
 public final class PolicyReader {
-  private final Map<String, RuleDescriptor> known = new HashMap<>();
-  private final Nearest ids;
+  private final Map<String, RuleDescriptor> known = new TreeMap<>();
+  private final Nearest ids = new Nearest(known.keySet());
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Level> levels = new HashMap<>();
   private final Map<String, Map<String, Object>> parameters = new HashMap<>();
@@ -28,7 +29,6 @@ public final class PolicyReader {
   /** A reader for one file. */
   public PolicyReader(List<RuleDescriptor> rules) {
     rules.forEach(rule -> known.put(rule.id(), rule));
-    ids = new Nearest(known.keySet().stream().sorted().toList());
   }
 
   /** What was found besides the faults that the schema tells. */

@@ -17,6 +17,11 @@ public final class Unseen {
     return isBlank(c) || isUnwritten(c);
   }
 
+  /** Whether a character is written with a sign, which a space is as well. */
+  public static boolean isWritten(int c) {
+    return Character.isDefined(c) && !isUnwritten(c);
+  }
+
   /**
    * A text as a line of a terminal, in which nothing changes what stands around it and nothing is
    * hidden: what shows nothing is U+FFFD, and a space of another kind U+2423. What moves the

@@ -3,6 +3,7 @@ package org.headhouse.linter.report.sheet;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Word;
+import org.headhouse.linter.source.Unseen;
 
 /**
  * Text of a site's file as a sheet shows it: no character that hides or that turns the direction of
@@ -49,26 +50,11 @@ final class PlainText {
     int count = 0;
     for (int i = 0; i < text.length() && count < most; count++) {
       int c = text.codePointAt(i);
-      shown.appendCodePoint(isShown(c) ? c : REPLACEMENT);
+      shown.appendCodePoint(Unseen.isWritten(c) ? c : REPLACEMENT);
       i += Character.charCount(c);
     }
     return text.codePointCount(0, text.length()) > most
         ? shown.append('…').toString()
         : shown.toString();
-  }
-
-  /** Whether a character can be seen and does not turn the text around it. */
-  static boolean isShown(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.UNASSIGNED,
-          Character.PRIVATE_USE,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR ->
-          false;
-      default -> true;
-    };
   }
 }
