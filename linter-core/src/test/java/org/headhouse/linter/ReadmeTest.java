@@ -65,6 +65,11 @@ class ReadmeTest {
   }
 
   @Test
+  void theSettingsOfMavenAreThoseOfTheSampleSites() throws IOException {
+    assertThat(SAMPLES.resolve(".mvn/jvm.config")).hasContent(example("jvm-config"));
+  }
+
+  @Test
   void theProgramIsTheOneThatIsCompiledHere(@TempDir Path folder) throws IOException {
     String program =
         Files.readString(Path.of("src/test/java/org/headhouse/linter/ReadmeTest.java"))
