@@ -10,7 +10,7 @@ import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
-import org.headhouse.linter.check.Setup;
+import org.headhouse.linter.check.CheckSettings;
 import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.Drafting;
@@ -97,7 +97,7 @@ record Equipment(
       RuleCatalogue rules, Policy policy, DeviceTypes types, SiteLinter.Builder asked) {
     TransactionTimes times = BusyLine.times(one -> policy.value(BusyLine.DESCRIPTOR, one));
     return new SiteCheck(
-        new Setup(rules, policy, types, asked.limits, times, keptFree(policy)),
+        new CheckSettings(rules, policy, types, asked.limits, times, keptFree(policy)),
         new LazySchema(),
         asked.earlier);
   }

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.check.SiteCheck;
-import org.headhouse.linter.fix.Mending;
+import org.headhouse.linter.fix.FixLoop;
 import org.headhouse.linter.result.AppliedFix;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Result;
@@ -14,9 +14,9 @@ import org.headhouse.linter.result.Result;
 public final class FixedSite {
   private final String path;
   private final byte[] before;
-  private final Mending mending;
+  private final FixLoop mending;
 
-  private FixedSite(String path, byte[] before, Mending mending) {
+  private FixedSite(String path, byte[] before, FixLoop mending) {
     this.path = path;
     this.before = before.clone();
     this.mending = mending;
@@ -27,12 +27,12 @@ public final class FixedSite {
     return new FixedSite(
         path,
         bytes,
-        Mending.of(
+        FixLoop.of(
             bytes,
             asked,
             text -> {
               FileOutcome outcome = check.check(path, text, today);
-              return new Mending.Checked(outcome.results(), outcome.notifications().size());
+              return new FixLoop.Checked(outcome.results(), outcome.notifications().size());
             }));
   }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.headhouse.linter.baseline.Baseline;
-import org.headhouse.linter.baseline.Comparison;
+import org.headhouse.linter.baseline.ComparedResults;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.policy.Policy;
@@ -62,9 +62,9 @@ final class ReportBuilder {
 
   CheckReport build() {
     results.sort(Result.ORDER);
-    Comparison compared =
+    ComparedResults compared =
         baseline == null
-            ? new Comparison(results, List.of())
+            ? new ComparedResults(results, List.of())
             : baseline.compare(results, checked, unsure());
     return new CheckReport(
         compared.results(), notifications, files, units, rules.descriptors(), compared.absent());

@@ -105,7 +105,7 @@ public final class Baseline {
    * @param unsure those of them that were not understood as a whole, so that what is missing there
    *     may come back
    */
-  public Comparison compare(List<Result> results, Set<String> files, Set<String> unsure) {
+  public ComparedResults compare(List<Result> results, Set<String> files, Set<String> unsure) {
     return new Matching(entries, paths).compare(results, files, unsure);
   }
 }

@@ -35,7 +35,7 @@ final class Identities {
    * @param graded the level, where the rule gives one to this result, or null
    */
   Identity of(Place place, @Nullable String unit, @Nullable Level graded) {
-    WayToPlace way = WayToPlace.of(root, search, place);
+    NodePath way = NodePath.of(root, search, place);
     // A list is longer or shorter as other units come and go.
     String value = WrittenValue.of(way.end(), unit == null);
     return new Identity(

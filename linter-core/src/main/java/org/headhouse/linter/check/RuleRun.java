@@ -28,7 +28,7 @@ final class RuleRun {
   /** More than a file may have values. */
   private static final int MOST_FINDINGS = 250_000;
 
-  private final Setup setup;
+  private final CheckSettings setup;
   private final ParameterValues parameters;
   private final LocalDate today;
   private final Site site;
@@ -36,7 +36,7 @@ final class RuleRun {
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
 
-  RuleRun(Site site, Setup setup, ParameterValues parameters, LocalDate today) {
+  RuleRun(Site site, CheckSettings setup, ParameterValues parameters, LocalDate today) {
     this.setup = setup;
     this.parameters = parameters;
     this.today = today;

@@ -34,7 +34,7 @@ public final class SettingsCheck {
 
   /** Reads a policy; what is wrong in it has no effect. */
   public Policy policy(String path, byte[] bytes) {
-    Document document = Reading.read(path, bytes, limits);
+    Document document = SourceDecoder.read(path, bytes, limits);
     PolicyReader reader = new PolicyReader(rules.descriptors());
     Policy policy = Policy.DEFAULT;
     List<Finding> faults = new ArrayList<>();
@@ -53,7 +53,7 @@ public final class SettingsCheck {
 
   /** Reads the device types; what is wrong in them counts as not written. */
   public DeviceTypes deviceTypes(String path, byte[] bytes) {
-    Document document = Reading.read(path, bytes, limits);
+    Document document = SourceDecoder.read(path, bytes, limits);
     var root = document.root();
     if (root == null) {
       tell(document, List.of());
@@ -73,6 +73,6 @@ public final class SettingsCheck {
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     Locations locations = new Locations(document.source(), document.root(), findings);
     // Levels are the rules' own here: a policy must not switch off what is wrong in itself.
-    results.addAll(new Leveller(rules, Policy.DEFAULT, false).results(findings, locations));
+    results.addAll(new LevelAssigner(rules, Policy.DEFAULT, false).results(findings, locations));
   }
 }

@@ -33,7 +33,7 @@ public final class Fixes {
   private @Nullable Parts parts;
 
   /** What is needed once there is a fix at all. */
-  private record Parts(Written written, EditWriter writer) {}
+  private record Parts(NodeIndex written, EditWriter writer) {}
 
   /** An edit as it is written. */
   private record Step(Replacement replacement, Set<String> anchors) {}
@@ -55,7 +55,7 @@ public final class Fixes {
     }
     Parts known = parts;
     if (known == null) {
-      known = new Parts(new Written(root), new EditWriter(new TextLines(source)));
+      known = new Parts(new NodeIndex(root), new EditWriter(new TextLines(source)));
       parts = known;
     }
     Set<Replacement> replacements = new LinkedHashSet<>();

@@ -20,9 +20,9 @@ final class Round {
 
   private final State base;
   private final FixKind asked;
-  private final Checks checks;
+  private final CheckBudget checks;
 
-  Round(State base, FixKind asked, Checks checks) {
+  Round(State base, FixKind asked, CheckBudget checks) {
     this.base = base;
     this.asked = asked;
     this.checks = checks;

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 record Target(Region region, Region user, @Nullable Replacement replacement) {
 
   /** Null where nothing of the kind is written there. */
-  static @Nullable Target of(Edit edit, Written written, EditWriter writer) {
+  static @Nullable Target of(Edit edit, NodeIndex written, EditWriter writer) {
     Place at = edit.at();
     if (edit instanceof Edit.Write write) {
       Scalar scalar = written.scalar(at);

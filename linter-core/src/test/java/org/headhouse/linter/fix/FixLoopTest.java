@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Mending with rules on letters: {@code a>x} finds each a and would write x, {@code a~x} proposes
  * it, {@code (a>x)} is accepted, {@code ab!} finds ab and knows no fix, {@code ab?} is a trouble.
  */
-class MendingTest {
+class FixLoopTest {
 
   /** Rules, the text before, the text after, the steps with what each mended. */
   @ParameterizedTest
@@ -68,7 +68,7 @@ class MendingTest {
         "a>b (b>c)       | a     | b     | 1 a>b",
       })
   void mended(String rules, String before, String after, String steps) {
-    Mending mending = mend(rules, before, FixKind.SAFE);
+    FixLoop mending = mend(rules, before, FixKind.SAFE);
     assertThat(new String(mending.bytes(), UTF_8)).isEqualTo(after);
     assertThat(
             mending.applied().stream()
@@ -88,7 +88,7 @@ class MendingTest {
   @ParameterizedTest
   @CsvSource({"a>b b>c c>d d>e e>f f>g g>h h>i i>j"})
   void notTooFar(String rules) {
-    Mending mending = mend(rules, "a", FixKind.SAFE);
+    FixLoop mending = mend(rules, "a", FixKind.SAFE);
     assertThat(new String(mending.bytes(), UTF_8)).isEqualTo("a");
     assertThat(mending.applied()).isEmpty();
   }
@@ -98,8 +98,8 @@ class MendingTest {
   void notForEver() {
     String text = "a-".repeat(5000);
     AtomicInteger checks = new AtomicInteger();
-    Mending mending =
-        Mending.of(
+    FixLoop mending =
+        FixLoop.of(
             text.getBytes(UTF_8),
             FixKind.SAFE,
             bytes -> {
@@ -111,12 +111,12 @@ class MendingTest {
     assertThat(checks).hasValueBetween(1000, 2 + (1 << 24) / text.length());
   }
 
-  private static Mending mend(String rules, String text, FixKind asked) {
-    return Mending.of(
+  private static FixLoop mend(String rules, String text, FixKind asked) {
+    return FixLoop.of(
         text.getBytes(UTF_8), asked, bytes -> checked(rules, new String(bytes, UTF_8)));
   }
 
-  private static Mending.Checked checked(String rules, String text) {
+  private static FixLoop.Checked checked(String rules, String text) {
     List<Result> results = new ArrayList<>();
     int troubles = 0;
     for (String rule : rules.split(" ", -1)) {
@@ -129,7 +129,7 @@ class MendingTest {
         }
       }
     }
-    return new Mending.Checked(results, troubles);
+    return new FixLoop.Checked(results, troubles);
   }
 
   private static Result result(String rule, Region region) {

@@ -12,7 +12,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Region;
 
 /** Gives findings the level that the policy has for their rule. */
-final class Leveller {
+final class LevelAssigner {
   /** A file of 255 units in which all is wrong has about that many. */
   private static final int MOST_TOLD = 5000;
 
@@ -24,7 +24,7 @@ final class Leveller {
    * @param lasting whether a baseline may take the results of rules that are no foundation of
    *     others
    */
-  Leveller(RuleCatalogue rules, Policy policy, boolean lasting) {
+  LevelAssigner(RuleCatalogue rules, Policy policy, boolean lasting) {
     this.rules = rules;
     this.policy = policy;
     this.lasting = lasting;

@@ -15,7 +15,7 @@ import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
 
 /** The nodes of a tree by where they are written, and who uses each. */
-final class Written {
+final class NodeIndex {
   private final Node.Valued root;
   private final Map<Region, Node> nodes = new HashMap<>();
   private final Map<Region, Node> underKey = new HashMap<>();
@@ -23,7 +23,7 @@ final class Written {
   private boolean anyAlias;
   private @Nullable Map<Region, Set<Region>> users;
 
-  Written(Node.Valued root) {
+  NodeIndex(Node.Valued root) {
     this.root = root;
     index(root);
   }

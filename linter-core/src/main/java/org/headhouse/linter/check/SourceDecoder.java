@@ -11,8 +11,8 @@ import org.headhouse.linter.yaml.Document;
 import org.headhouse.linter.yaml.YamlReader;
 
 /** From the bytes of a file to its tree. */
-final class Reading {
-  private Reading() {}
+final class SourceDecoder {
+  private SourceDecoder() {}
 
   static Document read(String path, byte[] bytes, Limits limits) {
     if (bytes.length > limits.bytes()) {

@@ -10,8 +10,8 @@ import org.headhouse.linter.result.Result;
  * @param results all that were given, in their order, each with its state
  * @param absent what the baseline knows and nobody found, in the order of the baseline
  */
-public record Comparison(List<Result> results, List<AbsentResult> absent) {
-  public Comparison {
+public record ComparedResults(List<Result> results, List<AbsentResult> absent) {
+  public ComparedResults {
     results = List.copyOf(results);
     absent = List.copyOf(absent);
   }

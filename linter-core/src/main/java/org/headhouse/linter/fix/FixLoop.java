@@ -14,7 +14,7 @@ import org.headhouse.linter.result.Result;
  * another waits for the next round. Each round leaves fewer results, so there is a last one. Of a
  * file with ever so many that are in the way of each other, some stay unmended.
  */
-public final class Mending {
+public final class FixLoop {
   private final List<AppliedFix> applied = new ArrayList<>();
   private State state;
 
@@ -36,14 +36,14 @@ public final class Mending {
     }
   }
 
-  private Mending(State state) {
+  private FixLoop(State state) {
     this.state = state;
   }
 
   /** Mends bytes with the fixes of a kind and those that are safer. */
-  public static Mending of(byte[] bytes, FixKind asked, Checker checker) {
-    Checks checks = new Checks(checker, bytes.length);
-    Mending mending = new Mending(State.of(bytes.clone(), checks));
+  public static FixLoop of(byte[] bytes, FixKind asked, Checker checker) {
+    CheckBudget checks = new CheckBudget(checker, bytes.length);
+    FixLoop mending = new FixLoop(State.of(bytes.clone(), checks));
     int step = 0;
     List<Round.Step> steps = new Round(mending.state, asked, checks).steps();
     while (!steps.isEmpty()) {

@@ -12,7 +12,7 @@ import org.headhouse.linter.source.Limits;
  * @param times what the traffic is computed with
  * @param keptFree the addresses that no unit is to have
  */
-public record Setup(
+public record CheckSettings(
     RuleCatalogue rules,
     Policy policy,
     DeviceTypes deviceTypes,

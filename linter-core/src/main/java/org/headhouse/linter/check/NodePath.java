@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * Keys and names that lead from the root of a tree to a place. What an alias or a merge key brings
  * is reached as if it were written where it is used.
  */
-final class WayToPlace {
+final class NodePath {
   /** Keys whose value names an item of a list. */
   private static final List<String> NAMING = List.of("unit", "repeater", "at", "rule");
 
@@ -26,15 +26,15 @@ final class WayToPlace {
   private Place.@Nullable Anchored anchored;
   private Node end;
 
-  private WayToPlace(Node.Valued root, TreeSearch search, Place place) {
+  private NodePath(Node.Valued root, TreeSearch search, Place place) {
     this.search = search;
     this.region = place.region();
     this.anchored = place.anchored();
     this.end = root;
   }
 
-  static WayToPlace of(Node.Valued root, TreeSearch search, Place place) {
-    WayToPlace way = new WayToPlace(root, search, place);
+  static NodePath of(Node.Valued root, TreeSearch search, Place place) {
+    NodePath way = new NodePath(root, search, place);
     for (Node next = root; next != null; next = way.next(next)) {
       way.end = next;
     }

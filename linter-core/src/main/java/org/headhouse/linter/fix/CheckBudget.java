@@ -4,23 +4,23 @@ package org.headhouse.linter.fix;
  * Counts how often a file is checked while it is mended. Whether fixes go well together shows only
  * once they are tried, and a file may have thousands that do not.
  */
-final class Checks implements Mending.Checker {
+final class CheckBudget implements FixLoop.Checker {
   /** What is checked in a second or two, all in all. */
   private static final int MOST_BYTES = 1 << 24;
 
   /** A large file has its chance as well. */
   private static final int LEAST = 64;
 
-  private final Mending.Checker checker;
+  private final FixLoop.Checker checker;
   private int left;
 
-  Checks(Mending.Checker checker, int bytes) {
+  CheckBudget(FixLoop.Checker checker, int bytes) {
     this.checker = checker;
     this.left = Math.max(LEAST, MOST_BYTES / Math.max(1, bytes));
   }
 
   @Override
-  public Mending.Checked check(byte[] bytes) {
+  public FixLoop.Checked check(byte[] bytes) {
     left--;
     return checker.check(bytes);
   }
