@@ -3,7 +3,6 @@ package org.headhouse.linter.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.headhouse.linter.bind.Bound;
 import org.headhouse.linter.bind.SiteBinder;
 import org.headhouse.linter.figures.SiteFigures;
@@ -14,7 +13,6 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.SiteRule;
-import org.headhouse.linter.schema.SchemaCheck;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.yaml.Document;
@@ -29,16 +27,14 @@ public final class SiteCheck {
   private final List<SiteRule> rules;
   private final List<ChangeRule> changeRules;
   private final EarlierSites earlier;
-  private final Supplier<SchemaCheck> schema;
+  private final LazySchema schema = new LazySchema();
 
   /**
-   * @param schema asked for the site's schema once a file is in doubt
    * @param earlier what rules on changes compare with
    */
-  public SiteCheck(CheckSettings setup, Supplier<SchemaCheck> schema, EarlierSites earlier) {
+  public SiteCheck(CheckSettings setup, EarlierSites earlier) {
     this.earlier = earlier;
     this.setup = setup;
-    this.schema = schema;
     this.parameters = new ParameterValues(setup.rules(), setup.policy());
     this.levels = new LevelAssigner(setup.rules(), setup.policy(), true);
     this.rules =

@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.batch;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -15,11 +15,11 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Works on things by several threads and hands the outcomes on in the order of the things.
+ * Works on items by several threads, and hands the outcomes on in the order of the items.
  *
- * <p>Only a few things are under way at a time, so that memory does not grow with their number.
+ * <p>Only some items are under way at a time, so that memory does not grow with their number.
  */
-final class InOrder implements AutoCloseable {
+public final class OrderedExecutor implements AutoCloseable {
   private static final int BATCH_PER_THREAD = 16;
   private static final int BATCHES_UNDER_WAY = 4;
 
@@ -29,9 +29,10 @@ final class InOrder implements AutoCloseable {
   private final int threads;
   private final @Nullable ExecutorService pool;
 
-  InOrder(int threads) {
+  /** Starts as many threads; one is the calling thread itself. */
+  public OrderedExecutor(int threads) {
     this.threads = threads;
-    this.pool = threads == 1 ? null : Executors.newFixedThreadPool(threads, InOrder::worker);
+    this.pool = threads == 1 ? null : Executors.newFixedThreadPool(threads, OrderedExecutor::worker);
   }
 
   private static Thread worker(Runnable work) {
@@ -40,34 +41,40 @@ final class InOrder implements AutoCloseable {
     return thread;
   }
 
-  <T, R> void run(Iterator<T> things, Function<T, R> work, Consumer<R> taker) {
+  /**
+   * Works on items.
+   *
+   * @param taker gets the outcomes, on the calling thread
+   * @throws IllegalStateException where the calling thread is interrupted, which it then still is
+   */
+  public <T, R> void run(Iterator<? extends T> items, Function<T, R> work, Consumer<R> taker) {
     if (pool == null) {
-      while (things.hasNext()) {
+      while (items.hasNext()) {
         if (Thread.currentThread().isInterrupted()) {
           throw interrupted(null);
         }
-        taker.accept(work.apply(things.next()));
+        taker.accept(work.apply(items.next()));
       }
       return;
     }
     Deque<List<Future<R>>> underWay = new ArrayDeque<>();
-    while (things.hasNext() || !underWay.isEmpty()) {
-      while (things.hasNext() && underWay.size() < BATCHES_UNDER_WAY) {
-        underWay.add(submitted(things, work, pool));
+    while (items.hasNext() || !underWay.isEmpty()) {
+      while (items.hasNext() && underWay.size() < BATCHES_UNDER_WAY) {
+        underWay.add(submitted(items, work, pool));
       }
       List<Future<R>> batch = underWay.remove();
-      // Whoever waits for every single thing wakes up for every single thing.
+      // Waiting for the last one of a batch first wakes this thread once, and not for each.
       outcome(batch.get(batch.size() - 1));
       batch.forEach(future -> taker.accept(outcome(future)));
     }
   }
 
   private <T, R> List<Future<R>> submitted(
-      Iterator<T> things, Function<T, R> work, ExecutorService workers) {
+      Iterator<? extends T> items, Function<T, R> work, ExecutorService workers) {
     List<Future<R>> batch = new ArrayList<>();
-    while (things.hasNext() && batch.size() < BATCH_PER_THREAD * threads) {
-      T thing = things.next();
-      batch.add(workers.submit(() -> work.apply(thing)));
+    while (items.hasNext() && batch.size() < BATCH_PER_THREAD * threads) {
+      T item = items.next();
+      batch.add(workers.submit(() -> work.apply(item)));
     }
     return batch;
   }

@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.repository;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -6,17 +6,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Consumer;
 import org.headhouse.linter.change.Comparison;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Compares two states of a repository. A site is found again by its id, whatever its file is called
  * now, then by its file; where either state has one site only, these two are compared.
  */
+@Internal
 public final class SiteChanges {
   private final SiteState before;
   private final SiteState after;
@@ -24,12 +25,12 @@ public final class SiteChanges {
   private final Map<SiteState.Entry, SiteState.Entry> earlier = new HashMap<>();
   private final Map<SiteState.Entry, SiteState.Entry> later = new HashMap<>();
 
-  /** Finds the sites of one state in the other; without a policy, no address is kept free. */
-  public SiteChanges(SiteState before, SiteState after) {
-    this(before, after, KeptFree.NONE);
-  }
-
-  SiteChanges(SiteState before, SiteState after, KeptFree keptFree) {
+  /**
+   * Finds the sites of one state in the other.
+   *
+   * @param keptFree addresses that no step of the field work may use, not even for a moment
+   */
+  public SiteChanges(SiteState before, SiteState after, KeptFree keptFree) {
     this.before = before;
     this.after = after;
     this.keptFree = keptFree;
@@ -56,29 +57,24 @@ public final class SiteChanges {
     }
   }
 
-  /** Tells the changes one by one: in the order of the later state, then what is gone. */
-  public void forEach(Consumer<SiteChange> taker) {
+  /** All changes: in the order of the later state, then what is gone. */
+  public List<SiteChange> all() {
+    List<SiteChange> changes = new ArrayList<>();
     for (SiteState.Entry entry : after.entries()) {
       SiteChange change = change(entry);
       if (change != null) {
-        taker.accept(change);
+        changes.add(change);
       }
     }
     for (SiteState.Entry entry : before.entries()) {
       if (!later.containsKey(entry)) {
         Site site = before.read(entry);
-        taker.accept(
+        changes.add(
             new SiteChange.Removed(
                 id(entry), entry.input().path(), site == null ? 0 : units(site)));
       }
     }
-  }
-
-  /** All changes. */
-  public List<SiteChange> all() {
-    List<SiteChange> all = new ArrayList<>();
-    forEach(all::add);
-    return List.copyOf(all);
+    return List.copyOf(changes);
   }
 
   private @Nullable SiteChange change(SiteState.Entry entry) {

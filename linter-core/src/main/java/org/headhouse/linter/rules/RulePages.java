@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.rules;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
@@ -18,11 +18,12 @@ public final class RulePages {
   /** The page of a built-in rule, or empty for a rule without one. */
   public static Optional<String> text(String id) {
     return RuleDescriptor.isId(id)
-        ? text(RulePages.class, "rules/" + id + ".md")
+        ? text(RulePages.class, id + ".md")
         : Optional.empty();
   }
 
-  static Optional<String> beside(Class<?> rule, String id) {
+  /** The page of a rule of another jar, or empty where it has none. */
+  public static Optional<String> beside(Class<?> rule, String id) {
     return text(rule, id + ".md");
   }
 

@@ -1,13 +1,11 @@
-package org.headhouse.linter;
+package org.headhouse.linter.settings;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.baseline.Baseline;
-import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.CheckSettings;
@@ -15,11 +13,8 @@ import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.Drafting;
 import org.headhouse.linter.draft.Practice;
-import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.policy.Policy;
-import org.headhouse.linter.report.Paper;
-import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rules.BuiltInRules;
@@ -29,37 +24,41 @@ import org.headhouse.linter.rules.conductors.Ground;
 import org.headhouse.linter.rules.traffic.BusyLine;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.KeptFree;
-import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a linter works with, made of the builder's settings once.
+ * What a linter works with, made of its settings once. Immutable.
  *
+ * @param policyFile the file of the policy, or null where there is none
+ * @param typesFile the file of the device types, or null where there is none
  * @param settingsResults what is wrong with the policy and the device types
  * @param baselineFile the file of the baseline, also where it is not used
  * @param baseline the results that were there before, or null where all are new
- * @param keeping outcomes of earlier checks, or null where every file is checked
  */
-record Equipment(
+public record LinterContext(
+    LinterSettings settings,
     RuleCatalogue rules,
+    @Nullable SettingsFile policyFile,
+    @Nullable SettingsFile typesFile,
     Policy policy,
     DeviceTypes types,
     List<Result> settingsResults,
     SiteCheck check,
-    int threads,
-    Limits limits,
-    Clock clock,
     @Nullable Path baselineFile,
-    @Nullable Baseline baseline,
-    @Nullable Keeping keeping) {
+    @Nullable Baseline baseline) {
 
-  /** Reads what the builder names. */
-  static Equipment of(SiteLinter.Builder asked) throws IOException {
-    List<Rule> allRules = rules(asked);
-    RuleCatalogue rules = new RuleCatalogue(allRules);
-    SettingsCheck settings = new SettingsCheck(rules, asked.limits);
-    SettingsFile policyFile = SettingsFile.of(asked.policy, asked.limits);
-    SettingsFile typesFile = SettingsFile.of(asked.deviceTypes, asked.limits);
+  /**
+   * Loads the rules, and reads the files that the settings name.
+   *
+   * @throws IOException where a file cannot be read
+   * @throws IllegalArgumentException where two rules have one id, or a rule of another jar cannot
+   *     be used
+   */
+  public static LinterContext of(LinterSettings asked) throws IOException {
+    RuleCatalogue rules = new RuleCatalogue(rules(asked));
+    SettingsCheck settings = new SettingsCheck(rules, asked.limits());
+    SettingsFile policyFile = SettingsFile.of(asked.policy(), asked.limits());
+    SettingsFile typesFile = SettingsFile.of(asked.deviceTypes(), asked.limits());
     Policy policy =
         policyFile == null
             ? Policy.DEFAULT
@@ -68,49 +67,36 @@ record Equipment(
         typesFile == null
             ? DeviceTypes.NONE
             : settings.deviceTypes(typesFile.path(), typesFile.bytes());
-    Path baselineFile = asked.known.file(asked.policy, policy.baseline());
-    return new Equipment(
+    Path baselineFile = asked.baseline().file(asked.policy(), policy.baseline());
+    return new LinterContext(
+        asked,
         rules,
+        policyFile,
+        typesFile,
         policy,
         types,
         settings.results(),
         check(rules, policy, types, asked),
-        asked.threads,
-        asked.limits,
-        asked.clock,
         baselineFile,
-        asked.known.read(baselineFile),
-        keeping(asked, allRules, policyFile, typesFile));
+        asked.baseline().read(baselineFile));
   }
 
   /** Those that are built in, those that other jars offer, and those given one by one. */
-  private static List<Rule> rules(SiteLinter.Builder asked) {
+  private static List<Rule> rules(LinterSettings asked) {
     List<Rule> all = new ArrayList<>(BuiltInRules.all());
-    if (asked.services != null) {
-      all.addAll(OfferedRules.from(asked.services));
+    if (asked.otherJars() != null) {
+      all.addAll(RuleLoader.from(asked.otherJars()));
     }
-    all.addAll(asked.extraRules);
+    all.addAll(asked.extraRules());
     return all;
   }
 
   private static SiteCheck check(
-      RuleCatalogue rules, Policy policy, DeviceTypes types, SiteLinter.Builder asked) {
+      RuleCatalogue rules, Policy policy, DeviceTypes types, LinterSettings asked) {
     TransactionTimes times = BusyLine.times(one -> policy.value(BusyLine.DESCRIPTOR, one));
     return new SiteCheck(
-        new CheckSettings(rules, policy, types, asked.limits, times, keptFree(policy)),
-        new LazySchema(),
-        asked.earlier);
-  }
-
-  /** What changed since an earlier state is told anew each time. */
-  private static @Nullable Keeping keeping(
-      SiteLinter.Builder asked,
-      List<Rule> rules,
-      @Nullable SettingsFile policy,
-      @Nullable SettingsFile types) {
-    return asked.kept == null || asked.earlier != EarlierSites.NONE
-        ? null
-        : Keeping.of(asked.kept, rules, policy, types, asked.limits);
+        new CheckSettings(rules, policy, types, asked.limits(), times, keptFree(policy)),
+        asked.earlier());
   }
 
   /** The addresses that the policy keeps for other equipment, also where the rule is off. */
@@ -118,29 +104,23 @@ record Equipment(
     return KeptFreeAddress.keptFree(one -> policy.value(KeptFreeAddress.DESCRIPTOR, one));
   }
 
-  KeptFree keptFree() {
+  /** The addresses that the policy keeps for other equipment, also where the rule is off. */
+  public KeptFree keptFree() {
     return keptFree(policy);
   }
 
-  LocalDate today() {
-    return LocalDate.now(clock);
+  /** The day of a check that starts now. */
+  public LocalDate today() {
+    return LocalDate.now(settings.clock());
   }
 
-  /** Workers for one run. */
-  InOrder order() {
-    return new InOrder(threads);
-  }
-
-  Drafting drafting(DraftSettings settings) {
+  /** Makes sites of lists of units. */
+  public Drafting drafting(DraftSettings drafts) {
     Practice practice =
         new Practice(
             Ground.isLandedEverywhere(one -> policy.value(Ground.DESCRIPTOR, one)),
             WeakBias.wantedVolts(one -> policy.value(WeakBias.DESCRIPTOR, one)),
             keptFree());
-    return new Drafting(settings, types, practice, limits);
-  }
-
-  SheetSettings sheetSettings(Measure measure, Paper paper) {
-    return SheetPolicy.settings(measure, paper, today(), policy, keptFree(), rules.descriptors());
+    return new Drafting(drafts, types, practice, settings.limits());
   }
 }

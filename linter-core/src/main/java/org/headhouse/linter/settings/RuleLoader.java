@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.settings;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,9 +6,9 @@ import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import org.headhouse.linter.rule.Rule;
 
-/** The rules that other jars offer, and plain words for what is wrong with one of them. */
-final class OfferedRules {
-  private OfferedRules() {}
+/** Loads the rules of other jars, and says in plain words why one cannot be used. */
+final class RuleLoader {
+  private RuleLoader() {}
 
   /**
    * All rules that a class loader finds.

@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.report;
 
 import java.util.List;
 import org.headhouse.linter.result.Notification;

@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.settings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,6 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.Checks;
+import org.headhouse.linter.Example;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.SiteText;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Result;
@@ -25,7 +30,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Rules of other jars, as {@link java.util.ServiceLoader} finds them. */
-class OfferedRulesTest {
+class RuleLoaderTest {
   @TempDir private Path jar;
 
   /** A rule of the house: titles are wanted. */

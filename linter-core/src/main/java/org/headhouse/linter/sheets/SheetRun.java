@@ -1,14 +1,21 @@
-package org.headhouse.linter;
+package org.headhouse.linter.sheets;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.Iterator;
 import java.util.List;
 import java.util.function.Consumer;
+import org.headhouse.linter.batch.FileTask;
+import org.headhouse.linter.batch.OrderedExecutor;
 import org.headhouse.linter.check.ExaminedFile;
-import org.headhouse.linter.check.SiteCheck;
+import org.headhouse.linter.check.UniquenessCheck;
+import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SiteSheet;
 import org.headhouse.linter.report.sheet.IndexPage;
 import org.headhouse.linter.report.sheet.IndexRow;
 import org.headhouse.linter.report.sheet.PageNames;
@@ -19,53 +26,64 @@ import org.headhouse.linter.report.sheet.ZonesCsv;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
-import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.settings.LinterContext;
+import org.headhouse.linter.source.InputFile;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the sheets of one run: pages by several threads, names and index in the order of files. */
-final class SheetRun {
+public final class SheetRun {
   private static final int REVISION_DIGITS = 12;
 
-  private final SiteCheck check;
+  private final LinterContext context;
   private final SheetSettings settings;
   private final SiteDrawings drawings;
-  private final GuardedClashes clashes;
+  private final UniquenessCheck uniqueness;
   private final Consumer<SiteSheet> taker;
   private final PageNames names = new PageNames();
   private final List<IndexRow> rows = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
   private int sites;
 
-  SheetRun(
-      SiteCheck check,
-      SheetSettings settings,
-      SiteDrawings drawings,
-      GuardedClashes clashes,
-      Consumer<SiteSheet> taker) {
-    this.check = check;
-    this.settings = settings;
-    this.drawings = drawings;
-    this.clashes = clashes;
+  /**
+   * @param measure the units that lengths are shown in
+   * @param paper what the sheets are printed on
+   * @param taker gets the sheets in the order of the files
+   */
+  public SheetRun(
+      LinterContext context, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
+    this.context = context;
+    this.settings = SheetPolicy.settings(measure, paper, context);
+    this.drawings = new SiteDrawings(measure, paper, SheetPolicy.margins(context.policy()));
+    this.uniqueness = new UniquenessCheck(context.rules(), context.policy());
     this.taker = taker;
   }
 
-  /** A file with the page that it has unless other files are in its way. */
-  record Draft(SiteInput input, SingleFile.Attempt<Content> attempt) {}
-
   /** What a file came to; the sheets are null where it could not be read as a site. */
-  record Content(ExaminedFile file, @Nullable Made sheets) {}
+  private record Content(ExaminedFile file, @Nullable Made sheets) {}
 
   /** The sheets of a site, for a page with the name that it wants. */
   @SuppressWarnings("ArrayRecordComponent") // Never compared.
-  record Made(SiteFacts facts, byte[] html, byte[] zones, SiteFigures figures) {}
+  private record Made(SiteFacts facts, byte[] html, byte[] zones, SiteFigures figures) {}
 
-  /** Safe for several threads. */
-  Draft draft(SiteInput input, Limits limits) {
-    return new Draft(input, SingleFile.attempt(input, limits, this::content));
+  /**
+   * Makes the sheets of files.
+   *
+   * @return the page over all sites, and what the tool itself has to say
+   */
+  public SheetReport over(Iterator<? extends InputFile> inputs) {
+    try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
+      executor.run(
+          inputs,
+          (InputFile input) -> FileTask.run(input, context.settings().limits(), this::content),
+          this::take);
+    }
+    return new SheetReport(
+        IndexPage.html(rows, context.settingsResults(), settings), notifications, sites);
   }
 
+  /** The page that a file has unless other files are in its way. Safe for several threads. */
   private Content content(String path, byte[] bytes) {
-    ExaminedFile file = check.examine(path, bytes, settings.date());
+    ExaminedFile file = context.check().examine(path, bytes, settings.date());
     ExaminedFile.ReadSite read = file.site();
     if (read == null) {
       return new Content(file, null);
@@ -97,25 +115,25 @@ final class SheetRun {
     }
   }
 
-  void take(Draft draft) {
-    Notification trouble = draft.attempt().trouble();
-    Content content = draft.attempt().outcome();
+  private void take(FileTask.Outcome<Content> draft) {
+    Notification trouble = draft.trouble();
+    Content content = draft.value();
     if (trouble != null || content == null) {
-      unread(draft.input().path(), trouble == null ? "" : trouble.text(), List.of());
+      unread(draft.path(), trouble == null ? "" : trouble.text(), List.of());
       if (trouble != null) {
         notifications.add(trouble);
       }
       return;
     }
     notifications.addAll(content.file().outcome().notifications());
-    List<Result> further = clashes.of(content.file().outcome(), notifications);
+    List<Result> further = uniqueness.add(content.file().outcome(), notifications);
     if (content.sheets() == null) {
-      unread(draft.input().path(), "", content.file().outcome().results());
+      unread(draft.path(), "", content.file().outcome().results());
       notifications.add(
           new Notification(
               Level.WARNING,
               "it has no figures and no sheets: the index tells why",
-              draft.input().path(),
+              draft.path(),
               null));
     } else {
       take(content.sheets(), further);
@@ -153,9 +171,5 @@ final class SheetRun {
             PageNames.zones(name),
             made.zones(),
             made.figures()));
-  }
-
-  SheetReport report(List<Result> settingsResults) {
-    return new SheetReport(IndexPage.html(rows, settingsResults, settings), notifications, sites);
   }
 }

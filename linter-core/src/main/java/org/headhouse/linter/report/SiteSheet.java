@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.report;
 
 import org.headhouse.linter.figures.SiteFigures;
 

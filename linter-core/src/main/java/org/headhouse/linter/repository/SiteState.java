@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.repository;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.headhouse.linter.batch.FileTask;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.SiteReader;
@@ -13,6 +14,7 @@ import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.rules.BuiltInRules;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.source.InputFile;
 import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +30,7 @@ public final class SiteState {
    * @param id of its site, or null where it has none that is understood
    * @param readable whether it can be read as YAML
    */
-  record Entry(SiteInput input, @Nullable String id, boolean readable) {}
+  record Entry(InputFile input, @Nullable String id, boolean readable) {}
 
   private final SiteReader reader;
   private final Limits limits;
@@ -48,7 +50,7 @@ public final class SiteState {
    * @param deviceTypes those of that state, or null
    * @throws IOException where the device types cannot be read
    */
-  public static SiteState of(Stream<SiteInput> sites, @Nullable SiteInput deviceTypes)
+  public static SiteState of(Stream<? extends InputFile> sites, @Nullable InputFile deviceTypes)
       throws IOException {
     Limits limits = Limits.DEFAULT;
     DeviceTypes types =
@@ -61,12 +63,12 @@ public final class SiteState {
     return state;
   }
 
-  private void add(SiteInput input) {
-    SingleFile.Attempt<Site> attempt = SingleFile.attempt(input, limits, reader::read);
-    if (attempt.trouble() != null) {
-      troubles.add(attempt.trouble());
+  private void add(InputFile input) {
+    FileTask.Outcome<Site> outcome = FileTask.run(input, limits, reader::read);
+    if (outcome.trouble() != null) {
+      troubles.add(outcome.trouble());
     }
-    Site site = attempt.outcome();
+    Site site = outcome.value();
     Entry entry = new Entry(input, site == null ? null : site.id().orNull(), site != null);
     entries.add(entry);
     byPath.putIfAbsent(input.path(), entry);
@@ -94,17 +96,17 @@ public final class SiteState {
 
   /** The site of a file, or null where it cannot be read. */
   @Nullable Site read(Entry entry) {
-    return SingleFile.attempt(entry.input(), limits, reader::read).outcome();
+    return FileTask.run(entry.input(), limits, reader::read).value();
   }
 
   /** The bytes of a file; none where it cannot be read. */
   byte[] bytes(Entry entry) {
-    byte[] bytes = SingleFile.attempt(entry.input(), limits, (path, read) -> read).outcome();
+    byte[] bytes = FileTask.run(entry.input(), limits, (path, read) -> read).value();
     return bytes == null ? new byte[0] : bytes;
   }
 
   /** What a site of a later state was here: the one with its id, else the one at its path. */
-  @Nullable Site earlier(Site later) {
+  public @Nullable Site earlier(Site later) {
     Entry entry = withId(later.id().orNull());
     if (entry == null) {
       entry = at(later.source().path());

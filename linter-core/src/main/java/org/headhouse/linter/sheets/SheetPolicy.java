@@ -1,7 +1,5 @@
-package org.headhouse.linter;
+package org.headhouse.linter.sheets;
 
-import java.time.LocalDate;
-import java.util.List;
 import java.util.stream.Collectors;
 import org.headhouse.linter.diagram.Margins;
 import org.headhouse.linter.figures.Measure;
@@ -14,28 +12,25 @@ import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.commissioning.MeasuredOff;
 import org.headhouse.linter.rules.signal.WeakSignal;
 import org.headhouse.linter.rules.traffic.BusyLine;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.settings.LinterContext;
 
 /** What a policy says of sheets: they show the limits that the rules check. */
 final class SheetPolicy {
   private SheetPolicy() {}
 
   static SheetSettings settings(
-      Measure measure,
-      Paper paper,
-      LocalDate today,
-      Policy policy,
-      KeptFree keptFree,
-      List<RuleDescriptor> rules) {
+      Measure measure, Paper paper, LinterContext context) {
+    Policy policy = context.policy();
     return new SheetSettings(
         measure,
         paper,
-        today,
+        context.today(),
         policy.ruleSet(),
-        rules.stream().collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::summary)),
+        context.rules().descriptors().stream()
+            .collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::summary)),
         MeasuredOff.tolerance(one -> policy.value(MeasuredOff.DESCRIPTOR, one)),
         BusyLine.most(one -> policy.value(BusyLine.DESCRIPTOR, one)),
-        keptFree);
+        context.keptFree());
   }
 
   static Margins margins(Policy policy) {

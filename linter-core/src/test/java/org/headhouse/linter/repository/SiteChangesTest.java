@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.repository;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -10,6 +10,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.Checks;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.SiteText;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
@@ -36,8 +41,7 @@ class SiteChangesTest {
 
   private static List<String> kinds(Map<String, String> before, Map<String, String> after)
       throws IOException {
-    return new SiteChanges(state(before), state(after))
-        .all().stream().map(SiteChangesTest::told).toList();
+    return Checks.linter().changes(state(before), state(after)).stream().map(SiteChangesTest::told).toList();
   }
 
   private static String told(SiteChange change) {
@@ -103,7 +107,7 @@ class SiteChangesTest {
   void namesDoNotGarbleThePage() throws IOException {
     String odd = SITE.replace("unit: Bay 2", "unit: \"*Bay* <b> [2](x)\\u202E\"");
     List<SiteChange> changes =
-        new SiteChanges(state(Map.of("a.yaml", SITE)), state(Map.of("a.yaml", odd))).all();
+        Checks.linter().changes(state(Map.of("a.yaml", SITE)), state(Map.of("a.yaml", odd)));
     assertThat(ChangeReport.markdown("then", changes))
         .contains("- \"\\*Bay\\* \\<b\\> \\[2\\](x)\uFFFD\" was called \"Bay 2\"");
     assertThat(ChangeReport.text("then", changes)).noneMatch(line -> line.contains("\u202E"));
@@ -112,10 +116,10 @@ class SiteChangesTest {
   @Test
   void programsReadTheSteps() throws IOException {
     List<SiteChange> changes =
-        new SiteChanges(
+        Checks.linter()
+            .changes(
                 state(Map.of("a.yaml", SITE)),
-                state(Map.of("a.yaml", SITE.replace("address: 2", "address: 9"))))
-            .all();
+                state(Map.of("a.yaml", SITE.replace("address: 2", "address: 9"))));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ChangeJson.write("then", changes, out);
     JsonNode site = JsonMapper.shared().readTree(out.toString(UTF_8)).at("/sites/0");

@@ -1,4 +1,4 @@
-package org.headhouse.linter;
+package org.headhouse.linter.sheets;
 
 import java.util.ArrayList;
 import java.util.List;

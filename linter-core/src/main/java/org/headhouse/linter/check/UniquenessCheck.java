@@ -1,44 +1,66 @@
 package org.headhouse.linter.check;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
+import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RepositoryRule;
+import org.jspecify.annotations.Nullable;
 
-/** Finds texts that two files share although a rule wants them unique. */
-public final class RepositoryClashes {
+/** Finds keys that two files share although a rule wants them unique. For one thread. */
+public final class UniquenessCheck {
   private final Map<String, RepositoryRule> rules = new HashMap<>();
   private final Map<String, Map<String, Location>> seen = new HashMap<>();
   private final Policy policy;
   private final RuleCatalogue catalogue;
 
-  public RepositoryClashes(RuleCatalogue catalogue, Policy policy) {
+  public UniquenessCheck(RuleCatalogue catalogue, Policy policy) {
     this.policy = policy;
     this.catalogue = catalogue;
     catalogue.repositoryRules().forEach(rule -> rules.put(catalogue.of(rule).id(), rule));
   }
 
-  /** The result of a text that an earlier file has, in the order of the files. */
-  public Optional<Result> add(FileOutcome.Key key) {
+  /**
+   * The results of keys that earlier files have; files are given in their order.
+   *
+   * @param failures gets a notification for each rule that fails
+   */
+  // A rule may come from anywhere, so whatever it throws must not end the run.
+  public List<Result> add(FileOutcome outcome, List<Notification> failures) {
+    List<Result> results = new ArrayList<>();
+    for (FileOutcome.Key key : outcome.keys()) {
+      try {
+        Result result = add(key);
+        if (result != null) {
+          results.add(result);
+        }
+      } catch (Throwable failure) {
+        failures.add(RuleFailure.of(key.rule(), key.location().file(), failure));
+      }
+    }
+    return results;
+  }
+
+  private @Nullable Result add(FileOutcome.Key key) {
     Location first =
         seen.computeIfAbsent(key.rule(), rule -> new HashMap<>())
             .putIfAbsent(key.text(), key.location());
     RepositoryRule rule = rules.get(key.rule());
     if (first == null || rule == null) {
-      return Optional.empty();
+      return null;
     }
     Level level = policy.level(catalogue.of(rule));
-    return level == Level.NONE ? Optional.empty() : Optional.of(clash(rule, key, first, level));
+    return level == Level.NONE ? null : result(rule, key, first, level);
   }
 
-  private static Result clash(
+  private static Result result(
       RepositoryRule rule, FileOutcome.Key key, Location first, Level level) {
     return new Result(
         key.rule(),

@@ -1,16 +1,14 @@
-package org.headhouse.linter;
+package org.headhouse.linter.check;
 
-import java.util.function.Supplier;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.SchemaCheck;
 import org.jspecify.annotations.Nullable;
 
 /** The schema of sites, read once a file is in doubt: most runs never need it. */
-final class LazySchema implements Supplier<SchemaCheck> {
+final class LazySchema {
   private @Nullable SchemaCheck schema;
 
-  @Override
-  public synchronized SchemaCheck get() {
+  synchronized SchemaCheck get() {
     SchemaCheck loaded = schema;
     if (loaded == null) {
       loaded = new SchemaCheck(FileKind.SITE);
