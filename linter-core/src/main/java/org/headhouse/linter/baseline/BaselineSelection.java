@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import org.headhouse.linter.source.InputFile;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param used whether it is read
  * @param base the folder that paths of inputs start at
  */
+@Internal
 public record BaselineSelection(@Nullable Path file, boolean used, Path base) {
   /** The file that the policy names, and paths from the current folder. */
   public static final BaselineSelection NAMED_BY_POLICY = new BaselineSelection(null, true, Path.of(""));
