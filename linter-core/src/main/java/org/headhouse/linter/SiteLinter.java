@@ -120,8 +120,7 @@ public final class SiteLinter {
     KeptCheck kept = keeping == null ? null : keeping.start(today);
     CheckRun.Outcome outcome =
         new CheckRun(context)
-            .over(
-                inputs.iterator(), (path, bytes) -> outcome(path, bytes, today, kept), progress);
+            .over(inputs.iterator(), (path, bytes) -> outcome(path, bytes, today, kept), progress);
     if (kept != null) {
       kept.end();
     }
@@ -177,9 +176,9 @@ public final class SiteLinter {
   }
 
   /**
-   * Compares two states of a repository. A site is found again by its id, whatever its file is
-   * called now, then by its file. What the policy keeps free is used by no step of the field work,
-   * not even for a moment.
+   * Compares two states of a repository. A site is found again by its id, even in another file,
+   * then by its file. No step of the field work uses an address that the policy keeps free, not
+   * even for a moment.
    *
    * @return the changes in the order of the later state, then what is gone
    */
@@ -193,7 +192,7 @@ public final class SiteLinter {
    * @param measure the units that lengths are shown in
    * @param paper what the sheets are printed on
    * @param taker gets the sheets in the order of the files; none is kept
-   * @return the page over all sites, and what the tool itself has to say
+   * @return the page over all sites, and what the tool itself could not do
    * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public SheetReport sheets(
@@ -242,15 +241,15 @@ public final class SiteLinter {
     }
 
     /**
-     * Results that were there before, instead of those that the policy names; a check then tells
-     * which are new.
+     * The baseline, instead of the one that the policy names; a check then says which results are
+     * new.
      */
     public Builder baseline(Path file) {
       this.baseline = baseline.in(file);
       return this;
     }
 
-    /** Takes all results for new, whatever the policy names. */
+    /** Uses no baseline, whatever the policy names: all results are new. */
     public Builder withoutBaseline() {
       this.baseline = baseline.none();
       return this;
@@ -281,7 +280,7 @@ public final class SiteLinter {
       return this;
     }
 
-    /** How many files are checked at a time; 1 by default. More than is of use is no fault. */
+    /** How many files are worked on at a time; 1 by default, and never more than is of use. */
     public Builder threads(int number) {
       if (number < 1) {
         throw new IllegalArgumentException("the number of threads must be at least 1");
@@ -296,13 +295,13 @@ public final class SiteLinter {
       return this;
     }
 
-    /** What tells the day of a check. */
+    /** The clock that gives the day of a check. */
     public Builder clock(Clock source) {
       this.clock = source;
       return this;
     }
 
-    /** A rule besides those that are built in. */
+    /** A rule in addition to the built-in ones. */
     public Builder rule(Rule rule) {
       extraRules.add(rule);
       return this;

@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 @Internal
 public record BaselineSelection(@Nullable Path file, boolean used, Path base) {
   /** The file that the policy names, and paths from the current folder. */
-  public static final BaselineSelection NAMED_BY_POLICY = new BaselineSelection(null, true, Path.of(""));
+  public static final BaselineSelection NAMED_BY_POLICY =
+      new BaselineSelection(null, true, Path.of(""));
 
   /** The same with a given file. */
   public BaselineSelection in(Path given) {
@@ -41,7 +42,8 @@ public record BaselineSelection(@Nullable Path file, boolean used, Path base) {
    * @param named what the policy names, or null
    * @throws IOException where what the policy names cannot be a file
    */
-  public @Nullable Path file(@Nullable InputFile policy, @Nullable String named) throws IOException {
+  public @Nullable Path file(@Nullable InputFile policy, @Nullable String named)
+      throws IOException {
     if (file != null || policy == null || named == null) {
       return file;
     }

@@ -5,10 +5,10 @@ import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Result;
 
 /**
- * What a baseline makes of results.
+ * Results compared with a baseline.
  *
  * @param results all that were given, in their order, each with its state
- * @param absent what the baseline knows and nobody found, in the order of the baseline
+ * @param absent what the baseline has and the check did not find, in the order of the baseline
  */
 public record ComparedResults(List<Result> results, List<AbsentResult> absent) {
   public ComparedResults {

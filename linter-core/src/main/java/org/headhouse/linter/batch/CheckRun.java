@@ -74,8 +74,8 @@ public final class CheckRun {
     if (context.baseline() != null) {
       checked.add(outcome.path());
     }
-    if (outcome.trouble() != null) {
-      notifications.add(outcome.trouble());
+    if (outcome.notification() != null) {
+      notifications.add(outcome.notification());
     }
     if (outcome.value() != null) {
       add(outcome.value());

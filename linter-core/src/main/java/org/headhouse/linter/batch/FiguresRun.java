@@ -25,7 +25,7 @@ public record FiguresRun(LinterContext context) {
   private FileTask.Outcome<SiteFigures> figures(InputFile input) {
     FileTask.Outcome<SiteFigures> outcome =
         FileTask.run(input, context.settings().limits(), context.check()::figures);
-    return outcome.value() == null && outcome.trouble() == null
+    return outcome.value() == null && outcome.notification() == null
         ? new FileTask.Outcome<>(
             input.path(),
             null,

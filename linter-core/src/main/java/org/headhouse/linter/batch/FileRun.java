@@ -22,20 +22,20 @@ final class FileRun {
       int threads,
       Function<InputFile, FileTask.Outcome<T>> work,
       Consumer<T> taker) {
-    List<Notification> troubles = new ArrayList<>();
+    List<Notification> notifications = new ArrayList<>();
     try (OrderedExecutor executor = new OrderedExecutor(threads)) {
       executor.run(
           inputs,
           work,
           outcome -> {
-            if (outcome.trouble() != null) {
-              troubles.add(outcome.trouble());
+            if (outcome.notification() != null) {
+              notifications.add(outcome.notification());
             }
             if (outcome.value() != null) {
               taker.accept(outcome.value());
             }
           });
     }
-    return List.copyOf(troubles);
+    return List.copyOf(notifications);
   }
 }

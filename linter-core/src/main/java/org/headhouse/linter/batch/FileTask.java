@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 public final class FileTask {
   private FileTask() {}
 
-  /** What came of a file: a value, or the trouble that was in the way. */
-  public record Outcome<T>(String path, @Nullable T value, @Nullable Notification trouble) {}
+  /** What came of a file: a value, or what kept it from having one. */
+  public record Outcome<T>(String path, @Nullable T value, @Nullable Notification notification) {}
 
   /** What is done with the path and the bytes of a file; null where nothing comes of it. */
   @FunctionalInterface
@@ -26,13 +26,13 @@ public final class FileTask {
     try {
       return new Outcome<>(input.path(), work.apply(input.path(), input.bytes(limits)), null);
     } catch (IOException exception) {
-      return trouble(input, "the file cannot be read: " + FileFault.reason(exception));
+      return failed(input, "the file cannot be read: " + FileFault.reason(exception));
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {
-      return trouble(input, "the tool failed on this file: " + failure);
+      return failed(input, "the tool failed on this file: " + failure);
     }
   }
 
-  private static <T> Outcome<T> trouble(InputFile input, String text) {
+  private static <T> Outcome<T> failed(InputFile input, String text) {
     return new Outcome<>(
         input.path(), null, new Notification(Level.ERROR, text, input.path(), null));
   }

@@ -32,7 +32,8 @@ public final class OrderedExecutor implements AutoCloseable {
   /** Starts as many threads; one is the calling thread itself. */
   public OrderedExecutor(int threads) {
     this.threads = threads;
-    this.pool = threads == 1 ? null : Executors.newFixedThreadPool(threads, OrderedExecutor::worker);
+    this.pool =
+        threads == 1 ? null : Executors.newFixedThreadPool(threads, OrderedExecutor::worker);
   }
 
   private static Thread worker(Runnable work) {

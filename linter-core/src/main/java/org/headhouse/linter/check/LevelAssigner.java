@@ -13,16 +13,15 @@ import org.headhouse.linter.source.Region;
 
 /** Gives findings the level that the policy has for their rule. */
 final class LevelAssigner {
-  /** A file of 255 units in which all is wrong has about that many. */
-  private static final int MOST_TOLD = 5000;
+  /** About what a file of 255 units gives in which everything is wrong. */
+  private static final int MOST_REPORTED = 5000;
 
   private final RuleCatalogue rules;
   private final Policy policy;
   private final boolean lasting;
 
   /**
-   * @param lasting whether a baseline may take the results of rules that are no foundation of
-   *     others
+   * @param lasting whether a baseline may hold the results of rules that no other rule relies on
    */
   LevelAssigner(RuleCatalogue rules, Policy policy, boolean lasting) {
     this.rules = rules;
@@ -31,12 +30,12 @@ final class LevelAssigner {
   }
 
   /**
-   * The results of findings in one file, in order; without those of rules that are off, and without
-   * more than anybody reads.
+   * The results of findings in one file, in order: without those of rules that are off, and at most
+   * as many as anybody reads.
    */
   List<Result> results(List<Finding> findings, Locations locations) {
     List<Result> results = new ArrayList<>();
-    for (Finding finding : findings.size() > MOST_TOLD ? first(findings) : findings) {
+    for (Finding finding : findings.size() > MOST_REPORTED ? first(findings) : findings) {
       RuleDescriptor rule = rule(finding);
       Level level = level(finding, rule);
       if (level != Level.NONE) {
@@ -53,7 +52,7 @@ final class LevelAssigner {
   private static List<Finding> first(List<Finding> findings) {
     List<Finding> first = new ArrayList<>(findings);
     first.sort(Comparator.comparing(finding -> finding.place().region()));
-    first.subList(MOST_TOLD, first.size()).clear();
+    first.subList(MOST_REPORTED, first.size()).clear();
     first.add(
         Finding.of(
             "file.too-large",
@@ -62,7 +61,7 @@ final class LevelAssigner {
                 "the file has "
                     + findings.size()
                     + " faults, of which the first "
-                    + MOST_TOLD
+                    + MOST_REPORTED
                     + " are told",
                 "nobody reads more of them",
                 "mend those, and check again")));

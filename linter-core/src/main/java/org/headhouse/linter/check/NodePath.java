@@ -34,11 +34,11 @@ final class NodePath {
   }
 
   static NodePath of(Node.Valued root, TreeSearch search, Place place) {
-    NodePath way = new NodePath(root, search, place);
-    for (Node next = root; next != null; next = way.next(next)) {
-      way.end = next;
+    NodePath path = new NodePath(root, search, place);
+    for (Node next = root; next != null; next = path.next(next)) {
+      path.end = next;
     }
-    return way;
+    return path;
   }
 
   List<String> steps() {
@@ -52,7 +52,7 @@ final class NodePath {
 
   private @Nullable Node next(Node node) {
     if (node instanceof Alias alias) {
-      return anchored == null || !alias.region().contains(region) ? null : behind(alias.target());
+      return anchored == null || !alias.region().contains(region) ? null : through(alias.target());
     }
     if (node instanceof Mapping mapping) {
       return inside(mapping);
@@ -60,8 +60,8 @@ final class NodePath {
     return node instanceof Sequence sequence ? inside(sequence) : null;
   }
 
-  /** From here on the place is where the anchored value is written. */
-  private Node behind(Node target) {
+  /** From here on, the place is inside the anchored value. */
+  private Node through(Node target) {
     region = anchored == null ? region : anchored.value();
     anchored = null;
     return target;
@@ -78,7 +78,7 @@ final class NodePath {
       boolean merged = entry.via() != null && entry.via().region().contains(region);
       if (merged && written != null && TreeSearch.holds(entry, written)) {
         steps.add(entry.key().text());
-        return behind(entry.value());
+        return through(entry.value());
       }
     }
     return null;

@@ -47,16 +47,16 @@ public final class SettingsCheck {
       policy = reader.read(whole);
       faults.addAll(reader.findings());
     }
-    tell(document, faults);
+    report(document, faults);
     return policy;
   }
 
-  /** Reads the device types; what is wrong in them counts as not written. */
+  /** Reads the device types; what is wrong in them counts as missing. */
   public DeviceTypes deviceTypes(String path, byte[] bytes) {
     Document document = SourceDecoder.read(path, bytes, limits);
     var root = document.root();
     if (root == null) {
-      tell(document, List.of());
+      report(document, List.of());
       return new DeviceTypes(document.source(), List.of(), false);
     }
     Bound<DeviceTypes> bound = DeviceTypesBinder.bind(document.source(), root);
@@ -64,11 +64,11 @@ public final class SettingsCheck {
     if (bound.doubtful()) {
       faults.addAll(new SchemaCheck(FileKind.DEVICE_TYPES).explain(root));
     }
-    tell(document, faults);
+    report(document, faults);
     return bound.model();
   }
 
-  private void tell(Document document, List<Finding> faults) {
+  private void report(Document document, List<Finding> faults) {
     List<Finding> findings = new ArrayList<>(document.findings());
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     Locations locations = new Locations(document.source(), document.root(), findings);

@@ -57,7 +57,7 @@ public final class SiteCheck {
   }
 
   /**
-   * Checks one file, and hands on what it was checked as.
+   * Checks one file, and returns the site that was read with the outcome.
    *
    * @param today the day of the check
    */

@@ -1,14 +1,14 @@
 package org.headhouse.linter.fix;
 
 /**
- * Counts how often a file is checked while it is mended. Whether fixes go well together shows only
+ * Limits how often a file is checked while it is fixed. Whether fixes work together is known only
  * once they are tried, and a file may have thousands that do not.
  */
 final class CheckBudget implements FixLoop.Checker {
-  /** What is checked in a second or two, all in all. */
+  /** What can be checked in a second or two. */
   private static final int MOST_BYTES = 1 << 24;
 
-  /** A large file has its chance as well. */
+  /** So that a large file can be fixed as well. */
   private static final int LEAST = 64;
 
   private final FixLoop.Checker checker;

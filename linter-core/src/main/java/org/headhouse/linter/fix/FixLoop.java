@@ -8,29 +8,29 @@ import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Result;
 
 /**
- * Mends one file in rounds until nothing more can be mended.
+ * Fixes one file in rounds until nothing more can be fixed.
  *
- * <p>What is kept takes its own result away and leaves no new one; a fix that was in the way of
- * another waits for the next round. Each round leaves fewer results, so there is a last one. Of a
- * file with ever so many that are in the way of each other, some stay unmended.
+ * <p>A fix is kept if its own result is gone after it and no new one has come; one that overlaps
+ * another waits for the next round. Each round leaves fewer results, so there is a last one. In a
+ * file with very many overlapping fixes, some results stay.
  */
 public final class FixLoop {
   private final List<AppliedFix> applied = new ArrayList<>();
   private State state;
 
-  /** Checks bytes as the file that is mended. */
+  /** Checks bytes as the file that is fixed. */
   @FunctionalInterface
   public interface Checker {
-    /** What is to be told of the bytes. */
+    /** What a check of the bytes finds. */
     Checked check(byte[] bytes);
   }
 
   /**
-   * What a check tells.
+   * What a check finds.
    *
-   * @param troubles how many troubles the tool itself had
+   * @param notifications how often the tool itself could not do something
    */
-  public record Checked(List<Result> results, int troubles) {
+  public record Checked(List<Result> results, int notifications) {
     public Checked {
       results = List.copyOf(results);
     }
@@ -40,23 +40,23 @@ public final class FixLoop {
     this.state = state;
   }
 
-  /** Mends bytes with the fixes of a kind and those that are safer. */
+  /** Fixes bytes with the fixes of a kind and those that are safer. */
   public static FixLoop of(byte[] bytes, FixKind asked, Checker checker) {
     CheckBudget checks = new CheckBudget(checker, bytes.length);
-    FixLoop mending = new FixLoop(State.of(bytes.clone(), checks));
+    FixLoop loop = new FixLoop(State.of(bytes.clone(), checks));
     int step = 0;
-    List<Round.Step> steps = new Round(mending.state, asked, checks).steps();
+    List<Round.Step> steps = new Round(loop.state, asked, checks).steps();
     while (!steps.isEmpty()) {
       for (Round.Step one : steps) {
         step++;
-        for (Result result : one.mended()) {
-          mending.add(step, result);
+        for (Result result : one.fixed()) {
+          loop.add(step, result);
         }
-        mending.state = one.after();
+        loop.state = one.after();
       }
-      steps = new Round(mending.state, asked, checks).steps();
+      steps = new Round(loop.state, asked, checks).steps();
     }
-    return mending;
+    return loop;
   }
 
   private void add(int step, Result result) {
@@ -76,7 +76,7 @@ public final class FixLoop {
     return List.copyOf(applied);
   }
 
-  /** What is to be told of the bytes in the end. */
+  /** What a check of the bytes finds in the end. */
   public Checked remaining() {
     return state.checked();
   }

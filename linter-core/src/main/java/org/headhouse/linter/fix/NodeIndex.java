@@ -14,7 +14,7 @@ import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
 
-/** The nodes of a tree by where they are written, and who uses each. */
+/** The nodes of a tree by where they are written, and the places that use each. */
 final class NodeIndex {
   private final Node.Valued root;
   private final Map<Region, Node> nodes = new HashMap<>();
@@ -49,7 +49,7 @@ final class NodeIndex {
         index(item);
       }
     }
-    // A key with nothing behind it must not hide the key.
+    // The empty value of a key has the region of the key, and must not hide it.
     nodes.putIfAbsent(node.region(), node);
   }
 
@@ -82,14 +82,14 @@ final class NodeIndex {
     return nodes.get(region) instanceof Alias alias ? alias : null;
   }
 
-  /** The list that an item, or the alias that stands for one, is written in; null for none. */
+  /** The list that an item or an alias to one is written in; null for none. */
   @Nullable Sequence listOf(Region item) {
     return listOfItem.get(item);
   }
 
   /**
-   * From where what is written in a region is reached: from the region itself, or from the
-   * outermost alias on the way.
+   * The places that use what is written in a region: the region itself, or the outermost aliases
+   * that lead there.
    */
   Set<Region> users(Region region) {
     if (!anyAlias) {

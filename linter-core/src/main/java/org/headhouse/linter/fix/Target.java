@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * What is written where an edit points to.
  *
  * @param region of the node that is changed
- * @param user from where the edit comes there: the region itself, or the outermost alias
+ * @param user the place that the edit names: the region itself, or the outermost alias to it
  * @param replacement the edit carried out, or null where it cannot be
  */
 record Target(Region region, Region user, @Nullable Replacement replacement) {

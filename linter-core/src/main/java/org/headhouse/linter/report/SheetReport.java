@@ -7,7 +7,7 @@ import org.headhouse.linter.result.Notification;
  * What is left to say once all sheets are made.
  *
  * @param html the page over all sites, to lie beside those of the sites
- * @param notifications troubles of the tool itself, and files that have no sheets
+ * @param notifications what the tool itself could not do, and files that have no sheets
  * @param sites how many sites have sheets
  */
 @SuppressWarnings("ArrayRecordComponent") // Written to a file, and never compared.

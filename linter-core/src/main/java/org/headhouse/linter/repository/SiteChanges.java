@@ -42,7 +42,7 @@ public final class SiteChanges {
     }
   }
 
-  /** A copy with the id of a site must not be taken for it. */
+  /** First of all, so that a copy which has the id of a site is not taken for it. */
   private void matchUnmoved(SiteState.Entry entry) {
     SiteState.Entry one = before.at(entry.input().path());
     if (one != null && Objects.equals(one.id(), entry.id())) {

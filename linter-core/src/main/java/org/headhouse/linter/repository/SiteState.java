@@ -27,17 +27,16 @@ public final class SiteState {
   /**
    * A file of the state.
    *
-   * @param id of its site, or null where it has none that is understood
-   * @param readable whether it can be read as YAML
+   * @param id of its site, or null where none can be read
    */
-  record Entry(InputFile input, @Nullable String id, boolean readable) {}
+  record Entry(InputFile input, @Nullable String id) {}
 
   private final SiteReader reader;
   private final Limits limits;
   private final List<Entry> entries = new ArrayList<>();
   private final Map<String, Entry> byId = new HashMap<>();
   private final Map<String, Entry> byPath = new HashMap<>();
-  private final List<Notification> troubles = new ArrayList<>();
+  private final List<Notification> notifications = new ArrayList<>();
 
   private SiteState(DeviceTypes types, Limits limits) {
     this.reader = new SiteReader(types, limits);
@@ -65,11 +64,11 @@ public final class SiteState {
 
   private void add(InputFile input) {
     FileTask.Outcome<Site> outcome = FileTask.run(input, limits, reader::read);
-    if (outcome.trouble() != null) {
-      troubles.add(outcome.trouble());
+    if (outcome.notification() != null) {
+      notifications.add(outcome.notification());
     }
     Site site = outcome.value();
-    Entry entry = new Entry(input, site == null ? null : site.id().orNull(), site != null);
+    Entry entry = new Entry(input, site == null ? null : site.id().orNull());
     entries.add(entry);
     byPath.putIfAbsent(input.path(), entry);
     if (entry.id() != null) {
@@ -78,8 +77,8 @@ public final class SiteState {
   }
 
   /** What kept files from being read. */
-  public List<Notification> troubles() {
-    return List.copyOf(troubles);
+  public List<Notification> notifications() {
+    return List.copyOf(notifications);
   }
 
   List<Entry> entries() {

@@ -17,9 +17,7 @@ public final class RulePages {
 
   /** The page of a built-in rule, or empty for a rule without one. */
   public static Optional<String> text(String id) {
-    return RuleDescriptor.isId(id)
-        ? text(RulePages.class, id + ".md")
-        : Optional.empty();
+    return RuleDescriptor.isId(id) ? text(RulePages.class, id + ".md") : Optional.empty();
   }
 
   /** The page of a rule of another jar, or empty where it has none. */

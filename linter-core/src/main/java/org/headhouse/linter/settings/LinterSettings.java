@@ -10,7 +10,7 @@ import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a builder was told; nothing of it is read yet.
+ * What was asked of the builder; nothing of it is read yet.
  *
  * @param policy null where every rule has its own level
  * @param deviceTypes null where none are known

@@ -18,8 +18,7 @@ import org.headhouse.linter.settings.LinterContext;
 final class SheetPolicy {
   private SheetPolicy() {}
 
-  static SheetSettings settings(
-      Measure measure, Paper paper, LinterContext context) {
+  static SheetSettings settings(Measure measure, Paper paper, LinterContext context) {
     Policy policy = context.policy();
     return new SheetSettings(
         measure,

@@ -49,8 +49,7 @@ public final class SheetRun {
    * @param paper what the sheets are printed on
    * @param taker gets the sheets in the order of the files
    */
-  public SheetRun(
-      LinterContext context, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
+  public SheetRun(LinterContext context, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
     this.context = context;
     this.settings = SheetPolicy.settings(measure, paper, context);
     this.drawings = new SiteDrawings(measure, paper, SheetPolicy.margins(context.policy()));
@@ -58,7 +57,7 @@ public final class SheetRun {
     this.taker = taker;
   }
 
-  /** What a file came to; the sheets are null where it could not be read as a site. */
+  /** The outcome of a file; the sheets are null where it could not be read as a site. */
   private record Content(ExaminedFile file, @Nullable Made sheets) {}
 
   /** The sheets of a site, for a page with the name that it wants. */
@@ -105,7 +104,7 @@ public final class SheetRun {
             SiteFigures.of(read.site(), read.figures())));
   }
 
-  /** Enough of the SHA-256 of the content to tell it from any other. */
+  /** The start of the SHA-256 of the content, long enough to identify it. */
   private static String revision(byte[] bytes) {
     try {
       byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
@@ -116,12 +115,12 @@ public final class SheetRun {
   }
 
   private void take(FileTask.Outcome<Content> draft) {
-    Notification trouble = draft.trouble();
+    Notification notification = draft.notification();
     Content content = draft.value();
-    if (trouble != null || content == null) {
-      unread(draft.path(), trouble == null ? "" : trouble.text(), List.of());
-      if (trouble != null) {
-        notifications.add(trouble);
+    if (notification != null || content == null) {
+      unread(draft.path(), notification == null ? "" : notification.text(), List.of());
+      if (notification != null) {
+        notifications.add(notification);
       }
       return;
     }
@@ -140,11 +139,14 @@ public final class SheetRun {
     }
   }
 
-  private void unread(String path, String trouble, List<Result> results) {
-    rows.add(IndexRow.unread(path, "not readable", trouble, results));
+  private void unread(String path, String reason, List<Result> results) {
+    rows.add(IndexRow.unread(path, "not readable", reason, results));
   }
 
-  /** Makes the page anew where another file has its name, or is what a result is about. */
+  /**
+   * Makes the page again where another file has its name, or one of its results is about another
+   * file.
+   */
   private void take(Made made, List<Result> further) {
     SiteFacts draft = made.facts();
     String wanted = PageNames.wanted(draft.site());

@@ -15,7 +15,7 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Site;
 
 /**
- * Draws what stands on the sheets of a site.
+ * Makes the drawings for the sheets of a site.
  *
  * @param margins what the plots show beside the voltages
  */

@@ -41,7 +41,9 @@ class SiteChangesTest {
 
   private static List<String> kinds(Map<String, String> before, Map<String, String> after)
       throws IOException {
-    return Checks.linter().changes(state(before), state(after)).stream().map(SiteChangesTest::told).toList();
+    return Checks.linter().changes(state(before), state(after)).stream()
+        .map(SiteChangesTest::told)
+        .toList();
   }
 
   private static String told(SiteChange change) {

@@ -110,8 +110,8 @@ public final class ChangesMojo extends SitesMojo {
         out -> out.write(ChangeReport.markdown(compared, changes).getBytes(UTF_8)));
     AtomicFile.write(output("changes.json"), out -> ChangeJson.write(compared, changes, out));
     console().tell(Level.NOTE, "Changes are in " + shown(output("")));
-    List<Notification> troubles = new ArrayList<>(earlier.troubles());
-    troubles.addAll(later.troubles());
+    List<Notification> troubles = new ArrayList<>(earlier.notifications());
+    troubles.addAll(later.notifications());
     new ConsoleReport(console(), Level.NOTE).print(troubles);
     BuildOutcome.ofTroubles(troubles);
   }

@@ -138,8 +138,7 @@ class KeptFreeTest {
 
   private static String plan(String ranges, String before, String after) throws IOException {
     return String.join(
-        "\n",
-        ChangeReport.text("before", linter(ranges).changes(state(before), state(after))));
+        "\n", ChangeReport.text("before", linter(ranges).changes(state(before), state(after))));
   }
 
   private static SiteState state(String text) throws IOException {
