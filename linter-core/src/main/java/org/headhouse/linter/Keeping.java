@@ -9,6 +9,7 @@ import org.headhouse.linter.cache.KeptOutcomes;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.TextPattern;
 import org.headhouse.linter.schema.PublishedSchemas;
+import org.headhouse.linter.settings.SettingsFile;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.yaml.YamlReader;
 import org.jspecify.annotations.Nullable;

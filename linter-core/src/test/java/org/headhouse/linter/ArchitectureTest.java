@@ -78,6 +78,10 @@ class ArchitectureTest {
     "diagram, source result site figures line markup",
     "report, source result rule change figures line markup",
     "report.sheet, source result site figures line report",
+    "settings, source result site figures rule rules policy check draft baseline",
+    "batch, source result figures check fix baseline settings",
+    "sheets, source result site figures line rule rules policy check diagram report settings batch",
+    "repository, source result site change rules check batch",
     "files, source"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {
@@ -98,6 +102,30 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat(others)
         .check(OURS);
+  }
+
+  /** The façade is made of the packages, and no package is made of the façade. */
+  @Test
+  void nothingButRunsKnowsTheFacade() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(ROOT, ROOT + ".run", ROOT + ".command")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(ROOT)
+        .check(OURS);
+  }
+
+  /** What a program needs to start, and what it gets back; all else has a room of its own. */
+  @Test
+  void theFacadeIsAllThatIsInTheRoot() {
+    assertThat(
+            OURS.stream()
+                .filter(type -> type.getPackageName().equals(ROOT))
+                .filter(JavaClass::isTopLevelClass)
+                .map(JavaClass::getSimpleName)
+                .filter(name -> !name.equals("package-info")))
+        .isSubsetOf("SiteLinter", "SiteInput", "CheckReport", "Keeping", "CodeStamp");
   }
 
   /** Programs that embed the library need nothing of what runs it on folders. */

@@ -93,6 +93,11 @@ public final class RuleCatalogue {
     return List.copyOf(descriptors.values());
   }
 
+  /** The rules, in the order of the list. */
+  public List<Rule> rules() {
+    return List.copyOf(byId.values());
+  }
+
   /** The ids. */
   public Set<String> ids() {
     return descriptors.keySet();

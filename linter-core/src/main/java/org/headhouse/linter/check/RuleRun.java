@@ -23,12 +23,12 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
 import org.jspecify.annotations.Nullable;
 
-/** Runs the rules on one site; a rule that fails is told of, and the others go on. */
+/** Runs the rules on one site; a rule that fails is reported, and the others go on. */
 final class RuleRun {
   /** More than a file may have values. */
   private static final int MOST_FINDINGS = 250_000;
 
-  private final Setup setup;
+  private final CheckSettings setup;
   private final ParameterValues parameters;
   private final LocalDate today;
   private final Site site;
@@ -36,7 +36,7 @@ final class RuleRun {
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
 
-  RuleRun(Site site, Setup setup, ParameterValues parameters, LocalDate today) {
+  RuleRun(Site site, CheckSettings setup, ParameterValues parameters, LocalDate today) {
     this.setup = setup;
     this.parameters = parameters;
     this.today = today;
@@ -80,7 +80,7 @@ final class RuleRun {
     return RuleFailure.of(setup.rules().of(rule).id(), site.source().path(), failure);
   }
 
-  /** What a rule over all sites remembers of this one; null where there is nothing. */
+  /** What a rule over all sites keeps of this one; null where there is nothing. */
   @Nullable Setting<String> key(RepositoryRule rule) {
     try {
       Setting<String> key = Objects.requireNonNull(rule.key(site), "it has no key");

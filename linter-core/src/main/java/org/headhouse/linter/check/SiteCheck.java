@@ -3,7 +3,6 @@ package org.headhouse.linter.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.headhouse.linter.bind.Bound;
 import org.headhouse.linter.bind.SiteBinder;
 import org.headhouse.linter.figures.SiteFigures;
@@ -14,7 +13,6 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.SiteRule;
-import org.headhouse.linter.schema.SchemaCheck;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.yaml.Document;
@@ -23,24 +21,22 @@ import org.jspecify.annotations.Nullable;
 
 /** Checks site files one by one. Safe for use by several threads. */
 public final class SiteCheck {
-  private final Setup setup;
+  private final CheckSettings setup;
   private final ParameterValues parameters;
-  private final Leveller leveller;
+  private final LevelAssigner levels;
   private final List<SiteRule> rules;
   private final List<ChangeRule> changeRules;
   private final EarlierSites earlier;
-  private final Supplier<SchemaCheck> schema;
+  private final LazySchema schema = new LazySchema();
 
   /**
-   * @param schema asked for the site's schema once a file is in doubt
    * @param earlier what rules on changes compare with
    */
-  public SiteCheck(Setup setup, Supplier<SchemaCheck> schema, EarlierSites earlier) {
+  public SiteCheck(CheckSettings setup, EarlierSites earlier) {
     this.earlier = earlier;
     this.setup = setup;
-    this.schema = schema;
     this.parameters = new ParameterValues(setup.rules(), setup.policy());
-    this.leveller = new Leveller(setup.rules(), setup.policy(), true);
+    this.levels = new LevelAssigner(setup.rules(), setup.policy(), true);
     this.rules =
         setup.rules().siteRules().stream()
             .filter(rule -> setup.policy().level(setup.rules().of(rule)) != Level.NONE)
@@ -61,12 +57,12 @@ public final class SiteCheck {
   }
 
   /**
-   * Checks one file, and hands on what it was checked as.
+   * Checks one file, and returns the site that was read with the outcome.
    *
    * @param today the day of the check
    */
   public ExaminedFile examine(String path, byte[] bytes, LocalDate today) {
-    Document document = Reading.read(path, bytes, setup.limits());
+    Document document = SourceDecoder.read(path, bytes, setup.limits());
     List<Finding> findings = new ArrayList<>(document.findings());
     var root = document.root();
     if (root == null) {
@@ -103,7 +99,7 @@ public final class SiteCheck {
 
   /** The figures of the site in one file, or null where the file cannot be read as YAML. */
   public @Nullable SiteFigures figures(String path, byte[] bytes) {
-    Document document = Reading.read(path, bytes, setup.limits());
+    Document document = SourceDecoder.read(path, bytes, setup.limits());
     var root = document.root();
     return root == null
         ? null
@@ -125,7 +121,7 @@ public final class SiteCheck {
 
   private List<Result> results(Document document, List<Finding> findings) {
     Locations locations = new Locations(document.source(), document.root(), findings);
-    return leveller.results(findings, locations);
+    return levels.results(findings, locations);
   }
 
   private List<FileOutcome.Key> keys(

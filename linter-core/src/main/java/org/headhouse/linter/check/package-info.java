@@ -1,7 +1,7 @@
 /**
  * The way of one file through all stages: bytes, YAML, schema, model, rules, policy, suppressions.
  *
- * <p>Used by the façade only; neither files nor threads are known here.
+ * <p>Bytes in, results out: neither files nor threads are known here.
  *
  * <p>Internal: may change in any release.
  */

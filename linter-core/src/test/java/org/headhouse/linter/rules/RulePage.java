@@ -2,7 +2,6 @@ package org.headhouse.linter.rules;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.headhouse.linter.RulePages;
 
 /** The page of a rule, taken apart. */
 record RulePage(String text) {

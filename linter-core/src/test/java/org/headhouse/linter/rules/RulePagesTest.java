@@ -14,7 +14,7 @@ import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Fixing;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.SiteState;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;

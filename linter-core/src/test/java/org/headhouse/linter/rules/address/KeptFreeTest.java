@@ -11,9 +11,9 @@ import org.headhouse.linter.Example;
 import org.headhouse.linter.Fixing;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.SiteState;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -138,8 +138,7 @@ class KeptFreeTest {
 
   private static String plan(String ranges, String before, String after) throws IOException {
     return String.join(
-        "\n",
-        ChangeReport.text("before", linter(ranges).changes(state(before), state(after)).all()));
+        "\n", ChangeReport.text("before", linter(ranges).changes(state(before), state(after))));
   }
 
   private static SiteState state(String text) throws IOException {
