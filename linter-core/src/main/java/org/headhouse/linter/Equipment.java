@@ -23,10 +23,10 @@ import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rules.BuiltInRules;
-import org.headhouse.linter.rules.address.KeptFreeAddress;
-import org.headhouse.linter.rules.bias.WeakBias;
-import org.headhouse.linter.rules.conductors.Ground;
-import org.headhouse.linter.rules.traffic.BusyLine;
+import org.headhouse.linter.rules.address.AddressKeptFree;
+import org.headhouse.linter.rules.bias.BiasWeak;
+import org.headhouse.linter.rules.conductors.ConductorsGround;
+import org.headhouse.linter.rules.traffic.TrafficBusy;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.source.Limits;
@@ -95,7 +95,7 @@ record Equipment(
 
   private static SiteCheck check(
       RuleCatalogue rules, Policy policy, DeviceTypes types, SiteLinter.Builder asked) {
-    TransactionTimes times = BusyLine.times(one -> policy.value(BusyLine.DESCRIPTOR, one));
+    TransactionTimes times = TrafficBusy.times(one -> policy.value(TrafficBusy.DESCRIPTOR, one));
     return new SiteCheck(
         new Setup(rules, policy, types, asked.limits, times, keptFree(policy)),
         new LazySchema(),
@@ -115,7 +115,7 @@ record Equipment(
 
   /** The addresses that the policy keeps for other equipment, also where the rule is off. */
   private static KeptFree keptFree(Policy policy) {
-    return KeptFreeAddress.keptFree(one -> policy.value(KeptFreeAddress.DESCRIPTOR, one));
+    return AddressKeptFree.keptFree(one -> policy.value(AddressKeptFree.DESCRIPTOR, one));
   }
 
   KeptFree keptFree() {
@@ -134,8 +134,9 @@ record Equipment(
   Drafting drafting(DraftSettings settings) {
     Practice practice =
         new Practice(
-            Ground.isLandedEverywhere(one -> policy.value(Ground.DESCRIPTOR, one)),
-            WeakBias.wantedVolts(one -> policy.value(WeakBias.DESCRIPTOR, one)),
+            ConductorsGround.isLandedEverywhere(
+                one -> policy.value(ConductorsGround.DESCRIPTOR, one)),
+            BiasWeak.wantedVolts(one -> policy.value(BiasWeak.DESCRIPTOR, one)),
             keptFree());
     return new Drafting(settings, types, practice, limits);
   }

@@ -10,10 +10,10 @@ import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.rule.RuleDescriptor;
-import org.headhouse.linter.rules.bias.WeakBias;
-import org.headhouse.linter.rules.commissioning.MeasuredOff;
-import org.headhouse.linter.rules.signal.WeakSignal;
-import org.headhouse.linter.rules.traffic.BusyLine;
+import org.headhouse.linter.rules.bias.BiasWeak;
+import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
+import org.headhouse.linter.rules.signal.SignalWeak;
+import org.headhouse.linter.rules.traffic.TrafficBusy;
 import org.headhouse.linter.site.KeptFree;
 
 /** What a policy says of sheets: they show the limits that the rules check. */
@@ -33,14 +33,15 @@ final class SheetPolicy {
         today,
         policy.ruleSet(),
         rules.stream().collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::summary)),
-        MeasuredOff.tolerance(one -> policy.value(MeasuredOff.DESCRIPTOR, one)),
-        BusyLine.most(one -> policy.value(BusyLine.DESCRIPTOR, one)),
+        CommissioningMeasuredOff.tolerance(
+            one -> policy.value(CommissioningMeasuredOff.DESCRIPTOR, one)),
+        TrafficBusy.most(one -> policy.value(TrafficBusy.DESCRIPTOR, one)),
         keptFree);
   }
 
   static Margins margins(Policy policy) {
-    double idle = WeakBias.wantedVolts(one -> policy.value(WeakBias.DESCRIPTOR, one));
-    double signal = WeakSignal.wantedVolts(one -> policy.value(WeakSignal.DESCRIPTOR, one));
+    double idle = BiasWeak.wantedVolts(one -> policy.value(BiasWeak.DESCRIPTOR, one));
+    double signal = SignalWeak.wantedVolts(one -> policy.value(SignalWeak.DESCRIPTOR, one));
     return new Margins(
         idle - Levels.RECEIVER_THRESHOLD_VOLTS, signal - Levels.RECEIVER_THRESHOLD_VOLTS);
   }

@@ -51,7 +51,7 @@ public final class NamePattern implements SiteRule {
       String name = unit.name().orNull();
       // A name that cannot be read is told as such, and mended first.
       if (name != null
-          && !UnreadableName.isUnreadable(name)
+          && !NameUnreadable.isUnreadable(name)
           && patterns.stream().noneMatch(pattern -> pattern.matches(name))) {
         report(unit, site, patterns, context);
       }

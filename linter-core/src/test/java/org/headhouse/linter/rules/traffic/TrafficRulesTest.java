@@ -206,6 +206,6 @@ class TrafficRulesTest {
   /** What the sheets compute with. */
   @Test
   void theShareOfPractice() {
-    assertThat(BusyLine.most(Parameter::defaultValue)).isEqualTo(0.7);
+    assertThat(TrafficBusy.most(Parameter::defaultValue)).isEqualTo(0.7);
   }
 }
