@@ -1,6 +1,7 @@
 package org.headhouse.linter.rules;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rules.address.AddressBeyondLimit;
 import org.headhouse.linter.rules.address.AddressDuplicate;
@@ -46,18 +47,6 @@ import org.headhouse.linter.rules.outdoor.OutdoorNotFromHead;
 import org.headhouse.linter.rules.outdoor.OutdoorNotMeasured;
 import org.headhouse.linter.rules.outdoor.OutdoorTooOld;
 import org.headhouse.linter.rules.outdoor.OutdoorUnsafeFallback;
-import org.headhouse.linter.rules.reading.AmbiguousScalar;
-import org.headhouse.linter.rules.reading.BadQuantity;
-import org.headhouse.linter.rules.reading.BadValue;
-import org.headhouse.linter.rules.reading.DuplicateKey;
-import org.headhouse.linter.rules.reading.Encoding;
-import org.headhouse.linter.rules.reading.MissingKey;
-import org.headhouse.linter.rules.reading.OutOfRange;
-import org.headhouse.linter.rules.reading.SeveralDocuments;
-import org.headhouse.linter.rules.reading.Syntax;
-import org.headhouse.linter.rules.reading.TooLarge;
-import org.headhouse.linter.rules.reading.UnknownKey;
-import org.headhouse.linter.rules.reading.WrongType;
 import org.headhouse.linter.rules.reference.ReferenceUnknown;
 import org.headhouse.linter.rules.run.RunUnprotected;
 import org.headhouse.linter.rules.segment.SegmentOverloaded;
@@ -72,9 +61,6 @@ import org.headhouse.linter.rules.supervision.SupervisionUnreachable;
 import org.headhouse.linter.rules.supervision.SupervisionZoneDuplicate;
 import org.headhouse.linter.rules.supervision.SupervisionZoneMissing;
 import org.headhouse.linter.rules.supervision.SupervisionZoneUnknown;
-import org.headhouse.linter.rules.suppression.Expired;
-import org.headhouse.linter.rules.suppression.UnknownRule;
-import org.headhouse.linter.rules.suppression.Unused;
 import org.headhouse.linter.rules.termination.TerminationMidLine;
 import org.headhouse.linter.rules.termination.TerminationMismatch;
 import org.headhouse.linter.rules.termination.TerminationMissingAtEnd;
@@ -84,20 +70,8 @@ import org.headhouse.linter.rules.traffic.TrafficOverrun;
 
 /** The list of all built-in rules, in the order of the reference. */
 public final class BuiltInRules {
-  private static final List<Rule> ALL =
+  private static final List<Rule> ON_SITES =
       List.of(
-          new Encoding(),
-          new TooLarge(),
-          new Syntax(),
-          new DuplicateKey(),
-          new SeveralDocuments(),
-          new AmbiguousScalar(),
-          new UnknownKey(),
-          new MissingKey(),
-          new WrongType(),
-          new BadValue(),
-          new OutOfRange(),
-          new BadQuantity(),
           new HeadMissing(),
           new HeadDuplicate(),
           new HeadNotFirst(),
@@ -161,10 +135,13 @@ public final class BuiltInRules {
           new ChangeCommissionedRemoved(),
           new ChangeRecordKept(),
           new SiteFileName(),
-          new SiteDuplicateId(),
-          new Unused(),
-          new Expired(),
-          new UnknownRule());
+          new SiteDuplicateId());
+
+
+  private static final List<Rule> ALL =
+      Stream.of(EngineRules.OF_READING, ON_SITES, EngineRules.OF_SUPPRESSIONS)
+          .flatMap(List::stream)
+          .toList();
 
   private BuiltInRules() {}
 
