@@ -32,7 +32,7 @@ final class SheetPolicy {
         paper,
         today,
         policy.ruleSet(),
-        rules.stream().collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::summary)),
+        rules.stream().collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::requirement)),
         CommissioningMeasuredOff.tolerance(
             one -> policy.value(CommissioningMeasuredOff.DESCRIPTOR, one)),
         TrafficBusy.most(one -> policy.value(TrafficBusy.DESCRIPTOR, one)),

@@ -10,7 +10,7 @@ import org.headhouse.linter.result.Level;
  *
  * @param id two words with a point between, {@code address.gap}: letters, digits and hyphens, lower
  *     case
- * @param summary the requirement in one sentence
+ * @param requirement in one sentence; the page of the rule begins with it
  * @param level of its results where the policy says nothing
  * @param ruleSet the number of the first rule set that has the rule
  * @param parameters what the policy may set
@@ -19,7 +19,7 @@ import org.headhouse.linter.result.Level;
  */
 public record RuleDescriptor(
     String id,
-    String summary,
+    String requirement,
     Level level,
     int ruleSet,
     List<Parameter<?>> parameters,
@@ -29,7 +29,7 @@ public record RuleDescriptor(
 
   /** Checks what is given. */
   public RuleDescriptor {
-    Objects.requireNonNull(summary, "a rule without a summary");
+    Objects.requireNonNull(requirement, "a rule without a requirement");
     Objects.requireNonNull(level, "a rule without a level");
     if (!isId(id)) {
       throw new IllegalArgumentException(
@@ -46,13 +46,13 @@ public record RuleDescriptor(
 
   /** A rule of the first rule set. */
   public static RuleDescriptor of(
-      String id, String summary, Level level, Parameter<?>... parameters) {
-    return new RuleDescriptor(id, summary, level, 1, List.of(parameters), false);
+      String id, String requirement, Level level, Parameter<?>... parameters) {
+    return new RuleDescriptor(id, requirement, level, 1, List.of(parameters), false);
   }
 
   /** A rule of the first rule set that other rules count on. */
-  public static RuleDescriptor foundation(String id, String summary) {
-    return new RuleDescriptor(id, summary, Level.ERROR, 1, List.of(), true);
+  public static RuleDescriptor foundation(String id, String requirement) {
+    return new RuleDescriptor(id, requirement, Level.ERROR, 1, List.of(), true);
   }
 
   /** Whether a text has the form of a rule's id. */

@@ -13,20 +13,20 @@ final class EngineRules {
       List.of(
           new Listed(RuleDescriptor.foundation("file.encoding", "A file is UTF-8.")),
           new Listed(RuleDescriptor.foundation(
-          "file.too-large", "A file stays within the limits of size, depth and number of values.")),
+          "file.too-large", "A file stays within the limits: 1 MiB, 64 levels, 200 000 values with its aliases written out, and 5000 faults.")),
           new Listed(RuleDescriptor.foundation(
-          "yaml.syntax", "A file is YAML that uses plain keys and the core types only.")),
+          "yaml.syntax", "A file is YAML that uses plain keys and the types of the core schema only.")),
           new Listed(RuleDescriptor.foundation("yaml.duplicate-key", "A key stands once in its block.")),
           new Listed(RuleDescriptor.foundation("yaml.several-documents", "A file holds one document.")),
           new Listed(RuleDescriptor.of(
           "yaml.ambiguous-scalar",
-          "A value means the same to readers of YAML 1.1 and 1.2.",
+          "A value means the same to readers of YAML 1.1 and of YAML 1.2.",
           Level.ERROR)),
           new Listed(RuleDescriptor.of("schema.unknown-key", "Every key is one that the format has.", Level.ERROR)),
           new Listed(RuleDescriptor.foundation("schema.missing-key", "Every key that the format needs is there.")),
           new Listed(RuleDescriptor.foundation(
           "schema.wrong-type",
-          "A value is of the kind that its key needs: text, number, truth value, list or block.")),
+          "A value is of the type that its key needs: text, number, true or false, list or mapping.")),
           new Listed(RuleDescriptor.foundation("schema.bad-value", "A value is one that its key allows.")),
           new Listed(RuleDescriptor.foundation(
           "schema.out-of-range", "A number, a text or a list is within its limits.")),
@@ -42,7 +42,7 @@ final class EngineRules {
           new Listed(RuleDescriptor.of("suppression.expired", "A suppression has not ended.", Level.WARNING)),
           new Listed(RuleDescriptor.of(
           "suppression.unknown-rule",
-          "A suppression names a rule that there is and that may be suppressed.",
+          "A suppression names a rule that exists and that may be suppressed.",
           Level.WARNING)));
 
   private EngineRules() {}

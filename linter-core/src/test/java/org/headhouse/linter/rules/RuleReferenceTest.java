@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /**
  * The reference of the rules is made from their pages, and is not stale.
  *
- * <p>With {@code -Dreference=write} the test writes the reference instead of comparing it.
+ * <p>With {@code -Dwrite} the test writes the reference instead of comparing it.
  */
 class RuleReferenceTest {
   private static final Path FILE = Path.of("docs", "rules.md");
@@ -20,14 +20,14 @@ class RuleReferenceTest {
 
   @Test
   void isMadeFromThePages() throws IOException {
-    if ("write".equals(System.getProperty("reference"))) {
+    if (System.getProperty("write") != null) {
       Files.createDirectories(FILE.getParent());
       Files.writeString(FILE, reference());
     }
     assertThat(Files.readString(FILE))
         .as(
             "%s is stale; write it anew with"
-                + " mvn -pl linter-core test -Dtest=RuleReferenceTest -Dreference=write",
+                + " mvn -pl linter-core test -Dtest=RuleReferenceTest -Dwrite",
             FILE)
         .isEqualTo(reference());
   }
@@ -67,6 +67,7 @@ class RuleReferenceTest {
                     PAGES,
                     rule.id()));
     append("Why", page, text);
+    append("Message", page, text);
     append("Fix", page, text);
     append("Parameters", page, text);
     append("Sources", page, text);

@@ -39,7 +39,7 @@ public final class BiasWeak implements SiteRule {
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "bias.weak",
-          "The bias holds every unit of an idle line above the 200 mV of a receiver, with a margin.",
+          "The bias holds every unit of an idle line above the 200 mV that a receiver needs, with a margin.",
           Level.ERROR,
           MARGIN);
 

@@ -16,7 +16,7 @@ public final class CableLengthUnknown implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "cable.length-unknown",
-          "The length of the cable is known from each item to the next.",
+          "The length of the cable is known from each item of the chain to the next.",
           Level.NOTE);
 
   @Override

@@ -19,7 +19,7 @@ public final class CableTooLong implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "cable.too-long",
-          "A segment is no longer than its rate and the standards allow.",
+          "No segment is longer than its baud rate and the standards allow.",
           Level.ERROR);
 
   @Override

@@ -22,7 +22,7 @@ public final class ConductorsPolarity implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "conductors.polarity",
-          "The pair is crossed exactly where the marks of the terminals ask for it.",
+          "The pair is crossed exactly where a device type marks its positive terminal differently from the head unit.",
           Level.ERROR);
 
   @Override

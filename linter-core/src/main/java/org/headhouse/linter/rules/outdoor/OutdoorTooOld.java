@@ -29,7 +29,7 @@ public final class OutdoorTooOld implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "outdoor.too-old",
-          "No reading becomes older than the site allows, one unit being silent.",
+          "No reading becomes older at a follower than the site allows, even while one unit is silent.",
           Level.ERROR);
 
   @Override

@@ -40,7 +40,7 @@ public final class SignalWeak implements SiteRule {
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "signal.weak",
-          "Every unit receives every other above the 200 mV of a receiver, with a margin.",
+          "Every unit receives every other above the 200 mV that a receiver needs, with a margin.",
           Level.ERROR,
           MARGIN);
 

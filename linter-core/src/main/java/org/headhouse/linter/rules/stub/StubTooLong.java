@@ -32,7 +32,7 @@ public final class StubTooLong implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "stub.too-long",
-          "A branch to a unit is at most 20 m, and a signal passes it within a tenth of its rise.",
+          "A branch from the trunk to a unit is at most 20 m, and a signal passes it within a tenth of its rise.",
           Level.ERROR,
           VELOCITY_FACTOR);
 
