@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.RuleCatalogue;
@@ -14,27 +15,24 @@ import org.headhouse.linter.check.Setup;
 import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.Drafting;
-import org.headhouse.linter.draft.Practice;
 import org.headhouse.linter.figures.Measure;
-import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.BuiltInRules;
-import org.headhouse.linter.rules.address.AddressKeptFree;
-import org.headhouse.linter.rules.bias.BiasWeak;
-import org.headhouse.linter.rules.conductors.ConductorsGround;
-import org.headhouse.linter.rules.traffic.TrafficBusy;
+import org.headhouse.linter.rules.SitePolicies;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What a linter works with, made of the builder's settings once.
  *
+ * @param sitePolicy what the policy says of every site
  * @param settingsResults what is wrong with the policy and the device types
  * @param baselineFile the file of the baseline, also where it is not used
  * @param baseline the results that were there before, or null where all are new
@@ -43,6 +41,7 @@ import org.jspecify.annotations.Nullable;
 record Equipment(
     RuleCatalogue rules,
     Policy policy,
+    SitePolicy sitePolicy,
     DeviceTypes types,
     List<Result> settingsResults,
     SiteCheck check,
@@ -68,13 +67,15 @@ record Equipment(
         typesFile == null
             ? DeviceTypes.NONE
             : settings.deviceTypes(typesFile.path(), typesFile.bytes());
+    SitePolicy sitePolicy = SitePolicies.of(policy::value);
     Path baselineFile = asked.known.file(asked.policy, policy.baseline());
     return new Equipment(
         rules,
         policy,
+        sitePolicy,
         types,
         settings.results(),
-        check(rules, policy, types, asked),
+        check(rules, policy, sitePolicy, types, asked),
         asked.threads,
         asked.limits,
         asked.clock,
@@ -94,10 +95,13 @@ record Equipment(
   }
 
   private static SiteCheck check(
-      RuleCatalogue rules, Policy policy, DeviceTypes types, SiteLinter.Builder asked) {
-    TransactionTimes times = TrafficBusy.times(one -> policy.value(TrafficBusy.DESCRIPTOR, one));
+      RuleCatalogue rules,
+      Policy policy,
+      SitePolicy sitePolicy,
+      DeviceTypes types,
+      SiteLinter.Builder asked) {
     return new SiteCheck(
-        new Setup(rules, policy, types, asked.limits, times, keptFree(policy)),
+        new Setup(rules, policy, types, asked.limits, sitePolicy),
         new LazySchema(),
         asked.earlier);
   }
@@ -113,15 +117,6 @@ record Equipment(
         : Keeping.of(asked.kept, rules, policy, types, asked.limits);
   }
 
-  /** The addresses that the policy keeps for other equipment, also where the rule is off. */
-  private static KeptFree keptFree(Policy policy) {
-    return AddressKeptFree.keptFree(one -> policy.value(AddressKeptFree.DESCRIPTOR, one));
-  }
-
-  KeptFree keptFree() {
-    return keptFree(policy);
-  }
-
   LocalDate today() {
     return LocalDate.now(clock);
   }
@@ -132,16 +127,17 @@ record Equipment(
   }
 
   Drafting drafting(DraftSettings settings) {
-    Practice practice =
-        new Practice(
-            ConductorsGround.isLandedEverywhere(
-                one -> policy.value(ConductorsGround.DESCRIPTOR, one)),
-            BiasWeak.wantedVolts(one -> policy.value(BiasWeak.DESCRIPTOR, one)),
-            keptFree());
-    return new Drafting(settings, types, practice, limits);
+    return new Drafting(settings, types, sitePolicy, limits);
   }
 
   SheetSettings sheetSettings(Measure measure, Paper paper) {
-    return SheetPolicy.settings(measure, paper, today(), policy, keptFree(), rules.descriptors());
+    return new SheetSettings(
+        measure,
+        paper,
+        today(),
+        policy.ruleSet(),
+        rules.descriptors().stream()
+            .collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::requirement)),
+        sitePolicy);
   }
 }

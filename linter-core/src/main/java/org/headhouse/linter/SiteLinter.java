@@ -191,7 +191,7 @@ public final class SiteLinter {
    * work, not even for a moment.
    */
   public SiteChanges changes(SiteState before, SiteState after) {
-    return new SiteChanges(before, after, with.keptFree());
+    return new SiteChanges(before, after, with.sitePolicy().keptFree());
   }
 
   /**
@@ -209,7 +209,7 @@ public final class SiteLinter {
         new SheetRun(
             with.check(),
             with.sheetSettings(measure, paper),
-            new SiteDrawings(measure, paper, SheetPolicy.margins(with.policy())),
+            new SiteDrawings(measure, paper, with.sitePolicy()),
             new GuardedClashes(with.rules(), with.policy()),
             taker);
     try (InOrder order = with.order()) {

@@ -137,7 +137,6 @@ public final class BuiltInRules {
           new SiteFileName(),
           new SiteDuplicateId());
 
-
   private static final List<Rule> ALL =
       Stream.of(EngineRules.OF_READING, ON_SITES, EngineRules.OF_SUPPRESSIONS)
           .flatMap(List::stream)

@@ -24,13 +24,7 @@ record RulePage(String title, String requirement, Map<String, Section> sections)
   /** The sections that a page may have, in their order. */
   static final List<String> SECTIONS =
       List.of(
-          "Why",
-          "Breaks the rule",
-          "Message",
-          "Keeps the rule",
-          "Fix",
-          "Parameters",
-          "Sources");
+          "Why", "Breaks the rule", "Message", "Keeps the rule", "Fix", "Parameters", "Sources");
 
   static RulePage of(String id) {
     String[] parts = text(id).split("\n## ", -1);

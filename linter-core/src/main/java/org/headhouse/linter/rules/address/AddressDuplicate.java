@@ -34,8 +34,8 @@ public final class AddressDuplicate implements SiteRule {
                     unit,
                     other,
                     address,
-                    ProposedAddresses.of(site, context.keptFree()).of(unit))
-                .fixedBy(Renumbering.of(site, context.keptFree())));
+                    ProposedAddresses.of(site, context.sitePolicy().keptFree()).of(unit))
+                .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
       }
     }
   }

@@ -1,7 +1,6 @@
 package org.headhouse.linter.rules.address;
 
 import java.util.List;
-import java.util.function.Function;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -19,7 +18,8 @@ import org.headhouse.linter.site.Unit;
  * every other rule, fix, draft and plan passes over as well.
  */
 public final class AddressKeptFree implements SiteRule {
-  private static final Parameter<List<AddressRange>> RANGES =
+  /** What {@link KeptFree} is made of. */
+  public static final Parameter<List<AddressRange>> RANGES =
       new Parameter<>(
           "ranges",
           "the addresses that no unit gets, here and wherever addresses are handed out",
@@ -39,19 +39,9 @@ public final class AddressKeptFree implements SiteRule {
     return DESCRIPTOR;
   }
 
-  /**
-   * The addresses that are kept free.
-   *
-   * @param values gives the value of a parameter of this rule
-   */
-  public static KeptFree keptFree(
-      Function<Parameter<List<AddressRange>>, List<AddressRange>> values) {
-    return new KeptFree(values.apply(RANGES));
-  }
-
   @Override
   public void check(Site site, RuleContext context) {
-    if (context.keptFree().isNone()) {
+    if (context.sitePolicy().keptFree().isNone()) {
       return;
     }
     Unit head = site.head();
@@ -59,13 +49,17 @@ public final class AddressKeptFree implements SiteRule {
       Integer address = unit.address().orNull();
       // A head unit away from address 1, and what cannot be set at all, are told elsewhere.
       if (address != null && !unit.isSameItemAs(head) && !Settable.isNot(unit)) {
-        context.keptFree().rangeOf(address).ifPresent(range -> report(site, unit, range, context));
+        context
+            .sitePolicy()
+            .keptFree()
+            .rangeOf(address)
+            .ifPresent(range -> report(site, unit, range, context));
       }
     }
   }
 
   private static void report(Site site, Unit unit, AddressRange range, RuleContext context) {
-    int free = ProposedAddresses.of(site, context.keptFree()).of(unit);
+    int free = ProposedAddresses.of(site, context.sitePolicy().keptFree()).of(unit);
     context.report(
         context
             .finding(
@@ -79,7 +73,7 @@ public final class AddressKeptFree implements SiteRule {
                         + " kept free",
                     "other equipment on the line answers there, now or later",
                     "give " + unit.called() + remedy(unit, free)))
-            .fixedBy(Renumbering.of(site, context.keptFree())));
+            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
   }
 
   private static String remedy(Unit unit, int free) {

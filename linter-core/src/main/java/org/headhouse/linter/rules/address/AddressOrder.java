@@ -28,7 +28,7 @@ public final class AddressOrder implements SiteRule {
       if (address == null) {
         return;
       }
-      if (Settable.isNot(unit, context.keptFree())) {
+      if (Settable.isNot(unit, context.sitePolicy().keptFree())) {
         continue;
       }
       boolean inOrder = highest == null || address >= highest.address().or(0);
@@ -69,6 +69,6 @@ public final class AddressOrder implements SiteRule {
             .related(
                 before.address().place().region(),
                 "address " + higher + " is used here, by " + before.called())
-            .fixedBy(Renumbering.of(site, context.keptFree())));
+            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
   }
 }

@@ -33,8 +33,11 @@ public final class AddressReserved implements SiteRule {
             context
                 .finding(
                     unit.address().place(),
-                    message(unit, address, ProposedAddresses.of(site, context.keptFree()).of(unit)))
-                .fixedBy(Renumbering.of(site, context.keptFree()));
+                    message(
+                        unit,
+                        address,
+                        ProposedAddresses.of(site, context.sitePolicy().keptFree()).of(unit)))
+                .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
         context.report(allowedByType ? finding.at(Level.WARNING) : finding);
       }
     }

@@ -1,9 +1,9 @@
 package org.headhouse.linter.rules.bias;
 
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.Levels;
@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
 
 /** {@code bias.weak}: the threshold of a receiver, The RS-485 Design Guide, TI SLLA272. */
 public final class BiasWeak implements SiteRule {
-  private static final Parameter<Voltage> MARGIN =
+  /** Makes {@link SitePolicy#idleMarginVolts}. */
+  public static final Parameter<Voltage> MARGIN =
       new Parameter<>(
           "margin",
           "what the idle voltage must have over the 200 mV of a receiver",
@@ -48,14 +49,9 @@ public final class BiasWeak implements SiteRule {
     return DESCRIPTOR;
   }
 
-  /** What the idle voltage is to reach at every unit. */
-  public static double wantedVolts(Function<Parameter<Voltage>, Voltage> values) {
-    return Levels.RECEIVER_THRESHOLD_VOLTS + values.apply(MARGIN).volts();
-  }
-
   @Override
   public void check(Site site, RuleContext context) {
-    double wanted = wantedVolts(context::value);
+    double wanted = context.sitePolicy().wantedIdleVolts();
     for (SegmentLine line : context.figures().segments()) {
       SegmentFigures figures = line.isOutOfOrder() ? null : line.figures();
       IdleVoltage lowest = figures == null ? null : figures.lowestIdle();

@@ -20,7 +20,8 @@ public final class CableTooThin implements SiteRule {
   private static final double THINNEST_AREA = 0.2;
 
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("cable.too-thin", "The conductors are 24 AWG (0.2 mm2) or thicker.", Level.WARNING);
+      RuleDescriptor.of(
+          "cable.too-thin", "The conductors are 24 AWG (0.2 mm2) or thicker.", Level.WARNING);
 
   @Override
   public RuleDescriptor descriptor() {

@@ -2,9 +2,9 @@ package org.headhouse.linter.rules.commissioning;
 
 import java.util.Collections;
 import java.util.List;
-import java.util.function.Function;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.PairResistance;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.result.Level;
@@ -26,7 +26,8 @@ import org.jspecify.annotations.Nullable;
  * tolerance is common practice, no source.
  */
 public final class CommissioningMeasuredOff implements SiteRule {
-  private static final Parameter<Double> TOLERANCE =
+  /** Makes {@link SitePolicy#measuringTolerance}. */
+  public static final Parameter<Double> TOLERANCE =
       new Parameter<>(
           "tolerance",
           "how far a measured value may lie outside the computed range, for parts, meter and"
@@ -50,15 +51,6 @@ public final class CommissioningMeasuredOff implements SiteRule {
     return DESCRIPTOR;
   }
 
-  /**
-   * How far a measured value may lie outside the computed range, as a share.
-   *
-   * @param values gives the value of a parameter of this rule
-   */
-  public static double tolerance(Function<Parameter<Double>, Double> values) {
-    return values.apply(TOLERANCE);
-  }
-
   @Override
   public void check(Site site, RuleContext context) {
     Commissioning record = site.commissioning().orNull();
@@ -77,7 +69,7 @@ public final class CommissioningMeasuredOff implements SiteRule {
   private static void checkResistance(
       Commissioning record, PairResistance computed, RuleContext context) {
     Resistance measured = record.pairResistance().orNull();
-    double tolerance = context.value(TOLERANCE) + ROUNDING;
+    double tolerance = context.sitePolicy().measuringTolerance() + ROUNDING;
     if (measured == null) {
       return;
     }
@@ -104,7 +96,7 @@ public final class CommissioningMeasuredOff implements SiteRule {
   private static void checkIdle(
       Commissioning record, @Nullable List<Double> computed, RuleContext context) {
     Voltage measured = record.idleVoltage().orNull();
-    double tolerance = context.value(TOLERANCE) + ROUNDING;
+    double tolerance = context.sitePolicy().measuringTolerance() + ROUNDING;
     if (measured == null || computed == null) {
       return;
     }

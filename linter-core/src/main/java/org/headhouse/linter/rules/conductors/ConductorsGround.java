@@ -1,7 +1,7 @@
 package org.headhouse.linter.rules.conductors;
 
 import java.util.List;
-import java.util.function.Function;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
@@ -21,11 +21,15 @@ import org.headhouse.linter.site.Unit;
  * §3.4.4 run a common to every device.
  */
 public final class ConductorsGround implements SiteRule {
-  private static final Parameter<String> LANDED =
+  /** One of the two places where ground may be landed. */
+  public static final String EVERY_UNIT = "every-unit";
+
+  /** Makes {@link SitePolicy#groundAtEveryUnit}. */
+  public static final Parameter<String> LANDED =
       new Parameter<>(
           "landed",
           "where ground is landed: at the head unit only, or at every unit",
-          ParameterType.choice("head", "every-unit"),
+          ParameterType.choice("head", EVERY_UNIT),
           "head");
 
   /** What is known of the rule. */
@@ -38,14 +42,9 @@ public final class ConductorsGround implements SiteRule {
     return DESCRIPTOR;
   }
 
-  /** Whether ground is landed at every unit, and not at the head unit only. */
-  public static boolean isLandedEverywhere(Function<Parameter<String>, String> values) {
-    return values.apply(LANDED).equals("every-unit");
-  }
-
   @Override
   public void check(Site site, RuleContext context) {
-    boolean everywhere = isLandedEverywhere(context::value);
+    boolean everywhere = context.sitePolicy().groundAtEveryUnit();
     Unit head = site.head();
     if (head == null) {
       return;

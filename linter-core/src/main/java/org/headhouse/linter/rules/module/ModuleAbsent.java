@@ -16,7 +16,9 @@ import org.headhouse.linter.site.Unit;
 public final class ModuleAbsent implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "module.absent", "Every unit has what it needs to reach the line: a communication module, fitted or built in.", Level.ERROR);
+          "module.absent",
+          "Every unit has what it needs to reach the line: a communication module, fitted or built in.",
+          Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

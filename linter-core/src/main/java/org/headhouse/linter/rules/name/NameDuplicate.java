@@ -13,7 +13,10 @@ import org.headhouse.linter.site.Site;
 /** {@code name.duplicate}: names are compared as people read them. */
 public final class NameDuplicate implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("name.duplicate", "Every unit has a name of its own; case, spaces and width of letters do not count.", Level.ERROR);
+      RuleDescriptor.of(
+          "name.duplicate",
+          "Every unit has a name of its own; case, spaces and width of letters do not count.",
+          Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

@@ -17,7 +17,10 @@ import org.jspecify.annotations.Nullable;
 /** {@code name.unreadable}. */
 public final class NameUnreadable implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("name.unreadable", "A name can be read and said: no control or invisible characters, no spaces around it, at least one letter.", Level.ERROR);
+      RuleDescriptor.of(
+          "name.unreadable",
+          "A name can be read and said: no control or invisible characters, no spaces around it, at least one letter.",
+          Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

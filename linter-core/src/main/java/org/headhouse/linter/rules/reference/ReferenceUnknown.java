@@ -25,7 +25,10 @@ public final class ReferenceUnknown implements SiteRule {
   private static final int MOST_SHOWN = 8;
 
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("reference.unknown", "A name that is referred to exists: a unit, an item of the chain, a device type.", Level.ERROR);
+      RuleDescriptor.of(
+          "reference.unknown",
+          "A name that is referred to exists: a unit, an item of the chain, a device type.",
+          Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

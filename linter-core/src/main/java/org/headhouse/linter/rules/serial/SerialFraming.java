@@ -14,7 +14,10 @@ import org.headhouse.linter.site.Site;
 /** {@code serial.framing}: MODBUS over Serial Line V1.02 §2.5.1. */
 public final class SerialFraming implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("serial.framing", "A character has eleven bits: one stop bit with parity, two without.", Level.WARNING);
+      RuleDescriptor.of(
+          "serial.framing",
+          "A character has eleven bits: one stop bit with parity, two without.",
+          Level.WARNING);
 
   @Override
   public RuleDescriptor descriptor() {

@@ -3,9 +3,9 @@ package org.headhouse.linter.rules.signal;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.Function;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.CableReach;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.ReceivedVoltage;
@@ -29,7 +29,8 @@ public final class SignalWeak implements SiteRule {
   /** What cable for RS-485 is sold in (common practice, no source). */
   private static final List<Integer> USUAL_GAUGES = List.of(24, 22, 20, 18, 16);
 
-  private static final Parameter<Voltage> MARGIN =
+  /** Makes {@link SitePolicy#signalMarginVolts}. */
+  public static final Parameter<Voltage> MARGIN =
       new Parameter<>(
           "margin",
           "what a received signal must have over the 200 mV of a receiver",
@@ -49,18 +50,9 @@ public final class SignalWeak implements SiteRule {
     return DESCRIPTOR;
   }
 
-  /**
-   * What a unit must receive.
-   *
-   * @param values gives the value of a parameter of this rule
-   */
-  public static double wantedVolts(Function<Parameter<Voltage>, Voltage> values) {
-    return Levels.RECEIVER_THRESHOLD_VOLTS + values.apply(MARGIN).volts();
-  }
-
   @Override
   public void check(Site site, RuleContext context) {
-    double wanted = wantedVolts(context::value);
+    double wanted = context.sitePolicy().wantedSignalVolts();
     for (SegmentLine line : context.figures().segments()) {
       SegmentFigures figures = line.isOutOfOrder() ? null : line.figures();
       ReceivedVoltage weakest = figures == null ? null : figures.weakestReceived();

@@ -11,7 +11,9 @@ import org.headhouse.linter.site.Site;
 public final class SiteFileName implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "site.file-name", "The file is named after the site, or is called site.yaml in a folder named after it.", Level.ERROR);
+          "site.file-name",
+          "The file is named after the site, or is called site.yaml in a folder named after it.",
+          Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

@@ -1,7 +1,7 @@
 package org.headhouse.linter.rules.traffic;
 
-import java.util.function.Function;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TrafficFit;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.line.Traffic;
@@ -20,24 +20,24 @@ import org.headhouse.linter.site.Site;
  * V1.02.
  */
 public final class TrafficBusy implements SiteRule {
-  /** What a line that is mended should keep to, so that the next check does not find it busy. */
-  static final double USUAL_MOST = 0.7;
-
-  static final Parameter<Double> MOST =
+  /** Makes {@link SitePolicy#mostUtilisation}. */
+  public static final Parameter<Double> MOST =
       new Parameter<>(
           "most",
           "the share of the time that the line may be in use",
           ParameterType.percent(),
           "70 %");
 
-  private static final Parameter<Interval> TURNAROUND =
+  /** Makes {@link TransactionTimes#turnaroundSeconds}. */
+  public static final Parameter<Interval> TURNAROUND =
       new Parameter<>(
           "turnaround",
           "the pause after a broadcast, here and wherever the traffic is computed",
           ParameterType.interval(),
           "100 ms");
 
-  private static final Parameter<Interval> PROCESSING =
+  /** Makes {@link TransactionTimes#processingSeconds}. */
+  public static final Parameter<Interval> PROCESSING =
       new Parameter<>(
           "processing",
           "what a unit takes from a request to its answer, here and wherever the traffic is"
@@ -60,29 +60,10 @@ public final class TrafficBusy implements SiteRule {
     return DESCRIPTOR;
   }
 
-  /**
-   * The times that the traffic is computed with.
-   *
-   * @param values gives the value of a parameter of this rule
-   */
-  public static TransactionTimes times(Function<Parameter<Interval>, Interval> values) {
-    return new TransactionTimes(
-        values.apply(TURNAROUND).seconds(), values.apply(PROCESSING).seconds());
-  }
-
-  /**
-   * The share of the time that the line may be in use.
-   *
-   * @param values gives the value of a parameter of this rule
-   */
-  public static double most(Function<Parameter<Double>, Double> values) {
-    return values.apply(MOST);
-  }
-
   @Override
   public void check(Site site, RuleContext context) {
     Traffic traffic = context.figures().traffic();
-    double most = context.value(MOST);
+    double most = context.sitePolicy().mostUtilisation();
     if (traffic != null
         && traffic.utilisation() > most
         && traffic.utilisation() <= TrafficOverrun.ALL_OF_THE_TIME) {

@@ -1,6 +1,7 @@
 package org.headhouse.linter.rules.traffic;
 
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TrafficFit;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.result.Level;
@@ -22,16 +23,11 @@ public final class TrafficOverrun implements SiteRule {
     return DESCRIPTOR;
   }
 
-  /** What leaves the line as free as {@code traffic.busy} wants it by default. */
-  private static TrafficFit withRoom(Traffic traffic, Site site) {
-    return TrafficFit.within(TrafficBusy.MOST.defaultValue(), traffic, site);
-  }
-
   @Override
   public void check(Site site, RuleContext context) {
     Traffic traffic = context.figures().traffic();
     if (traffic != null && traffic.utilisation() > ALL_OF_THE_TIME) {
-      TrafficFit fit = TrafficFit.within(TrafficBusy.USUAL_MOST, traffic, site);
+      TrafficFit fit = TrafficFit.within(SitePolicy.DEFAULT.mostUtilisation(), traffic, site);
       context.report(
           context
               .finding(
@@ -40,7 +36,7 @@ public final class TrafficOverrun implements SiteRule {
                       "the traffic needs " + Shown.percent(traffic.utilisation()) + " of the time",
                       "messages pile up, and some are never sent",
                       fit.remedy()))
-              .fixedBy(Fitting.fix(withRoom(traffic, site), site)));
+              .fixedBy(Fitting.fix(fit, site)));
     }
   }
 }

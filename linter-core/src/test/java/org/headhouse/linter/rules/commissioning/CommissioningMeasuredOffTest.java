@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
-import org.headhouse.linter.rule.Parameter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -139,11 +138,5 @@ class CommissioningMeasuredOffTest {
                 .unit("150 ohm", "")
                 .measured("pair-resistance: 60 ohm"));
     assertThat(check.rules()).isEmpty();
-  }
-
-  /** What the sheets compute with. */
-  @Test
-  void theToleranceOfPractice() {
-    assertThat(CommissioningMeasuredOff.tolerance(Parameter::defaultValue)).isEqualTo(0.1);
   }
 }
