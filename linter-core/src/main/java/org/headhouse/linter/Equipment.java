@@ -101,9 +101,7 @@ record Equipment(
       DeviceTypes types,
       SiteLinter.Builder asked) {
     return new SiteCheck(
-        new Setup(rules, policy, types, asked.limits, sitePolicy),
-        new LazySchema(),
-        asked.earlier);
+        new Setup(rules, policy, types, asked.limits, sitePolicy), new LazySchema(), asked.earlier);
   }
 
   /** What changed since an earlier state is told anew each time. */

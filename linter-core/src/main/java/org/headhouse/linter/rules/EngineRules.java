@@ -54,7 +54,11 @@ final class EngineRules {
       List.of(
           new Listed(
               RuleDescriptor.of(
-                  "suppression.unused", "A suppression has something to suppress.", Level.WARNING)),
+                      "suppression.unused",
+                      "A suppression has something to suppress.",
+                      Level.WARNING)
+                  .yieldingTo(
+                      "reference.unknown", "suppression.expired", "suppression.unknown-rule")),
           new Listed(
               RuleDescriptor.of(
                   "suppression.expired", "A suppression has not ended.", Level.WARNING)),

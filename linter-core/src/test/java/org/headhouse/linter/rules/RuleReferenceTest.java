@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.junit.jupiter.api.Test;
@@ -41,18 +42,46 @@ class RuleReferenceTest {
     for (Rule rule : BuiltInRules.all()) {
       RuleDescriptor descriptor = rule.descriptor();
       text.append(
-          "| [`%s`](#%s) | %s | %s |\n"
+          "| %s | %s | %s |\n"
               .formatted(
-                  descriptor.id(),
-                  descriptor.id().replace(".", ""),
+                  link(descriptor.id()),
                   descriptor.level().word(),
                   RulePage.of(descriptor.id())
                       .requirement()
                       .replace("|", "\\|")
                       .replace('\n', ' ')));
     }
+    appendYields(text);
     BuiltInRules.all().forEach(rule -> append(rule.descriptor(), text));
     return text.toString();
+  }
+
+  private static void appendYields(StringBuilder text) {
+    text.append("\n## Which rule yields to which\n\n")
+        .append(
+            "One mistake gives one result. A rule on the left is silent where a rule on the right\n")
+        .append(
+            "reports the cause. Two rules can yield to each other, each in another case; their\n")
+        .append(
+            "pages say when. Every rule passes over values that are missing, and over those that\n")
+        .append("a rule on the form of the file (`file`, `yaml`, `schema`) reports.\n\n")
+        .append("| rule | yields to |\n|---|---|\n");
+    for (Rule rule : BuiltInRules.all()) {
+      RuleDescriptor descriptor = rule.descriptor();
+      if (!descriptor.yieldsTo().isEmpty()) {
+        text.append(
+            "| %s | %s |\n"
+                .formatted(
+                    link(descriptor.id()),
+                    descriptor.yieldsTo().stream()
+                        .map(RuleReferenceTest::link)
+                        .collect(Collectors.joining(", "))));
+      }
+    }
+  }
+
+  private static String link(String id) {
+    return "[`%s`](#%s)".formatted(id, id.replace(".", ""));
   }
 
   private static void append(RuleDescriptor rule, StringBuilder text) {

@@ -14,9 +14,10 @@ import org.headhouse.linter.source.SourceText;
 public final class AddressBeyondLimit implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "address.beyond-limit",
-          "No address is above what the type of device can be set to.",
-          Level.ERROR);
+              "address.beyond-limit",
+              "No address is above what the type of device can be set to.",
+              Level.ERROR)
+          .yieldingTo("address.reserved");
 
   @Override
   public RuleDescriptor descriptor() {

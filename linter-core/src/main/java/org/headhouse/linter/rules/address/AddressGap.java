@@ -21,9 +21,15 @@ import org.headhouse.linter.site.Unit;
 public final class AddressGap implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "address.gap",
-          "The addresses are 1, 2, 3 and so on without a gap, but for those that the policy keeps free.",
-          Level.ERROR);
+              "address.gap",
+              "The addresses are 1, 2, 3 and so on without a gap, but for those that the policy keeps free.",
+              Level.ERROR)
+          .yieldingTo(
+              "head.address",
+              "address.duplicate",
+              "address.reserved",
+              "address.beyond-limit",
+              "address.kept-free");
 
   @Override
   public RuleDescriptor descriptor() {

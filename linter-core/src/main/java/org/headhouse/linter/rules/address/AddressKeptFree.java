@@ -29,10 +29,11 @@ public final class AddressKeptFree implements SiteRule {
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "address.kept-free",
-          "No unit has an address that the policy keeps free for other equipment.",
-          Level.ERROR,
-          RANGES);
+              "address.kept-free",
+              "No unit has an address that the policy keeps free for other equipment.",
+              Level.ERROR,
+              RANGES)
+          .yieldingTo("head.address", "address.reserved", "address.beyond-limit");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -13,7 +13,16 @@ import org.jspecify.annotations.Nullable;
 /** {@code address.order}: told once, at the first unit that is out of order. */
 public final class AddressOrder implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("address.order", "Addresses rise along the chain.", Level.WARNING);
+      RuleDescriptor.of("address.order", "Addresses rise along the chain.", Level.WARNING)
+          .yieldingTo(
+              "head.missing",
+              "head.duplicate",
+              "head.not-first",
+              "head.address",
+              "address.duplicate",
+              "address.reserved",
+              "address.beyond-limit",
+              "address.kept-free");
 
   @Override
   public RuleDescriptor descriptor() {

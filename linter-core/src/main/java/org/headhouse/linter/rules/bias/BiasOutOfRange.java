@@ -35,7 +35,8 @@ public final class BiasOutOfRange implements SiteRule {
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "bias.out-of-range", "Bias resistors are 450 to 650 ohm each.", Level.WARNING);
+              "bias.out-of-range", "Bias resistors are 450 to 650 ohm each.", Level.WARNING)
+          .yieldingTo("bias.weak");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -39,10 +39,18 @@ public final class BiasWeak implements SiteRule {
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "bias.weak",
-          "The bias holds every unit of an idle line above the 200 mV that a receiver needs, with a margin.",
-          Level.ERROR,
-          MARGIN);
+              "bias.weak",
+              "The bias holds every unit of an idle line above the 200 mV that a receiver needs, with a margin.",
+              Level.ERROR,
+              MARGIN)
+          .yieldingTo(
+              "termination.undeclared",
+              "termination.mid-line",
+              "cable.length-unknown",
+              "cable.too-long",
+              "segment.overloaded",
+              "bias.several",
+              "bias.out-of-range");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -41,10 +41,17 @@ public final class CommissioningMeasuredOff implements SiteRule {
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "commissioning.measured-off",
-          "What was measured is what the line as written would show.",
-          Level.ERROR,
-          TOLERANCE);
+              "commissioning.measured-off",
+              "What was measured is what the line as written would show.",
+              Level.ERROR,
+              TOLERANCE)
+          .yieldingTo(
+              "termination.undeclared",
+              "termination.mid-line",
+              "cable.length-unknown",
+              "cable.too-long",
+              "segment.overloaded",
+              "bias.several");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -19,9 +19,10 @@ import org.headhouse.linter.site.WeatherStation;
 public final class CommissioningUnitUnseen implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "commissioning.unit-unseen",
-          "The record names every follower as one whose display showed the outdoor readings.",
-          Level.ERROR);
+              "commissioning.unit-unseen",
+              "The record names every follower as one whose display showed the outdoor readings.",
+              Level.ERROR)
+          .yieldingTo("head.missing", "station.not-at-head", "reference.unknown");
 
   @Override
   public RuleDescriptor descriptor() {

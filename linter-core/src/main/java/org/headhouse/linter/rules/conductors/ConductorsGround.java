@@ -35,7 +35,11 @@ public final class ConductorsGround implements SiteRule {
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "conductors.ground", "Ground is landed once, at the head unit.", Level.WARNING, LANDED);
+              "conductors.ground",
+              "Ground is landed once, at the head unit.",
+              Level.WARNING,
+              LANDED)
+          .yieldingTo("head.missing", "head.duplicate");
 
   @Override
   public RuleDescriptor descriptor() {

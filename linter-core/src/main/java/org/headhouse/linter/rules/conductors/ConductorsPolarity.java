@@ -21,9 +21,10 @@ public final class ConductorsPolarity implements SiteRule {
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "conductors.polarity",
-          "The pair is crossed exactly where a device type marks its positive terminal differently from the head unit.",
-          Level.ERROR);
+              "conductors.polarity",
+              "The pair is crossed exactly where a device type marks its positive terminal differently from the head unit.",
+              Level.ERROR)
+          .yieldingTo("head.missing", "head.duplicate");
 
   @Override
   public RuleDescriptor descriptor() {

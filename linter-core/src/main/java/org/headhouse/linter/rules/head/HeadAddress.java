@@ -12,7 +12,8 @@ import org.headhouse.linter.site.Unit;
 /** {@code head.address}. */
 public final class HeadAddress implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("head.address", "The head unit has address 1.", Level.ERROR);
+      RuleDescriptor.of("head.address", "The head unit has address 1.", Level.ERROR)
+          .yieldingTo("head.duplicate");
 
   @Override
   public RuleDescriptor descriptor() {

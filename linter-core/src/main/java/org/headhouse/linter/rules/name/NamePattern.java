@@ -30,11 +30,12 @@ public final class NamePattern implements SiteRule {
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "name.pattern",
-          "The name of a unit follows the pattern of the policy.",
-          Level.WARNING,
-          PATTERN,
-          IN_WORDS);
+              "name.pattern",
+              "The name of a unit follows the pattern of the policy.",
+              Level.WARNING,
+              PATTERN,
+              IN_WORDS)
+          .yieldingTo("name.unreadable");
 
   @Override
   public RuleDescriptor descriptor() {

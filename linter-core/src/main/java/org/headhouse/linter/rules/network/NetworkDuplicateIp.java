@@ -14,7 +14,8 @@ import org.headhouse.linter.site.Unit;
 /** {@code network.duplicate-ip}. */
 public final class NetworkDuplicateIp implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("network.duplicate-ip", "No two units share an IP address.", Level.ERROR);
+      RuleDescriptor.of("network.duplicate-ip", "No two units share an IP address.", Level.ERROR)
+          .yieldingTo("network.bad-address");
 
   @Override
   public RuleDescriptor descriptor() {

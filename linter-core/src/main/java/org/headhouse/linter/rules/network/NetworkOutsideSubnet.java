@@ -18,9 +18,10 @@ import org.jspecify.annotations.Nullable;
 public final class NetworkOutsideSubnet implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "network.outside-subnet",
-          "All units and their gateways lie in one network.",
-          Level.ERROR);
+              "network.outside-subnet",
+              "All units and their gateways lie in one network.",
+              Level.ERROR)
+          .yieldingTo("network.bad-address");
 
   @Override
   public RuleDescriptor descriptor() {

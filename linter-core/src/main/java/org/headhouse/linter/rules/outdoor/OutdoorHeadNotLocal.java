@@ -22,9 +22,10 @@ public final class OutdoorHeadNotLocal implements SiteRule {
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "outdoor.head-not-local",
-          "The head unit takes the readings of the weather station as local.",
-          Level.ERROR);
+              "outdoor.head-not-local",
+              "The head unit takes the readings of the weather station as local.",
+              Level.ERROR)
+          .yieldingTo("head.missing", "head.duplicate", "station.not-at-head");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -25,9 +25,10 @@ public final class OutdoorNotFromHead implements SiteRule {
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "outdoor.not-from-head",
-          "A follower takes every reading of the weather station from the head unit.",
-          Level.ERROR);
+              "outdoor.not-from-head",
+              "A follower takes every reading of the weather station from the head unit.",
+              Level.ERROR)
+          .yieldingTo("head.missing", "station.not-at-head");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -28,9 +28,10 @@ import org.jspecify.annotations.Nullable;
 public final class OutdoorTooOld implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "outdoor.too-old",
-          "No reading becomes older at a follower than the site allows, even while one unit is silent.",
-          Level.ERROR);
+              "outdoor.too-old",
+              "No reading becomes older at a follower than the site allows, even while one unit is silent.",
+              Level.ERROR)
+          .yieldingTo("traffic.overrun");
 
   @Override
   public RuleDescriptor descriptor() {

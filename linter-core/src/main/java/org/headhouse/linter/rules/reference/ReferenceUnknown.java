@@ -26,9 +26,10 @@ public final class ReferenceUnknown implements SiteRule {
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "reference.unknown",
-          "A name that is referred to exists: a unit, an item of the chain, a device type.",
-          Level.ERROR);
+              "reference.unknown",
+              "A name that is referred to exists: a unit, an item of the chain, a device type.",
+              Level.ERROR)
+          .yieldingTo("name.duplicate", "name.unreadable");
 
   @Override
   public RuleDescriptor descriptor() {

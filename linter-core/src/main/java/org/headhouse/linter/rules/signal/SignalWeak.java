@@ -40,10 +40,17 @@ public final class SignalWeak implements SiteRule {
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "signal.weak",
-          "Every unit receives every other above the 200 mV that a receiver needs, with a margin.",
-          Level.ERROR,
-          MARGIN);
+              "signal.weak",
+              "Every unit receives every other above the 200 mV that a receiver needs, with a margin.",
+              Level.ERROR,
+              MARGIN)
+          .yieldingTo(
+              "termination.undeclared",
+              "termination.mid-line",
+              "cable.length-unknown",
+              "cable.too-long",
+              "segment.overloaded",
+              "bias.several");
 
   @Override
   public RuleDescriptor descriptor() {

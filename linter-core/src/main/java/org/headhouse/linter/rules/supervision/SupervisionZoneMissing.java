@@ -19,7 +19,8 @@ import org.headhouse.linter.site.Unit;
 public final class SupervisionZoneMissing implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "supervision.zone-missing", "The supervising software lists every unit.", Level.ERROR);
+              "supervision.zone-missing", "The supervising software lists every unit.", Level.ERROR)
+          .yieldingTo("supervision.zone-unknown");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -21,7 +21,8 @@ import org.headhouse.linter.source.Nearest;
 public final class SupervisionZoneUnknown implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "supervision.zone-unknown", "Every zone is a unit of the chain.", Level.ERROR);
+              "supervision.zone-unknown", "Every zone is a unit of the chain.", Level.ERROR)
+          .yieldingTo("name.duplicate", "name.unreadable");
 
   @Override
   public RuleDescriptor descriptor() {

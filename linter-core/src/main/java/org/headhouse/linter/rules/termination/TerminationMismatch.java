@@ -40,10 +40,11 @@ public final class TerminationMismatch implements SiteRule {
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "termination.mismatch",
-          "A terminator has the impedance of the cable, within 20 %.",
-          Level.WARNING,
-          MOST);
+              "termination.mismatch",
+              "A terminator has the impedance of the cable, within 20 %.",
+              Level.WARNING,
+              MOST)
+          .yieldingTo("termination.mid-line");
 
   @Override
   public RuleDescriptor descriptor() {

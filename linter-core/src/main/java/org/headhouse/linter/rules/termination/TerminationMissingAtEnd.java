@@ -18,7 +18,10 @@ import org.headhouse.linter.site.Termination;
 public final class TerminationMissingAtEnd implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "termination.missing-at-end", "Both ends of a segment have a terminator.", Level.ERROR);
+              "termination.missing-at-end",
+              "Both ends of a segment have a terminator.",
+              Level.ERROR)
+          .yieldingTo("termination.undeclared");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -48,12 +48,13 @@ public final class TrafficBusy implements SiteRule {
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "traffic.busy",
-          "The line is in use at most 70 % of the time.",
-          Level.WARNING,
-          MOST,
-          TURNAROUND,
-          PROCESSING);
+              "traffic.busy",
+              "The line is in use at most 70 % of the time.",
+              Level.WARNING,
+              MOST,
+              TURNAROUND,
+              PROCESSING)
+          .yieldingTo("traffic.overrun");
 
   @Override
   public RuleDescriptor descriptor() {
