@@ -7,8 +7,6 @@ import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.Levels;
-import org.headhouse.linter.line.SegmentCircuit;
-import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
@@ -19,6 +17,7 @@ import org.headhouse.linter.rule.ParameterType;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.segment.ComputedSegment;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Resistance;
@@ -38,19 +37,12 @@ public final class BiasWeak implements SiteRule {
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of(
+      ComputedSegment.yielding(RuleDescriptor.of(
               "bias.weak",
               "The bias holds every unit of an idle line above the 200 mV that a receiver needs, with a margin.",
               Level.ERROR,
               MARGIN)
-          .yieldingTo(
-              "termination.undeclared",
-              "termination.mid-line",
-              "cable.length-unknown",
-              "cable.too-long",
-              "segment.overloaded",
-              "bias.several",
-              "bias.out-of-range");
+          ).yieldingTo("bias.out-of-range");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -60,37 +52,31 @@ public final class BiasWeak implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     double wanted = context.sitePolicy().wantedIdleVolts();
-    for (SegmentLine line : context.figures().segments()) {
-      SegmentFigures figures = line.isOutOfOrder() ? null : line.figures();
-      IdleVoltage lowest = figures == null ? null : figures.lowestIdle();
-      SegmentCircuit circuit = line.circuit();
+    for (ComputedSegment segment : ComputedSegment.of(context.figures())) {
+      IdleVoltage lowest = segment.figures().lowestIdle();
       if (lowest != null
-          && circuit != null
           && lowest.volts() < wanted
-          && !isToldOfResistors(line, lowest)) {
-        report(line, circuit, lowest, wanted, context);
+          && !isForResistors(segment.line().biases().get(0), lowest)) {
+        report(segment, lowest, wanted, context);
       }
     }
   }
 
-  /** Resistors over the range leave too little margin; that they are over it is told already. */
-  private static boolean isToldOfResistors(SegmentLine line, IdleVoltage lowest) {
-    Resistance each = line.biases().get(0).resistors().orNull();
+  /** Above the threshold, {@code bias.out-of-range} reports what takes the margin. */
+  private static boolean isForResistors(Bias bias, IdleVoltage lowest) {
+    Resistance each = bias.resistors().orNull();
     return lowest.volts() >= Levels.RECEIVER_THRESHOLD_VOLTS
         && each != null
         && each.ohms() > Levels.GREATEST_BIAS_OHMS;
   }
 
   private static void report(
-      SegmentLine line,
-      SegmentCircuit circuit,
-      IdleVoltage lowest,
-      double wanted,
-      RuleContext context) {
+      ComputedSegment segment, IdleVoltage lowest, double wanted, RuleContext context) {
+    SegmentLine line = segment.line();
     Bias bias = line.biases().get(0);
     ChainItem unit = line.segment().items().get(lowest.item());
     boolean under = lowest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
-    OptionalDouble fitting = fitting(line, circuit, bias, wanted);
+    OptionalDouble fitting = fitting(segment, bias, wanted);
     Finding finding =
         context
             .finding(
@@ -107,26 +93,23 @@ public final class BiasWeak implements SiteRule {
                     under
                         ? "an idle line then looks like noise, and units answer to what nobody sent"
                         : "a little noise then looks like the start of a message",
-                    remedy(line, fitting)))
+                    remedy(segment, fitting)))
             .related(unit.name().place().region(), "the lowest idle voltage is here")
-            .fixedBy(fix(line, bias, fitting));
-    context.report(under ? finding : finding.at(Level.WARNING));
+            .fixedBy(fix(segment, bias, fitting));
+    context.report(ComputedSegment.atLevelOf(lowest.volts(), finding));
   }
 
-  private static OptionalDouble fitting(
-      SegmentLine line, SegmentCircuit circuit, Bias bias, double wanted) {
+  private static OptionalDouble fitting(ComputedSegment segment, Bias bias, double wanted) {
     @Nullable Voltage supply = bias.supply().orNull();
     return supply == null
         ? OptionalDouble.empty()
-        : BiasSizing.preferredOhms(circuit, line.itemOf(bias), supply.volts(), wanted);
+        : BiasSizing.preferredOhms(segment.circuit(), segment.line().itemOf(bias), supply.volts(), wanted);
   }
 
-  private static String remedy(SegmentLine line, OptionalDouble fitting) {
-    ChainItem end = line.endWithLowTerminator();
-    if (end != null) {
-      return "correct the terminator of "
-          + end.called()
-          + " first: no cable asks for so low a value";
+  private static String remedy(ComputedSegment segment, OptionalDouble fitting) {
+    String terminator = segment.terminatorRemedy();
+    if (terminator != null) {
+      return terminator;
     }
     if (fitting.isPresent()) {
       String each = Shown.resistor(fitting.getAsDouble());
@@ -136,8 +119,8 @@ public final class BiasWeak implements SiteRule {
         + " segment by a repeater: resistors of 450 ohm or more do not do here";
   }
 
-  private static @Nullable FixDraft fix(SegmentLine line, Bias bias, OptionalDouble fitting) {
-    if (fitting.isEmpty() || line.endWithLowTerminator() != null) {
+  private static @Nullable FixDraft fix(ComputedSegment segment, Bias bias, OptionalDouble fitting) {
+    if (fitting.isEmpty() || segment.terminatorRemedy() != null) {
       return null;
     }
     String each = Shown.resistor(fitting.getAsDouble());

@@ -6,7 +6,6 @@ import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.PairResistance;
-import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -14,6 +13,7 @@ import org.headhouse.linter.rule.ParameterType;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.segment.ComputedSegment;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Site;
@@ -40,18 +40,12 @@ public final class CommissioningMeasuredOff implements SiteRule {
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of(
+      ComputedSegment.yielding(RuleDescriptor.of(
               "commissioning.measured-off",
               "What was measured is what the line as written would show.",
               Level.ERROR,
               TOLERANCE)
-          .yieldingTo(
-              "termination.undeclared",
-              "termination.mid-line",
-              "cable.length-unknown",
-              "cable.too-long",
-              "segment.overloaded",
-              "bias.several");
+          );
 
   @Override
   public RuleDescriptor descriptor() {
@@ -65,11 +59,10 @@ public final class CommissioningMeasuredOff implements SiteRule {
     if (record == null || segments.isEmpty() || !site.stage().is(Stage.COMMISSIONED)) {
       return;
     }
-    SegmentLine first = segments.get(0);
-    SegmentFigures figures = first.isOutOfOrder() ? null : first.figures();
-    if (figures != null) {
-      checkResistance(record, figures.pairResistance(), context);
-      checkIdle(record, figures.idleVolts(), context);
+    ComputedSegment first = ComputedSegment.of(segments.get(0));
+    if (first != null) {
+      checkResistance(record, first.figures().pairResistance(), context);
+      checkIdle(record, first.figures().idleVolts(), context);
     }
   }
 

@@ -10,7 +10,6 @@ import org.headhouse.linter.line.CableReach;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.ReceivedVoltage;
 import org.headhouse.linter.line.SegmentCircuit;
-import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -20,6 +19,7 @@ import org.headhouse.linter.rule.ParameterType;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.segment.ComputedSegment;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Voltage;
@@ -39,18 +39,12 @@ public final class SignalWeak implements SiteRule {
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of(
+      ComputedSegment.yielding(RuleDescriptor.of(
               "signal.weak",
               "Every unit receives every other above the 200 mV that a receiver needs, with a margin.",
               Level.ERROR,
               MARGIN)
-          .yieldingTo(
-              "termination.undeclared",
-              "termination.mid-line",
-              "cable.length-unknown",
-              "cable.too-long",
-              "segment.overloaded",
-              "bias.several");
+          );
 
   @Override
   public RuleDescriptor descriptor() {
@@ -60,22 +54,17 @@ public final class SignalWeak implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     double wanted = context.sitePolicy().wantedSignalVolts();
-    for (SegmentLine line : context.figures().segments()) {
-      SegmentFigures figures = line.isOutOfOrder() ? null : line.figures();
-      ReceivedVoltage weakest = figures == null ? null : figures.weakestReceived();
-      SegmentCircuit circuit = line.circuit();
-      if (weakest != null && circuit != null && weakest.volts() < wanted) {
-        report(line, circuit, weakest, wanted, context);
+    for (ComputedSegment segment : ComputedSegment.of(context.figures())) {
+      ReceivedVoltage weakest = segment.figures().weakestReceived();
+      if (weakest != null && weakest.volts() < wanted) {
+        report(segment, weakest, wanted, context);
       }
     }
   }
 
   private static void report(
-      SegmentLine line,
-      SegmentCircuit circuit,
-      ReceivedVoltage weakest,
-      double wanted,
-      RuleContext context) {
+      ComputedSegment segment, ReceivedVoltage weakest, double wanted, RuleContext context) {
+    SegmentLine line = segment.line();
     ChainItem from = line.segment().items().get(weakest.from());
     ChainItem to = line.segment().items().get(weakest.to());
     boolean under = weakest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
@@ -92,24 +81,24 @@ public final class SignalWeak implements SiteRule {
                         + " as computed, and a receiver needs 200 mV"
                         + (under ? "" : ", with the margin " + Shown.volts(wanted)),
                     "over "
-                        + Shown.metres(circuit.lengthMetres())
+                        + Shown.metres(segment.circuit().lengthMetres())
                         + " the cable takes "
                         + "what the driver gives, and messages are lost",
-                    remedy(line, circuit, CableReach.longestScale(circuit, wanted))))
+                    remedy(segment, CableReach.longestScale(segment.circuit(), wanted))))
             .related(from.name().place().region(), "the sender is here");
-    context.report(under ? finding : finding.at(Level.WARNING));
+    context.report(ComputedSegment.atLevelOf(weakest.volts(), finding));
   }
 
-  private static String remedy(SegmentLine line, SegmentCircuit circuit, OptionalDouble scale) {
-    ChainItem end = line.endWithLowTerminator();
-    if (end != null) {
-      return "correct the terminator of "
-          + end.called()
-          + " first: no cable asks for so low a value";
+  private static String remedy(ComputedSegment segment, OptionalDouble scale) {
+    String terminator = segment.terminatorRemedy();
+    if (terminator != null) {
+      return terminator;
     }
     if (scale.isEmpty() || scale.getAsDouble() <= 0) {
       return "no cable is short enough: look for terminators of too low a value, or too much bias";
     }
+    SegmentLine line = segment.line();
+    SegmentCircuit circuit = segment.circuit();
     double longest = circuit.lengthMetres() * scale.getAsDouble();
     OptionalInt gauge = thinnest(circuit.ohmsPerMetre() * scale.getAsDouble(), line.celsius());
     ChainItem last = line.lastWithinMetres(longest);
