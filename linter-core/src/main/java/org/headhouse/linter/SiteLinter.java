@@ -183,7 +183,7 @@ public final class SiteLinter {
    * @return the changes in the order of the later state, then what is gone
    */
   public List<SiteChange> changes(SiteState before, SiteState after) {
-    return new SiteChanges(before, after, context.keptFree()).all();
+    return new SiteChanges(before, after, context.sitePolicy().keptFree()).all();
   }
 
   /**

@@ -1,21 +1,18 @@
 package org.headhouse.linter.check;
 
-import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.source.Limits;
 
 /**
  * What holds for every file of a run.
  *
- * @param times what the traffic is computed with
- * @param keptFree the addresses that no unit is to have
+ * @param sitePolicy what the policy says of every site
  */
 public record CheckSettings(
     RuleCatalogue rules,
     Policy policy,
     DeviceTypes deviceTypes,
     Limits limits,
-    TransactionTimes times,
-    KeptFree keptFree) {}
+    SitePolicy sitePolicy) {}

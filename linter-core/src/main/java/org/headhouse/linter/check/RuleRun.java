@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
 import org.headhouse.linter.figures.LineFigures;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
@@ -17,7 +18,6 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
@@ -41,7 +41,7 @@ final class RuleRun {
     this.parameters = parameters;
     this.today = today;
     this.site = site;
-    this.figures = new LineFigures(site, setup.times());
+    this.figures = new LineFigures(site, setup.sitePolicy().times());
   }
 
   List<Finding> findings() {
@@ -116,8 +116,8 @@ final class RuleRun {
     }
 
     @Override
-    public KeptFree keptFree() {
-      return setup.keptFree();
+    public SitePolicy sitePolicy() {
+      return setup.sitePolicy();
     }
 
     @Override

@@ -104,7 +104,8 @@ public final class SiteCheck {
     return root == null
         ? null
         : SiteFigures.of(
-            SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(), setup.times());
+            SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(),
+            setup.sitePolicy().times());
   }
 
   private List<Result> suppressed(

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.List;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.ModuleNeed;
 import org.headhouse.linter.site.Parity;
@@ -36,21 +37,21 @@ final class SiteWriter {
   private final List<ListedUnit> units;
   private final List<String> unread;
   private final DraftSettings settings;
-  private final Practice practice;
+  private final SitePolicy policy;
   private final StringBuilder text = new StringBuilder();
 
-  private SiteWriter(ListedUnits list, DraftSettings settings, Practice practice) {
+  private SiteWriter(ListedUnits list, DraftSettings settings, SitePolicy policy) {
     this.units = list.units();
     this.unread = list.unread();
     this.settings = settings;
-    this.practice = practice;
+    this.policy = policy;
   }
 
   /**
    * @param list with at least two units, the head unit first
    */
-  static String text(ListedUnits list, DraftSettings settings, Practice practice) {
-    SiteWriter writer = new SiteWriter(list, settings, practice);
+  static String text(ListedUnits list, DraftSettings settings, SitePolicy policy) {
+    SiteWriter writer = new SiteWriter(list, settings, policy);
     writer.top();
     writer.line();
     writer.text.append(BEFORE_CHAIN);
@@ -104,7 +105,7 @@ final class SiteWriter {
     text.append("  cable: {gauge: ").append(settings.gauge().written());
     text.append(", shielded: ").append(settings.shielded());
     text.append(", impedance: ").append(settings.impedance().written()).append("}\n");
-    bias(BiasNeed.of(units, settings, practice));
+    bias(BiasNeed.of(units, settings, policy));
   }
 
   private void bias(BiasNeed need) {
@@ -147,7 +148,7 @@ final class SiteWriter {
       key("device-type", YamlScalar.of(unit.typeId()));
     }
     key("comm-module", unit.type().commModule().is(ModuleNeed.BUILT_IN) ? "built-in" : "fitted");
-    key("conductors", head || practice.groundEverywhere() ? "[A, B, G]" : "[A, B]");
+    key("conductors", head || policy.groundAtEveryUnit() ? "[A, B, G]" : "[A, B]");
     if (isCrossed(unit)) {
       key("pair", "crossed  # its positive terminal has another mark than the head unit's");
     }

@@ -12,18 +12,13 @@ import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.Drafting;
-import org.headhouse.linter.draft.Practice;
-import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rules.BuiltInRules;
-import org.headhouse.linter.rules.address.KeptFreeAddress;
-import org.headhouse.linter.rules.bias.WeakBias;
-import org.headhouse.linter.rules.conductors.Ground;
-import org.headhouse.linter.rules.traffic.BusyLine;
+import org.headhouse.linter.rules.SitePolicies;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param policyFile the file of the policy, or null where there is none
  * @param typesFile the file of the device types, or null where there is none
+ * @param sitePolicy what the policy says of every site
  * @param settingsResults what is wrong with the policy and the device types
  * @param baselineFile the file of the baseline, also where it is not used
  * @param baseline the results that were there before, or null where all are new
@@ -41,6 +37,7 @@ public record LinterContext(
     @Nullable SettingsFile policyFile,
     @Nullable SettingsFile typesFile,
     Policy policy,
+    SitePolicy sitePolicy,
     DeviceTypes types,
     List<Result> settingsResults,
     SiteCheck check,
@@ -67,6 +64,7 @@ public record LinterContext(
         typesFile == null
             ? DeviceTypes.NONE
             : settings.deviceTypes(typesFile.path(), typesFile.bytes());
+    SitePolicy sitePolicy = SitePolicies.of(policy::value);
     Path baselineFile = asked.baseline().file(asked.policy(), policy.baseline());
     return new LinterContext(
         asked,
@@ -74,9 +72,10 @@ public record LinterContext(
         policyFile,
         typesFile,
         policy,
+        sitePolicy,
         types,
         settings.results(),
-        check(rules, policy, types, asked),
+        check(rules, policy, sitePolicy, types, asked),
         baselineFile,
         asked.baseline().read(baselineFile));
   }
@@ -92,21 +91,13 @@ public record LinterContext(
   }
 
   private static SiteCheck check(
-      RuleCatalogue rules, Policy policy, DeviceTypes types, LinterSettings asked) {
-    TransactionTimes times = BusyLine.times(one -> policy.value(BusyLine.DESCRIPTOR, one));
+      RuleCatalogue rules,
+      Policy policy,
+      SitePolicy sitePolicy,
+      DeviceTypes types,
+      LinterSettings asked) {
     return new SiteCheck(
-        new CheckSettings(rules, policy, types, asked.limits(), times, keptFree(policy)),
-        asked.earlier());
-  }
-
-  /** The addresses that the policy keeps for other equipment, also where the rule is off. */
-  private static KeptFree keptFree(Policy policy) {
-    return KeptFreeAddress.keptFree(one -> policy.value(KeptFreeAddress.DESCRIPTOR, one));
-  }
-
-  /** The addresses that the policy keeps for other equipment, also where the rule is off. */
-  public KeptFree keptFree() {
-    return keptFree(policy);
+        new CheckSettings(rules, policy, types, asked.limits(), sitePolicy), asked.earlier());
   }
 
   /** The day of a check that starts now. */
@@ -116,11 +107,6 @@ public record LinterContext(
 
   /** Makes sites of lists of units. */
   public Drafting drafting(DraftSettings drafts) {
-    Practice practice =
-        new Practice(
-            Ground.isLandedEverywhere(one -> policy.value(Ground.DESCRIPTOR, one)),
-            WeakBias.wantedVolts(one -> policy.value(WeakBias.DESCRIPTOR, one)),
-            keptFree());
-    return new Drafting(drafts, types, practice, settings.limits());
+    return new Drafting(drafts, types, sitePolicy, settings.limits());
   }
 }

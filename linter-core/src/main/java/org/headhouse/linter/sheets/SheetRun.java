@@ -7,6 +7,7 @@ import java.util.HexFormat;
 import java.util.Iterator;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.headhouse.linter.batch.FileTask;
 import org.headhouse.linter.batch.OrderedExecutor;
 import org.headhouse.linter.check.ExaminedFile;
@@ -26,6 +27,7 @@ import org.headhouse.linter.report.sheet.ZonesCsv;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.settings.LinterContext;
 import org.headhouse.linter.source.InputFile;
 import org.jspecify.annotations.Nullable;
@@ -51,10 +53,21 @@ public final class SheetRun {
    */
   public SheetRun(LinterContext context, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
     this.context = context;
-    this.settings = SheetPolicy.settings(measure, paper, context);
-    this.drawings = new SiteDrawings(measure, paper, SheetPolicy.margins(context.policy()));
+    this.settings = settings(measure, paper, context);
+    this.drawings = new SiteDrawings(measure, paper, context.sitePolicy());
     this.uniqueness = new UniquenessCheck(context.rules(), context.policy());
     this.taker = taker;
+  }
+
+  private static SheetSettings settings(Measure measure, Paper paper, LinterContext context) {
+    return new SheetSettings(
+        measure,
+        paper,
+        context.today(),
+        context.policy().ruleSet(),
+        context.rules().descriptors().stream()
+            .collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::requirement)),
+        context.sitePolicy());
   }
 
   /** The outcome of a file; the sheets are null where it could not be read as a site. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.line.Traffic;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +42,7 @@ class GoldenDrawingsTest {
     LineFigures figures = new LineFigures(drawn.site(), TransactionTimes.DEFAULT);
     compare(
         name + "-voltages",
-        Plots.alongTheLine(figures, Margins.DEFAULT, measure, format, "voltages").orElse(""));
+        Plots.alongTheLine(figures, SitePolicy.DEFAULT, measure, format, "voltages").orElse(""));
     Traffic traffic = figures.traffic();
     if (traffic != null) {
       compare(name + "-time", Plots.useOfTime(traffic, format, "time"));

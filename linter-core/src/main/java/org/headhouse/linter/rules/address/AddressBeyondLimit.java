@@ -14,9 +14,10 @@ import org.headhouse.linter.source.SourceText;
 public final class AddressBeyondLimit implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "address.beyond-limit",
-          "No address is above what the type of device can be set to.",
-          Level.ERROR);
+              "address.beyond-limit",
+              "No address is above what the type of device can be set to.",
+              Level.ERROR)
+          .yieldingTo("address.reserved");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -30,7 +31,11 @@ public final class AddressBeyondLimit implements SiteRule {
       boolean limited = unit.type().addressLimitSetting().isGiven();
       if (address != null && limited && address > unit.type().addressLimit() && address <= 247) {
         report(
-            site, unit, address, ProposedAddresses.of(site, context.keptFree()).of(unit), context);
+            site,
+            unit,
+            address,
+            ProposedAddresses.of(site, context.sitePolicy().keptFree()).of(unit),
+            context);
       }
     }
   }
@@ -52,7 +57,7 @@ public final class AddressBeyondLimit implements SiteRule {
                     free > limit
                         ? "exchange the address of " + unit.called() + " with that of another type"
                         : "give " + unit.called() + " address " + free))
-            .fixedBy(Renumbering.of(site, context.keptFree()));
+            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
     SourceText types = context.deviceTypes().source();
     context.report(
         types == null

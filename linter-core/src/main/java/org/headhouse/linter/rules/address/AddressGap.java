@@ -21,7 +21,15 @@ import org.headhouse.linter.site.Unit;
 public final class AddressGap implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "address.gap", "The addresses are 1, 2, 3 and so on without a gap.", Level.ERROR);
+              "address.gap",
+              "The addresses are 1, 2, 3 and so on without a gap, but for those that the policy keeps free.",
+              Level.ERROR)
+          .yieldingTo(
+              "head.address",
+              "address.duplicate",
+              "address.reserved",
+              "address.beyond-limit",
+              "address.kept-free");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -30,7 +38,7 @@ public final class AddressGap implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), context.keptFree());
+    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), context.sitePolicy().keptFree());
     // Two units of one address leave a gap that is told of them.
     if (byAddress.size() == site.units().size() && !isHeadAway(site)) {
       reportFirst(site, byAddress, context);
@@ -57,7 +65,7 @@ public final class AddressGap implements SiteRule {
   }
 
   private static void reportFirst(Site site, Map<Integer, Unit> byAddress, RuleContext context) {
-    PrimitiveIterator.OfInt addresses = context.keptFree().others().iterator();
+    PrimitiveIterator.OfInt addresses = context.sitePolicy().keptFree().others().iterator();
     for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
       int expected = addresses.nextInt();
       int address = entry.getKey();
@@ -68,14 +76,14 @@ public final class AddressGap implements SiteRule {
                 .finding(
                     unit.address().place(),
                     new Message(
-                        missing(expected, address, context.keptFree()),
+                        missing(expected, address, context.sitePolicy().keptFree()),
                         "the next visit cannot tell a forgotten unit from a free address",
                         "give "
                             + unit.called()
                             + " address "
                             + expected
                             + ", and the units after it the next ones"))
-                .fixedBy(Renumbering.of(site, context.keptFree())));
+                .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
         return;
       }
     }

@@ -13,7 +13,16 @@ import org.jspecify.annotations.Nullable;
 /** {@code address.order}: told once, at the first unit that is out of order. */
 public final class AddressOrder implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("address.order", "Addresses rise along the chain.", Level.WARNING);
+      RuleDescriptor.of("address.order", "Addresses rise along the chain.", Level.WARNING)
+          .yieldingTo(
+              "head.missing",
+              "head.duplicate",
+              "head.not-first",
+              "head.address",
+              "address.duplicate",
+              "address.reserved",
+              "address.beyond-limit",
+              "address.kept-free");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -28,7 +37,7 @@ public final class AddressOrder implements SiteRule {
       if (address == null) {
         return;
       }
-      if (Settable.isNot(unit, context.keptFree())) {
+      if (Settable.isNot(unit, context.sitePolicy().keptFree())) {
         continue;
       }
       boolean inOrder = highest == null || address >= highest.address().or(0);
@@ -69,6 +78,6 @@ public final class AddressOrder implements SiteRule {
             .related(
                 before.address().place().region(),
                 "address " + higher + " is used here, by " + before.called())
-            .fixedBy(Renumbering.of(site, context.keptFree())));
+            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
   }
 }

@@ -33,7 +33,7 @@ public final class Renumbering {
       }
       number = numbers.nextInt();
       if (!unit.address().isGiven()
-          || ReservedAddress.isReserved(number)
+          || AddressReserved.isReserved(number)
           || number > unit.type().addressLimit()) {
         return null;
       }

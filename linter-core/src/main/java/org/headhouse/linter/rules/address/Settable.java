@@ -17,6 +17,6 @@ final class Settable {
   /** Whether the unit itself cannot be set to its address, or no unit may. */
   static boolean isNot(Unit unit) {
     int address = unit.address().or(0);
-    return ReservedAddress.isReserved(address) || address > unit.type().addressLimit();
+    return AddressReserved.isReserved(address) || address > unit.type().addressLimit();
   }
 }

@@ -3,6 +3,7 @@ package org.headhouse.linter.rules.bias;
 import java.util.OptionalDouble;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.PreferredResistor;
@@ -30,12 +31,12 @@ public final class BiasOutOfRange implements SiteRule {
   private static final double LEAST_OFFERED_OHMS = 470;
   private static final double GREATEST_OFFERED_OHMS = 620;
 
-  /** The threshold and the usual margin. */
-  private static final double WANTED_VOLTS = Levels.RECEIVER_THRESHOLD_VOLTS + 0.02;
+  private static final double WANTED_VOLTS = SitePolicy.DEFAULT.wantedIdleVolts();
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "bias.out-of-range", "Bias resistors are 450 to 650 ohm each.", Level.WARNING);
+              "bias.out-of-range", "Bias resistors are 450 to 650 ohm each.", Level.WARNING)
+          .yieldingTo("bias.weak");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -12,7 +12,8 @@ import org.headhouse.linter.site.Unit;
 public final class HeadNotFirst implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "head.not-first", "The head unit is the first unit on the chain.", Level.ERROR);
+              "head.not-first", "The head unit is the first unit on the chain.", Level.ERROR)
+          .yieldingTo("head.duplicate");
 
   @Override
   public RuleDescriptor descriptor() {

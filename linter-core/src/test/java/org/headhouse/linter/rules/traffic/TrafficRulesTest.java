@@ -9,7 +9,6 @@ import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Result;
-import org.headhouse.linter.rule.Parameter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -201,11 +200,5 @@ class TrafficRulesTest {
     assertThat(fix).isNotNull();
     assertThat(check.with("baud: 9600", "baud: " + rate.group(1)).rules())
         .doesNotContain(OVERRUN, BUSY);
-  }
-
-  /** What the sheets compute with. */
-  @Test
-  void theShareOfPractice() {
-    assertThat(BusyLine.most(Parameter::defaultValue)).isEqualTo(0.7);
   }
 }
