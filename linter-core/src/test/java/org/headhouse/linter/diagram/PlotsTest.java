@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Random;
 import java.util.stream.IntStream;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.diagram.LineProfile.Value;
 import org.headhouse.linter.figures.LineFigures;
@@ -145,16 +145,18 @@ class PlotsTest {
   @ParameterizedTest
   @ValueSource(ints = {2, 3, 7, 31, 120, 255})
   void nothingOverlaps(int units) {
-    for (int seed = 0; seed < 20; seed++) {
-      String text = RandomSite.text(units, new Random(seed)).replace("nonsense", "none");
-      LineProfile profile = LineProfile.of(figures(text));
-      Measure measure = seed % 2 == 0 ? Measure.METRIC : Measure.US;
-      LinePlot plot = new LinePlot(profile, SitePolicy.DEFAULT, measure, PageFormat.A4.width());
-      if (!plot.isEmpty()) {
-        LayoutTest.everythingLiesOnThePage(plot.page());
-        LayoutTest.nothingOverlaps(words(plot.page()));
-      }
-    }
+    RandomCases.each(
+        20,
+        random -> {
+          String text = RandomSite.text(units, random).replace("nonsense", "none");
+          LineProfile profile = LineProfile.of(figures(text));
+          Measure measure = random.nextBoolean() ? Measure.METRIC : Measure.US;
+          LinePlot plot = new LinePlot(profile, SitePolicy.DEFAULT, measure, PageFormat.A4.width());
+          if (!plot.isEmpty()) {
+            LayoutTest.everythingLiesOnThePage(plot.page());
+            LayoutTest.nothingOverlaps(words(plot.page()));
+          }
+        });
   }
 
   @ParameterizedTest

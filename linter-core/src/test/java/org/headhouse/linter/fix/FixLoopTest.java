@@ -121,18 +121,19 @@ class FixLoopTest {
     int troubles = 0;
     for (String rule : rules.split(" ", -1)) {
       String found = rule.replaceAll("^\\(|[>~!?].*", "");
+      String written = rule.replaceAll(".*[>~]|\\)", "");
       for (int at = text.indexOf(found); at >= 0; at = text.indexOf(found, at + 1)) {
         if (rule.endsWith("?")) {
           troubles++;
         } else {
-          results.add(result(rule, Region.onLine(1, at + 1, found.length())));
+          results.add(result(rule, written, Region.onLine(1, at + 1, found.length())));
         }
       }
     }
     return new FixLoop.Checked(results, troubles);
   }
 
-  private static Result result(String rule, Region region) {
+  private static Result result(String rule, String written, Region region) {
     Location location = new Location("a.yaml", region, "");
     Suppression accepted = rule.startsWith("(") ? new Suppression("Known.", location) : null;
     return new Result(
@@ -146,17 +147,16 @@ class FixLoopTest {
         accepted,
         null,
         null,
-        fix(rule, region));
+        fix(rule, written, region));
   }
 
-  private static @Nullable Fix fix(String rule, Region region) {
+  private static @Nullable Fix fix(String rule, String written, Region region) {
     if (rule.endsWith("!")) {
       return null;
     }
-    String text = rule.replaceAll(".*[>~]|\\)", "");
     return new Fix(
         rule.contains("~") ? FixKind.PROPOSED : FixKind.SAFE,
-        "Write " + text,
-        List.of(new Replacement(region, text)));
+        "Write " + written,
+        List.of(new Replacement(region, written)));
   }
 }

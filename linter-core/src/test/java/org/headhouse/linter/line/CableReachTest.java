@@ -9,6 +9,7 @@ import static org.headhouse.linter.line.Segments.unit;
 import static org.headhouse.linter.line.Segments.withoutCable;
 
 import java.util.OptionalDouble;
+import org.headhouse.linter.RandomCases;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,9 +36,10 @@ class CableReachTest {
 
   @Test
   void atTheReachTheVoltageIsTheWantedOneAndBeyondItIsLess() {
-    RandomSegments.of(13, 200, 2, 40)
-        .forEach(
-            circuit -> {
+    RandomCases.each(
+            200,
+            random -> {
+              SegmentCircuit circuit = RandomSegments.one(random, 2, 40);
               OptionalDouble scale = CableReach.longestScale(circuit, 0.4);
               assertThat(scale).isNotEmpty();
               double factor = scale.getAsDouble();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,14 +16,13 @@ final class RandomSegments {
 
   private final Random random;
 
-  private RandomSegments(long seed) {
-    random = new Random(seed);
+  private RandomSegments(Random random) {
+    this.random = random;
   }
 
-  static Stream<SegmentCircuit> of(long seed, int count, int least, int most) {
-    RandomSegments segments = new RandomSegments(seed);
-    return IntStream.range(0, count)
-        .mapToObj(i -> segments.segment(least + segments.random.nextInt(most - least + 1)));
+  /** A segment of {@code least} to {@code most} items. */
+  static SegmentCircuit one(Random random, int least, int most) {
+    return new RandomSegments(random).segment(least + random.nextInt(most - least + 1));
   }
 
   private SegmentCircuit segment(int size) {

@@ -8,6 +8,7 @@ import static org.headhouse.linter.line.Segments.ohms;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.headhouse.linter.RandomCases;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,9 +53,10 @@ class SegmentFiguresTest {
   /** Which end the chain is told from makes no difference. */
   @Test
   void aSegmentToldFromItsEndHasTheSameFigures() {
-    RandomSegments.of(7, 300, 2, 30)
-        .forEach(
-            circuit -> {
+    RandomCases.each(
+            300,
+            random -> {
+              SegmentCircuit circuit = RandomSegments.one(random, 2, 30);
               int end = circuit.items().size() - 1;
               SegmentFigures figures = SegmentFigures.of(circuit, 0);
               SegmentFigures mirrored = SegmentFigures.of(reversed(circuit), end);

@@ -1,36 +1,23 @@
 package org.headhouse.linter.rules;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
+import org.headhouse.linter.Written;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/**
- * The reference of the rules is made from their pages, and is not stale.
- *
- * <p>With {@code -Dwrite} the test writes the reference instead of comparing it.
- */
+/** The reference of the rules is made from their pages. */
+@Tag("written")
 class RuleReferenceTest {
   private static final Path FILE = Path.of("docs", "rules.md");
   private static final String PAGES = "../src/main/resources/org/headhouse/linter/rules/";
 
   @Test
   void isMadeFromThePages() throws IOException {
-    if (System.getProperty("write") != null) {
-      Files.createDirectories(FILE.getParent());
-      Files.writeString(FILE, reference());
-    }
-    assertThat(Files.readString(FILE))
-        .as(
-            "%s is stale; write it anew with"
-                + " mvn -pl linter-core test -Dtest=RuleReferenceTest -Dwrite",
-            FILE)
-        .isEqualTo(reference());
+    Written.compare(FILE, reference());
   }
 
   private static String reference() {

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.Fixing;
+import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.report.ChangeReport;
@@ -105,18 +105,19 @@ class AddressKeptFreeTest {
   /** Whatever is kept free, and whatever the addresses were: mended once, nothing is left. */
   @Test
   void theFixHandsOutNoneOfThem() throws IOException {
-    Random random = new Random(12);
-    for (int run = 0; run < 60; run++) {
-      int from = 2 + random.nextInt(8);
-      int to = from + random.nextInt(20);
-      SiteLinter linter = linter("[" + from + "-" + to + ", 200-247]");
-      String broken =
-          addresses(1 + random.nextInt(3), 1 + random.nextInt(30), 1 + random.nextInt(250));
-      int[] free = IntStream.rangeClosed(1, 40).filter(a -> a < from || a > to).toArray();
-      assertThat(Fixing.fix(linter, "example.yaml", broken, FixKind.SAFE))
-          .as("%d to %d: %s", from, to, broken)
-          .isEqualTo(addresses(free[0], free[1], free[2]));
-    }
+    RandomCases.each(
+        60,
+        random -> {
+          int from = 2 + random.nextInt(8);
+          int to = from + random.nextInt(20);
+          SiteLinter linter = linter("[" + from + "-" + to + ", 200-247]");
+          String broken =
+              addresses(1 + random.nextInt(3), 1 + random.nextInt(30), 1 + random.nextInt(250));
+          int[] free = IntStream.rangeClosed(1, 40).filter(a -> a < from || a > to).toArray();
+          assertThat(Fixing.fix(linter, "example.yaml", broken, FixKind.SAFE))
+              .as("%d to %d: %s", from, to, broken)
+              .isEqualTo(addresses(free[0], free[1], free[2]));
+        });
   }
 
   @Test
