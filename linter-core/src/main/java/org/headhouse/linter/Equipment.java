@@ -28,7 +28,7 @@ import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.conductors.Ground;
 import org.headhouse.linter.rules.traffic.BusyLine;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
@@ -114,11 +114,11 @@ record Equipment(
   }
 
   /** The addresses that the policy keeps for other equipment, also where the rule is off. */
-  private static KeptFree keptFree(Policy policy) {
+  private static ExcludedAddresses keptFree(Policy policy) {
     return KeptFreeAddress.keptFree(one -> policy.value(KeptFreeAddress.DESCRIPTOR, one));
   }
 
-  KeptFree keptFree() {
+  ExcludedAddresses keptFree() {
     return keptFree(policy);
   }
 

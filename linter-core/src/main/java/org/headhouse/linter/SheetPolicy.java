@@ -14,7 +14,7 @@ import org.headhouse.linter.rules.bias.WeakBias;
 import org.headhouse.linter.rules.commissioning.MeasuredOff;
 import org.headhouse.linter.rules.signal.WeakSignal;
 import org.headhouse.linter.rules.traffic.BusyLine;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 
 /** What a policy says of sheets: they show the limits that the rules check. */
 final class SheetPolicy {
@@ -25,7 +25,7 @@ final class SheetPolicy {
       Paper paper,
       LocalDate today,
       Policy policy,
-      KeptFree keptFree,
+      ExcludedAddresses keptFree,
       List<RuleDescriptor> rules) {
     return new SheetSettings(
         measure,

@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import org.headhouse.linter.change.Comparison;
 import org.headhouse.linter.change.SiteChange;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
@@ -20,16 +20,16 @@ import org.jspecify.annotations.Nullable;
 public final class SiteChanges {
   private final SiteState before;
   private final SiteState after;
-  private final KeptFree keptFree;
+  private final ExcludedAddresses keptFree;
   private final Map<SiteState.Entry, SiteState.Entry> earlier = new HashMap<>();
   private final Map<SiteState.Entry, SiteState.Entry> later = new HashMap<>();
 
   /** Finds the sites of one state in the other; without a policy, no address is kept free. */
   public SiteChanges(SiteState before, SiteState after) {
-    this(before, after, KeptFree.NONE);
+    this(before, after, ExcludedAddresses.NONE);
   }
 
-  SiteChanges(SiteState before, SiteState after, KeptFree keptFree) {
+  SiteChanges(SiteState before, SiteState after, ExcludedAddresses keptFree) {
     this.before = before;
     this.after = after;
     this.keptFree = keptFree;

@@ -40,22 +40,22 @@ final class ChainBinder {
     this.types = types;
   }
 
-  ChainItem item(Field field) {
+  ChainItem item(ValueReader value) {
     int position = index++;
-    Cursor cursor = field.cursor();
+    Cursor cursor = value.cursor();
     boolean repeater = cursor != null && cursor.entry("repeater") != null;
     Setting<ChainItem> item =
-        field.mapping(
-            (fields, place) ->
-                repeater ? repeater(fields, place, position) : unit(fields, place, position));
+        value.mapping(
+            (keys, place) ->
+                repeater ? repeater(keys, place, position) : unit(keys, place, position));
     return item.optional().orElseGet(() -> unknown(item.place(), position));
   }
 
-  private Unit unit(Fields fields, Place place, int position) {
-    Setting<String> name = SiteBinder.name(fields.required("unit"));
-    Setting<Role> role = fields.required("role").word(ROLES);
-    Setting<Integer> address = fields.required("address").integer(0, 255);
-    Setting<String> deviceType = SiteBinder.id(fields.optional("device-type"));
+  private Unit unit(MappingReader keys, Place place, int position) {
+    Setting<String> name = SiteBinder.name(keys.required("unit"));
+    Setting<Role> role = keys.required("role").word(ROLES);
+    Setting<Integer> address = keys.required("address").integer(0, 255);
+    Setting<String> deviceType = SiteBinder.id(keys.optional("device-type"));
     return new Unit(
         place,
         position,
@@ -64,35 +64,34 @@ final class ChainBinder {
         address,
         deviceType,
         types.get(deviceType.orNull()),
-        fields.optional("firmware").text(1, 200),
-        fields.required("comm-module").word(MODULES),
-        fields.required("conductors").list(0, MOST_CONDUCTORS, item -> item.word(CONDUCTORS)),
-        fields.optional("termination").parsed(Quantities::termination),
-        fields.optional("outdoor").mapping(SiteBinder::outdoor),
-        fields.optional("vents").word(VENTS),
-        fields.optional("on-stale-readings").word(ACTIONS),
-        fields.optional("pair").word(PAIRS),
-        fields.optional("stub").parsed(Quantities::length),
-        fields.optional("network").mapping(ChainBinder::network),
-        fields.optional("cable-to-next").parsed(Quantities::length),
-        fields.optional("run-to-next").word(RUNS),
-        fields.optional("surge-protection-to-next").word(PROTECTIONS));
+        keys.optional("firmware").text(1, 200),
+        keys.required("comm-module").word(MODULES),
+        keys.required("conductors").list(0, MOST_CONDUCTORS, item -> item.word(CONDUCTORS)),
+        keys.optional("termination").parsed(Quantities::termination),
+        keys.optional("outdoor").mapping(SiteBinder::outdoor),
+        keys.optional("vents").word(VENTS),
+        keys.optional("on-stale-readings").word(ACTIONS),
+        keys.optional("pair").word(PAIRS),
+        keys.optional("stub").parsed(Quantities::length),
+        keys.optional("network").mapping(ChainBinder::network),
+        keys.optional("cable-to-next").parsed(Quantities::length),
+        keys.optional("run-to-next").word(RUNS),
+        keys.optional("surge-protection-to-next").word(PROTECTIONS));
   }
 
-  private static Network network(Fields fields, Place place) {
+  private static Network network(MappingReader keys, Place place) {
     return new Network(
         place,
-        fields.required("ip").text(0, Integer.MAX_VALUE),
-        fields.optional("gateway").text(0, Integer.MAX_VALUE));
+        keys.required("ip").text(0, Integer.MAX_VALUE),
+        keys.optional("gateway").text(0, Integer.MAX_VALUE));
   }
 
   private record Sides(Setting<Termination> in, Setting<Termination> out) {}
 
-  private static Repeater repeater(Fields fields, Place place, int position) {
-    Setting<String> name = SiteBinder.name(fields.required("repeater"));
+  private static Repeater repeater(MappingReader keys, Place place, int position) {
+    Setting<String> name = SiteBinder.name(keys.required("repeater"));
     Setting<Sides> sides =
-        fields
-            .optional("termination")
+        keys.optional("termination")
             .mapping(
                 (inner, at) ->
                     new Sides(
@@ -110,9 +109,9 @@ final class ChainBinder {
         sides.place(),
         given == null ? none : given.in(),
         given == null ? none : given.out(),
-        fields.optional("cable-to-next").parsed(Quantities::length),
-        fields.optional("run-to-next").word(RUNS),
-        fields.optional("surge-protection-to-next").word(PROTECTIONS));
+        keys.optional("cable-to-next").parsed(Quantities::length),
+        keys.optional("run-to-next").word(RUNS),
+        keys.optional("surge-protection-to-next").word(PROTECTIONS));
   }
 
   /** What stands for an item that is not a mapping: a unit of which nothing is understood. */

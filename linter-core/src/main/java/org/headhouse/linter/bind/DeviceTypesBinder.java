@@ -32,17 +32,17 @@ public final class DeviceTypesBinder {
 
   /** Binds the root node of the file. */
   public static Bound<DeviceTypes> bind(SourceText source, Node.Valued root) {
-    Doubts doubts = new Doubts();
-    Field whole = new Field(new Cursor(root, null), Place.at(Region.START_OF_FILE), doubts);
-    Setting<DeviceTypes> types = whole.mapping((fields, place) -> types(fields, source, doubts));
-    return doubts.bound(types.or(new DeviceTypes(source, List.of(), false)));
+    BindingIssues issues = new BindingIssues();
+    ValueReader whole =
+        new ValueReader(new Cursor(root, null), Place.at(Region.START_OF_FILE), issues);
+    Setting<DeviceTypes> types = whole.mapping((keys, place) -> types(keys, source, issues));
+    return issues.bound(types.or(new DeviceTypes(source, List.of(), false)));
   }
 
-  private static DeviceTypes types(Fields fields, SourceText source, Doubts doubts) {
-    fields.required("format").oneOf(List.of(1));
+  private static DeviceTypes types(MappingReader keys, SourceText source, BindingIssues issues) {
+    keys.required("format").oneOf(List.of(1));
     Setting<List<Setting<DeviceType>>> list =
-        fields
-            .required("device-types")
+        keys.required("device-types")
             .list(0, Integer.MAX_VALUE, item -> item.mapping(DeviceTypesBinder::type));
     List<Setting<DeviceType>> items = list.or(List.of());
     List<DeviceType> types = items.stream().flatMap(item -> item.optional().stream()).toList();
@@ -50,11 +50,11 @@ public final class DeviceTypesBinder {
         list.isGiven()
             && types.size() == items.size()
             && types.stream().allMatch(type -> type.id().isGiven());
-    tellOfDuplicates(types, doubts);
+    reportDuplicates(types, issues);
     return new DeviceTypes(source, types, complete);
   }
 
-  private static void tellOfDuplicates(List<DeviceType> types, Doubts doubts) {
+  private static void reportDuplicates(List<DeviceType> types, BindingIssues issues) {
     Map<String, Place> first = new HashMap<>();
     for (DeviceType type : types) {
       String id = type.id().orNull();
@@ -65,41 +65,41 @@ public final class DeviceTypesBinder {
                 "the id \"" + id + "\" is used twice",
                 "units of that type get what is written of the first of the two",
                 "give one of the two an id of its own, or delete it");
-        doubts.tell(
+        issues.report(
             Finding.of("schema.bad-value", type.id().place(), message)
                 .related(before.region(), "\"" + id + "\" is first used here"));
       }
     }
   }
 
-  private static DeviceType type(Fields fields, Place place) {
+  private static DeviceType type(MappingReader keys, Place place) {
     return new DeviceType(
         place,
-        SiteBinder.id(fields.required("id")),
-        fields.optional("title").text(1, 200),
-        unitLoad(fields.optional("unit-load")),
-        fields.optional("address-limit").integer(1, 255),
-        fields.optional("name-limit").integer(1, 64),
-        fields.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
-        fields.optional("baud-rates").set(item -> item.oneOf(LineSettings.BAUD_RATES)),
-        fields.optional("positive-terminal").word(POSITIVE),
-        fields.optional("default-address").integer(1, 255),
-        fields.optional("comm-module").word(NEEDS),
-        fields.optional("ethernet").bool());
+        SiteBinder.id(keys.required("id")),
+        keys.optional("title").text(1, 200),
+        unitLoad(keys.optional("unit-load")),
+        keys.optional("address-limit").integer(1, 255),
+        keys.optional("name-limit").integer(1, 64),
+        keys.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
+        keys.optional("baud-rates").set(item -> item.oneOf(LineSettings.BAUD_RATES)),
+        keys.optional("positive-terminal").word(POSITIVE),
+        keys.optional("default-address").integer(1, 255),
+        keys.optional("comm-module").word(NEEDS),
+        keys.optional("ethernet").bool());
   }
 
   /** A fraction is text to YAML and a whole unit load is a number, so both are read. */
-  private static Setting<Double> unitLoad(Field field) {
-    Cursor cursor = field.cursor();
+  private static Setting<Double> unitLoad(ValueReader value) {
+    Cursor cursor = value.cursor();
     if (cursor == null) {
-      return field.parsed(Quantities::unitLoad);
+      return value.parsed(Quantities::unitLoad);
     }
     Double load = cursor.node() instanceof Scalar scalar ? load(scalar) : null;
     if (load != null && load > HEAVIEST && isText(cursor)) {
-      return tooHeavy(field.doubts(), cursor);
+      return tooHeavy(value.issues(), cursor);
     }
     if (load == null || load <= 0 || load > HEAVIEST) {
-      field.doubts().add();
+      value.issues().askSchema();
       return new Setting.Faulty<>(cursor.place());
     }
     return new Setting.Given<>(load, cursor.place());
@@ -118,8 +118,8 @@ public final class DeviceTypesBinder {
   }
 
   /** The schema bounds numbers, but cannot compute a fraction. */
-  private static Setting<Double> tooHeavy(Doubts doubts, Cursor cursor) {
-    doubts.tell(
+  private static Setting<Double> tooHeavy(BindingIssues issues, Cursor cursor) {
+    issues.report(
         "schema.out-of-range",
         cursor.place(),
         new Message(

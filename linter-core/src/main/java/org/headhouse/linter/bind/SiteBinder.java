@@ -57,10 +57,11 @@ public final class SiteBinder {
 
   /** Binds the root node of a site's file. */
   public static Bound<Site> bind(SourceText source, Node.Valued root, DeviceTypes types) {
-    Doubts doubts = new Doubts();
-    Field whole = new Field(new Cursor(root, null), Place.at(Region.START_OF_FILE), doubts);
-    Setting<Site> site = whole.mapping((fields, place) -> site(fields, source, types));
-    return doubts.bound(site.or(nothing(source)));
+    BindingIssues issues = new BindingIssues();
+    ValueReader whole =
+        new ValueReader(new Cursor(root, null), Place.at(Region.START_OF_FILE), issues);
+    Setting<Site> site = whole.mapping((keys, place) -> site(keys, source, types));
+    return issues.bound(site.or(nothing(source)));
   }
 
   private static Site nothing(SourceText source) {
@@ -79,26 +80,26 @@ public final class SiteBinder {
         List.of());
   }
 
-  private static Site site(Fields fields, SourceText source, DeviceTypes types) {
-    fields.required("format").oneOf(List.of(1));
+  private static Site site(MappingReader keys, SourceText source, DeviceTypes types) {
+    keys.required("format").oneOf(List.of(1));
     ChainBinder chain = new ChainBinder(types);
     return new Site(
         source,
-        id(fields.required("site")),
-        fields.optional("title").text(1, LONGEST_NAME),
-        id(fields.optional("customer")),
-        fields.required("stage").word(STAGES),
-        fields.required("weather-station").mapping(SiteBinder::weatherStation),
-        fields.required("line").mapping(SiteBinder::line),
-        fields.required("chain").list(2, MOST_ITEMS, chain::item),
-        fields.optional("supervision").mapping(SiteBinder::supervision),
-        fields.optional("commissioning").mapping(SiteBinder::commissioning),
-        given(fields.optional("suppressions").list(0, ANY_NUMBER, SiteBinder::suppression)));
+        id(keys.required("site")),
+        keys.optional("title").text(1, LONGEST_NAME),
+        id(keys.optional("customer")),
+        keys.required("stage").word(STAGES),
+        keys.required("weather-station").mapping(SiteBinder::weatherStation),
+        keys.required("line").mapping(SiteBinder::line),
+        keys.required("chain").list(2, MOST_ITEMS, chain::item),
+        keys.optional("supervision").mapping(SiteBinder::supervision),
+        keys.optional("commissioning").mapping(SiteBinder::commissioning),
+        given(keys.optional("suppressions").list(0, ANY_NUMBER, SiteBinder::suppression)));
   }
 
   /** Lower-case words of letters and digits with hyphens between. */
-  static Setting<String> id(Field field) {
-    return field.parsed(SiteBinder::asId);
+  static Setting<String> id(ValueReader value) {
+    return value.parsed(SiteBinder::asId);
   }
 
   private static @Nullable String asId(String text) {
@@ -116,33 +117,32 @@ public final class SiteBinder {
   }
 
   /** The name of an item of the chain, where it is given or referred to. */
-  static Setting<String> name(Field field) {
-    return field.text(1, LONGEST_NAME);
+  static Setting<String> name(ValueReader value) {
+    return value.text(1, LONGEST_NAME);
   }
 
-  private static WeatherStation weatherStation(Fields fields, Place place) {
+  private static WeatherStation weatherStation(MappingReader keys, Place place) {
     return new WeatherStation(
         place,
-        name(fields.required("at")),
-        fields.required("readings").set(item -> item.word(READINGS)),
-        period(fields.optional("maximum-age")));
+        name(keys.required("at")),
+        keys.required("readings").set(item -> item.word(READINGS)),
+        period(keys.optional("maximum-age")));
   }
 
-  private static Setting<Interval> period(Field field) {
-    return field.positive(Quantities::interval, Interval::seconds);
+  private static Setting<Interval> period(ValueReader value) {
+    return value.positive(Quantities::interval, Interval::seconds);
   }
 
-  private static LineSettings line(Fields fields, Place place) {
+  private static LineSettings line(MappingReader keys, Place place) {
     return new LineSettings(
         place,
-        fields.required("baud").oneOf(LineSettings.BAUD_RATES),
-        fields.required("parity").word(PARITIES),
-        fields.required("stop-bits").oneOf(List.of(1, 2)),
-        fields.required("cable").mapping(SiteBinder::cable),
-        biases(fields.optional("bias")),
-        broadcast(fields.optional("traffic")),
-        fields
-            .optional("maximum-temperature")
+        keys.required("baud").oneOf(LineSettings.BAUD_RATES),
+        keys.required("parity").word(PARITIES),
+        keys.required("stop-bits").oneOf(List.of(1, 2)),
+        keys.required("cable").mapping(SiteBinder::cable),
+        biases(keys.optional("bias")),
+        broadcast(keys.optional("traffic")),
+        keys.optional("maximum-temperature")
             .above(
                 ABSOLUTE_ZERO_CELSIUS,
                 Quantities::temperature,
@@ -150,21 +150,21 @@ public final class SiteBinder {
                 BELOW_ABSOLUTE_ZERO));
   }
 
-  private static Cable cable(Fields fields, Place place) {
+  private static Cable cable(MappingReader keys, Place place) {
     return new Cable(
         place,
-        fields.required("gauge").parsed(Quantities::gauge),
-        fields.required("shielded").bool(),
-        ohms(fields.required("impedance")));
+        keys.required("gauge").parsed(Quantities::gauge),
+        keys.required("shielded").bool(),
+        ohms(keys.required("impedance")));
   }
 
-  private static Setting<Resistance> ohms(Field field) {
-    return field.positive(Quantities::resistance, Resistance::ohms);
+  private static Setting<Resistance> ohms(ValueReader value) {
+    return value.positive(Quantities::resistance, Resistance::ohms);
   }
 
-  private static Setting<List<Bias>> biases(Field field) {
+  private static Setting<List<Bias>> biases(ValueReader value) {
     Setting<List<Setting<Bias>>> list =
-        field.list(0, ANY_NUMBER, item -> item.mapping(SiteBinder::bias));
+        value.list(0, ANY_NUMBER, item -> item.mapping(SiteBinder::bias));
     List<Setting<Bias>> items = list.orNull();
     if (items == null) {
       return list.isMissing()
@@ -189,20 +189,19 @@ public final class SiteBinder {
     return List.copyOf(given);
   }
 
-  private static Bias bias(Fields fields, Place place) {
+  private static Bias bias(MappingReader keys, Place place) {
     return new Bias(
         place,
-        name(fields.required("at")),
-        ohms(fields.required("resistors")),
-        fields.required("supply").positive(Quantities::voltage, Voltage::volts));
+        name(keys.required("at")),
+        ohms(keys.required("resistors")),
+        keys.required("supply").positive(Quantities::voltage, Voltage::volts));
   }
 
-  private static Setting<Broadcast> broadcast(Field traffic) {
+  private static Setting<Broadcast> broadcast(ValueReader traffic) {
     Setting<Setting<Broadcast>> setting =
         traffic.mapping(
-            (fields, place) ->
-                fields
-                    .required("broadcast")
+            (keys, place) ->
+                keys.required("broadcast")
                     .mapping(
                         (inner, at) ->
                             new Broadcast(
@@ -218,63 +217,63 @@ public final class SiteBinder {
         : new Setting.Faulty<>(setting.place());
   }
 
-  private static Supervision supervision(Fields fields, Place place) {
+  private static Supervision supervision(MappingReader keys, Place place) {
     return new Supervision(
         place,
-        fields.required("link").word(LINKS),
-        fields.required("zones").list(0, ANY_NUMBER, SiteBinder::name),
-        fields.optional("polling").mapping(SiteBinder::polling));
+        keys.required("link").word(LINKS),
+        keys.required("zones").list(0, ANY_NUMBER, SiteBinder::name),
+        keys.optional("polling").mapping(SiteBinder::polling));
   }
 
-  private static Polling polling(Fields fields, Place place) {
+  private static Polling polling(MappingReader keys, Place place) {
     return new Polling(
         place,
-        period(fields.required("every")),
-        fields.required("registers").integer(1, 1000),
-        period(fields.optional("timeout")),
-        fields.optional("retries").integer(0, 10));
+        period(keys.required("every")),
+        keys.required("registers").integer(1, 1000),
+        period(keys.optional("timeout")),
+        keys.optional("retries").integer(0, 10));
   }
 
-  private static Commissioning commissioning(Fields fields, Place place) {
-    Setting<Measured> measured = fields.optional("measured").mapping(SiteBinder::measured);
+  private static Commissioning commissioning(MappingReader keys, Place place) {
+    Setting<Measured> measured = keys.optional("measured").mapping(SiteBinder::measured);
     Measured values = measured.orNull();
     Setting<Resistance> noResistance = new Setting.Missing<>(measured.place());
     Setting<Voltage> noVoltage = new Setting.Missing<>(measured.place());
     return new Commissioning(
         place,
-        fields.required("date").date(),
-        fields.required("by").text(1, LONGEST_NAME),
+        keys.required("date").date(),
+        keys.required("by").text(1, LONGEST_NAME),
         values == null ? noResistance : values.pairResistance(),
         values == null ? noVoltage : values.idleVoltage(),
-        fields.optional("outdoor-readings-seen").list(0, ANY_NUMBER, SiteBinder::name));
+        keys.optional("outdoor-readings-seen").list(0, ANY_NUMBER, SiteBinder::name));
   }
 
   private record Measured(Setting<Resistance> pairResistance, Setting<Voltage> idleVoltage) {}
 
-  private static Measured measured(Fields fields, Place place) {
+  private static Measured measured(MappingReader keys, Place place) {
     return new Measured(
-        fields.optional("pair-resistance").parsed(Quantities::resistance),
-        fields.optional("idle-voltage").parsed(Quantities::voltage));
+        keys.optional("pair-resistance").parsed(Quantities::resistance),
+        keys.optional("idle-voltage").parsed(Quantities::voltage));
   }
 
-  private static Setting<SuppressionEntry> suppression(Field field) {
-    return field.mapping(
-        (fields, place) ->
+  private static Setting<SuppressionEntry> suppression(ValueReader value) {
+    return value.mapping(
+        (keys, place) ->
             new SuppressionEntry(
                 place,
-                fields.required("rule").text(0, ANY_NUMBER),
-                name(fields.optional("unit")),
-                justification(fields.required("justification"), field.doubts()),
-                fields.optional("until").date()));
+                keys.required("rule").text(0, ANY_NUMBER),
+                name(keys.optional("unit")),
+                justification(keys.required("justification"), value.issues()),
+                keys.optional("until").date()));
   }
 
-  private static Setting<String> justification(Field field, Doubts doubts) {
-    Setting<String> setting = field.text(1, ANY_NUMBER);
+  private static Setting<String> justification(ValueReader value, BindingIssues issues) {
+    Setting<String> setting = value.text(1, ANY_NUMBER);
     String text = setting.orNull();
     if (text == null || !saysNothing(text)) {
       return setting;
     }
-    doubts.tell(
+    issues.report(
         "schema.bad-value",
         setting.place(),
         new Message(
@@ -293,10 +292,10 @@ public final class SiteBinder {
   }
 
   /** Where a follower or the head unit takes each reading from. */
-  static Outdoor outdoor(Fields fields, Place place) {
+  static Outdoor outdoor(MappingReader keys, Place place) {
     Map<Reading, Setting<ReadingSource>> sources = new EnumMap<>(Reading.class);
     for (Reading reading : READINGS) {
-      Setting<ReadingSource> source = fields.optional(reading.word()).word(SOURCES);
+      Setting<ReadingSource> source = keys.optional(reading.word()).word(SOURCES);
       if (!source.isMissing()) {
         sources.put(reading, source);
       }

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 
 /**
  * The order in which units on a live line get other addresses, so that no two ever share one.
@@ -62,9 +62,9 @@ final class AddressOrder {
    * @param avoided addresses that are better not used meanwhile
    * @param keptFree addresses that other equipment on the line may have
    */
-  record Spares(Set<Integer> avoided, KeptFree keptFree) {
+  record Spares(Set<Integer> avoided, ExcludedAddresses keptFree) {
     /** Any address will do. */
-    static final Spares ANY = new Spares(Set.of(), KeptFree.NONE);
+    static final Spares ANY = new Spares(Set.of(), ExcludedAddresses.NONE);
 
     Spares {
       avoided = Set.copyOf(avoided);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.CommModule;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
@@ -23,7 +23,7 @@ public final class Comparison {
    *
    * @param keptFree addresses that no step uses
    */
-  public static SiteChange.Changed of(Site before, Site after, KeptFree keptFree) {
+  public static SiteChange.Changed of(Site before, Site after, ExcludedAddresses keptFree) {
     List<Member> members = Members.of(before, after);
     List<Difference> differences = Differences.between(before, after, members);
     return new SiteChange.Changed(
@@ -41,7 +41,11 @@ public final class Comparison {
   }
 
   private static FieldWork work(
-      Site before, Site after, Chains chains, List<Difference> differences, KeptFree keptFree) {
+      Site before,
+      Site after,
+      Chains chains,
+      List<Difference> differences,
+      ExcludedAddresses keptFree) {
     String trouble = trouble(before);
     if (trouble != null) {
       return new FieldWork.None(

@@ -17,7 +17,7 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
@@ -116,7 +116,7 @@ final class RuleRun {
     }
 
     @Override
-    public KeptFree keptFree() {
+    public ExcludedAddresses keptFree() {
       return setup.keptFree();
     }
 

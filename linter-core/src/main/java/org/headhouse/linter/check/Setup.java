@@ -3,7 +3,7 @@ package org.headhouse.linter.check;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.source.Limits;
 
 /**
@@ -18,4 +18,4 @@ public record Setup(
     DeviceTypes deviceTypes,
     Limits limits,
     TransactionTimes times,
-    KeptFree keptFree) {}
+    ExcludedAddresses keptFree) {}

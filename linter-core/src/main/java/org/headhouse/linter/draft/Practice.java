@@ -1,6 +1,6 @@
 package org.headhouse.linter.draft;
 
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.stability.Internal;
 
 /**
@@ -11,4 +11,5 @@ import org.headhouse.linter.stability.Internal;
  * @param keptFree the addresses that no unit gets
  */
 @Internal
-public record Practice(boolean groundEverywhere, double wantedIdleVolts, KeptFree keptFree) {}
+public record Practice(
+    boolean groundEverywhere, double wantedIdleVolts, ExcludedAddresses keptFree) {}

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Region;
@@ -27,11 +27,11 @@ final class UnitList {
   private final Header header;
   private final DeviceTypes types;
   private final Nearest nearestType;
-  private final KeptFree keptFree;
+  private final ExcludedAddresses keptFree;
   private final Faults faults;
   private final Map<String, Integer> names = new HashMap<>();
 
-  private UnitList(Header header, DeviceTypes types, KeptFree keptFree, Faults faults) {
+  private UnitList(Header header, DeviceTypes types, ExcludedAddresses keptFree, Faults faults) {
     this.header = header;
     this.types = types;
     this.nearestType = new Nearest(types.ids());
@@ -40,7 +40,8 @@ final class UnitList {
   }
 
   /** The units in the order of the list; whole only where no fault is told. */
-  static ListedUnits of(SourceText source, DeviceTypes types, KeptFree keptFree, Faults faults) {
+  static ListedUnits of(
+      SourceText source, DeviceTypes types, ExcludedAddresses keptFree, Faults faults) {
     List<List<Cell>> rows = CsvReader.rows(source, faults);
     if (rows.isEmpty()) {
       if (faults.isEmpty()) {

@@ -5,7 +5,7 @@ import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.source.Place;
 
 /** What a rule may know besides the site, and where its findings go. */
@@ -15,7 +15,7 @@ public interface RuleContext {
   <T> T value(Parameter<T> parameter);
 
   /** The addresses that the policy keeps free for equipment other than units. */
-  KeptFree keptFree();
+  ExcludedAddresses keptFree();
 
   /** The types of device that the repository knows. */
   DeviceTypes deviceTypes();

@@ -41,7 +41,7 @@ final class ChainFaults {
   }
 
   private Optional<Finding> mistake(NodePath item) {
-    Where where = tree.find(item);
+    ErrorLocation where = tree.find(item);
     return items.computeIfAbsent(
         where.cursor().node(), node -> MistakenItem.of(where, tree, known));
   }

@@ -17,12 +17,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class MistakenItem {
   private final Cursor item;
-  private final Where where;
+  private final ErrorLocation where;
   private final Tree tree;
   private final Set<String> keys = new HashSet<>();
   private final @Nullable String nearRepeater;
 
-  private MistakenItem(Where where, Mapping mapping, Tree tree, Set<String> known) {
+  private MistakenItem(ErrorLocation where, Mapping mapping, Tree tree, Set<String> known) {
     this.item = where.cursor();
     this.where = where;
     this.tree = tree;
@@ -37,7 +37,7 @@ final class MistakenItem {
   }
 
   /** The one thing to tell of an item, or empty where the schema's words fit. */
-  static Optional<Finding> of(Where where, Tree tree, Set<String> known) {
+  static Optional<Finding> of(ErrorLocation where, Tree tree, Set<String> known) {
     return where.cursor().node() instanceof Mapping mapping
         ? Optional.ofNullable(new MistakenItem(where, mapping, tree, known).finding())
         : Optional.empty();

@@ -89,11 +89,11 @@ final class QuantityRepair {
   private QuantityRepair() {}
 
   /** The quantity in the form that is accepted, where number and unit can be told. */
-  static Optional<String> of(Written written, Wanted wanted) {
-    String text = written.text().strip();
+  static Optional<String> of(ActualValue actual, ExpectedValue expected) {
+    String text = actual.text().strip();
     int plus = text.indexOf('+', 1);
     boolean exponent = plus > 0 && Character.toLowerCase(text.charAt(plus - 1)) == 'e';
-    List<String> units = unitsOfExamples(wanted);
+    List<String> units = unitsOfExamples(expected);
     Stream<String> guesses =
         plus < 0 || exponent
             ? quantities(text, units)
@@ -102,12 +102,12 @@ final class QuantityRepair {
                     first ->
                         quantities(text.substring(plus + 1).strip(), List.of())
                             .map(second -> first + " + " + second));
-    return guesses.filter(wanted::accepts).findFirst();
+    return guesses.filter(expected::accepts).findFirst();
   }
 
-  private static List<String> unitsOfExamples(Wanted wanted) {
+  private static List<String> unitsOfExamples(ExpectedValue expected) {
     List<String> units = new ArrayList<>();
-    for (JsonNode example : wanted.get("examples")) {
+    for (JsonNode example : expected.get("examples")) {
       Matcher matcher = EXAMPLE.matcher(example.asString());
       if (matcher.matches()) {
         units.add(matcher.group(1));

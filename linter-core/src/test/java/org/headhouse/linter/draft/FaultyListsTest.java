@@ -9,7 +9,7 @@ import java.nio.charset.Charset;
 import java.util.List;
 import java.util.Random;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.source.Limits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -128,7 +128,7 @@ class FaultyListsTest {
         new Drafting(
             Lists.settings("elm-row", null),
             DeviceTypes.NONE,
-            new Practice(false, 0.22, KeptFree.NONE),
+            new Practice(false, 0.22, ExcludedAddresses.NONE),
             new Limits(4000, 64, 1000));
     String sound =
         "name,cable-to-next,device-type\nPropagation,42 m,eight-way\r\n\"B, 2\",3 ft,\nC;\n";

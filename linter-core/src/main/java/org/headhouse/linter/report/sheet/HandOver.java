@@ -7,7 +7,7 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import org.headhouse.linter.site.AddressRange;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
@@ -40,7 +40,7 @@ record HandOver(
     delivered = List.copyOf(delivered);
   }
 
-  static HandOver of(Site site, KeptFree keptFree) {
+  static HandOver of(Site site, ExcludedAddresses keptFree) {
     Supervision supervision = site.supervision().orNull();
     TreeSet<Integer> used = new TreeSet<>();
     site.units().forEach(unit -> unit.address().optional().ifPresent(used::add));

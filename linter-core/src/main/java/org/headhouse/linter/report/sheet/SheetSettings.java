@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.Paper;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 
 /**
  * What holds for the sheets of all sites.
@@ -24,7 +24,7 @@ public record SheetSettings(
     Map<String, String> requirements,
     double tolerance,
     double busiest,
-    KeptFree keptFree) {
+    ExcludedAddresses keptFree) {
 
   public SheetSettings {
     requirements = Map.copyOf(requirements);

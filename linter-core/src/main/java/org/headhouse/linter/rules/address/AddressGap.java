@@ -10,7 +10,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -38,7 +38,7 @@ public final class AddressGap implements SiteRule {
   }
 
   /** The units by their addresses, up to one that has none or cannot keep it. */
-  private static SortedMap<Integer, Unit> byAddress(List<Unit> units, KeptFree keptFree) {
+  private static SortedMap<Integer, Unit> byAddress(List<Unit> units, ExcludedAddresses keptFree) {
     SortedMap<Integer, Unit> byAddress = new TreeMap<>();
     for (Unit unit : units) {
       Integer address = unit.address().orNull();
@@ -81,7 +81,7 @@ public final class AddressGap implements SiteRule {
     }
   }
 
-  private static String missing(int first, int next, KeptFree keptFree) {
+  private static String missing(int first, int next, ExcludedAddresses keptFree) {
     int[] missing =
         keptFree.others().filter(address -> first <= address && address < next).toArray();
     int last = missing[missing.length - 1];

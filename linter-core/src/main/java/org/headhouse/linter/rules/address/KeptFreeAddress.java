@@ -10,7 +10,7 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.AddressRange;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -44,9 +44,9 @@ public final class KeptFreeAddress implements SiteRule {
    *
    * @param values gives the value of a parameter of this rule
    */
-  public static KeptFree keptFree(
+  public static ExcludedAddresses keptFree(
       Function<Parameter<List<AddressRange>>, List<AddressRange>> values) {
-    return new KeptFree(values.apply(RANGES));
+    return new ExcludedAddresses(values.apply(RANGES));
   }
 
   @Override

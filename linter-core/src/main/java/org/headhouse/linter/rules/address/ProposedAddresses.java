@@ -3,7 +3,7 @@ package org.headhouse.linter.rules.address;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.Set;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -19,7 +19,7 @@ final class ProposedAddresses {
 
   private ProposedAddresses() {}
 
-  static ProposedAddresses of(Site site, KeptFree keptFree) {
+  static ProposedAddresses of(Site site, ExcludedAddresses keptFree) {
     Set<Integer> taken = new HashSet<>();
     site.units().forEach(unit -> unit.address().optional().ifPresent(taken::add));
     ProposedAddresses addresses = new ProposedAddresses();

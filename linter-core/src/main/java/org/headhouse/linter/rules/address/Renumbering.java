@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.PrimitiveIterator;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +18,7 @@ public final class Renumbering {
   private Renumbering() {}
 
   /** The fix, or null where an address is not understood or a unit cannot be set to its number. */
-  public static @Nullable FixDraft of(Site site, KeptFree keptFree) {
+  public static @Nullable FixDraft of(Site site, ExcludedAddresses keptFree) {
     List<Unit> units = site.units();
     Unit head = site.head();
     if (head == null || !head.isSameItemAs(units.get(0))) {

@@ -1,6 +1,6 @@
 package org.headhouse.linter.rules.address;
 
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Unit;
 
 /**
@@ -10,7 +10,7 @@ import org.headhouse.linter.site.Unit;
 final class Settable {
   private Settable() {}
 
-  static boolean isNot(Unit unit, KeptFree keptFree) {
+  static boolean isNot(Unit unit, ExcludedAddresses keptFree) {
     return isNot(unit) || keptFree.contains(unit.address().or(0));
   }
 

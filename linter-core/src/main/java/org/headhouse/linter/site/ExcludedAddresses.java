@@ -8,13 +8,13 @@ import java.util.stream.IntStream;
  * The addresses that a line keeps free for equipment other than its units. Whoever hands out an
  * address, for good or for a moment, passes these over.
  */
-public record KeptFree(List<AddressRange> ranges) {
+public record ExcludedAddresses(List<AddressRange> ranges) {
   /** No address is kept free. */
-  public static final KeptFree NONE = new KeptFree(List.of());
+  public static final ExcludedAddresses NONE = new ExcludedAddresses(List.of());
 
   private static final int HIGHEST = 255;
 
-  public KeptFree {
+  public ExcludedAddresses {
     ranges = List.copyOf(ranges);
   }
 
