@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.ModuleNeed;
@@ -26,7 +28,6 @@ import org.jspecify.annotations.Nullable;
 public final class DeviceTypesBinder {
   private static final List<ModuleNeed> NEEDS = List.of(ModuleNeed.values());
   private static final List<Conductor> POSITIVE = List.of(Conductor.A, Conductor.B);
-  private static final double HEAVIEST = 32;
 
   private DeviceTypesBinder() {}
 
@@ -40,7 +41,7 @@ public final class DeviceTypesBinder {
   }
 
   private static DeviceTypes types(MappingReader keys, SourceText source, BindingIssues issues) {
-    keys.required("format").oneOf(List.of(1));
+    keys.required("format").oneOf(List.of(Format.VERSION));
     Setting<List<Setting<DeviceType>>> list =
         keys.required("device-types")
             .list(0, Integer.MAX_VALUE, item -> item.mapping(DeviceTypesBinder::type));
@@ -76,16 +77,20 @@ public final class DeviceTypesBinder {
     return new DeviceType(
         place,
         SiteBinder.id(keys.required("id")),
-        keys.optional("title").text(1, 200),
+        SiteBinder.text(keys.optional("title")),
         unitLoad(keys.optional("unit-load")),
-        keys.optional("address-limit").integer(1, 255),
-        keys.optional("name-limit").integer(1, 64),
+        settable(keys.optional("address-limit")),
+        keys.optional("name-limit").integer(1, Format.WIDEST_DISPLAY),
         keys.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
         keys.optional("baud-rates").set(item -> item.oneOf(LineSettings.BAUD_RATES)),
         keys.optional("positive-terminal").word(POSITIVE),
-        keys.optional("default-address").integer(1, 255),
+        settable(keys.optional("default-address")),
         keys.optional("comm-module").word(NEEDS),
         keys.optional("ethernet").bool());
+  }
+
+  private static Setting<Integer> settable(ValueReader value) {
+    return value.integer(BusAddress.SETTABLE.from(), BusAddress.SETTABLE.to());
   }
 
   /** A fraction is text to YAML and a whole unit load is a number, so both are read. */
@@ -95,10 +100,10 @@ public final class DeviceTypesBinder {
       return value.parsed(Quantities::unitLoad);
     }
     Double load = cursor.node() instanceof Scalar scalar ? load(scalar) : null;
-    if (load != null && load > HEAVIEST && isText(cursor)) {
+    if (load != null && load > Format.HEAVIEST_UNIT_LOAD && isText(cursor)) {
       return tooHeavy(value.issues(), cursor);
     }
-    if (load == null || load <= 0 || load > HEAVIEST) {
+    if (load == null || load <= 0 || load > Format.HEAVIEST_UNIT_LOAD) {
       value.issues().askSchema();
       return new Setting.Faulty<>(cursor.place());
     }
@@ -123,8 +128,8 @@ public final class DeviceTypesBinder {
         "schema.out-of-range",
         cursor.place(),
         new Message(
-            "the unit load is above 32",
-            "a line drives 32 unit loads in all",
+            "the unit load is above " + Format.HEAVIEST_UNIT_LOAD,
+            "a line drives " + Format.HEAVIEST_UNIT_LOAD + " unit loads in all",
             "write the unit load of one device, such as 1/8"));
     return new Setting.Faulty<>(cursor.place());
   }

@@ -10,6 +10,7 @@ import org.headhouse.linter.site.Broadcast;
 import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Link;
@@ -33,7 +34,6 @@ import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Node;
-import org.jspecify.annotations.Nullable;
 
 /** Binds a site definition. */
 public final class SiteBinder {
@@ -43,10 +43,7 @@ public final class SiteBinder {
           "the temperature is below absolute zero",
           "nothing can be computed with it",
           "write the highest temperature of the cable, such as 50 degC");
-  private static final int LONGEST_NAME = 200;
-  private static final int LONGEST_ID = 64;
   private static final int ANY_NUMBER = Integer.MAX_VALUE;
-  private static final int MOST_ITEMS = 512;
   private static final List<Stage> STAGES = List.of(Stage.values());
   private static final List<Reading> READINGS = List.of(Reading.values());
   private static final List<ReadingSource> SOURCES = List.of(ReadingSource.values());
@@ -81,17 +78,17 @@ public final class SiteBinder {
   }
 
   private static Site site(MappingReader keys, SourceText source, DeviceTypes types) {
-    keys.required("format").oneOf(List.of(1));
+    keys.required("format").oneOf(List.of(Format.VERSION));
     ChainBinder chain = new ChainBinder(types);
     return new Site(
         source,
         id(keys.required("site")),
-        keys.optional("title").text(1, LONGEST_NAME),
+        text(keys.optional("title")),
         id(keys.optional("customer")),
         keys.required("stage").word(STAGES),
         keys.required("weather-station").mapping(SiteBinder::weatherStation),
         keys.required("line").mapping(SiteBinder::line),
-        keys.required("chain").list(2, MOST_ITEMS, chain::item),
+        keys.required("chain").list(2, Format.MOST_ITEMS, chain::item),
         keys.optional("supervision").mapping(SiteBinder::supervision),
         keys.optional("commissioning").mapping(SiteBinder::commissioning),
         given(keys.optional("suppressions").list(0, ANY_NUMBER, SiteBinder::suppression)));
@@ -99,26 +96,17 @@ public final class SiteBinder {
 
   /** Lower-case words of letters and digits with hyphens between. */
   static Setting<String> id(ValueReader value) {
-    return value.parsed(SiteBinder::asId);
-  }
-
-  private static @Nullable String asId(String text) {
-    boolean afterHyphen = true;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean isHyphen = c == '-';
-      boolean isWord = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-      if (isHyphen ? afterHyphen : !isWord) {
-        return null;
-      }
-      afterHyphen = isHyphen;
-    }
-    return afterHyphen || text.length() > LONGEST_ID ? null : text;
+    return value.parsed(text -> Format.isId(text) ? text : null);
   }
 
   /** The name of an item of the chain, where it is given or referred to. */
   static Setting<String> name(ValueReader value) {
-    return value.text(1, LONGEST_NAME);
+    return text(value);
+  }
+
+  /** A text of one line. */
+  static Setting<String> text(ValueReader value) {
+    return value.text(1, Format.LONGEST_TEXT);
   }
 
   private static WeatherStation weatherStation(MappingReader keys, Place place) {
@@ -206,7 +194,7 @@ public final class SiteBinder {
                         (inner, at) ->
                             new Broadcast(
                                 at,
-                                inner.required("registers").integer(1, 1000),
+                                inner.required("registers").integer(1, Format.MOST_REGISTERS),
                                 period(inner.required("every")))));
     Setting<Broadcast> inner = setting.orNull();
     if (inner != null) {
@@ -229,9 +217,9 @@ public final class SiteBinder {
     return new Polling(
         place,
         period(keys.required("every")),
-        keys.required("registers").integer(1, 1000),
+        keys.required("registers").integer(1, Format.MOST_REGISTERS),
         period(keys.optional("timeout")),
-        keys.optional("retries").integer(0, 10));
+        keys.optional("retries").integer(0, Format.MOST_RETRIES));
   }
 
   private static Commissioning commissioning(MappingReader keys, Place place) {
@@ -242,7 +230,7 @@ public final class SiteBinder {
     return new Commissioning(
         place,
         keys.required("date").date(),
-        keys.required("by").text(1, LONGEST_NAME),
+        text(keys.required("by")),
         values == null ? noResistance : values.pairResistance(),
         values == null ? noVoltage : values.idleVoltage(),
         keys.optional("outdoor-readings-seen").list(0, ANY_NUMBER, SiteBinder::name));

@@ -5,24 +5,41 @@ import org.jspecify.annotations.Nullable;
 
 /** An item of the chain: a unit or a repeater, and the run of cable behind it. */
 public sealed interface ChainItem permits Unit, Repeater {
+  /** Which item it is. */
+  Identity identity();
+
+  /** The run of the trunk to the next item. */
+  TrunkRun toNext();
 
   /** The item as a whole. */
-  Place place();
+  default Place place() {
+    return identity().place();
+  }
 
   /** Its place in the chain, from 0. */
-  int index();
+  default int index() {
+    return identity().index();
+  }
 
-  /** The name of the unit or of the repeater. */
-  Setting<String> name();
+  /** The name of the item; those of all items of a chain differ. */
+  default Setting<String> name() {
+    return identity().name();
+  }
 
   /** The length of the cable to the next item. */
-  Setting<Length> cableToNext();
+  default Setting<Length> cableToNext() {
+    return toNext().length();
+  }
 
   /** Where that cable lies. */
-  Setting<Run> runToNext();
+  default Setting<Run> runToNext() {
+    return toNext().route();
+  }
 
   /** How that cable is protected. */
-  Setting<SurgeProtection> surgeProtectionToNext();
+  default Setting<SurgeProtection> surgeProtectionToNext() {
+    return toNext().protection();
+  }
 
   /**
    * Whether another item of the same chain is this one. Of two sites, or of two states of one, that

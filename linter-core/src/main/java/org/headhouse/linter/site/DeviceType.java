@@ -53,7 +53,12 @@ public record DeviceType(
 
   /** The highest address that the device can be set to; that of the Modbus standard by default. */
   public int addressLimit() {
-    return addressLimitSetting.or(247);
+    return addressLimitSetting.or(BusAddress.STANDARD.to());
+  }
+
+  /** The addresses that the device can be set to. */
+  public AddressRange addresses() {
+    return new AddressRange(BusAddress.SETTABLE.from(), addressLimit());
   }
 
   /** How many characters of a name its display shows. */

@@ -12,8 +12,6 @@ public record ExcludedAddresses(List<AddressRange> ranges) {
   /** No address is kept free. */
   public static final ExcludedAddresses NONE = new ExcludedAddresses(List.of());
 
-  private static final int HIGHEST = 255;
-
   public ExcludedAddresses {
     ranges = List.copyOf(ranges);
   }
@@ -33,8 +31,8 @@ public record ExcludedAddresses(List<AddressRange> ranges) {
     return ranges.stream().filter(range -> range.contains(address)).findFirst();
   }
 
-  /** The addresses 1 to 255 that units can have, from the lowest on. */
+  /** The addresses that units can have, from the lowest on, reserved ones included. */
   public IntStream others() {
-    return IntStream.rangeClosed(1, HIGHEST).filter(address -> !contains(address));
+    return BusAddress.SETTABLE.addresses().filter(address -> !contains(address));
   }
 }

@@ -10,13 +10,9 @@ import org.headhouse.linter.source.Place;
  * @param terminationOut on the far side
  */
 public record Repeater(
-    Place place,
-    int index,
-    Setting<String> name,
+    Identity identity,
     Place termination,
     Setting<Termination> terminationIn,
     Setting<Termination> terminationOut,
-    Setting<Length> cableToNext,
-    Setting<Run> runToNext,
-    Setting<SurgeProtection> surgeProtectionToNext)
+    TrunkRun toNext)
     implements ChainItem {}

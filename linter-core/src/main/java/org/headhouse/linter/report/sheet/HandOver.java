@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import org.headhouse.linter.site.AddressRange;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.Site;
@@ -31,9 +32,6 @@ record HandOver(
     String keptFree,
     String next,
     List<String> delivered) {
-
-  /** The highest address of MODBUS over Serial Line V1.02, 2.2. */
-  private static final int HIGHEST = 247;
 
   HandOver {
     zones = List.copyOf(zones);
@@ -61,9 +59,10 @@ record HandOver(
 
   private static List<String> spare(IntPredicate used) {
     List<String> ranges = new ArrayList<>();
-    int start = 1;
-    for (int address = 1; address <= HIGHEST + 1; address++) {
-      if (address > HIGHEST || used.test(address)) {
+    int highest = BusAddress.STANDARD.to();
+    int start = BusAddress.STANDARD.from();
+    for (int address = start; address <= highest + 1; address++) {
+      if (address > highest || used.test(address)) {
         if (start < address) {
           ranges.add(start == address - 1 ? "" + start : start + " to " + (address - 1));
         }

@@ -10,6 +10,7 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.AddressRange;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -83,7 +84,7 @@ public final class KeptFreeAddress implements SiteRule {
   }
 
   private static String remedy(Unit unit, int free) {
-    return free > unit.type().addressLimit() && !ReservedAddress.isReserved(free)
+    return free > unit.type().addressLimit() && !BusAddress.isReserved(free)
         ? " the address of a unit of another type, and that one address " + free
         : " " + ReservedAddress.inWords(free);
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.PrimitiveIterator;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -33,7 +34,7 @@ public final class Renumbering {
       }
       number = numbers.nextInt();
       if (!unit.address().isGiven()
-          || ReservedAddress.isReserved(number)
+          || BusAddress.isReserved(number)
           || number > unit.type().addressLimit()) {
         return null;
       }

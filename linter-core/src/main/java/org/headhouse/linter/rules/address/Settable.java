@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.address;
 
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Unit;
 
@@ -17,6 +18,6 @@ final class Settable {
   /** Whether the unit itself cannot be set to its address, or no unit may. */
   static boolean isNot(Unit unit) {
     int address = unit.address().or(0);
-    return ReservedAddress.isReserved(address) || address > unit.type().addressLimit();
+    return BusAddress.isReserved(address) || !unit.type().addresses().contains(address);
   }
 }

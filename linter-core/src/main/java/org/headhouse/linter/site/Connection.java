@@ -1,0 +1,17 @@
+package org.headhouse.linter.site;
+
+import java.util.List;
+
+/**
+ * How an item is connected to the pair, on one of its sides.
+ *
+ * @param conductors what is landed on its line terminals
+ * @param termination what is connected across the pair
+ * @param pair whether D1 and D0 are landed straight or crossed
+ * @param stub the length of the branch that it hangs on; missing where it is on the trunk itself
+ */
+public record Connection(
+    Setting<List<Setting<Conductor>>> conductors,
+    Setting<Termination> termination,
+    Setting<Pair> pair,
+    Setting<Length> stub) {}
