@@ -12,21 +12,26 @@ import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Capacitance;
+import org.headhouse.linter.site.OtherClients;
+import org.headhouse.linter.site.Parity;
+import org.headhouse.linter.site.SerialPort;
+import org.headhouse.linter.site.TerminalMarks;
+import org.headhouse.linter.site.Transceiver;
 import org.headhouse.linter.site.ModuleNeed;
 import org.headhouse.linter.site.Quantities;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
-import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Node;
-import org.headhouse.linter.yaml.Scalar;
-import org.jspecify.annotations.Nullable;
 
 /** Binds the file of device types. */
 public final class DeviceTypesBinder {
   private static final List<ModuleNeed> NEEDS = List.of(ModuleNeed.values());
+  private static final List<Parity> PARITIES = List.of(Parity.values());
+  private static final List<OtherClients> OTHER_CLIENTS = List.of(OtherClients.values());
   private static final List<Conductor> POSITIVE = List.of(Conductor.A, Conductor.B);
 
   private DeviceTypesBinder() {}
@@ -74,63 +79,53 @@ public final class DeviceTypesBinder {
   }
 
   private static DeviceType type(MappingReader keys, Place place) {
+    Setting<String> id = SiteBinder.id(keys.required("id"));
+    Setting<String> title = SiteBinder.text(keys.optional("title"));
     return new DeviceType(
         place,
-        SiteBinder.id(keys.required("id")),
-        SiteBinder.text(keys.optional("title")),
-        unitLoad(keys.optional("unit-load")),
+        id,
+        title,
+        transceiver(keys),
+        serialPort(keys),
         settable(keys.optional("address-limit")),
         keys.optional("name-limit").integer(1, Format.WIDEST_DISPLAY),
-        keys.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
-        keys.optional("baud-rates").set(item -> item.oneOf(LineSettings.BAUD_RATES)),
-        keys.optional("positive-terminal").word(POSITIVE),
         settable(keys.optional("default-address")),
         keys.optional("comm-module").word(NEEDS),
         keys.optional("ethernet").bool());
   }
 
+  private static Transceiver transceiver(MappingReader keys) {
+    return new Transceiver(
+        UnitLoads.read(keys.optional("unit-load")),
+        keys.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
+        keys.optional("capacitance").positive(Quantities::capacitance, Capacitance::farads),
+        ConnectionBinder.idleBias(keys.optional("idle-bias")),
+        keys.optional("isolated").bool(),
+        keys.optional("positive-terminal").word(POSITIVE),
+        keys.optional("terminals").mapping(DeviceTypesBinder::terminals));
+  }
+
+  private static TerminalMarks terminals(MappingReader keys, Place place) {
+    return new TerminalMarks(
+        place,
+        mark(keys.required("positive")),
+        mark(keys.required("negative")),
+        mark(keys.optional("common")));
+  }
+
+  private static Setting<String> mark(ValueReader value) {
+    return value.text(1, Format.LONGEST_TERMINAL_MARK);
+  }
+
+  private static SerialPort serialPort(MappingReader keys) {
+    return new SerialPort(
+        keys.optional("baud-rates").set(item -> item.oneOf(LineSettings.BAUD_RATES)),
+        keys.optional("parities").set(item -> item.word(PARITIES)),
+        SiteBinder.period(keys.optional("processing")),
+        keys.optional("other-clients").word(OTHER_CLIENTS));
+  }
+
   private static Setting<Integer> settable(ValueReader value) {
     return value.integer(BusAddress.SETTABLE.from(), BusAddress.SETTABLE.to());
-  }
-
-  /** A fraction is text to YAML and a whole unit load is a number, so both are read. */
-  private static Setting<Double> unitLoad(ValueReader value) {
-    Cursor cursor = value.cursor();
-    if (cursor == null) {
-      return value.parsed(Quantities::unitLoad);
-    }
-    Double load = cursor.node() instanceof Scalar scalar ? load(scalar) : null;
-    if (load != null && load > Format.HEAVIEST_UNIT_LOAD && isText(cursor)) {
-      return tooHeavy(value.issues(), cursor);
-    }
-    if (load == null || load <= 0 || load > Format.HEAVIEST_UNIT_LOAD) {
-      value.issues().askSchema();
-      return new Setting.Faulty<>(cursor.place());
-    }
-    return new Setting.Given<>(load, cursor.place());
-  }
-
-  private static @Nullable Double load(Scalar scalar) {
-    return switch (scalar.type()) {
-      case TEXT -> Quantities.unitLoad(scalar.text());
-      case INTEGER, FLOAT -> Numbers.decimal(scalar);
-      case NULL, BOOLEAN -> null;
-    };
-  }
-
-  private static boolean isText(Cursor cursor) {
-    return cursor.node() instanceof Scalar scalar && scalar.type() == CoreType.TEXT;
-  }
-
-  /** The schema bounds numbers, but cannot compute a fraction. */
-  private static Setting<Double> tooHeavy(BindingIssues issues, Cursor cursor) {
-    issues.report(
-        "schema.out-of-range",
-        cursor.place(),
-        new Message(
-            "the unit load is above " + Format.HEAVIEST_UNIT_LOAD,
-            "a line drives " + Format.HEAVIEST_UNIT_LOAD + " unit loads in all",
-            "write the unit load of one device, such as 1/8"));
-    return new Setting.Faulty<>(cursor.place());
   }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.RecordDate;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Word;
 import org.headhouse.linter.source.Place;
@@ -83,6 +84,12 @@ final class ValueReader {
     return length >= least && length <= most;
   }
 
+  /** Whether the value is just this text. */
+  boolean isText(String text) {
+    Scalar scalar = scalar(CoreType.TEXT);
+    return scalar != null && scalar.text().equals(text);
+  }
+
   /** A word out of a closed set. */
   <E extends Word> Setting<E> word(List<E> words) {
     if (cursor == null) {
@@ -149,6 +156,30 @@ final class ValueReader {
     }
     issues.askSchema();
     return new Setting.Faulty<>(setting.place());
+  }
+
+  /** A number above zero and up to a limit. */
+  Setting<Double> positiveNumber(double most) {
+    if (cursor == null) {
+      return missing();
+    }
+    Scalar scalar = cursor.node() instanceof Scalar any ? any : null;
+    boolean isNumber =
+        scalar != null && (scalar.type() == CoreType.INTEGER || scalar.type() == CoreType.FLOAT);
+    Double value = isNumber ? Numbers.decimal(scalar) : null;
+    return value == null || !(value > 0 && value <= most) ? faulty(cursor) : given(value, cursor);
+  }
+
+  /** The day of a record, or the question mark that holds its place. */
+  Setting<RecordDate> recordDate() {
+    if (cursor != null && isText(RecordDate.OPEN)) {
+      return given(new RecordDate(null), cursor);
+    }
+    Setting<LocalDate> day = date();
+    if (day instanceof Setting.Given<LocalDate> given) {
+      return new Setting.Given<>(new RecordDate(given.value()), day.place());
+    }
+    return day.isMissing() ? missing() : new Setting.Faulty<>(day.place());
   }
 
   /** A day of the calendar. */
@@ -224,6 +255,11 @@ final class ValueReader {
       }
     }
     return list;
+  }
+
+  /** The value, or where it is missing its owner. */
+  Place place() {
+    return cursor == null ? key : cursor.place();
   }
 
   /** What lies under the cursor, for a binder that must look before it chooses. */

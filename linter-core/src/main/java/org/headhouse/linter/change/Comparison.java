@@ -25,13 +25,15 @@ public final class Comparison {
    */
   public static SiteChange.Changed of(Site before, Site after, ExcludedAddresses keptFree) {
     List<Member> members = Members.of(before, after);
+    ExcludedAddresses excluded =
+        keptFree.and(before.addressesOfEquipment()).and(after.addressesOfEquipment());
     List<Difference> differences = Differences.between(before, after, members);
     return new SiteChange.Changed(
         id(after),
         after.source().path(),
         before.source().path(),
         differences,
-        work(before, after, Chains.of(members), differences, keptFree),
+        work(before, after, Chains.of(members), differences, excluded),
         Consequences.of(before, after, differences));
   }
 

@@ -56,7 +56,13 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
 
   private ExpectedValue with(String branch) {
     List<JsonNode> all = new ArrayList<>(layers);
-    all.addAll(at(get(branch), schema, ownKey).layers);
+    // Of branches inside branches, the innermost is the one that was met last.
+    for (int i = layers.size() - 1; i >= 0; i--) {
+      if (layers.get(i).has(branch)) {
+        all.addAll(at(layers.get(i).path(branch), schema, ownKey).layers);
+        break;
+      }
+    }
     return new ExpectedValue(schema, all, ownKey);
   }
 

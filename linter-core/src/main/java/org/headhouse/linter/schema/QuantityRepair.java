@@ -20,7 +20,7 @@ final class QuantityRepair {
       "(-?[0-9_]*[.,]?[0-9_]+(?:[eE][-+]?[0-9]{1,2})?|-?[0-9_]+\\.)";
   private static final Pattern NUMBER_UNIT = Pattern.compile(NUMBER + "\\s*([^0-9\\s.,].*)?");
   private static final Pattern UNIT_NUMBER = Pattern.compile("([^0-9]+?)\\s*" + NUMBER);
-  private static final Pattern EXAMPLE = Pattern.compile("-?[0-9.]+ +([A-Za-z][A-Za-z0-9]*).*");
+  private static final Pattern EXAMPLE = Pattern.compile("-?[0-9.]+ +([A-Za-z%][A-Za-z0-9/]*).*");
   private static final int LONGEST_NUMBER = 20;
 
   /** How people write the units, in lower case; what a key allows decides between several. */
@@ -68,6 +68,14 @@ final class QuantityRepair {
           entry("ns", List.of("ns")),
           entry("nanosecond", List.of("ns")),
           entry("nanoseconds", List.of("ns")),
+          entry("m/s", List.of("m/s")),
+          entry("mps", List.of("m/s")),
+          entry("km/h", List.of("km/h")),
+          entry("kmh", List.of("km/h")),
+          entry("kph", List.of("km/h")),
+          entry("mph", List.of("mph")),
+          entry("%", List.of("%")),
+          entry("percent", List.of("%")),
           entry("awg", List.of("AWG")),
           entry("mm2", List.of("mm2")),
           entry("mm\u00B2", List.of("mm2")),

@@ -31,6 +31,7 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
       case "array" -> list();
       case "boolean" -> truth();
       case "integer" -> wholeNumber();
+      case "number" -> example().orElse("write a number");
       default -> string();
     };
   }

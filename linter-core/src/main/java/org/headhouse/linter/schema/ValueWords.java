@@ -69,8 +69,15 @@ record ValueWords(String keyword, ExpectedValue expected, ActualValue actual) {
       case "array" -> "it is a list" + sizes();
       case "boolean" -> "it is true or false";
       case "integer" -> expected.meaning().orElse("it is a whole number");
+      case "number" -> "it is a number" + limits();
       default -> text();
     };
+  }
+
+  private String limits() {
+    String above = expected.get("exclusiveMinimum").asString("");
+    String most = expected.get("maximum").asString("");
+    return (above.isEmpty() ? "" : " above " + above) + (most.isEmpty() ? "" : ", at most " + most);
   }
 
   private String sizes() {

@@ -9,9 +9,14 @@ import java.util.List;
  * @param termination what is connected across the pair
  * @param pair whether D1 and D0 are landed straight or crossed
  * @param stub the length of the branch that it hangs on; missing where it is on the trunk itself
+ * @param unitLoad its load as the item says, 1 being 12 kΩ from each conductor to common; the type
+ *     may say it as well
+ * @param idleBias whether it needs bias, as the item says; the type may say it as well
  */
 public record Connection(
     Setting<List<Setting<Conductor>>> conductors,
     Setting<Termination> termination,
     Setting<Pair> pair,
-    Setting<Length> stub) {}
+    Setting<Length> stub,
+    Setting<Double> unitLoad,
+    Setting<IdleBias> idleBias) {}

@@ -1,5 +1,7 @@
 package org.headhouse.linter.site;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -14,6 +16,16 @@ public record ExcludedAddresses(List<AddressRange> ranges) {
 
   public ExcludedAddresses {
     ranges = List.copyOf(ranges);
+  }
+
+  /** These addresses and some others. */
+  public ExcludedAddresses and(Collection<Integer> addresses) {
+    if (addresses.isEmpty()) {
+      return this;
+    }
+    List<AddressRange> all = new ArrayList<>(ranges);
+    addresses.forEach(address -> all.add(new AddressRange(address, address)));
+    return new ExcludedAddresses(all);
   }
 
   /** Whether no address is kept free, as on most lines. */

@@ -29,6 +29,9 @@ public final class Format {
   /** The characters of a name that a display shows. */
   public static final int WIDEST_DISPLAY = 64;
 
+  /** The characters of the mark of a terminal. */
+  public static final int LONGEST_TERMINAL_MARK = 32;
+
   /** The unit loads of one device: those that a whole segment carries (TIA/EIA-485-A). */
   public static final int HEAVIEST_UNIT_LOAD = 32;
 

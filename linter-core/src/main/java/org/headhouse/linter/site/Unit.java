@@ -16,6 +16,16 @@ public record Unit(
     Setting<Network> network)
     implements ChainItem {
 
+  @Override
+  public ItemKind kind() {
+    return ItemKind.UNIT;
+  }
+
+  @Override
+  public Connection connection(Side side) {
+    return connection;
+  }
+
   /** Whether it is a head unit. */
   public boolean isHead() {
     return role.is(Role.HEAD);
@@ -24,16 +34,6 @@ public record Unit(
   /** Whether it is a follower. */
   public boolean isFollower() {
     return role.is(Role.FOLLOWER);
-  }
-
-  /** The id of its type, as it is written. */
-  public Setting<String> deviceType() {
-    return device.typeId();
-  }
-
-  /** What is known of its type; {@link DeviceType#UNKNOWN} where nothing is. */
-  public DeviceType type() {
-    return device.type();
   }
 
   /** What is landed on its line terminals. */
@@ -69,5 +69,15 @@ public record Unit(
   /** What it does with its vents once no reading has come for too long. */
   public Setting<StaleAction> onStaleReadings() {
     return ventControl.onStaleReadings();
+  }
+
+  /** How long it goes on with a reading that does not come anew. */
+  public Setting<Interval> staleAfter() {
+    return ventControl.staleAfter();
+  }
+
+  /** From a reading over the limit until its slowest vent is shut. */
+  public Setting<Interval> closeTime() {
+    return ventControl.closeTime();
   }
 }

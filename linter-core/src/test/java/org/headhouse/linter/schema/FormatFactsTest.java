@@ -27,6 +27,11 @@ import org.headhouse.linter.site.ModuleNeed;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Reading;
+import org.headhouse.linter.site.BroadcastHandling;
+import org.headhouse.linter.site.IdleBias;
+import org.headhouse.linter.site.OtherClients;
+import org.headhouse.linter.site.PolledBy;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Role;
 import org.headhouse.linter.site.Run;
@@ -82,14 +87,22 @@ class FormatFactsTest {
         new Words(site, "/$defs/unit-item/properties/comm-module", CommModule.values()),
         new Words(site, "/$defs/unit-item/properties/vents", Vents.values()),
         new Words(site, "/$defs/unit-item/properties/on-stale-readings", StaleAction.values()),
-        new Words(site, "/$defs/unit-item/properties/pair", Pair.values()),
+        new Words(site, "/$defs/pair", Pair.values()),
+        new Words(site, "/$defs/side", Side.values()),
+        new Words(site, "/$defs/idle-bias", IdleBias.values()),
+        new Words(
+            site, "/$defs/equipment-item/properties/broadcasts", BroadcastHandling.values()),
+        new Words(site, "/$defs/polled/properties/by", PolledBy.values()),
         new Words(site, "/$defs/supervision/properties/link", Link.values()),
         new Words(site, "/$defs/reading", Reading.values()),
         new Words(site, "/$defs/source", ReadingSource.values()),
         new Words(site, "/$defs/conductor", Conductor.values()),
         new Words(site, "/$defs/run", Run.values()),
         new Words(site, "/$defs/surge-protection", SurgeProtection.values()),
-        new Words(types, "/$defs/device-type/properties/comm-module", ModuleNeed.values()));
+        new Words(types, "/$defs/device-type/properties/comm-module", ModuleNeed.values()),
+        new Words(types, "/$defs/device-type/properties/idle-bias", IdleBias.values()),
+        new Words(types, "/$defs/device-type/properties/other-clients", OtherClients.values()),
+        new Words(types, "/$defs/parity", Parity.values()));
   }
 
   @ParameterizedTest
@@ -127,6 +140,18 @@ class FormatFactsTest {
             FileKind.SITE, "/$defs/unit-item/properties/address/minimum", BusAddress.WRITABLE.from()
           },
           {FileKind.SITE, "/$defs/unit-item/properties/address/maximum", BusAddress.WRITABLE.to()},
+          {FileKind.SITE, "/$defs/conductors/maxItems", Format.MOST_CONDUCTORS},
+          {FileKind.SITE, "/$defs/unit-load/maximum", Format.HEAVIEST_UNIT_LOAD},
+          {
+            FileKind.SITE,
+            "/$defs/equipment-item/properties/address/maximum",
+            BusAddress.WRITABLE.to()
+          },
+          {
+            FileKind.DEVICE_TYPES,
+            "/$defs/terminal/maxLength",
+            Format.LONGEST_TERMINAL_MARK
+          },
           {FileKind.DEVICE_TYPES, "/$defs/id/maxLength", Format.LONGEST_ID},
           {
             FileKind.DEVICE_TYPES,
@@ -251,7 +276,12 @@ class FormatFactsTest {
     for (Map.Entry<String, JsonNode> entry : node.properties()) {
       JsonNode fact = entry.getValue();
       switch (entry.getKey()) {
-        case "enum", "examples" -> fact.forEach(values::add);
+        case "enum" -> fact.forEach(values::add);
+        case "examples" -> {
+          if (node.has("pattern")) {
+            fact.forEach(values::add);
+          }
+        }
         case "minimum", "maximum", "exclusiveMinimum" -> {
           for (int off = -1; off <= 1; off++) {
             values.add(JSON.numberNode(fact.asInt() + off));

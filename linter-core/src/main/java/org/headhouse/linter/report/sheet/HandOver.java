@@ -42,6 +42,7 @@ record HandOver(
     Supervision supervision = site.supervision().orNull();
     TreeSet<Integer> used = new TreeSet<>();
     site.units().forEach(unit -> unit.address().optional().ifPresent(used::add));
+    used.addAll(site.addressesOfEquipment());
     List<String> spare = spare(address -> used.contains(address) || keptFree.contains(address));
     return new HandOver(
         supervision == null ? "" : supervision.link().optional().map(HandOver::words).orElse(""),
@@ -54,7 +55,11 @@ record HandOver(
   }
 
   private static String words(Link link) {
-    return link == Link.SERIAL ? "over the serial line" : "over Ethernet";
+    return switch (link) {
+      case SERIAL -> "over the serial line";
+      case ETHERNET -> "over Ethernet";
+      case THROUGH_HEAD -> "through the head unit";
+    };
   }
 
   private static List<String> spare(IntPredicate used) {

@@ -30,10 +30,11 @@ public final class AddressGap implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), context.keptFree());
+    ExcludedAddresses excluded = context.keptFree().and(site.addressesOfEquipment());
+    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), excluded);
     // Two units of one address leave a gap that is told of them.
     if (byAddress.size() == site.units().size() && !isHeadAway(site)) {
-      reportFirst(site, byAddress, context);
+      reportFirst(site, byAddress, excluded, context);
     }
   }
 
@@ -56,8 +57,12 @@ public final class AddressGap implements SiteRule {
     return head != null && !head.address().is(1);
   }
 
-  private static void reportFirst(Site site, Map<Integer, Unit> byAddress, RuleContext context) {
-    PrimitiveIterator.OfInt addresses = context.keptFree().others().iterator();
+  private static void reportFirst(
+      Site site,
+      Map<Integer, Unit> byAddress,
+      ExcludedAddresses excluded,
+      RuleContext context) {
+    PrimitiveIterator.OfInt addresses = excluded.others().iterator();
     for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
       int expected = addresses.nextInt();
       int address = entry.getKey();
@@ -68,7 +73,7 @@ public final class AddressGap implements SiteRule {
                 .finding(
                     unit.address().place(),
                     new Message(
-                        missing(expected, address, context.keptFree()),
+                        missing(expected, address, excluded),
                         "the next visit cannot tell a forgotten unit from a free address",
                         "give "
                             + unit.called()

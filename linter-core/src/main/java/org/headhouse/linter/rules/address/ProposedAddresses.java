@@ -19,6 +19,7 @@ final class ProposedAddresses {
   private ProposedAddresses() {}
 
   static ProposedAddresses of(Site site, ExcludedAddresses keptFree) {
+    ExcludedAddresses excluded = keptFree.and(site.addressesOfEquipment());
     Set<Integer> taken = new HashSet<>();
     site.units().forEach(unit -> unit.address().optional().ifPresent(taken::add));
     ProposedAddresses addresses = new ProposedAddresses();
@@ -26,14 +27,14 @@ final class ProposedAddresses {
     int free = BusAddress.HEAD;
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      if (address != null && (!met.add(address) || Settable.isNot(unit, keptFree))) {
-        if (unit.isHead() && !keptFree.contains(BusAddress.HEAD) && taken.add(BusAddress.HEAD)) {
+      if (address != null && (!met.add(address) || Settable.isNot(unit, excluded))) {
+        if (unit.isHead() && !excluded.contains(BusAddress.HEAD) && taken.add(BusAddress.HEAD)) {
           addresses.proposed.put(unit, BusAddress.HEAD);
           continue;
         }
         do {
           free++;
-        } while (taken.contains(free) || keptFree.contains(free));
+        } while (taken.contains(free) || excluded.contains(free));
         addresses.proposed.put(unit, free);
       }
     }

@@ -26,7 +26,8 @@ public final class Renumbering {
       return null;
     }
     List<Edit> edits = new ArrayList<>();
-    PrimitiveIterator.OfInt numbers = keptFree.others().iterator();
+    PrimitiveIterator.OfInt numbers =
+        keptFree.and(site.addressesOfEquipment()).others().iterator();
     int number = 0;
     for (Unit unit : units) {
       if (!numbers.hasNext()) {

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.commissioning;
 
+import org.headhouse.linter.site.Unit;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
@@ -66,12 +67,21 @@ public final class MeasuredOff implements SiteRule {
     if (record == null || segments.isEmpty() || !site.stage().is(Stage.COMMISSIONED)) {
       return;
     }
-    SegmentLine first = segments.get(0);
+    SegmentLine first = ofHead(segments, site);
     SegmentFigures figures = first.isOutOfOrder() ? null : first.figures();
     if (figures != null) {
       checkResistance(record, figures.pairResistance(), context);
       checkIdle(record, figures.idleVolts(), context);
     }
+  }
+
+  /** Where the head unit is; the first where nobody knows. */
+  private static SegmentLine ofHead(List<SegmentLine> segments, Site site) {
+    Unit head = site.head();
+    return segments.stream()
+        .filter(line -> line.segment().items().stream().anyMatch(it -> it.isSameItemAs(head)))
+        .findFirst()
+        .orElse(segments.get(0));
   }
 
   private static void checkResistance(
