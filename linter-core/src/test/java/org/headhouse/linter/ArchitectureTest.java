@@ -65,7 +65,7 @@ class ArchitectureTest {
     "site, source",
     "figures, source site line",
     "bind, source result yaml site",
-    "schema, source result yaml",
+    "schema, source result yaml site",
     "change, source site",
     "rule, source result site figures line",
     "rules, source result site rule change figures line",

@@ -1,5 +1,6 @@
 package org.headhouse.linter.change;
 
+import org.headhouse.linter.site.ItemKind;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

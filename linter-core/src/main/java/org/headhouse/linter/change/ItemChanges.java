@@ -1,5 +1,8 @@
 package org.headhouse.linter.change;
 
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -26,18 +29,31 @@ final class ItemChanges {
 
   private ItemChanges() {}
 
-  /** What is landed on the terminals of a unit. */
+  /** What is landed on the terminals of an item. */
   static List<Change> terminals(Member member) {
     List<Change> changes = new ArrayList<>();
-    Unit before = member.unitBefore();
-    Unit after = member.unitAfter();
-    if (before != null && after != null) {
-      Written.compare("conductors", before.conductors(), after.conductors(), changes);
-      changes.addAll(Written.change("pair", before.pair(), after.pair(), Pair.STRAIGHT));
-      Written.compare("stub", before.stub(), after.stub(), changes);
-      Written.compare("comm-module", before.commModule(), after.commModule(), changes);
+    ChainItem before = member.before();
+    ChainItem after = member.after();
+    if (before == null || after == null) {
+      return changes;
+    }
+    if (member.item() instanceof Repeater) {
+      terminals(" in", before.connection(Side.IN), after.connection(Side.IN), changes);
+      terminals(" out", before.connection(Side.OUT), after.connection(Side.OUT), changes);
+    } else {
+      terminals("", before.connection(Side.IN), after.connection(Side.IN), changes);
+    }
+    if (before instanceof Unit unit && after instanceof Unit later) {
+      Written.compare("comm-module", unit.commModule(), later.commModule(), changes);
     }
     return changes;
+  }
+
+  private static void terminals(
+      String side, Connection before, Connection after, List<Change> changes) {
+    Written.compare("conductors" + side, before.conductors(), after.conductors(), changes);
+    changes.addAll(Written.change("pair" + side, before.pair(), after.pair(), Pair.STRAIGHT));
+    Written.compare("stub" + side, before.stub(), after.stub(), changes);
   }
 
   /** The cable behind an item. */
@@ -78,15 +94,15 @@ final class ItemChanges {
     } else {
       Written.compare(
           "termination",
-          termination(member.unitBefore()),
-          termination(member.unitAfter()),
+          termination(member.before()),
+          termination(member.after()),
           changes);
     }
     return changes;
   }
 
-  private static Setting<Termination> termination(@Nullable Unit unit) {
-    return unit == null ? missing() : unit.termination();
+  private static Setting<Termination> termination(@Nullable ChainItem item) {
+    return item == null ? missing() : item.connection(Side.IN).termination();
   }
 
   private static Setting<Termination> missing() {

@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Reports values that YAML 1.1 readers take for something else. */
 final class AmbiguousScalars {
-  private static final Set<String> DATE_KEYS = Set.of("date", "until");
+  private static final Set<String> DATE_KEYS = Set.of("date", "until", "calibrated-until");
 
   /** What the schema says of values, by the place where they are written. */
   private final Map<Region, Finding> refused = new HashMap<>();

@@ -1,5 +1,6 @@
 package org.headhouse.linter.check;
 
+import org.headhouse.linter.site.ItemKind;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -53,8 +54,7 @@ final class LogicalPaths {
   private static String name(Node item) {
     if (item instanceof Mapping mapping) {
       for (Mapping.Entry entry : mapping.entries()) {
-        boolean names = entry.key().text().equals("unit") || entry.key().text().equals("repeater");
-        if (names && entry.value() instanceof Scalar scalar) {
+        if (ItemKind.KEYS.contains(entry.key().text()) && entry.value() instanceof Scalar scalar) {
           return scalar.text();
         }
       }

@@ -61,7 +61,7 @@ public final class SettingsCheck {
     }
     Bound<DeviceTypes> bound = DeviceTypesBinder.bind(document.source(), root);
     List<Finding> faults = new ArrayList<>(bound.findings());
-    if (bound.doubtful()) {
+    if (bound.needsSchemaCheck()) {
       faults.addAll(new SchemaCheck(FileKind.DEVICE_TYPES).explain(root));
     }
     report(document, faults);

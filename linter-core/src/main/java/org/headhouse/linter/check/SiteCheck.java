@@ -71,7 +71,7 @@ public final class SiteCheck {
     }
     Bound<Site> bound = SiteBinder.bind(document.source(), root, setup.deviceTypes());
     List<Finding> faults = new ArrayList<>(bound.findings());
-    if (bound.doubtful()) {
+    if (bound.needsSchemaCheck()) {
       faults.addAll(schema.get().explain(root));
     }
     findings.addAll(AmbiguousScalars.addTo(faults, document));
@@ -86,7 +86,7 @@ public final class SiteCheck {
     Suppressions suppressions = new Suppressions(site, setup.rules(), today, before != null);
     List<FileOutcome.Key> keys = keys(site, root, run, suppressions);
     List<Notification> notifications = new ArrayList<>(run.notifications());
-    if (bound.doubtful() && faults.isEmpty()) {
+    if (bound.needsSchemaCheck() && faults.isEmpty()) {
       notifications.add(
           new Notification(
               Level.ERROR, "a value was not understood, and the schema accepts it", path, null));

@@ -1,5 +1,6 @@
 package org.headhouse.linter.diagram;
 
+import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Measure;
@@ -67,7 +68,7 @@ public final class WiringDiagram {
   }
 
   private static Stop stop(ChainItem item, Site site, Cards cards, Marks marks, Measure measure) {
-    Length stub = item instanceof Unit unit ? unit.stub().orNull() : null;
+    Length stub = item.connection(Side.IN).stub().orNull();
     boolean last = item.index() == site.items().size() - 1;
     return new Stop(
         cards.of(item),

@@ -1,5 +1,6 @@
 package org.headhouse.linter.figures;
 
+import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.site.Bias;
@@ -14,7 +15,7 @@ final class SegmentBias {
 
   /**
    * The entries whose item stands in a segment. Bias at a repeater is on its far side, where it
-   * stands in for the head unit, and on its near side only where nothing follows.
+   * stands in for the head unit, unless another side is written or nothing follows.
    *
    * @param endsChain whether no segment follows
    */
@@ -29,6 +30,10 @@ final class SegmentBias {
     return here;
   }
 
+  private static Side side(Bias bias, boolean endsChain) {
+    return bias.side().or(endsChain ? Side.IN : Side.OUT);
+  }
+
   /** The index of the item that a bias is fitted at, or -1. */
   static int itemOf(Bias bias, Segment segment, boolean endsChain) {
     String at = bias.at().orNull();
@@ -36,8 +41,7 @@ final class SegmentBias {
       for (int i = 0; i < segment.items().size(); i++) {
         ChainItem item = segment.items().get(i);
         if (item.name().is(at)) {
-          boolean nearSide = item instanceof Repeater && item == segment.last() && !endsChain;
-          return nearSide ? -1 : i;
+          return item instanceof Repeater && side(bias, endsChain) != segment.side(item) ? -1 : i;
         }
       }
     }

@@ -104,8 +104,8 @@ public final class SegmentLine {
   }
 
   /**
-   * The sum of the unit loads of all items; a repeater's side counts one, and so does a unit whose
-   * type is unknown or says it in no way that is understood.
+   * The sum of the unit loads of all items; one whose load nothing says in a way that is understood
+   * counts one.
    */
   public double unitLoads() {
     double sum = 0;
@@ -115,8 +115,8 @@ public final class SegmentLine {
     return sum;
   }
 
-  private static double unitLoad(ChainItem item) {
-    return item instanceof Unit unit ? unit.type().unitLoad() : 1;
+  private double unitLoad(ChainItem item) {
+    return item.unitLoad(segment.side(item));
   }
 
   /** What the formulas need of the segment; null where a part of it is not known. */

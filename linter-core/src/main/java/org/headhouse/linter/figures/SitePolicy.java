@@ -1,7 +1,7 @@
 package org.headhouse.linter.figures;
 
 import org.headhouse.linter.line.Levels;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 
 /**
  * What the policy of a repository says of every site: rules check it, figures are computed with it,
@@ -18,7 +18,7 @@ import org.headhouse.linter.site.KeptFree;
 public record SitePolicy(
     TransactionTimes times,
     double mostUtilisation,
-    KeptFree keptFree,
+    ExcludedAddresses keptFree,
     boolean groundAtEveryUnit,
     double idleMarginVolts,
     double signalMarginVolts,
@@ -26,7 +26,7 @@ public record SitePolicy(
 
   /** Where the policy says nothing (common practice, no source). */
   public static final SitePolicy DEFAULT =
-      new SitePolicy(TransactionTimes.DEFAULT, 0.7, KeptFree.NONE, false, 0.02, 0.1, 0.1);
+      new SitePolicy(TransactionTimes.DEFAULT, 0.7, ExcludedAddresses.NONE, false, 0.02, 0.1, 0.1);
 
   /** The least idle voltage at any unit. */
   public double wantedIdleVolts() {

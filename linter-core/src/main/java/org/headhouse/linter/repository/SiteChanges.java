@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.headhouse.linter.change.Comparison;
 import org.headhouse.linter.change.SiteChange;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 public final class SiteChanges {
   private final SiteState before;
   private final SiteState after;
-  private final KeptFree keptFree;
+  private final ExcludedAddresses keptFree;
   private final Map<SiteState.Entry, SiteState.Entry> earlier = new HashMap<>();
   private final Map<SiteState.Entry, SiteState.Entry> later = new HashMap<>();
 
@@ -30,7 +30,7 @@ public final class SiteChanges {
    *
    * @param keptFree addresses that no step of the field work may use, not even for a moment
    */
-  public SiteChanges(SiteState before, SiteState after, KeptFree keptFree) {
+  public SiteChanges(SiteState before, SiteState after, ExcludedAddresses keptFree) {
     this.before = before;
     this.after = after;
     this.keptFree = keptFree;

@@ -10,7 +10,7 @@ import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.signal.SignalWeak;
 import org.headhouse.linter.rules.traffic.TrafficBusy;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 
 /**
  * Collects the parameters that hold beyond the rule that declares them. They hold also where that
@@ -32,7 +32,7 @@ public final class SitePolicies {
             values.of(TrafficBusy.DESCRIPTOR, TrafficBusy.TURNAROUND).seconds(),
             values.of(TrafficBusy.DESCRIPTOR, TrafficBusy.PROCESSING).seconds()),
         values.of(TrafficBusy.DESCRIPTOR, TrafficBusy.MOST),
-        new KeptFree(values.of(AddressKeptFree.DESCRIPTOR, AddressKeptFree.RANGES)),
+        new ExcludedAddresses(values.of(AddressKeptFree.DESCRIPTOR, AddressKeptFree.RANGES)),
         values
             .of(ConductorsGround.DESCRIPTOR, ConductorsGround.LANDED)
             .equals(ConductorsGround.EVERY_UNIT),

@@ -10,12 +10,16 @@ import org.headhouse.linter.source.Place;
  * @param at the name of the unit that it is wired to
  * @param readings what it measures, each with its place
  * @param maximumAge how old a reading may become at any follower
+ * @param averaging over which it averages the wind
+ * @param closeWithin from the gust until the vents have to be shut
  */
 public record WeatherStation(
     Place place,
     Setting<String> at,
     Setting<List<Setting<Reading>>> readings,
-    Setting<Interval> maximumAge) {
+    Setting<Interval> maximumAge,
+    Setting<Interval> averaging,
+    Setting<Interval> closeWithin) {
 
   /** Whether the station measures a reading, as far as the file is understood. */
   public boolean measures(Reading reading) {

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.change.States.Item;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WorkPlanTest {
 
   private static List<Step> steps(List<Item> before, List<Item> after) {
-    FieldWork work = Comparison.of(States.site(before), States.site(after), KeptFree.NONE).work();
+    FieldWork work =
+        Comparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     FieldWork.Plan plan = (FieldWork.Plan) work;
     assertThat(plan.remarks()).isEmpty();

@@ -8,7 +8,7 @@ import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.site.AddressRange;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -56,7 +56,7 @@ class SitePoliciesTest {
             new SitePolicy(
                 new TransactionTimes(0.2, 0.05),
                 0.6,
-                new KeptFree(List.of(new AddressRange(100, 109))),
+                new ExcludedAddresses(List.of(new AddressRange(100, 109))),
                 true,
                 0.03,
                 0.15,

@@ -16,7 +16,7 @@ class DeviceTypesBinderAgreesWithSchemaTest {
   void onMutatedFiles() {
     SchemaCheck schema = new SchemaCheck(FileKind.DEVICE_TYPES);
     YamlReader reader = new YamlReader(Limits.DEFAULT);
-    double doubted =
+    double flagged =
         RandomCases.share(
             20_000,
             random -> {
@@ -28,12 +28,12 @@ class DeviceTypesBinderAgreesWithSchemaTest {
               }
               var bound = DeviceTypesBinder.bind(document.source(), root);
               boolean refused = !schema.explain(root).isEmpty();
-              assertThat(bound.doubtful()).as(text).isEqualTo(refused);
+              assertThat(bound.needsSchemaCheck()).as(text).isEqualTo(refused);
               if (!refused && bound.findings().isEmpty() && document.findings().isEmpty()) {
                 assertThat(bound.model().isComplete()).as(text).isTrue();
               }
               return refused;
             });
-    assertThat(doubted).isBetween(0.1, 0.95);
+    assertThat(flagged).isBetween(0.1, 0.95);
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.report.sheet;
 
+import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.LineFigures;
@@ -39,7 +41,13 @@ final class LandingSchedule {
   List<LandingRow> rows() {
     List<LandingRow> rows = new ArrayList<>();
     for (ChainItem item : site.items()) {
-      rows.add(item instanceof Unit unit ? unit(unit) : repeater((Repeater) item));
+      if (item instanceof Unit unit) {
+        rows.add(unit(unit));
+      } else if (item instanceof Repeater repeater) {
+        rows.add(repeater(repeater));
+      } else {
+        rows.add(device(item));
+      }
     }
     return rows;
   }
@@ -50,14 +58,11 @@ final class LandingSchedule {
         PlainText.name(unit),
         UnitWords.addressAndType(unit),
         cableIn(unit)
-            + unit.stub()
-                .optional()
-                .map(stub -> "; on a branch of " + measure.length(stub.metres()))
-                .orElse(""),
+            + branch(unit.connection()),
         pair.positive(),
         pair.negative(),
         pair.note(),
-        common(unit),
+        common(unit.connection()),
         shield(unit),
         surge(unit),
         termination("", unit.termination()) + bias(unit),
@@ -85,6 +90,27 @@ final class LandingSchedule {
         attention.wiring(repeater));
   }
 
+  /** Equipment or a converter: its own marks count, or those of its type. */
+  private LandingRow device(ChainItem item) {
+    Connection connection = item.connection(Side.IN);
+    LandedPair pair = LandedPair.of(item, site);
+    String kind = item.kind().word();
+    return new LandingRow(
+        PlainText.name(item),
+        item.address().optional().map(address -> kind + ", address " + address).orElse(kind),
+        cableIn(item) + branch(connection),
+        pair.positive(),
+        pair.negative(),
+        pair.note(),
+        common(connection),
+        shield(item),
+        surge(item),
+        termination("", connection.termination()) + bias(item),
+        NONE,
+        cableOut(item),
+        attention.wiring(item));
+  }
+
   private @Nullable ChainItem before(ChainItem item) {
     return item.index() == 0 ? null : site.items().get(item.index() - 1);
   }
@@ -110,12 +136,24 @@ final class LandingSchedule {
         + (from.runToNext().is(Run.BETWEEN_BUILDINGS) ? " between buildings," : "");
   }
 
-  private static String common(Unit unit) {
-    List<Setting<Conductor>> landed = unit.conductors().orNull();
+  private String branch(Connection connection) {
+    return connection
+        .stub()
+        .optional()
+        .map(stub -> "; on a branch of " + measure.length(stub.metres()))
+        .orElse("");
+  }
+
+  private static String common(Connection connection) {
+    List<Setting<Conductor>> landed = connection.conductors().orNull();
     if (landed == null) {
       return PlainText.NOT_WRITTEN;
     }
-    return landed.stream().anyMatch(conductor -> conductor.is(Conductor.G)) ? "on G" : "not landed";
+    boolean hasGround = landed.stream().anyMatch(conductor -> conductor.is(Conductor.G));
+    if (landed.stream().anyMatch(conductor -> conductor.is(Conductor.C))) {
+      return hasGround ? "on C; drain on G" : "on C";
+    }
+    return hasGround ? "on G" : "not landed";
   }
 
   /** One end of each cable's shield is grounded (MODBUS over Serial Line V1.02 §3.6). */

@@ -72,6 +72,7 @@ record Proving(
   private static String stale(StaleAction action) {
     return switch (action) {
       case CLOSE -> "closes";
+      case CLOSE_AND_ALARM -> "closes and gives an alarm";
       case HOLD -> "holds";
       case ALARM -> "gives an alarm";
     };

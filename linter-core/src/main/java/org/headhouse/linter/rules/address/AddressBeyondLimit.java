@@ -6,6 +6,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.source.SourceText;
@@ -29,7 +30,10 @@ public final class AddressBeyondLimit implements SiteRule {
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       boolean limited = unit.type().addressLimitSetting().isGiven();
-      if (address != null && limited && address > unit.type().addressLimit() && address <= 247) {
+      if (address != null
+          && limited
+          && address > unit.type().addressLimit()
+          && !BusAddress.isReserved(address)) {
         report(
             site,
             unit,

@@ -10,7 +10,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -38,15 +38,16 @@ public final class AddressGap implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), context.sitePolicy().keptFree());
+    ExcludedAddresses excluded = context.sitePolicy().keptFree().and(site.addressesOfEquipment());
+    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), excluded);
     // Two units of one address leave a gap that is told of them.
     if (byAddress.size() == site.units().size() && !isHeadAway(site)) {
-      reportFirst(site, byAddress, context);
+      reportFirst(site, byAddress, excluded, context);
     }
   }
 
   /** The units by their addresses, up to one that has none or cannot keep it. */
-  private static SortedMap<Integer, Unit> byAddress(List<Unit> units, KeptFree keptFree) {
+  private static SortedMap<Integer, Unit> byAddress(List<Unit> units, ExcludedAddresses keptFree) {
     SortedMap<Integer, Unit> byAddress = new TreeMap<>();
     for (Unit unit : units) {
       Integer address = unit.address().orNull();
@@ -64,8 +65,12 @@ public final class AddressGap implements SiteRule {
     return head != null && !head.address().is(1);
   }
 
-  private static void reportFirst(Site site, Map<Integer, Unit> byAddress, RuleContext context) {
-    PrimitiveIterator.OfInt addresses = context.sitePolicy().keptFree().others().iterator();
+  private static void reportFirst(
+      Site site,
+      Map<Integer, Unit> byAddress,
+      ExcludedAddresses excluded,
+      RuleContext context) {
+    PrimitiveIterator.OfInt addresses = excluded.others().iterator();
     for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
       int expected = addresses.nextInt();
       int address = entry.getKey();
@@ -76,7 +81,7 @@ public final class AddressGap implements SiteRule {
                 .finding(
                     unit.address().place(),
                     new Message(
-                        missing(expected, address, context.sitePolicy().keptFree()),
+                        missing(expected, address, excluded),
                         "the next visit cannot tell a forgotten unit from a free address",
                         "give "
                             + unit.called()
@@ -89,7 +94,7 @@ public final class AddressGap implements SiteRule {
     }
   }
 
-  private static String missing(int first, int next, KeptFree keptFree) {
+  private static String missing(int first, int next, ExcludedAddresses keptFree) {
     int[] missing =
         keptFree.others().filter(address -> first <= address && address < next).toArray();
     int last = missing[missing.length - 1];

@@ -9,7 +9,8 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.AddressRange;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -18,7 +19,7 @@ import org.headhouse.linter.site.Unit;
  * every other rule, fix, draft and plan passes over as well.
  */
 public final class AddressKeptFree implements SiteRule {
-  /** What {@link KeptFree} is made of. */
+  /** What {@link ExcludedAddresses} is made of. */
   public static final Parameter<List<AddressRange>> RANGES =
       new Parameter<>(
           "ranges",
@@ -78,7 +79,7 @@ public final class AddressKeptFree implements SiteRule {
   }
 
   private static String remedy(Unit unit, int free) {
-    return free > unit.type().addressLimit() && !AddressReserved.isReserved(free)
+    return free > unit.type().addressLimit() && !BusAddress.isReserved(free)
         ? " the address of a unit of another type, and that one address " + free
         : " " + AddressReserved.inWords(free);
   }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.address;
 
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 import java.util.Objects;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -31,13 +33,14 @@ public final class AddressOrder implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    ExcludedAddresses excluded = context.sitePolicy().keptFree().and(site.addressesOfEquipment());
     Unit highest = null;
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       if (address == null) {
         return;
       }
-      if (Settable.isNot(unit, context.sitePolicy().keptFree())) {
+      if (Settable.isNot(unit, excluded)) {
         continue;
       }
       boolean inOrder = highest == null || address >= highest.address().or(0);
@@ -53,7 +56,7 @@ public final class AddressOrder implements SiteRule {
   private static boolean isExplained(Site site, Unit unit) {
     long same = site.units().stream().filter(other -> isSame(other, unit)).count();
     Unit head = site.head();
-    boolean headAway = head == null || head.index() > 0 || !head.address().is(1);
+    boolean headAway = head == null || !head.isSameItemAs(site.units().get(0)) || !head.address().is(BusAddress.HEAD);
     return same > 1 || headAway;
   }
 

@@ -6,14 +6,12 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
 /** {@code address.reserved}: MODBUS over Serial Line V1.02 §2.2. */
 public final class AddressReserved implements SiteRule {
-  private static final int BROADCAST = 0;
-  private static final int HIGHEST = 247;
-
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "address.reserved", "No unit has address 0 or an address from 248 to 255.", Level.ERROR);
@@ -27,8 +25,8 @@ public final class AddressReserved implements SiteRule {
   public void check(Site site, RuleContext context) {
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      if (address != null && isReserved(address)) {
-        boolean allowedByType = address != BROADCAST && address <= unit.type().addressLimit();
+      if (address != null && BusAddress.isReserved(address)) {
+        boolean allowedByType = unit.type().addresses().contains(address);
         Finding finding =
             context
                 .finding(
@@ -43,13 +41,9 @@ public final class AddressReserved implements SiteRule {
     }
   }
 
-  static boolean isReserved(int address) {
-    return address == BROADCAST || address > HIGHEST;
-  }
-
   private static Message message(Unit unit, int address, int free) {
     String reason =
-        address == BROADCAST
+        address == BusAddress.BROADCAST
             ? "0 is the address of messages to all units"
             : "the Modbus standard keeps 248 to 255 for itself";
     return new Message(
@@ -60,6 +54,6 @@ public final class AddressReserved implements SiteRule {
 
   /** What a unit is to be given: a free address, or where none is left, another line. */
   static String inWords(int free) {
-    return isReserved(free) ? "a line of its own" : "address " + free;
+    return BusAddress.isReserved(free) ? "a line of its own" : "address " + free;
   }
 }

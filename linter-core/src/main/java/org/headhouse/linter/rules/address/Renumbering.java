@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.PrimitiveIterator;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -18,14 +19,15 @@ public final class Renumbering {
   private Renumbering() {}
 
   /** The fix, or null where an address is not understood or a unit cannot be set to its number. */
-  public static @Nullable FixDraft of(Site site, KeptFree keptFree) {
+  public static @Nullable FixDraft of(Site site, ExcludedAddresses keptFree) {
     List<Unit> units = site.units();
     Unit head = site.head();
     if (head == null || !head.isSameItemAs(units.get(0))) {
       return null;
     }
     List<Edit> edits = new ArrayList<>();
-    PrimitiveIterator.OfInt numbers = keptFree.others().iterator();
+    PrimitiveIterator.OfInt numbers =
+        keptFree.and(site.addressesOfEquipment()).others().iterator();
     int number = 0;
     for (Unit unit : units) {
       if (!numbers.hasNext()) {
@@ -33,7 +35,7 @@ public final class Renumbering {
       }
       number = numbers.nextInt();
       if (!unit.address().isGiven()
-          || AddressReserved.isReserved(number)
+          || BusAddress.isReserved(number)
           || number > unit.type().addressLimit()) {
         return null;
       }

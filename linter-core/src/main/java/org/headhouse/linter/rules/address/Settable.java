@@ -1,6 +1,7 @@
 package org.headhouse.linter.rules.address;
 
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Unit;
 
 /**
@@ -10,13 +11,13 @@ import org.headhouse.linter.site.Unit;
 final class Settable {
   private Settable() {}
 
-  static boolean isNot(Unit unit, KeptFree keptFree) {
+  static boolean isNot(Unit unit, ExcludedAddresses keptFree) {
     return isNot(unit) || keptFree.contains(unit.address().or(0));
   }
 
   /** Whether the unit itself cannot be set to its address, or no unit may. */
   static boolean isNot(Unit unit) {
     int address = unit.address().or(0);
-    return AddressReserved.isReserved(address) || address > unit.type().addressLimit();
+    return BusAddress.isReserved(address) || !unit.type().addresses().contains(address);
   }
 }

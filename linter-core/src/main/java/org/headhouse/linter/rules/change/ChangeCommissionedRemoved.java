@@ -3,7 +3,7 @@ package org.headhouse.linter.rules.change;
 import java.util.Objects;
 import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.change.Differences;
-import org.headhouse.linter.change.ItemKind;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.ChangeRule;

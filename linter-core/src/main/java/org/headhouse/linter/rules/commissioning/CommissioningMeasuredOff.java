@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.commissioning;
 
+import org.headhouse.linter.site.Unit;
 import java.util.Collections;
 import java.util.List;
 import org.headhouse.linter.figures.SegmentLine;
@@ -59,11 +60,20 @@ public final class CommissioningMeasuredOff implements SiteRule {
     if (record == null || segments.isEmpty() || !site.stage().is(Stage.COMMISSIONED)) {
       return;
     }
-    ComputedSegment first = ComputedSegment.of(segments.get(0));
+    ComputedSegment first = ComputedSegment.of(ofHead(segments, site));
     if (first != null) {
       checkResistance(record, first.figures().pairResistance(), context);
       checkIdle(record, first.figures().idleVolts(), context);
     }
+  }
+
+  /** Where the head unit is; the first where nobody knows. */
+  private static SegmentLine ofHead(List<SegmentLine> segments, Site site) {
+    Unit head = site.head();
+    return segments.stream()
+        .filter(line -> line.segment().items().stream().anyMatch(it -> it.isSameItemAs(head)))
+        .findFirst()
+        .orElse(segments.get(0));
   }
 
   private static void checkResistance(

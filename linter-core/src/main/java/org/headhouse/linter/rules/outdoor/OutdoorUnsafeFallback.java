@@ -29,7 +29,7 @@ public final class OutdoorUnsafeFallback implements SiteRule {
   public void check(Site site, RuleContext context) {
     for (Unit unit : site.units()) {
       Vents vents = unit.vents().orNull();
-      boolean closes = unit.onStaleReadings().is(StaleAction.CLOSE);
+      boolean closes = unit.onStaleReadings().optional().filter(StaleAction::closes).isPresent();
       if (vents != null && vents != Vents.NONE && !closes && !unit.onStaleReadings().isFaulty()) {
         context.report(
             context

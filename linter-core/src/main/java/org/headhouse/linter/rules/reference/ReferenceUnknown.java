@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.reference;
 
+import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.Converter;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -50,9 +52,12 @@ public final class ReferenceUnknown implements SiteRule {
     List<Bias> biases =
         site.line().optional().map(line -> line.bias().or(List.of())).orElse(List.of());
     biases.forEach(bias -> check(bias.at(), "item of the chain", items, context));
-    site.commissioning()
+    Known converters =
+        new Known(names(site.items().stream().filter(Converter.class::isInstance).toList()));
+    site.supervision()
         .optional()
-        .ifPresent(record -> checkSeen(record.outdoorReadingsSeen().or(List.of()), units, context));
+        .ifPresent(software -> check(software.at(), "converter", converters, context));
+    site.commissioning().optional().ifPresent(record -> check(record, units, items, context));
     site.suppressions().forEach(entry -> check(entry.unit(), "item of the chain", items, context));
   }
 
@@ -67,13 +72,22 @@ public final class ReferenceUnknown implements SiteRule {
     return names;
   }
 
+  private static void check(
+      Commissioning record, Known units, Known items, RuleContext context) {
+    record
+        .records()
+        .forEach(one -> checkSeen(one.outdoorReadingsSeen().or(List.of()), units, context));
+    record.responsesSeen().forEach(name -> check(name, "unit", units, context));
+    record.placesMeasured().forEach(name -> check(name, "item of the chain", items, context));
+  }
+
   private static void checkDeviceTypes(Site site, RuleContext context) {
     DeviceTypes types = context.deviceTypes();
     if (!types.isComplete() || types.source() == null) {
       return;
     }
     Known ids = new Known(types.ids());
-    site.units().forEach(unit -> check(unit.deviceType(), "device type", ids, context));
+    site.items().forEach(item -> check(item.deviceType(), "device type", ids, context));
   }
 
   /** A unit that is gone from the chain is not to be replaced by one that is listed anyway. */

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.serial;
 
+import org.headhouse.linter.site.ChainItem;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -12,7 +13,6 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
 
 /** {@code serial.unsupported}. */
 public final class SerialUnsupported implements SiteRule {
@@ -35,7 +35,7 @@ public final class SerialUnsupported implements SiteRule {
       return;
     }
     Set<String> told = new HashSet<>();
-    for (Unit unit : site.units()) {
+    for (ChainItem unit : site.items()) {
       List<Setting<Integer>> rates = unit.type().baudRates().orNull();
       if (rates != null && lack(rates, baud) && told.add(unit.deviceType().or(""))) {
         report(unit, baud, rates, line, context);
@@ -53,7 +53,7 @@ public final class SerialUnsupported implements SiteRule {
   }
 
   private static void report(
-      Unit unit, int baud, List<Setting<Integer>> rates, LineSettings line, RuleContext context) {
+      ChainItem unit, int baud, List<Setting<Integer>> rates, LineSettings line, RuleContext context) {
     String possible =
         rates.stream().map(rate -> String.valueOf(rate.or(0))).collect(Collectors.joining(", "));
     context.report(

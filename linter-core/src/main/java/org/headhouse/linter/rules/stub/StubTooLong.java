@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.stub;
 
+import org.headhouse.linter.source.Place;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.result.Level;
@@ -14,7 +15,6 @@ import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,34 +44,36 @@ public final class StubTooLong implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     for (Segment segment : site.segments()) {
-      Unit quickest = quickestDriver(segment);
+      ChainItem quickest = quickestDriver(segment);
       for (ChainItem item : segment.items()) {
-        Length stub = item instanceof Unit unit ? unit.stub().orNull() : null;
-        if (item instanceof Unit unit && stub != null) {
-          check(unit, stub, quickest, context);
+        Length stub = segment.connection(item).stub().orNull();
+        if (stub != null) {
+          check(item, segment.connection(item).stub().place(), stub, quickest, context);
         }
       }
     }
   }
 
   /** The edges of the quickest driver are thrown back by any stub of the segment. */
-  private static @Nullable Unit quickestDriver(Segment segment) {
-    Unit quickest = null;
+  private static @Nullable ChainItem quickestDriver(Segment segment) {
+    ChainItem quickest = null;
     double least = Double.POSITIVE_INFINITY;
     for (ChainItem item : segment.items()) {
-      Interval rise = item instanceof Unit unit ? unit.type().riseTime().orNull() : null;
-      if (item instanceof Unit unit
-          && rise != null
-          && rise.seconds() > 0
-          && rise.seconds() < least) {
-        quickest = unit;
+      Interval rise = item.type().riseTime().orNull();
+      if (rise != null && rise.seconds() > 0 && rise.seconds() < least) {
+        quickest = item;
         least = rise.seconds();
       }
     }
     return quickest;
   }
 
-  private static void check(Unit unit, Length stub, @Nullable Unit quickest, RuleContext context) {
+  private static void check(
+      ChainItem unit,
+      Place place,
+      Length stub,
+      @Nullable ChainItem quickest,
+      RuleContext context) {
     Interval rise = quickest == null ? null : quickest.type().riseTime().orNull();
     double factor = context.value(VELOCITY_FACTOR);
     double fitting =
@@ -80,7 +82,7 @@ public final class StubTooLong implements SiteRule {
             : StubLimit.metres(rise.seconds(), factor);
     if (stub.metres() > StubLimit.LONGEST_METRES) {
       context.report(
-          unit.stub().place(),
+          place,
           message(
               unit,
               stub,
@@ -90,7 +92,7 @@ public final class StubTooLong implements SiteRule {
       context.report(
           context
               .finding(
-                  unit.stub().place(),
+                  place,
                   message(
                       unit,
                       stub,
@@ -105,7 +107,7 @@ public final class StubTooLong implements SiteRule {
     }
   }
 
-  private static Message message(Unit unit, Length stub, String limit, double most) {
+  private static Message message(ChainItem unit, Length stub, String limit, double most) {
     return new Message(
         unit.called() + " hangs on a branch of " + stub.written() + ", over " + limit,
         "the open end of a branch throws the signal back into the line",

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.termination;
 
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
@@ -28,13 +29,14 @@ public final class TerminationUndeclared implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     for (ChainItem item : site.items()) {
-      if (item instanceof Unit unit && unit.name().isGiven() && unit.termination().isMissing()) {
+      boolean isOpen = item.connection(Side.IN).termination().isMissing();
+      if (!(item instanceof Repeater) && item.name().isGiven() && isOpen) {
         context.report(
             context
                 .finding(
-                    unit.name().place(),
-                    message(unit.called(), "termination: none, or the terminator"))
-                .fixedBy(isBetweenEnds(unit, site) ? none(unit, site) : null));
+                    item.name().place(),
+                    message(item.called(), "termination: none, or the terminator"))
+                .fixedBy(isBetweenEnds(item, site) ? none(item, site) : null));
       }
       if (item instanceof Repeater repeater) {
         check(repeater, context);
@@ -42,15 +44,19 @@ public final class TerminationUndeclared implements SiteRule {
     }
   }
 
-  private static boolean isBetweenEnds(Unit unit, Site site) {
-    return site.segments().stream().noneMatch(segment -> segment.endsAt(unit));
+  private static boolean isBetweenEnds(ChainItem item, Site site) {
+    return site.segments().stream().noneMatch(segment -> segment.endsAt(item));
   }
 
-  private static FixDraft none(Unit unit, Site site) {
+  private static FixDraft none(ChainItem item, Site site) {
     return FixDraft.onSite(
         site.isPlanned(),
-        "Say that " + unit.called() + " has no terminator",
-        Edit.addKey(unit.place(), "conductors", "termination", "none"));
+        "Say that " + item.called() + " has no terminator",
+        Edit.addKey(
+            item.place(),
+            item instanceof Unit ? "conductors" : item.kind().word(),
+            "termination",
+            "none"));
   }
 
   private static void check(Repeater repeater, RuleContext context) {

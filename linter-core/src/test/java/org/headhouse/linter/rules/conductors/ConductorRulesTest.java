@@ -34,7 +34,7 @@ class ConductorRulesTest {
         "[A, B, G]    | [B]          | at \"Bay 2\" conductor A is not landed; isolate the supply, land A, and add it to the list",
         "[A, B, G]    | []           | at \"Bay 2\" conductor A and B is not landed; isolate the supply, land A and B, and add it to the list",
         // What is not understood may be any of them.
-        "[A, B, earth]| [A, B]       | item 3 of \"conductors\" cannot be \"earth\"; write A, B or G",
+        "[A, B, earth]| [A, B]       | item 3 of \"conductors\" cannot be \"earth\"; write A, B, G or C",
       })
   void whatIsLanded(String head, String follower, String told) {
     assertThat(facts(landed(head, follower)))

@@ -10,4 +10,4 @@ import org.headhouse.linter.yaml.Cursor;
  * @param owner the key of the value; for an item of a list its first key
  * @param called what the value is called in a sentence
  */
-record Where(Cursor cursor, Place owner, String called) {}
+record ErrorLocation(Cursor cursor, Place owner, String called) {}

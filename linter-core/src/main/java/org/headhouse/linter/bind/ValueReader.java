@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.RecordDate;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Word;
 import org.headhouse.linter.source.Place;
@@ -21,23 +22,23 @@ import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
 
 /** One value on its way from the tree to the model. */
-final class Field {
+final class ValueReader {
   private static final Message ZERO =
       new Message(
           "the value is zero", "nothing can be computed with it", "write a value above zero");
 
   private final @Nullable Cursor cursor;
   private final Place key;
-  private final Doubts doubts;
+  private final BindingIssues issues;
 
   /**
    * @param cursor at the value, or null where it is missing
    * @param key where the key stands, or for a missing one its owner
    */
-  Field(@Nullable Cursor cursor, Place key, Doubts doubts) {
+  ValueReader(@Nullable Cursor cursor, Place key, BindingIssues issues) {
     this.cursor = cursor;
     this.key = key;
-    this.doubts = doubts;
+    this.issues = issues;
   }
 
   boolean isMissing() {
@@ -45,7 +46,7 @@ final class Field {
   }
 
   private <T> Setting<T> faulty(Cursor at) {
-    doubts.add();
+    issues.askSchema();
     return new Setting.Faulty<>(at.place());
   }
 
@@ -81,6 +82,12 @@ final class Field {
   private static boolean isLong(String text, int least, int most) {
     int length = text.codePointCount(0, text.length());
     return length >= least && length <= most;
+  }
+
+  /** Whether the value is just this text. */
+  boolean isText(String text) {
+    Scalar scalar = scalar(CoreType.TEXT);
+    return scalar != null && scalar.text().equals(text);
   }
 
   /** A word out of a closed set. */
@@ -119,7 +126,7 @@ final class Field {
     if (value == null || size.apply(value) > limit) {
       return setting;
     }
-    doubts.tell("schema.out-of-range", setting.place(), otherwise);
+    issues.report("schema.out-of-range", setting.place(), otherwise);
     return new Setting.Faulty<>(setting.place());
   }
 
@@ -147,8 +154,32 @@ final class Field {
     if (value == null || numbers.contains(value)) {
       return setting;
     }
-    doubts.add();
+    issues.askSchema();
     return new Setting.Faulty<>(setting.place());
+  }
+
+  /** A number above zero and up to a limit. */
+  Setting<Double> positiveNumber(double most) {
+    if (cursor == null) {
+      return missing();
+    }
+    Scalar scalar = cursor.node() instanceof Scalar any ? any : null;
+    boolean isNumber =
+        scalar != null && (scalar.type() == CoreType.INTEGER || scalar.type() == CoreType.FLOAT);
+    Double value = isNumber ? Numbers.decimal(scalar) : null;
+    return value == null || !(value > 0 && value <= most) ? faulty(cursor) : given(value, cursor);
+  }
+
+  /** The day of a record, or the question mark that holds its place. */
+  Setting<RecordDate> recordDate() {
+    if (cursor != null && isText(RecordDate.OPEN)) {
+      return given(new RecordDate(null), cursor);
+    }
+    Setting<LocalDate> day = date();
+    if (day instanceof Setting.Given<LocalDate> given) {
+      return new Setting.Given<>(new RecordDate(given.value()), day.place());
+    }
+    return day.isMissing() ? missing() : new Setting.Faulty<>(day.place());
   }
 
   /** A day of the calendar. */
@@ -163,7 +194,7 @@ final class Field {
     try {
       return given(LocalDate.parse(scalar.text()), cursor);
     } catch (DateTimeException noSuchDay) {
-      doubts.tell(
+      issues.report(
           "schema.bad-value",
           cursor.place(),
           new Message(
@@ -175,7 +206,7 @@ final class Field {
   }
 
   /** A mapping that a binder reads. */
-  <T> Setting<T> mapping(BiFunction<Fields, Place, T> binder) {
+  <T> Setting<T> mapping(BiFunction<MappingReader, Place, T> binder) {
     if (cursor == null) {
       return missing();
     }
@@ -184,14 +215,14 @@ final class Field {
     }
     // What is missing behind an alias can be written at the alias only by doing without it.
     Place owner = cursor.via() == null ? key : cursor.place();
-    Fields fields = new Fields(cursor, mapping, owner, doubts);
-    T value = binder.apply(fields, owner);
-    fields.end();
+    MappingReader keys = new MappingReader(cursor, mapping, owner, issues);
+    T value = binder.apply(keys, owner);
+    keys.end();
     return given(value, cursor);
   }
 
   /** A list whose items are read one by one. */
-  <T> Setting<List<T>> list(int least, int most, Function<Field, T> item) {
+  <T> Setting<List<T>> list(int least, int most, Function<ValueReader, T> item) {
     if (cursor == null) {
       return missing();
     }
@@ -203,27 +234,32 @@ final class Field {
       return faulty(cursor);
     }
     if (sequence.items().size() < least) {
-      doubts.add();
+      issues.askSchema();
     }
     List<T> items = new ArrayList<>(sequence.items().size());
     for (var node : sequence.items()) {
       Cursor at = cursor.inside(node);
-      items.add(item.apply(new Field(at, at.place(), doubts)));
+      items.add(item.apply(new ValueReader(at, at.place(), issues)));
     }
     return given(Collections.unmodifiableList(items), cursor);
   }
 
   /** A list of at least one value in which none may stand twice. */
-  <T> Setting<List<Setting<T>>> set(Function<Field, Setting<T>> item) {
+  <T> Setting<List<Setting<T>>> set(Function<ValueReader, Setting<T>> item) {
     Setting<List<Setting<T>>> list = list(1, Integer.MAX_VALUE, item);
     Set<T> values = new HashSet<>();
     for (Setting<T> setting : list.or(List.of())) {
       T value = setting.orNull();
       if (value != null && !values.add(value)) {
-        doubts.add();
+        issues.askSchema();
       }
     }
     return list;
+  }
+
+  /** The value, or where it is missing its owner. */
+  Place place() {
+    return cursor == null ? key : cursor.place();
   }
 
   /** What lies under the cursor, for a binder that must look before it chooses. */
@@ -231,7 +267,7 @@ final class Field {
     return cursor;
   }
 
-  Doubts doubts() {
-    return doubts;
+  BindingIssues issues() {
+    return issues;
   }
 }

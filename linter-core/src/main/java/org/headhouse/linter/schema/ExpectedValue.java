@@ -17,18 +17,18 @@ import tools.jackson.databind.node.MissingNode;
  * @param layers the parts that hold for the value: that of its key first, then what it refers to
  * @param ownKey whether the schema knows the value's key; examples of another key would mislead
  */
-record Wanted(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
+record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
   private static final Pattern END_OF_CLAUSE = Pattern.compile("[.:;](?=\\s|$)");
   private static final List<String> TELLING =
       List.of("the", "a", "an", "how", "what", "where", "whether", "which", "why");
 
-  static Wanted root(JsonNode schema) {
+  static ExpectedValue root(JsonNode schema) {
     return at(schema, schema, true);
   }
 
   /** Follows the way that led to an error; the last step of the way is the keyword that failed. */
-  static Wanted of(NodePath way, JsonNode schema) {
-    Wanted here = root(schema);
+  static ExpectedValue of(NodePath way, JsonNode schema) {
+    ExpectedValue here = root(schema);
     for (int i = 0; i < way.getNameCount() - 1; i++) {
       String step = way.getElement(i).toString();
       here =
@@ -43,7 +43,7 @@ record Wanted(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
     return here;
   }
 
-  private static Wanted at(JsonNode part, JsonNode schema, boolean ownKey) {
+  private static ExpectedValue at(JsonNode part, JsonNode schema, boolean ownKey) {
     List<JsonNode> layers = new ArrayList<>();
     JsonNode next = part;
     while (!next.isMissingNode()) {
@@ -51,20 +51,26 @@ record Wanted(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
       String reference = next.path("$ref").asString("");
       next = reference.isEmpty() ? next.path("$ref") : schema.at(reference.substring(1));
     }
-    return new Wanted(schema, layers, ownKey);
+    return new ExpectedValue(schema, layers, ownKey);
   }
 
-  private Wanted with(String branch) {
+  private ExpectedValue with(String branch) {
     List<JsonNode> all = new ArrayList<>(layers);
-    all.addAll(at(get(branch), schema, ownKey).layers);
-    return new Wanted(schema, all, ownKey);
+    // Of branches inside branches, the innermost is the one that was met last.
+    for (int i = layers.size() - 1; i >= 0; i--) {
+      if (layers.get(i).has(branch)) {
+        all.addAll(at(layers.get(i).path(branch), schema, ownKey).layers);
+        break;
+      }
+    }
+    return new ExpectedValue(schema, all, ownKey);
   }
 
-  Wanted property(String key) {
+  ExpectedValue property(String key) {
     return at(get("properties").path(key), schema, true);
   }
 
-  Wanted items() {
+  ExpectedValue items() {
     return at(get("items"), schema, ownKey);
   }
 

@@ -10,8 +10,8 @@ import org.headhouse.linter.yaml.Mapping;
  *
  * <p>Keys are looked for from where the last one was found, since most files keep the usual order.
  */
-final class Fields {
-  private final Doubts doubts;
+final class MappingReader {
+  private final BindingIssues issues;
   private final Cursor cursor;
   private final List<Mapping.Entry> entries;
   private final Place owner;
@@ -21,15 +21,15 @@ final class Fields {
   /**
    * @param owner where the mapping's owner stands, for keys that are missing
    */
-  Fields(Cursor cursor, Mapping mapping, Place owner, Doubts doubts) {
+  MappingReader(Cursor cursor, Mapping mapping, Place owner, BindingIssues issues) {
     this.cursor = cursor;
     this.entries = mapping.entries();
     this.owner = owner;
-    this.doubts = doubts;
+    this.issues = issues;
   }
 
   /** A key that may be missing. */
-  Field optional(String key) {
+  ValueReader optional(String key) {
     int size = entries.size();
     for (int i = 0; i < size; i++) {
       int at = next + i < size ? next + i : next + i - size;
@@ -37,25 +37,25 @@ final class Fields {
       if (entry.key().text().equals(key)) {
         next = at + 1 == size ? 0 : at + 1;
         taken++;
-        return new Field(cursor.valueOf(entry), cursor.keyOf(entry), doubts);
+        return new ValueReader(cursor.valueOf(entry), cursor.keyOf(entry), issues);
       }
     }
-    return new Field(null, owner, doubts);
+    return new ValueReader(null, owner, issues);
   }
 
   /** A key that must be there. */
-  Field required(String key) {
-    Field field = optional(key);
-    if (field.isMissing()) {
-      doubts.add();
+  ValueReader required(String key) {
+    ValueReader value = optional(key);
+    if (value.isMissing()) {
+      issues.askSchema();
     }
-    return field;
+    return value;
   }
 
-  /** Raises a doubt where the mapping has keys that nobody took. */
+  /** Asks the schema where the mapping has keys that nobody took. */
   void end() {
     if (taken < entries.size()) {
-      doubts.add();
+      issues.askSchema();
     }
   }
 }

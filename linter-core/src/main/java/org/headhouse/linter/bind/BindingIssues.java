@@ -7,25 +7,25 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Place;
 
 /** Collects what one binding meets. */
-final class Doubts {
-  private boolean any;
+final class BindingIssues {
+  private boolean needsSchemaCheck;
   private final List<Finding> findings = new ArrayList<>();
 
-  /** Something is there that the schema refuses. */
-  void add() {
-    any = true;
+  /** Something is there that the schema refuses, and that the schema is asked to report. */
+  void askSchema() {
+    needsSchemaCheck = true;
   }
 
   /** Something is there that only this stage can refuse. */
-  void tell(String rule, Place place, Message message) {
-    tell(Finding.of(rule, place, message));
+  void report(String rule, Place place, Message message) {
+    report(Finding.of(rule, place, message));
   }
 
-  void tell(Finding finding) {
+  void report(Finding finding) {
     findings.add(finding);
   }
 
   <T> Bound<T> bound(T model) {
-    return new Bound<>(model, any, List.copyOf(findings));
+    return new Bound<>(model, needsSchemaCheck, List.copyOf(findings));
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.site;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -8,14 +10,22 @@ import java.util.stream.IntStream;
  * The addresses that a line keeps free for equipment other than its units. Whoever hands out an
  * address, for good or for a moment, passes these over.
  */
-public record KeptFree(List<AddressRange> ranges) {
+public record ExcludedAddresses(List<AddressRange> ranges) {
   /** No address is kept free. */
-  public static final KeptFree NONE = new KeptFree(List.of());
+  public static final ExcludedAddresses NONE = new ExcludedAddresses(List.of());
 
-  private static final int HIGHEST = 255;
-
-  public KeptFree {
+  public ExcludedAddresses {
     ranges = List.copyOf(ranges);
+  }
+
+  /** These addresses and some others. */
+  public ExcludedAddresses and(Collection<Integer> addresses) {
+    if (addresses.isEmpty()) {
+      return this;
+    }
+    List<AddressRange> all = new ArrayList<>(ranges);
+    addresses.forEach(address -> all.add(new AddressRange(address, address)));
+    return new ExcludedAddresses(all);
   }
 
   /** Whether no address is kept free, as on most lines. */
@@ -33,8 +43,8 @@ public record KeptFree(List<AddressRange> ranges) {
     return ranges.stream().filter(range -> range.contains(address)).findFirst();
   }
 
-  /** The addresses 1 to 255 that units can have, from the lowest on. */
+  /** The addresses that units can have, from the lowest on, reserved ones included. */
   public IntStream others() {
-    return IntStream.rangeClosed(1, HIGHEST).filter(address -> !contains(address));
+    return BusAddress.SETTABLE.addresses().filter(address -> !contains(address));
   }
 }

@@ -10,7 +10,7 @@ import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
 
 /** What stands in the file, as a sentence calls it. */
-record Written(Node.Valued node) {
+record ActualValue(Node.Valued node) {
   private static final int LONGEST = 60;
   private static final Set<String> YES = Set.of("true", "yes", "y", "on");
   private static final Set<String> NO = Set.of("false", "no", "n", "off");
