@@ -1,6 +1,7 @@
 package org.headhouse.linter.rules.address;
 
 import java.util.List;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -9,7 +10,6 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.AddressRange;
-import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -18,7 +18,7 @@ import org.headhouse.linter.site.Unit;
  * every other rule, fix, draft and plan passes over as well.
  */
 public final class AddressKeptFree implements SiteRule {
-  /** What {@link KeptFree} is made of. */
+  /** The ranges of {@link SitePolicy#keptFree}. */
   public static final Parameter<List<AddressRange>> RANGES =
       new Parameter<>(
           "ranges",
@@ -48,8 +48,8 @@ public final class AddressKeptFree implements SiteRule {
     Unit head = site.head();
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      // A head unit away from address 1, and what cannot be set at all, are told elsewhere.
-      if (address != null && !unit.isSameItemAs(head) && !Settable.isNot(unit)) {
+      // head.address, address.reserved and address.beyond-limit report the others.
+      if (address != null && !unit.isSameItemAs(head) && !AddressValidity.isInvalid(unit)) {
         context
             .sitePolicy()
             .keptFree()

@@ -27,7 +27,7 @@ final class ProposedAddresses {
     int free = HEAD;
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      if (address != null && (!met.add(address) || Settable.isNot(unit, keptFree))) {
+      if (address != null && (!met.add(address) || AddressValidity.isInvalid(unit, keptFree))) {
         if (unit.isHead() && !keptFree.contains(HEAD) && taken.add(HEAD)) {
           addresses.proposed.put(unit, HEAD);
           continue;
@@ -41,7 +41,7 @@ final class ProposedAddresses {
     return addresses;
   }
 
-  /** The address for a unit whose own is used twice or cannot be set. */
+  /** The address for a unit whose own is used twice or invalid. */
   int of(Unit unit) {
     Integer address = proposed.get(unit);
     if (address == null) {
