@@ -77,7 +77,7 @@ class ArchitectureTest {
     "baseline, source result",
     "markup, ''",
     "diagram, source result site figures line markup",
-    "report, source result rule change figures line markup",
+    "report, source result site rule change figures line markup",
     "report.sheet, source result site figures line report",
     "settings, source result site figures rule rules policy check draft baseline",
     "batch, source result figures check fix baseline settings",

@@ -30,8 +30,9 @@ final class SegmentBias {
     return here;
   }
 
-  private static Side side(Bias bias, boolean endsChain) {
-    return bias.side().or(endsChain ? Side.IN : Side.OUT);
+  /** The side of a repeater: as written, else away from the head unit while an item follows. */
+  private static Side side(Bias bias, boolean lastOfChain) {
+    return bias.side().or(lastOfChain ? Side.IN : Side.OUT);
   }
 
   /** The index of the item that a bias is fitted at, or -1. */
@@ -41,7 +42,8 @@ final class SegmentBias {
       for (int i = 0; i < segment.items().size(); i++) {
         ChainItem item = segment.items().get(i);
         if (item.name().is(at)) {
-          return item instanceof Repeater && side(bias, endsChain) != segment.side(item) ? -1 : i;
+          boolean lastOfChain = endsChain && item.isSameItemAs(segment.last());
+          return item instanceof Repeater && side(bias, lastOfChain) != segment.side(item) ? -1 : i;
         }
       }
     }

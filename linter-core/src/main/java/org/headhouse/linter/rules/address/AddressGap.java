@@ -15,8 +15,8 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
 /**
- * {@code address.gap}: told once, at the unit behind the first gap. Addresses that are kept free
- * make none.
+ * {@code address.gap}: reported once, at the unit after the first gap. Addresses that are kept free
+ * are no gap.
  */
 public final class AddressGap implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
@@ -40,18 +40,18 @@ public final class AddressGap implements SiteRule {
   public void check(Site site, RuleContext context) {
     ExcludedAddresses excluded = context.sitePolicy().keptFree().and(site.addressesOfEquipment());
     SortedMap<Integer, Unit> byAddress = byAddress(site.units(), excluded);
-    // Two units of one address leave a gap that is told of them.
+    // Two units with one address leave a gap; address.duplicate reports its cause.
     if (byAddress.size() == site.units().size() && !isHeadAway(site)) {
       reportFirst(site, byAddress, excluded, context);
     }
   }
 
-  /** The units by their addresses, up to one that has none or cannot keep it. */
+  /** The units by their addresses, up to the first whose address is missing or invalid. */
   private static SortedMap<Integer, Unit> byAddress(List<Unit> units, ExcludedAddresses keptFree) {
     SortedMap<Integer, Unit> byAddress = new TreeMap<>();
     for (Unit unit : units) {
       Integer address = unit.address().orNull();
-      if (address == null || Settable.isNot(unit, keptFree)) {
+      if (address == null || AddressValidity.isInvalid(unit, keptFree)) {
         break;
       }
       byAddress.putIfAbsent(address, unit);
@@ -59,7 +59,7 @@ public final class AddressGap implements SiteRule {
     return byAddress;
   }
 
-  /** A head unit with a wrong address leaves its own gap, which is told of the head unit. */
+  /** Then {@code head.address} reports the cause of the gap at 1. */
   private static boolean isHeadAway(Site site) {
     Unit head = site.head();
     return head != null && !head.address().is(1);

@@ -1,6 +1,7 @@
 package org.headhouse.linter.rules.address;
 
 import java.util.List;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -19,7 +20,7 @@ import org.headhouse.linter.site.Unit;
  * every other rule, fix, draft and plan passes over as well.
  */
 public final class AddressKeptFree implements SiteRule {
-  /** What {@link ExcludedAddresses} is made of. */
+  /** The ranges of {@link SitePolicy#keptFree}. */
   public static final Parameter<List<AddressRange>> RANGES =
       new Parameter<>(
           "ranges",
@@ -49,8 +50,8 @@ public final class AddressKeptFree implements SiteRule {
     Unit head = site.head();
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      // A head unit away from address 1, and what cannot be set at all, are told elsewhere.
-      if (address != null && !unit.isSameItemAs(head) && !Settable.isNot(unit)) {
+      // head.address, address.reserved and address.beyond-limit report the others.
+      if (address != null && !unit.isSameItemAs(head) && !AddressValidity.isInvalid(unit)) {
         context
             .sitePolicy()
             .keptFree()

@@ -12,7 +12,7 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
-/** {@code address.order}: told once, at the first unit that is out of order. */
+/** {@code address.order}: reported once, at the first unit that is out of order. */
 public final class AddressOrder implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of("address.order", "Addresses rise along the chain.", Level.WARNING)
@@ -40,7 +40,7 @@ public final class AddressOrder implements SiteRule {
       if (address == null) {
         return;
       }
-      if (Settable.isNot(unit, excluded)) {
+      if (AddressValidity.isInvalid(unit, excluded)) {
         continue;
       }
       boolean inOrder = highest == null || address >= highest.address().or(0);
@@ -52,7 +52,7 @@ public final class AddressOrder implements SiteRule {
     }
   }
 
-  /** Duplicates and a wrong address of the head unit are told by their own rules. */
+  /** Whether {@code address.duplicate} or a rule on the head unit reports the cause. */
   private static boolean isExplained(Site site, Unit unit) {
     long same = site.units().stream().filter(other -> isSame(other, unit)).count();
     Unit head = site.head();

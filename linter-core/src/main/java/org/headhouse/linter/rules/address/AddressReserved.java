@@ -52,7 +52,7 @@ public final class AddressReserved implements SiteRule {
         "give " + unit.called() + " " + inWords(free));
   }
 
-  /** What a unit is to be given: a free address, or where none is left, another line. */
+  /** What to give a unit: a free address, or another line where none is left. */
   static String inWords(int free) {
     return BusAddress.isReserved(free) ? "a line of its own" : "address " + free;
   }

@@ -27,7 +27,7 @@ final class ProposedAddresses {
     int free = BusAddress.HEAD;
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      if (address != null && (!met.add(address) || Settable.isNot(unit, excluded))) {
+      if (address != null && (!met.add(address) || AddressValidity.isInvalid(unit, excluded))) {
         if (unit.isHead() && !excluded.contains(BusAddress.HEAD) && taken.add(BusAddress.HEAD)) {
           addresses.proposed.put(unit, BusAddress.HEAD);
           continue;
@@ -41,7 +41,7 @@ final class ProposedAddresses {
     return addresses;
   }
 
-  /** The address for a unit whose own is used twice or cannot be set. */
+  /** The address for a unit whose own is used twice or invalid. */
   int of(Unit unit) {
     Integer address = proposed.get(unit);
     if (address == null) {

@@ -12,8 +12,8 @@ import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The addresses 1, 2, 3 and so on along the chain, but for those that are kept free: the one set of
- * addresses that every rule on them is content with, so it mends whichever of them is broken.
+ * The addresses 1, 2, 3 and so on along the chain, but for those that are kept free. Every rule on
+ * addresses accepts them, so this one fix serves them all.
  */
 public final class Renumbering {
   private Renumbering() {}

@@ -24,8 +24,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * {@code bias.out-of-range}: MODBUS over Serial Line V1.02 §3.4.6.
  *
- * <p>Where the idle voltage is under the threshold as well, {@code bias.weak} tells the graver of
- * the two and the value to fit.
+ * <p>Where the idle voltage is below the threshold as well, {@code bias.weak} reports that more
+ * severe fault, with the value to fit.
  */
 public final class BiasOutOfRange implements SiteRule {
   private static final double LEAST_OFFERED_OHMS = 470;
@@ -86,7 +86,7 @@ public final class BiasOutOfRange implements SiteRule {
                         Edit.write(bias.resistors().place(), wanted))));
   }
 
-  /** A value that leaves the line undecided would only move the mistake. */
+  /** The value to fit; null where each value in the range leaves the idle voltage too low. */
   private static @Nullable String wanted(SegmentLine line, Bias bias, double most) {
     SegmentCircuit circuit = line.circuit();
     Voltage supply = bias.supply().orNull();

@@ -37,12 +37,13 @@ public final class BiasWeak implements SiteRule {
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
-      ComputedSegment.yielding(RuleDescriptor.of(
-              "bias.weak",
-              "The bias holds every unit of an idle line above the 200 mV that a receiver needs, with a margin.",
-              Level.ERROR,
-              MARGIN)
-          ).yieldingTo("bias.out-of-range");
+      ComputedSegment.yielding(
+              RuleDescriptor.of(
+                  "bias.weak",
+                  "The bias holds every unit of an idle line above the 200 mV that a receiver needs, with a margin.",
+                  Level.ERROR,
+                  MARGIN))
+          .yieldingTo("bias.out-of-range");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -103,7 +104,8 @@ public final class BiasWeak implements SiteRule {
     @Nullable Voltage supply = bias.supply().orNull();
     return supply == null
         ? OptionalDouble.empty()
-        : BiasSizing.preferredOhms(segment.circuit(), segment.line().itemOf(bias), supply.volts(), wanted);
+        : BiasSizing.preferredOhms(
+            segment.circuit(), segment.line().itemOf(bias), supply.volts(), wanted);
   }
 
   private static String remedy(ComputedSegment segment, OptionalDouble fitting) {
@@ -119,7 +121,8 @@ public final class BiasWeak implements SiteRule {
         + " segment by a repeater: resistors of 450 ohm or more do not do here";
   }
 
-  private static @Nullable FixDraft fix(ComputedSegment segment, Bias bias, OptionalDouble fitting) {
+  private static @Nullable FixDraft fix(
+      ComputedSegment segment, Bias bias, OptionalDouble fitting) {
     if (fitting.isEmpty() || segment.terminatorRemedy() != null) {
       return null;
     }

@@ -11,7 +11,9 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
 
-/** {@code cable.length-unknown}: told once a segment, at the first item that lacks it. */
+/**
+ * {@code cable.length-unknown}: reported once for each segment, at the first item without a length.
+ */
 public final class CableLengthUnknown implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(

@@ -14,7 +14,7 @@ import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
-/** {@code cable.too-long}: the limits of {@link LengthLimit}, the gravest that is passed. */
+/** {@code cable.too-long}: the most severe limit of {@link LengthLimit} that is passed. */
 public final class CableTooLong implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
@@ -50,7 +50,10 @@ public final class CableTooLong implements SiteRule {
         : Math.min(LengthLimit.MODBUS_METRES, LengthLimit.carefulMetres(baud));
   }
 
-  /** Where the stretch before it passes none of the limits but one that is only noted. */
+  /**
+   * The last item where a repeater keeps the part before it within the limits that are passed; one
+   * that is only noted does not count beside a more severe one.
+   */
   private static ChainItem firstRepeater(SegmentLine line, List<Limit> passed) {
     return line.lastWithinMetres(
         passed.stream()

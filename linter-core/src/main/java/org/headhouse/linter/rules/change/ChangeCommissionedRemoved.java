@@ -45,7 +45,7 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
     }
   }
 
-  /** The item that it stood behind, else the first of the chain. */
+  /** The item that it came after, else the first of the chain. */
   private static Place place(Difference.Removed removed, Site after) {
     for (ChainItem item : after.items()) {
       if (item.name().is(Objects.requireNonNullElse(removed.previous(), ""))) {

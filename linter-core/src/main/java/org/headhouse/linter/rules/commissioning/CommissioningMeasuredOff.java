@@ -41,12 +41,12 @@ public final class CommissioningMeasuredOff implements SiteRule {
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
-      ComputedSegment.yielding(RuleDescriptor.of(
+      ComputedSegment.yielding(
+          RuleDescriptor.of(
               "commissioning.measured-off",
               "What was measured is what the line as written would show.",
               Level.ERROR,
-              TOLERANCE)
-          );
+              TOLERANCE));
 
   @Override
   public RuleDescriptor descriptor() {
@@ -102,7 +102,7 @@ public final class CommissioningMeasuredOff implements SiteRule {
     }
   }
 
-  /** The record does not say at which unit it was measured, so any will do. */
+  /** The record does not say where it was measured, so the range is that of all units. */
   private static void checkIdle(
       Commissioning record, @Nullable List<Double> computed, RuleContext context) {
     Voltage measured = record.idleVoltage().orNull();

@@ -64,7 +64,7 @@ public final class CommissioningUnitUnseen implements SiteRule {
     }
   }
 
-  /** A head unit with the role of a follower is told as such. */
+  /** Then {@code head.missing} or {@code station.not-at-head} reports the cause. */
   private static boolean hasStation(Unit unit, Site site) {
     WeatherStation station = site.weatherStation().orNull();
     return station != null && station.at().is(unit.name().or(""));

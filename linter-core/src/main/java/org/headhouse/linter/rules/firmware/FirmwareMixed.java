@@ -25,7 +25,7 @@ public final class FirmwareMixed implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     Map<String, Unit> first = new HashMap<>();
-    Set<String> told = new HashSet<>();
+    Set<String> reported = new HashSet<>();
     for (Unit unit : site.units()) {
       String type = unit.deviceType().orNull();
       String firmware = unit.firmware().orNull();
@@ -33,7 +33,7 @@ public final class FirmwareMixed implements SiteRule {
         continue;
       }
       Unit other = first.putIfAbsent(type, unit);
-      if (other != null && !other.firmware().is(firmware) && told.add(type + " " + firmware)) {
+      if (other != null && !other.firmware().is(firmware) && reported.add(type + " " + firmware)) {
         context.report(
             context
                 .finding(

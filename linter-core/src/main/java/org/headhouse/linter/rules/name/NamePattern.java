@@ -50,7 +50,7 @@ public final class NamePattern implements SiteRule {
     }
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
-      // A name that cannot be read is told as such, and mended first.
+      // name.unreadable reports it, and another name is needed anyway.
       if (name != null
           && !NameUnreadable.isUnreadable(name)
           && patterns.stream().noneMatch(pattern -> pattern.matches(name))) {

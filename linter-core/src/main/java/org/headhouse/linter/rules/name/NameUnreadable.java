@@ -69,7 +69,7 @@ public final class NameUnreadable implements SiteRule {
         edits.toArray(Edit[]::new));
   }
 
-  /** Whether a name is told by this rule: it is mended first, and nothing else is spelt like it. */
+  /** Whether this rule reports a name; then no other rule judges it or proposes it. */
   public static boolean isUnreadable(String name) {
     return fault(name) != null;
   }

@@ -82,7 +82,7 @@ public final class NetworkOutsideSubnet implements SiteRule {
     return example;
   }
 
-  /** The address of a unit; one that no device can have is told elsewhere. */
+  /** The address of a unit, or null for one that {@code network.bad-address} reports. */
   private static @Nullable Ipv4 address(Unit unit) {
     Network network = unit.network().orNull();
     Ipv4 address = network == null ? null : parse(network.ip());

@@ -67,11 +67,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
    * @param outdoor null where the unit says nothing at all
    */
   private void reportMissing(
-      Unit unit,
-      @Nullable Outdoor outdoor,
-      List<String> readings,
-      Site site,
-      RuleContext context) {
+      Unit unit, @Nullable Outdoor outdoor, List<String> readings, Site site, RuleContext context) {
     String entry = ": " + source.word();
     context.report(
         context

@@ -90,7 +90,7 @@ public final class ReferenceUnknown implements SiteRule {
     site.items().forEach(item -> check(item.deviceType(), "device type", ids, context));
   }
 
-  /** A unit that is gone from the chain is not to be replaced by one that is listed anyway. */
+  /** A name that is listed already is not proposed for another one. */
   private static void checkSeen(List<Setting<String>> seen, Known units, RuleContext context) {
     List<Setting<String>> unknown = seen.stream().filter(units::lack).toList();
     if (unknown.isEmpty()) {

@@ -34,10 +34,10 @@ public final class SerialUnsupported implements SiteRule {
     if (line == null || baud == null) {
       return;
     }
-    Set<String> told = new HashSet<>();
+    Set<String> reported = new HashSet<>();
     for (ChainItem unit : site.items()) {
       List<Setting<Integer>> rates = unit.type().baudRates().orNull();
-      if (rates != null && lack(rates, baud) && told.add(unit.deviceType().or(""))) {
+      if (rates != null && lack(rates, baud) && reported.add(unit.deviceType().or(""))) {
         report(unit, baud, rates, line, context);
       }
     }

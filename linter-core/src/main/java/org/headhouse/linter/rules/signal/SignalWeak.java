@@ -39,12 +39,12 @@ public final class SignalWeak implements SiteRule {
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
-      ComputedSegment.yielding(RuleDescriptor.of(
+      ComputedSegment.yielding(
+          RuleDescriptor.of(
               "signal.weak",
               "Every unit receives every other above the 200 mV that a receiver needs, with a margin.",
               Level.ERROR,
-              MARGIN)
-          );
+              MARGIN));
 
   @Override
   public RuleDescriptor descriptor() {

@@ -32,7 +32,7 @@ public final class SiteFileName implements SiteRule {
     int point = file.lastIndexOf('.');
     String stem = point > 0 ? file.substring(0, point) : file;
     boolean namesNothing = stem.equals("site");
-    // The folder of a file that is given without one may well be right.
+    // A file that is named without its folder may lie in the right one.
     String folder = steps.length > 1 ? steps[steps.length - 2] : id;
     if (stem.equals(id) || (namesNothing && folder.equals(id))) {
       return;

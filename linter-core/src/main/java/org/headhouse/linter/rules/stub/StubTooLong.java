@@ -54,7 +54,7 @@ public final class StubTooLong implements SiteRule {
     }
   }
 
-  /** The edges of the quickest driver are thrown back by any stub of the segment. */
+  /** Every stub of the segment reflects the signal of the quickest driver, so that one counts. */
   private static @Nullable ChainItem quickestDriver(Segment segment) {
     ChainItem quickest = null;
     double least = Double.POSITIVE_INFINITY;

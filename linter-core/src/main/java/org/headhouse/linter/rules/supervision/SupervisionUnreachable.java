@@ -33,10 +33,10 @@ public final class SupervisionUnreachable implements SiteRule {
     if (supervision == null || !supervision.link().is(Link.ETHERNET)) {
       return;
     }
-    Set<String> told = new HashSet<>();
+    Set<String> reported = new HashSet<>();
     for (Setting<String> zone : supervision.zones().or(List.of())) {
       Unit unit = site.unit(zone.orNull());
-      if (unit != null && unit.network().isMissing() && told.add(zone.or(""))) {
+      if (unit != null && unit.network().isMissing() && reported.add(zone.or(""))) {
         context.report(
             context
                 .finding(

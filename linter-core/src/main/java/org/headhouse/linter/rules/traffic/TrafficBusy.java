@@ -81,7 +81,7 @@ public final class TrafficBusy implements SiteRule {
                           + " of common practice",
                       "after one lost message there is no time to catch up, and readings come late",
                       fit.remedy()))
-              .fixedBy(Fitting.fix(fit, site)));
+              .fixedBy(TrafficFix.fix(fit, site)));
     }
   }
 }

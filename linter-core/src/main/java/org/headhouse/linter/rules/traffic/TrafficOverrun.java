@@ -36,7 +36,7 @@ public final class TrafficOverrun implements SiteRule {
                       "the traffic needs " + Shown.percent(traffic.utilisation()) + " of the time",
                       "messages pile up, and some are never sent",
                       fit.remedy()))
-              .fixedBy(Fitting.fix(fit, site)));
+              .fixedBy(TrafficFix.fix(fit, site)));
     }
   }
 }

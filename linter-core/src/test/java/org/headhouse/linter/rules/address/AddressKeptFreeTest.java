@@ -94,7 +94,7 @@ class AddressKeptFreeTest {
         "[4-9] | 5 | 2 | 3 | give \"Propagation\" address 1 [head.address]",
         "[3-9] | 1 | 10 | 2 | number the units in the order of the chain [address.order]"
       })
-  void oneMistakeIsToldOnce(String ranges, int head, int second, int third, String end)
+  void oneMistakeIsReportedOnce(String ranges, int head, int second, int third, String end)
       throws IOException {
     assertThat(lines(linter(ranges), addresses(head, second, third)))
         .singleElement()
@@ -159,7 +159,7 @@ class AddressKeptFreeTest {
         "some | 50 | \"some\": it is an address or a range",
         "0 | 50 | \"0\": it is an address or a range"
       })
-  void whatIsWrongInThePolicyIsToldAtItsPlace(String ranges, int column, String contained)
+  void whatIsWrongInThePolicyIsReportedAtItsPlace(String ranges, int column, String contained)
       throws IOException {
     assertThat(lines(linter(ranges), Example.SITE))
         .singleElement()
@@ -171,7 +171,7 @@ class AddressKeptFreeTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"[{from: 2, to: 9}]", "[[2, 9]]", "{from: 2}"})
-  void whatIsNoTextIsToldByTheSchema(String ranges) throws IOException {
+  void whatIsNoTextIsReportedByTheSchema(String ranges) throws IOException {
     assertThat(lines(linter(ranges), Example.SITE))
         .singleElement()
         .asString()
@@ -187,7 +187,7 @@ class AddressKeptFreeTest {
         .endsWith("[address.gap]");
   }
 
-  /** A rule that is off tells nothing; that other equipment has the addresses stays true. */
+  /** A rule that is off reports nothing; that other equipment has the addresses stays true. */
   @Test
   void whatIsKeptFreeIsPassedOverAlsoWhereTheRuleIsOff() throws IOException {
     String policy = policy("[3-9]").replace("{parameters", "{level: none, parameters");

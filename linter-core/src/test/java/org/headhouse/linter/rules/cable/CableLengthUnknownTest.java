@@ -10,7 +10,7 @@ class CableLengthUnknownTest {
   private static final String RULE = "cable.length-unknown";
 
   @Test
-  void isToldOnceASegmentAtTheFirst() {
+  void isReportedOnceASegmentAtTheFirst() {
     LineCheck check =
         LineCheck.of(
             new SiteText()
@@ -20,9 +20,10 @@ class CableLengthUnknownTest {
                 .repeater("Boiler", "120 ohm", "10 m")
                 .unit("none", "")
                 .unit("120 ohm", ""));
-    assertThat(check.told()).containsExactly("note " + RULE, "note " + RULE);
-    assertThat(check.toldBy(RULE).get(0)).contains("behind \"Bay 2\" and 1 other is not written");
-    assertThat(check.toldBy(RULE).get(1)).contains("behind \"Bay 4\" is not written");
+    assertThat(check.reported()).containsExactly("note " + RULE, "note " + RULE);
+    assertThat(check.reportedBy(RULE).get(0))
+        .contains("behind \"Bay 2\" and 1 other is not written");
+    assertThat(check.reportedBy(RULE).get(1)).contains("behind \"Bay 4\" is not written");
     assertThat(check.results().get(0).related())
         .singleElement()
         .satisfies(one -> assertThat(one.text()).contains("\"Bay 3\""));

@@ -51,7 +51,7 @@ class CableTooLongTest {
     "115200, 1300 m, error"
   })
   void limits(String baud, String length, String level) {
-    assertThat(of(baud, length).told())
+    assertThat(of(baud, length).reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
@@ -65,9 +65,9 @@ class CableTooLongTest {
     "9600, 1000.1 m, 'is 1000.1 m long, over the 1000 m'",
     "19200, 600 m, over the 520 m that are what keeps the jitter under 10 % at 19200 bit/s"
   })
-  void theLimitAndItsSourceAreTold(String baud, String length, String text) {
+  void theLimitAndItsSourceAreReported(String baud, String length, String text) {
     LineCheck check = of(baud, length);
-    assertThat(check.toldBy(RULE)).singleElement().asString().contains(text);
+    assertThat(check.reportedBy(RULE)).singleElement().asString().contains(text);
     assertThat(check.marked(RULE)).isEqualTo(length);
   }
 
@@ -76,7 +76,7 @@ class CableTooLongTest {
   void aRepeaterWhereItIsSaidMendsIt() {
     LineCheck check = of("9600", "500 m", "400 m", "250 m", "100 m");
     assertThat(check.marked(RULE)).isEqualTo("100 m");
-    assertThat(check.toldBy(RULE))
+    assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("the segment from \"Head House\" to \"Bay 5\" is 1250 m long")
@@ -90,25 +90,25 @@ class CableTooLongTest {
                         .unit("none", "250 m")
                         .unit("none", "100 m")
                         .unit("120 ohm", ""))
-                .told())
+                .reported())
         .isEmpty();
   }
 
   @Test
   void aFirstRunThatIsTooLongIsDivided() {
-    assertThat(of("9600", "1250 m", "10 m").toldBy(RULE))
+    assertThat(of("9600", "1250 m", "10 m").reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("put a repeater into the run behind \"Head House\"");
   }
 
-  /** A typing error of that kind falsifies all voltages, and is told once. */
+  /** A typing error of that kind falsifies all voltages, and is reported once. */
   @Test
-  void aTypingErrorIsToldOnce() {
+  void aTypingErrorIsReportedOnce() {
     SiteText site = new SiteText().bias("Head House", "650 ohm", "5 V");
     assertThat(
             LineCheck.of(site.unit("120 ohm", "3000 m").unit("none", "30 m").unit("120 ohm", ""))
-                .told())
+                .reported())
         .containsExactly("error " + RULE);
   }
 
@@ -117,7 +117,7 @@ class CableTooLongTest {
   @ValueSource(
       strings = {"1000 m", "195.8 m,135 m,128.4 m,4.7 m,536.1 m", "226 m,81.1 m,211.8 m,481.1 m"})
   void aSumThatIsTheLimitIsNotOverIt(String hops) {
-    assertThat(of("9600", hops.split(",", -1)).told()).isEmpty();
+    assertThat(of("9600", hops.split(",", -1)).reported()).isEmpty();
   }
 
   @Test
@@ -128,13 +128,14 @@ class CableTooLongTest {
             .repeater("Boiler", "120 ohm", "1100 m")
             .unit("120 ohm", "");
     LineCheck check = LineCheck.of(site);
-    assertThat(check.told()).containsExactly("warning " + RULE);
+    assertThat(check.reported()).containsExactly("warning " + RULE);
     assertThat(check.marked(RULE)).isEqualTo("1100 m");
   }
 
   @Test
   void aLengthThatIsNotKnownKeepsItSilent() {
-    assertThat(of("9600", "1250 m", "10 m").with("cable-to-next: 10 m", "pair: straight").told())
+    assertThat(
+            of("9600", "1250 m", "10 m").with("cable-to-next: 10 m", "pair: straight").reported())
         .containsExactly("note cable.length-unknown");
   }
 
@@ -148,21 +149,21 @@ class CableTooLongTest {
   @ParameterizedTest
   @CsvSource({"1000 m, ''", "1001 m, warning", "1201 m, error"})
   void withoutARate(String length, String level) {
-    List<String> told =
-        of("115200", length).with("line:\n", "lines:\n").told().stream()
+    List<String> reported =
+        of("115200", length).with("line:\n", "lines:\n").reported().stream()
             .filter(one -> one.endsWith(RULE))
             .toList();
-    assertThat(told).isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
+    assertThat(reported).isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
-  /** A limit that is only noted does not ask for a repeater where a graver one is passed. */
+  /** A limit that is only noted does not ask for a repeater where a more severe one is passed. */
   @Test
   void theRepeaterIsThatOfTheGraverLimit() {
-    assertThat(of("19200", "400 m", "400 m", "300 m").toldBy(RULE))
+    assertThat(of("19200", "400 m", "400 m", "300 m").reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("over the 1000 m", "put a repeater at \"Bay 3\" or before");
-    assertThat(of("19200", "400 m", "400 m").toldBy(RULE))
+    assertThat(of("19200", "400 m", "400 m").reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("over the 520 m", "put a repeater at \"Bay 2\" or before");

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * 24 AWG is always sufficient: MODBUS over Serial Line V1.02 §3.6. It is 0.205 mm2 (ASTM B258 as
- * NBS Handbook 100 tells it), and the trade sells it as 0.2 mm2 (common practice, no source).
+ * NBS Handbook 100 reports it), and the trade sells it as 0.2 mm2 (common practice, no source).
  */
 class CableTooThinTest {
 
@@ -31,6 +31,6 @@ class CableTooThinTest {
                 .line("cable", SiteText.cable(gauge, "120 ohm"))
                 .unit("120 ohm", "10 m")
                 .unit("120 ohm", ""));
-    assertThat(check.told()).isEqualTo(thin ? List.of("warning cable.too-thin") : List.of());
+    assertThat(check.reported()).isEqualTo(thin ? List.of("warning cable.too-thin") : List.of());
   }
 }

@@ -41,7 +41,7 @@ class CommissioningMeasuredOffTest {
     "idle-voltage: 0 V, error"
   })
   void limits(String measured, String level) {
-    assertThat(of(measured).told())
+    assertThat(of(measured).reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
@@ -52,9 +52,9 @@ class CommissioningMeasuredOffTest {
     "idle-voltage: 0.2 V, 0.2 V, '254 mV to 254 mV', bias is missing or weak",
     "idle-voltage: 0.4 V, 0.4 V, '254 mV to 254 mV', a terminator is missing"
   })
-  void theRangeIsTold(String measured, String marked, String range, String cause) {
+  void theRangeIsReported(String measured, String marked, String range, String cause) {
     LineCheck check = of(measured);
-    assertThat(check.toldBy(RULE))
+    assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
         .contains(marked, range, cause)
@@ -83,7 +83,7 @@ class CommissioningMeasuredOffTest {
   @CsvSource({"20 %, ''", "19 %, error", "0 %, error", "100 %, ''"})
   void theToleranceIsAParameter(String tolerance, String level) {
     // 71.7 is 19.5 % over 60.
-    assertThat(of("pair-resistance: 71.7 ohm").parameter(RULE, "tolerance", tolerance).told())
+    assertThat(of("pair-resistance: 71.7 ohm").parameter(RULE, "tolerance", tolerance).reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
@@ -92,9 +92,10 @@ class CommissioningMeasuredOffTest {
   @CsvSource({"999999 kohm, ''", "60 ohm, error"})
   void anOpenPairHasNoUpperLimit(String measured, String level) {
     LineCheck check = of("pair-resistance: " + measured).with("120 ohm\n", "120 ohm + 1 nF\n");
-    assertThat(check.told()).isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
+    assertThat(check.reported())
+        .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
     if (!level.isEmpty()) {
-      assertThat(check.toldBy(RULE)).singleElement().asString().contains("to an open pair");
+      assertThat(check.reportedBy(RULE)).singleElement().asString().contains("to an open pair");
     }
   }
 

@@ -26,15 +26,16 @@ class CommissioningUnitUnseenTest {
         "'[Bay 3, Bay 2]' | |",
         "'[Bay 2]'        | \"Bay 3\"            | [Bay 2]",
         "'[]'             | \"Bay 2\", \"Bay 3\" | []",
-        // What is misspelt, or not a list at all, is told as such.
+        // What is misspelt, or not a list at all, is reported as such.
         "'[Bay 2, Bay3]'  | |",
         "5                | |",
       })
   void eachFollowerIsSeen(String seen, String unseen, String marked) {
     LineCheck check =
         SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "outdoor-readings-seen: " + seen);
-    assertThat(check.toldBy(RULE)).hasSize(unseen == null ? 0 : 1);
-    assertThat(check.toldBy(RULE)).allMatch(told -> told.contains(" seen at " + unseen + ": "));
+    assertThat(check.reportedBy(RULE)).hasSize(unseen == null ? 0 : 1);
+    assertThat(check.reportedBy(RULE))
+        .allMatch(reported -> reported.contains(" seen at " + unseen + ": "));
     if (unseen != null) {
       assertThat(check.marked(RULE)).isEqualTo(marked);
     }
@@ -44,7 +45,7 @@ class CommissioningUnitUnseenTest {
   @CsvSource({"'outdoor-readings-seen: [Bay 2, Bay 3]', 'remarks: none'"})
   void withoutAListTheRecordIsMarked(String text, String other) {
     LineCheck check = SITE.with(text, other);
-    assertThat(check.toldBy(RULE)).hasSize(1);
+    assertThat(check.reportedBy(RULE)).hasSize(1);
     assertThat(check.marked(RULE)).isEqualTo("commissioning");
   }
 }

@@ -104,13 +104,13 @@ class LookAlikesTest {
     "Bay O2, Bay 02, 23:11 name.confusable",
     "Farm, Farrn, 23:11 name.confusable",
     "Zone 1, Zone 2,",
-    // Equal but for case: told as a duplicate, and not twice.
+    // Equal but for case: reported as a duplicate, and not twice.
     "ZONE ONE, Zone One, 23:11 name.duplicate",
     // Upper-case I becomes i in lower case, which looks like nothing else.
     "Bay I, bay i, 23:11 name.duplicate",
     "Bay l, Bay L, 23:11 name.duplicate"
   })
-  void isToldOnce(String first, String second, String expected) {
+  void isReportedOnce(String first, String second, String expected) {
     String text = Example.with("Seedling North", first).replace("Hardening Bay", second);
     assertThat(Checks.places(text)).isEqualTo(expected == null ? List.of() : List.of(expected));
   }

@@ -36,7 +36,8 @@ class OutdoorTooOldTest {
   @CsvSource({"7.05 s, ''", "7.04 s, warning", "5.22 s, warning", "5.21 s, error", "1 min, ''"})
   void levels(String age, String level) {
     LineCheck check = of("9600", age, 12, "5 s", "every: 20 s, registers: 60");
-    assertThat(check.told()).isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
+    assertThat(check.reported())
+        .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
   @ParameterizedTest
@@ -44,9 +45,9 @@ class OutdoorTooOldTest {
     "5 s, a reading becomes 5.2 s old as computed",
     "6 s, a reading becomes 7.0 s old while one unit is silent"
   })
-  void theAgeIsTold(String age, String text) {
+  void theAgeIsReported(String age, String text) {
     LineCheck check = of("9600", age, 12, "5 s", "every: 20 s, registers: 60");
-    assertThat(check.toldBy(RULE))
+    assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
         .contains(text + ", over the " + age + " that the site allows");
@@ -56,7 +57,7 @@ class OutdoorTooOldTest {
   @ParameterizedTest
   @CsvSource({"5.04 s, ''", "5.03 s, error"})
   void withoutPollsNoUnitIsWaitedFor(String age, String level) {
-    assertThat(of("9600", age, 12, "5 s", "").told())
+    assertThat(of("9600", age, 12, "5 s", "").reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
@@ -79,19 +80,19 @@ class OutdoorTooOldTest {
   void whatIsOfferedMendsIt(String baud, String age, int registers, String every, String polls) {
     LineCheck check = of(baud, age, registers, every, polls);
     assertThat(check.rules()).contains(RULE);
-    String told = check.toldBy(RULE).get(0);
-    Matcher period = PERIOD.matcher(told);
-    Matcher rate = BAUD.matcher(told);
+    String reported = check.reportedBy(RULE).get(0);
+    Matcher period = PERIOD.matcher(reported);
+    Matcher rate = BAUD.matcher(reported);
     boolean byPeriod = period.find();
     boolean byRate = rate.find();
-    assertThat(byPeriod || byRate).as(told).isTrue();
+    assertThat(byPeriod || byRate).as(reported).isTrue();
     String broadcast = "{registers: " + registers + ", every: ";
     LineCheck mended =
         check
             .with(broadcast + every, broadcast + (byPeriod ? period.group(1) : every))
             .with("baud: " + baud, "baud: " + (byRate ? rate.group(1) : baud));
-    assertThat(mended.told())
-        .as(told)
+    assertThat(mended.reported())
+        .as(reported)
         .noneMatch(one -> one.endsWith(RULE) || one.startsWith("error"));
   }
 
@@ -99,16 +100,16 @@ class OutdoorTooOldTest {
   @Test
   void whereNeitherPeriodNorRateDoesTheWaitIsToChange() {
     LineCheck check = of("9600", "1.9 s", 12, "1 s", "every: 20 s, registers: 60");
-    assertThat(check.told()).containsExactly("warning " + RULE);
-    assertThat(check.toldBy(RULE).get(0))
+    assertThat(check.reported()).containsExactly("warning " + RULE);
+    assertThat(check.reportedBy(RULE).get(0))
         .contains("shorten the timeout of the polls or their retries");
-    assertThat(check.with("registers: 60", "registers: 60, timeout: 400 ms").told()).isEmpty();
+    assertThat(check.with("registers: 60", "registers: 60, timeout: 400 ms").reported()).isEmpty();
   }
 
   /** 370 registers are four frames: not even the highest rate sends them in 0.4 s. */
   @Test
   void whereNothingDoesThereIsTooMuchToSend() {
-    assertThat(of("9600", "400 ms", 370, "2 s", "").toldBy(RULE))
+    assertThat(of("9600", "400 ms", 370, "2 s", "").reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("send fewer registers, or allow a greater maximum-age");
@@ -118,10 +119,10 @@ class OutdoorTooOldTest {
   @Test
   void whereOnlyTheSilentUnitCannotBeMendedTheErrorStillIs() {
     LineCheck check = of("9600", "1.9 s", 12, "5 s", "every: 20 s, registers: 60");
-    assertThat(check.told()).containsExactly("error " + RULE);
-    Matcher period = PERIOD.matcher(check.toldBy(RULE).get(0));
+    assertThat(check.reported()).containsExactly("error " + RULE);
+    Matcher period = PERIOD.matcher(check.reportedBy(RULE).get(0));
     assertThat(period.find()).isTrue();
-    assertThat(check.with("every: 5 s", "every: " + period.group(1)).told())
+    assertThat(check.with("every: 5 s", "every: " + period.group(1)).reported())
         .containsExactly("warning " + RULE);
   }
 
@@ -131,7 +132,7 @@ class OutdoorTooOldTest {
     "', maximum-age: 4 s', ''",
     "every: 5 s, every: 0 s",
     "baud: 9600, baud: fast",
-    // The overrun is told; no age can be told of traffic that cannot be.
+    // The overrun is reported; no age can be reported of traffic that cannot be.
     "every: 5 s, every: 100 ms"
   })
   void staysSilent(String text, String other) {
@@ -146,7 +147,7 @@ class OutdoorTooOldTest {
     LineCheck check =
         of("9600", "8 s", 12, "5 s", "every: 1 min, registers: 1000, timeout: 1 s, retries: 0")
             .parameter("traffic.busy", name, value);
-    assertThat(check.told().stream().filter(one -> one.endsWith(RULE)))
+    assertThat(check.reported().stream().filter(one -> one.endsWith(RULE)))
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 

@@ -35,9 +35,9 @@ class ReferenceUnknownTest {
       })
   void whatIsReferredToIsThere(String text, String other, String fact, String remedy) {
     LineCheck check = SITE.with(text, other);
-    assertThat(check.toldBy(RULE))
+    assertThat(check.reportedBy(RULE))
         .isNotEmpty()
-        .allSatisfy(told -> assertThat(told).contains(fact + ": ", "; " + remedy + " ["));
+        .allSatisfy(reported -> assertThat(reported).contains(fact + ": ", "; " + remedy + " ["));
     assertThat(SITE.rules()).doesNotContain(RULE);
   }
 
@@ -49,11 +49,11 @@ class ReferenceUnknownTest {
     for (int i = 1; i <= number; i++) {
       types.add("id: pump-" + i);
     }
-    assertThat(SITE.types(types.toArray(String[]::new)).toldBy(RULE))
+    assertThat(SITE.types(types.toArray(String[]::new)).reportedBy(RULE))
         .hasSize(2)
         .allSatisfy(
-            told ->
-                assertThat(told)
+            reported ->
+                assertThat(reported)
                     .contains("\"pump-1\", \"pump-2\"", "\"pump-8\"" + (cut ? " …" : " ["))
                     .doesNotContain("pump-9"));
   }
@@ -70,7 +70,7 @@ class ReferenceUnknownTest {
     LineCheck check =
         LineCheck.of(new SiteText().unit("120 ohm", "10 m").unit("120 ohm", "").measured("x: y"))
             .with("outdoor-readings-seen: [Bay 2]", "outdoor-readings-seen: [" + seen + "]");
-    assertThat(check.toldBy(RULE))
+    assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("there is no unit \"Bay 3\"", "; " + remedy + " [");
@@ -78,9 +78,9 @@ class ReferenceUnknownTest {
 
   @Test
   void withoutAnyTypeTheReferenceIsDeleted() {
-    assertThat(LineCheck.of(SITE.site()).toldBy(RULE))
+    assertThat(LineCheck.of(SITE.site()).reportedBy(RULE))
         .hasSize(2)
-        .allSatisfy(told -> assertThat(told).contains("; delete it ["));
+        .allSatisfy(reported -> assertThat(reported).contains("; delete it ["));
   }
 
   /** Its name is mended first; what refers to it is right. */

@@ -43,9 +43,9 @@ class SegmentOverloadedTest {
     assertThat(ofType(units, load).rules()).hasSize(results).allMatch(RULE::equals);
   }
 
-  /** One load too many falsifies voltages that are weak besides; it is told once. */
+  /** One load too many falsifies voltages that are weak besides; it is reported once. */
   @Test
-  void isToldOnceAndAtTheUnitThatIsTooMany() {
+  void isReportedOnceAndAtTheUnitThatIsTooMany() {
     SiteText site =
         new SiteText()
             .bias("Head House", "650 ohm", "4.75 V")
@@ -53,9 +53,9 @@ class SegmentOverloadedTest {
             .units(31, "20 m")
             .unit("120 ohm", "");
     LineCheck check = LineCheck.of(site);
-    assertThat(check.told()).containsExactly("error " + RULE);
+    assertThat(check.reported()).containsExactly("error " + RULE);
     assertThat(check.marked(RULE)).isEqualTo("Bay 33");
-    assertThat(check.toldBy(RULE))
+    assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("with \"Bay 33\" the segment passes 32 unit loads; it has 33 in all")
@@ -67,7 +67,7 @@ class SegmentOverloadedTest {
   void theRepeaterThatIsOfferedMendsIt() {
     SiteText site = new SiteText().unit("120 ohm", "1 m").units(30, "1 m");
     site.repeater("Boiler", "120 ohm", "1 m").units(1, "1 m").unit("120 ohm", "");
-    assertThat(LineCheck.of(site).told()).isEmpty();
+    assertThat(LineCheck.of(site).reported()).isEmpty();
     SiteText tooLate = new SiteText().unit("120 ohm", "1 m").units(31, "1 m");
     tooLate.repeater("Boiler", "120 ohm", "1 m").unit("120 ohm", "");
     assertThat(LineCheck.of(tooLate).rules()).containsExactly(RULE);
@@ -75,7 +75,7 @@ class SegmentOverloadedTest {
 
   @Test
   void theTypeThatIsOfferedMendsIt() {
-    assertThat(ofType(33, "1/8").told()).isEmpty();
+    assertThat(ofType(33, "1/8").reported()).isEmpty();
   }
 
   @Test

@@ -39,13 +39,13 @@ class SignalWeakTest {
   })
   void levels(String cable, String gauge, String level) {
     LineCheck check = of(cable, gauge);
-    assertThat(check.told().stream().filter(one -> one.endsWith(RULE)))
+    assertThat(check.reported().stream().filter(one -> one.endsWith(RULE)))
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
   @Test
-  void theVoltageTheNeedAndTheMarginAreTold() {
-    assertThat(of("895 m", "29 AWG").toldBy(RULE))
+  void theVoltageTheNeedAndTheMarginAreReported() {
+    assertThat(of("895 m", "29 AWG").reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("\"Bay 2\" receives \"Head House\" with 300 mV as computed")
@@ -56,8 +56,8 @@ class SignalWeakTest {
   @ParameterizedTest
   @CsvSource({"100 mV, warning", "99 mV, ''", "0 V, ''", "1 V, warning"})
   void theMarginIsAParameter(String margin, String level) {
-    List<String> told = of("895 m", "29 AWG").parameter(RULE, "margin", margin).told();
-    assertThat(told.stream().filter(one -> one.endsWith(RULE)))
+    List<String> reported = of("895 m", "29 AWG").parameter(RULE, "margin", margin).reported();
+    assertThat(reported.stream().filter(one -> one.endsWith(RULE)))
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
@@ -78,9 +78,9 @@ class SignalWeakTest {
     String hop = 990 / (units - 1) + " m";
     LineCheck check = LineCheck.of(hot(gauge).unit(RC, hop).units(units - 2, hop).unit(RC, ""));
     assertThat(check.rules()).contains(RULE);
-    String told = check.toldBy(RULE).get(0);
-    Matcher offered = GAUGE.matcher(told);
-    assertThat(offered.find()).as(told).isTrue();
+    String reported = check.reportedBy(RULE).get(0);
+    Matcher offered = GAUGE.matcher(reported);
+    assertThat(offered.find()).as(reported).isTrue();
     int awg = Integer.parseInt(offered.group(1));
     assertThat(check.with(gauge, awg + " AWG").rules()).isEmpty();
     if (awg < 24) {
@@ -91,21 +91,22 @@ class SignalWeakTest {
   @Test
   void theRepeaterThatIsOfferedMendsIt() {
     LineCheck check = LineCheck.of(hot("24 AWG").unit(RC, "90 m").units(10, "90 m").unit(RC, ""));
-    assertThat(check.told()).containsExactly("error " + RULE);
-    Matcher offered = REPEATER.matcher(check.toldBy(RULE).get(0));
+    assertThat(check.reported()).containsExactly("error " + RULE);
+    Matcher offered = REPEATER.matcher(check.reportedBy(RULE).get(0));
     assertThat(offered.find()).isTrue();
     int at = Integer.parseInt(offered.group(1).replace("Bay ", ""));
     assertThat(at).isBetween(3, 11);
     SiteText divided = hot("24 AWG").unit(RC, "90 m").units(at - 1, "90 m");
     divided.repeater("Boiler", RC, "0 m").units(11 - at, "90 m").unit(RC, "");
-    assertThat(LineCheck.of(divided).told()).isEmpty();
+    assertThat(LineCheck.of(divided).reported()).isEmpty();
   }
 
   /** A repeater at the head unit divides nothing. */
   @Test
   void aFirstRunThatIsTooLongIsDivided() {
-    String told = LineCheck.of(hot("24 AWG").unit(RC, "980 m").unit(RC, "")).toldBy(RULE).get(0);
-    assertThat(told).contains("put a repeater into the run behind \"Head House\"");
+    String reported =
+        LineCheck.of(hot("24 AWG").unit(RC, "980 m").unit(RC, "")).reportedBy(RULE).get(0);
+    assertThat(reported).contains("put a repeater into the run behind \"Head House\"");
   }
 
   /** 1.5 V less what ten metres take are under the 1.6 V that are asked for. */
@@ -117,7 +118,7 @@ class SignalWeakTest {
                 .line("cable", SiteText.cable("24 AWG", "120 ohm"))
                 .unit("120 ohm", "10 m")
                 .unit("120 ohm", ""));
-    assertThat(check.parameter(RULE, "margin", "1400 mV").toldBy(RULE))
+    assertThat(check.parameter(RULE, "margin", "1400 mV").reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("no cable is short enough");
@@ -142,8 +143,8 @@ class SignalWeakTest {
 
   /** The margin is only of interest where the threshold is reached. */
   @Test
-  void underTheThresholdTheMarginIsNotTold() {
-    assertThat(of("915 m", "31 AWG").toldBy(RULE))
+  void underTheThresholdTheMarginIsNotReported() {
+    assertThat(of("915 m", "31 AWG").reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("and a receiver needs 200 mV: ");
@@ -157,7 +158,7 @@ class SignalWeakTest {
                 .line("cable", SiteText.cable("24 AWG", "120 ohm"))
                 .unit("120 ohm", "300 m")
                 .unit("5 ohm", ""));
-    assertThat(check.toldBy(RULE))
+    assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("correct the terminator of \"Bay 2\" first");

@@ -29,13 +29,13 @@ class SiteFileNameTest {
         "example.old.yaml        | lies in the file example.old.yaml; name the file example.yaml, or correct the id",
         ".example                | lies in the file .example; name the file example.yaml, or correct the id",
       })
-  void theFileOrItsFolderIsNamedAfterTheSite(String path, String told) {
+  void theFileOrItsFolderIsNamedAfterTheSite(String path, String reported) {
     List<String> found =
         Checks.linter().checkText(path, Example.SITE).results().stream()
             .map(result -> result.message().fact() + "; " + result.message().remedy())
             .toList();
     assertThat(found)
         .containsExactlyElementsOf(
-            told == null ? List.of() : List.of("the site \"example\" " + told));
+            reported == null ? List.of() : List.of("the site \"example\" " + reported));
   }
 }

@@ -43,7 +43,7 @@ class StubTooLongTest {
     "21 m, 1000 ns, error"
   })
   void limits(String stub, String rise, String level) {
-    assertThat(of(stub, rise).told())
+    assertThat(of(stub, rise).reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
@@ -59,19 +59,19 @@ class StubTooLongTest {
   void theLengthThatIsOfferedMendsIt(String stub, String rise, String limit, String offered) {
     LineCheck check = of(stub, rise);
     assertThat(check.marked(RULE)).isEqualTo(stub);
-    assertThat(check.toldBy(RULE))
+    assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
         .contains("\"Bay 2\" hangs on a branch of " + stub, limit)
         .contains("shorten the branch to " + offered + " ");
-    assertThat(check.with("stub: " + stub, "stub: " + offered).told()).isEmpty();
+    assertThat(check.with("stub: " + stub, "stub: " + offered).reported()).isEmpty();
   }
 
   /** 0.66 · 299 792 458 m/s · 10 ns = 1.98 m (computed). */
   @ParameterizedTest
   @CsvSource({"0.78, 2.3 m, ''", "0.66, 1.97 m, ''", "0.66, 1.98 m, warning", "0, 3 m, ''"})
   void theVelocityFactorIsAParameter(String factor, String stub, String level) {
-    assertThat(of(stub, "100 ns").parameter(RULE, "velocity-factor", factor).told())
+    assertThat(of(stub, "100 ns").parameter(RULE, "velocity-factor", factor).reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
@@ -90,7 +90,7 @@ class StubTooLongTest {
                     .repeater("Boiler", "120 ohm", "10 m")
                     .unit("120 ohm", "", "stub: 3 m"))
             .types("id: quick, rise-time: 100 ns");
-    assertThat(check.told()).isEmpty();
+    assertThat(check.reported()).isEmpty();
   }
 
   /** A rise of no time is none that anything can be computed of. */
@@ -110,6 +110,9 @@ class StubTooLongTest {
                 check.deviceTypes(),
                 check.policy())
             .types("id: fast, rise-time: 100 ns");
-    assertThat(both.toldBy(RULE)).singleElement().asString().contains("of \"Head House\" (100 ns)");
+    assertThat(both.reportedBy(RULE))
+        .singleElement()
+        .asString()
+        .contains("of \"Head House\" (100 ns)");
   }
 }

@@ -43,27 +43,29 @@ class TerminationMismatchTest {
   })
   void limits(String impedance, String far, String level) {
     LineCheck check = of(impedance, far);
-    assertThat(check.told()).isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
+    assertThat(check.reported())
+        .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
     if (!level.isEmpty()) {
       assertThat(check.marked(RULE)).isEqualTo(far);
-      assertThat(check.toldBy(RULE))
+      assertThat(check.reportedBy(RULE))
           .singleElement()
           .asString()
           .contains("the terminator of \"Bay 2\" is " + far)
           .contains("off the cable's impedance of " + impedance)
           .contains("fit a terminator of " + impedance);
-      assertThat(check.with("termination: " + far, "termination: " + impedance).told()).isEmpty();
+      assertThat(check.with("termination: " + far, "termination: " + impedance).reported())
+          .isEmpty();
     }
   }
 
   @ParameterizedTest
   @CsvSource({"25 %, ''", "24.9 %, warning", "0 %, warning"})
   void theShareIsAParameter(String most, String level) {
-    assertThat(of("80 ohm", "100 ohm").parameter(RULE, "most", most).told())
+    assertThat(of("80 ohm", "100 ohm").parameter(RULE, "most", most).reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
-  /** Between the ends there should be none at all, and that is told. */
+  /** Between the ends there should be none at all, and that is reported. */
   @Test
   void onlyEndsAreJudgedAndBothSidesOfARepeater() {
     LineCheck check =

@@ -9,8 +9,8 @@ import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
 /** Writes what makes the traffic fit: a longer period where one does, else a higher rate. */
-final class Fitting {
-  private Fitting() {}
+final class TrafficFix {
+  private TrafficFix() {}
 
   static @Nullable FixDraft fix(TrafficFit fit, Site site) {
     if (fit.periodSeconds().isPresent()) {

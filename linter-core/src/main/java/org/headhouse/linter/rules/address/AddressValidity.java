@@ -5,18 +5,18 @@ import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Unit;
 
 /**
- * Tells addresses that a unit cannot keep. They are told by rules of their own, and what they do to
- * gaps and order says nothing.
+ * Addresses that a unit must give up. Rules of their own report them, so gaps and order are judged
+ * without them.
  */
-final class Settable {
-  private Settable() {}
+final class AddressValidity {
+  private AddressValidity() {}
 
-  static boolean isNot(Unit unit, ExcludedAddresses keptFree) {
-    return isNot(unit) || keptFree.contains(unit.address().or(0));
+  static boolean isInvalid(Unit unit, ExcludedAddresses keptFree) {
+    return isInvalid(unit) || keptFree.contains(unit.address().or(0));
   }
 
   /** Whether the unit itself cannot be set to its address, or no unit may. */
-  static boolean isNot(Unit unit) {
+  static boolean isInvalid(Unit unit) {
     int address = unit.address().or(0);
     return BusAddress.isReserved(address) || !unit.type().addresses().contains(address);
   }
