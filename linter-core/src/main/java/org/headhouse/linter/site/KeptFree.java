@@ -33,6 +33,15 @@ public record KeptFree(List<AddressRange> ranges) {
     return ranges.stream().filter(range -> range.contains(address)).findFirst();
   }
 
+  /** The lowest address above another one that a unit can have, as far as this tells. */
+  public int nextOther(int address) {
+    int next = address + 1;
+    while (contains(next)) {
+      next++;
+    }
+    return next;
+  }
+
   /** The addresses 1 to 255 that units can have, from the lowest on. */
   public IntStream others() {
     return IntStream.rangeClosed(1, HIGHEST).filter(address -> !contains(address));

@@ -40,22 +40,21 @@ public final class NotFromHead implements SiteRule {
     if (station == null || station.readings().orNull() == null) {
       return;
     }
+    List<Reading> measured = station.measured();
     for (Unit unit : site.units()) {
       // A station at the wrong unit, or a head unit of the wrong role, is told as such.
       boolean hasStation = unit.name().isGiven() && station.at().is(unit.name().or(""));
       if (unit.isFollower() && !hasStation && !unit.outdoor().isFaulty()) {
-        check(unit, station, site, context);
+        check(unit, measured, site, context);
       }
     }
   }
 
-  private static void check(Unit unit, WeatherStation station, Site site, RuleContext context) {
+  private static void check(
+      Unit unit, List<Reading> measured, Site site, RuleContext context) {
     Outdoor outdoor = unit.outdoor().orNull();
-    List<String> missing = new ArrayList<>();
-    for (Reading reading : Reading.values()) {
-      if (!station.measures(reading)) {
-        continue;
-      }
+    List<String> missing = new ArrayList<>(0);
+    for (Reading reading : measured) {
       Setting<ReadingSource> source = outdoor == null ? null : outdoor.source(reading);
       if (source == null || source.isMissing()) {
         missing.add(reading.word());

@@ -15,9 +15,14 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.rules.name.UnreadableName;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.SuppressionEntry;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.WeatherStation;
 import org.headhouse.linter.source.Nearest;
 
 /** {@code reference.unknown}. */
@@ -40,16 +45,21 @@ public final class UnknownReference implements SiteRule {
     }
     Known units = new Known(names(site.units()));
     Known items = new Known(names(site.items()));
-    site.weatherStation()
-        .optional()
-        .ifPresent(station -> check(station.at(), "unit", units, context));
-    List<Bias> biases =
-        site.line().optional().map(line -> line.bias().or(List.of())).orElse(List.of());
-    biases.forEach(bias -> check(bias.at(), "item of the chain", items, context));
-    site.commissioning()
-        .optional()
-        .ifPresent(record -> checkSeen(record.outdoorReadingsSeen().or(List.of()), units, context));
-    site.suppressions().forEach(entry -> check(entry.unit(), "item of the chain", items, context));
+    WeatherStation station = site.weatherStation().orNull();
+    if (station != null) {
+      check(station.at(), "unit", units, context);
+    }
+    LineSettings line = site.line().orNull();
+    for (Bias bias : line == null ? List.<Bias>of() : line.bias().or(List.of())) {
+      check(bias.at(), "item of the chain", items, context);
+    }
+    Commissioning record = site.commissioning().orNull();
+    if (record != null) {
+      checkSeen(record.outdoorReadingsSeen().or(List.of()), units, context);
+    }
+    for (SuppressionEntry entry : site.suppressions()) {
+      check(entry.unit(), "item of the chain", items, context);
+    }
   }
 
   private static Set<String> names(List<? extends ChainItem> items) {
@@ -69,7 +79,9 @@ public final class UnknownReference implements SiteRule {
       return;
     }
     Known ids = new Known(types.ids());
-    site.units().forEach(unit -> check(unit.deviceType(), "device type", ids, context));
+    for (Unit unit : site.units()) {
+      check(unit.deviceType(), "device type", ids, context);
+    }
   }
 
   /** A unit that is gone from the chain is not to be replaced by one that is listed anyway. */
