@@ -9,6 +9,7 @@ import org.headhouse.linter.yaml.Mapping;
  * The keys of one mapping, taken one by one; {@link #end} then tells whether any was left.
  *
  * <p>Keys are looked for from where the last one was found, since most files keep the usual order.
+ * Each is asked for once.
  */
 final class MappingReader {
   private final BindingIssues issues;
@@ -17,6 +18,9 @@ final class MappingReader {
   private final Place owner;
   private int next;
   private int taken;
+
+  /** Whether all before the next one are taken. */
+  private boolean inOrder = true;
 
   /**
    * @param owner where the mapping's owner stands, for keys that are missing
@@ -30,17 +34,27 @@ final class MappingReader {
 
   /** A key that may be missing. */
   ValueReader optional(String key) {
-    int size = entries.size();
-    for (int i = 0; i < size; i++) {
-      int at = next + i < size ? next + i : next + i - size;
-      Mapping.Entry entry = entries.get(at);
-      if (entry.key().text().equals(key)) {
-        next = at + 1 == size ? 0 : at + 1;
-        taken++;
-        return new ValueReader(cursor.valueOf(entry), cursor.keyOf(entry), issues);
+    int at = find(key, next, entries.size());
+    if (at < 0 && !inOrder) {
+      at = find(key, 0, next);
+    }
+    if (at < 0) {
+      return new ValueReader(null, owner, issues);
+    }
+    inOrder &= at == taken;
+    next = at + 1;
+    taken++;
+    Mapping.Entry entry = entries.get(at);
+    return new ValueReader(cursor.valueOf(entry), cursor.keyOf(entry), issues);
+  }
+
+  private int find(String key, int from, int to) {
+    for (int at = from; at < to; at++) {
+      if (entries.get(at).key().text().equals(key)) {
+        return at;
       }
     }
-    return new ValueReader(null, owner, issues);
+    return -1;
   }
 
   /** A key that must be there. */

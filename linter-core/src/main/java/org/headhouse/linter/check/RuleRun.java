@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Consumer;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Finding;
@@ -56,24 +55,37 @@ final class RuleRun {
     return notifications;
   }
 
+  // A rule may come from anywhere, so whatever it throws must not end the run.
   void run(SiteRule rule) {
-    run(rule, context -> rule.check(site, context));
+    Context context = new Context(setup.rules().of(rule));
+    try {
+      rule.check(site, context);
+      take(context);
+    } catch (Throwable failure) {
+      refuse(context, rule, failure);
+    }
   }
 
   void run(ChangeRule rule, Site earlier) {
-    run(rule, context -> rule.check(earlier, site, context));
-  }
-
-  // A rule may come from anywhere, so whatever it throws must not end the run.
-  private void run(Rule rule, Consumer<RuleContext> check) {
     Context context = new Context(setup.rules().of(rule));
     try {
-      check.accept(context);
-      findings.addAll(context.end());
+      rule.check(earlier, site, context);
+      take(context);
     } catch (Throwable failure) {
-      context.end();
-      notifications.add(failure(rule, failure));
+      refuse(context, rule, failure);
     }
+  }
+
+  private void take(Context context) {
+    List<Finding> reported = context.end();
+    if (!reported.isEmpty()) {
+      findings.addAll(reported);
+    }
+  }
+
+  private void refuse(Context context, Rule rule, Throwable failure) {
+    context.end();
+    notifications.add(failure(rule, failure));
   }
 
   private Notification failure(Rule rule, Throwable failure) {

@@ -1,6 +1,7 @@
 package org.headhouse.linter.figures;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.LengthLimit;
@@ -80,7 +81,13 @@ public final class SegmentLine {
 
   /** The items whose cable to the next has no length written. */
   public List<ChainItem> withoutLength() {
-    return beforeLast(segment).stream().filter(item -> item.cableToNext().isMissing()).toList();
+    List<ChainItem> without = new ArrayList<>(0);
+    for (ChainItem item : beforeLast(segment)) {
+      if (item.cableToNext().isMissing()) {
+        without.add(item);
+      }
+    }
+    return without;
   }
 
   /** The cable from each item to the next, in metres; null where a length is not known. */
@@ -90,7 +97,14 @@ public final class SegmentLine {
 
   /** The cable from the first item to the last, in metres; null where a length is not known. */
   public @Nullable Double lengthMetres() {
-    return hopMetres == null ? null : hopMetres.stream().mapToDouble(Double::doubleValue).sum();
+    if (hopMetres == null) {
+      return null;
+    }
+    DoubleSummaryStatistics lengths = new DoubleSummaryStatistics();
+    for (double metres : hopMetres) {
+      lengths.accept(metres);
+    }
+    return lengths.getSum();
   }
 
   /** The bias that is fitted in this segment, in the order of the file. */

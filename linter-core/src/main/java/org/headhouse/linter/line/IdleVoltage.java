@@ -1,6 +1,7 @@
 package org.headhouse.linter.line;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -25,7 +26,11 @@ public record IdleVoltage(int item, double volts) {
       return null;
     }
     double[] volts = DifferentialNetwork.steady(circuit).volts();
-    return Arrays.stream(volts).boxed().toList();
+    List<Double> all = new ArrayList<>(volts.length);
+    for (double one : volts) {
+      all.add(one);
+    }
+    return Collections.unmodifiableList(all);
   }
 
   /**

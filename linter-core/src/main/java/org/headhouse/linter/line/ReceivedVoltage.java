@@ -3,7 +3,6 @@ package org.headhouse.linter.line;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -81,9 +80,14 @@ public record ReceivedVoltage(int from, int to, double volts) {
   }
 
   private static int[] units(SegmentCircuit circuit) {
-    return IntStream.range(0, circuit.items().size())
-        .filter(item -> circuit.items().get(item).isUnit())
-        .toArray();
+    int[] units = new int[circuit.items().size()];
+    int number = 0;
+    for (int item = 0; item < units.length; item++) {
+      if (circuit.items().get(item).isUnit()) {
+        units[number++] = item;
+      }
+    }
+    return Arrays.copyOf(units, number);
   }
 
   /** What arrives at the nodes from a sender on. */

@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /**
@@ -28,7 +29,11 @@ public record SegmentCircuit(
 
   /** The length of the cable from the first item to the last, stubs not counted. */
   public double lengthMetres() {
-    return hopLengthsMetres.stream().mapToDouble(Double::doubleValue).sum();
+    DoubleSummaryStatistics lengths = new DoubleSummaryStatistics();
+    for (double lengthMetres : hopLengthsMetres) {
+      lengths.accept(lengthMetres);
+    }
+    return lengths.getSum();
   }
 
   /** Out on one conductor and back on the other: {@code 2 · r · ℓ}. */
@@ -38,12 +43,21 @@ public record SegmentCircuit(
 
   /** The sum over all items. */
   public double unitLoads() {
-    return items.stream().mapToDouble(SegmentItem::unitLoads).sum();
+    DoubleSummaryStatistics loads = new DoubleSummaryStatistics();
+    for (SegmentItem item : items) {
+      loads.accept(item.unitLoads());
+    }
+    return loads.getSum();
   }
 
   /** Whether any item has bias resistors. */
   boolean isBiased() {
-    return items.stream().anyMatch(item -> item.bias() != null);
+    for (SegmentItem item : items) {
+      if (item.bias() != null) {
+        return true;
+      }
+    }
+    return false;
   }
 
   SegmentCircuit withOhmsPerMetre(double other) {

@@ -43,6 +43,15 @@ public record ExcludedAddresses(List<AddressRange> ranges) {
     return ranges.stream().filter(range -> range.contains(address)).findFirst();
   }
 
+  /** The lowest address above another one that a unit can have, as far as this tells. */
+  public int nextOther(int address) {
+    int next = address + 1;
+    while (contains(next)) {
+      next++;
+    }
+    return next;
+  }
+
   /** The addresses that units can have, from the lowest on, reserved ones included. */
   public IntStream others() {
     return BusAddress.SETTABLE.addresses().filter(address -> !contains(address));

@@ -54,7 +54,7 @@ public final class YamlReader {
     Node.@Nullable Valued root = null;
     StreamReader reader = ParserInput.of(source.text());
     try {
-      Parser parser = new ParserImpl(reader, options);
+      Parser parser = TokenAhead.parser(reader, options);
       root = firstDocument(parser, new TreeBuilder(parser, source, limits, ambiguous, findings));
       reportSecondDocument(parser, findings);
     } catch (Unreadable unreadable) {

@@ -2,7 +2,6 @@ package org.headhouse.linter.rules.address;
 
 import java.util.List;
 import java.util.Map;
-import java.util.PrimitiveIterator;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.headhouse.linter.result.Level;
@@ -70,9 +69,9 @@ public final class AddressGap implements SiteRule {
       Map<Integer, Unit> byAddress,
       ExcludedAddresses excluded,
       RuleContext context) {
-    PrimitiveIterator.OfInt addresses = excluded.others().iterator();
+    int expected = 0;
     for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
-      int expected = addresses.nextInt();
+      expected = excluded.nextOther(expected);
       int address = entry.getKey();
       if (address != expected) {
         Unit unit = entry.getValue();

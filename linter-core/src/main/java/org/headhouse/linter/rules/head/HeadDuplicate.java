@@ -1,6 +1,5 @@
 package org.headhouse.linter.rules.head;
 
-import java.util.List;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -21,9 +20,15 @@ public final class HeadDuplicate implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    List<Unit> heads = site.units().stream().filter(Unit::isHead).toList();
-    for (int i = 1; i < heads.size(); i++) {
-      Unit again = heads.get(i);
+    Unit first = null;
+    for (Unit again : site.units()) {
+      if (!again.isHead()) {
+        continue;
+      }
+      if (first == null) {
+        first = again;
+        continue;
+      }
       context.report(
           context
               .finding(
@@ -33,8 +38,8 @@ public final class HeadDuplicate implements SiteRule {
                       "two units that share readings disturb each other on the line",
                       "give " + again.called() + " the role follower"))
               .related(
-                  heads.get(0).role().place().region(),
-                  heads.get(0).called() + " is the first head unit"));
+                  first.role().place().region(),
+                  first.called() + " is the first head unit"));
     }
   }
 }

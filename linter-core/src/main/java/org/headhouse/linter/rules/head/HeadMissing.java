@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.head;
 
+import java.util.List;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -20,9 +21,7 @@ public final class HeadMissing implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    boolean allKnown =
-        site.chain().isGiven() && site.units().stream().allMatch(unit -> unit.role().isGiven());
-    if (allKnown && site.units().stream().noneMatch(Unit::isHead)) {
+    if (site.chain().isGiven() && allAreOtherwise(site.units())) {
       String first = site.units().isEmpty() ? "the first unit" : site.units().get(0).called();
       context.report(
           site.units().isEmpty() ? site.chain().place() : site.units().get(0).role().place(),
@@ -31,5 +30,15 @@ public final class HeadMissing implements SiteRule {
               "nobody shares the outdoor readings with the followers",
               "give " + first + " the role head"));
     }
+  }
+
+  /** Whether every unit has a role that is understood, and none is the head unit's. */
+  private static boolean allAreOtherwise(List<Unit> units) {
+    for (Unit unit : units) {
+      if (!unit.role().isGiven() || unit.isHead()) {
+        return false;
+      }
+    }
+    return true;
   }
 }

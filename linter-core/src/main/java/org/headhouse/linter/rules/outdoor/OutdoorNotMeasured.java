@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.outdoor;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
@@ -34,14 +36,19 @@ public final class OutdoorNotMeasured implements SiteRule {
     if (station == null || !station.isComplete()) {
       return;
     }
+    List<Reading> others = new ArrayList<>(List.of(Reading.values()));
+    others.removeAll(station.measured());
+    if (others.isEmpty()) {
+      return;
+    }
     for (Unit unit : site.units()) {
       Outdoor outdoor = unit.outdoor().orNull();
       if (outdoor == null) {
         continue;
       }
-      for (Reading reading : Reading.values()) {
+      for (Reading reading : others) {
         Setting<ReadingSource> source = outdoor.source(reading);
-        if (source.is(ReadingSource.HEAD) && !station.measures(reading)) {
+        if (source.is(ReadingSource.HEAD)) {
           report(unit, reading, source, station, context);
         }
       }

@@ -33,11 +33,8 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
   /** Reports each reading that comes from elsewhere, and once all that have no source. */
   void check(Unit unit, WeatherStation station, Site site, RuleContext context) {
     Outdoor outdoor = unit.outdoor().orNull();
-    List<String> missing = new ArrayList<>();
-    for (Reading reading : Reading.values()) {
-      if (!station.measures(reading)) {
-        continue;
-      }
+    List<String> missing = new ArrayList<>(0);
+    for (Reading reading : station.measured()) {
       Setting<ReadingSource> given = outdoor == null ? null : outdoor.source(reading);
       if (given == null || given.isMissing()) {
         missing.add(reading.word());

@@ -17,9 +17,14 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.rules.name.NameUnreadable;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Supervision;
+import org.headhouse.linter.site.SuppressionEntry;
+import org.headhouse.linter.site.WeatherStation;
 import org.headhouse.linter.source.Nearest;
 
 /** {@code reference.unknown}. */
@@ -46,19 +51,27 @@ public final class ReferenceUnknown implements SiteRule {
     }
     Known units = new Known(names(site.units()));
     Known items = new Known(names(site.items()));
-    site.weatherStation()
-        .optional()
-        .ifPresent(station -> check(station.at(), "unit", units, context));
-    List<Bias> biases =
-        site.line().optional().map(line -> line.bias().or(List.of())).orElse(List.of());
-    biases.forEach(bias -> check(bias.at(), "item of the chain", items, context));
-    Known converters =
-        new Known(names(site.items().stream().filter(Converter.class::isInstance).toList()));
-    site.supervision()
-        .optional()
-        .ifPresent(software -> check(software.at(), "converter", converters, context));
-    site.commissioning().optional().ifPresent(record -> check(record, units, items, context));
-    site.suppressions().forEach(entry -> check(entry.unit(), "item of the chain", items, context));
+    WeatherStation station = site.weatherStation().orNull();
+    if (station != null) {
+      check(station.at(), "unit", units, context);
+    }
+    LineSettings line = site.line().orNull();
+    for (Bias bias : line == null ? List.<Bias>of() : line.bias().or(List.of())) {
+      check(bias.at(), "item of the chain", items, context);
+    }
+    Supervision software = site.supervision().orNull();
+    if (software != null && software.at().isGiven()) {
+      Known converters =
+          new Known(names(site.items().stream().filter(Converter.class::isInstance).toList()));
+      check(software.at(), "converter", converters, context);
+    }
+    Commissioning record = site.commissioning().orNull();
+    if (record != null) {
+      check(record, units, items, context);
+    }
+    for (SuppressionEntry entry : site.suppressions()) {
+      check(entry.unit(), "item of the chain", items, context);
+    }
   }
 
   private static Set<String> names(List<? extends ChainItem> items) {
@@ -87,7 +100,9 @@ public final class ReferenceUnknown implements SiteRule {
       return;
     }
     Known ids = new Known(types.ids());
-    site.items().forEach(item -> check(item.deviceType(), "device type", ids, context));
+    for (ChainItem item : site.items()) {
+      check(item.deviceType(), "device type", ids, context);
+    }
   }
 
   /** A name that is listed already is not proposed for another one. */

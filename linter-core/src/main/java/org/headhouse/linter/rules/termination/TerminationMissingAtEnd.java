@@ -30,11 +30,10 @@ public final class TerminationMissingAtEnd implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    String value = impedance(site);
     for (Segment segment : site.segments()) {
-      check(segment, segment.first(), value, context);
+      check(segment, segment.first(), site, context);
       if (segment.items().size() > 1) {
-        check(segment, segment.last(), value, context);
+        check(segment, segment.last(), site, context);
       }
     }
   }
@@ -48,10 +47,11 @@ public final class TerminationMissingAtEnd implements SiteRule {
         .orElse("120 ohm");
   }
 
-  private static void check(Segment segment, ChainItem end, String value, RuleContext context) {
+  private static void check(Segment segment, ChainItem end, Site site, RuleContext context) {
     Setting<Termination> setting = segment.termination(end);
     Termination termination = setting.orNull();
     if (termination != null && !termination.isFitted()) {
+      String value = impedance(site);
       context.report(
           context
               .finding(
