@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import java.util.Arrays;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -63,14 +64,19 @@ final class NodalAnalysis {
 
   /** D1 − D0 at every item. */
   double[] differences() {
+    return Arrays.stream(levels()).mapToDouble(level -> level[0] - level[1]).toArray();
+  }
+
+  /** D1 and D0 against common, at every item. */
+  double[][] levels() {
     DMatrixRMaj volts = new DMatrixRMaj(amperes.numRows, 1);
     CommonOps_DDRM.mult(ohms, amperes, volts);
-    double[] differences = new double[nodeOfItem.length];
-    for (int item = 0; item < differences.length; item++) {
+    double[][] levels = new double[nodeOfItem.length][];
+    for (int item = 0; item < levels.length; item++) {
       int d1 = 2 * nodeOfItem[item];
-      differences[item] = volts.get(d1, 0) - volts.get(d1 + 1, 0);
+      levels[item] = new double[] {volts.get(d1, 0), volts.get(d1 + 1, 0)};
     }
-    return differences;
+    return levels;
   }
 
   /** The voltage between the conductors of one item for one ampere through those of another. */
