@@ -14,6 +14,11 @@ public record BiasResistors(double eachOhms, double supplyVolts) {
     Require.positive(supplyVolts, "bias supply");
   }
 
+  /** Whether they are only the weak pulls that a device has built in. */
+  public boolean isWeak() {
+    return eachOhms > Levels.WEAK_PULL_OHMS;
+  }
+
   /** The current into the pair when it is shorted, as the differential network counts it. */
   double sourceAmperes() {
     return supplyVolts / eachOhms;

@@ -64,7 +64,21 @@ final class Ladder {
 
   /** The conductance between a node and the return, sources dead. */
   double siemensAt(int node) {
-    return onwardSiemens[node] + reversed().onwardSiemens[size() - 1 - node] - shuntSiemens[node];
+    return siemens()[node];
+  }
+
+  /** The conductance between each node and the return, sources dead, O(n). */
+  double[] siemens() {
+    double[] siemens = new double[size()];
+    double before = 0;
+    for (int node = 0; node < size(); node++) {
+      siemens[node] = before + onwardSiemens[node];
+      if (node < size() - 1) {
+        double here = before + shuntSiemens[node];
+        before = here / (1 + seriesOhms[node] * here);
+      }
+    }
+    return siemens;
   }
 
   /** The same ladder told from its end. */

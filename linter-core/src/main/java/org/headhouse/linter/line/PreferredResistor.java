@@ -1,6 +1,7 @@
 package org.headhouse.linter.line;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.headhouse.linter.stability.Internal;
 
 /** The values that resistors are sold in. */
@@ -24,17 +25,32 @@ public final class PreferredResistor {
    * @param ohms 1 or more, finite
    */
   public static double e24AtMost(double ohms) {
+    double most = checked(ohms) * (1 + ROUNDING);
+    return e24(most).filter(value -> value <= most).max().orElseThrow();
+  }
+
+  /**
+   * The least value of the E24 series that is not under a resistance.
+   *
+   * @param ohms 1 or more, finite
+   */
+  public static double e24AtLeast(double ohms) {
+    double least = checked(ohms) * (1 - ROUNDING);
+    return e24(ohms).filter(value -> value >= least).min().orElseThrow();
+  }
+
+  /** The values of the decade of a resistance, and the first of the next. */
+  private static DoubleStream e24(double ohms) {
+    double step = Math.pow(10, Math.floor(Math.log10(ohms)) - 1);
+    return DoubleStream.concat(
+        E24.stream().mapToDouble(digits -> digits * step), DoubleStream.of(100 * step));
+  }
+
+  private static double checked(double ohms) {
     Require.positive(ohms, "resistor");
     if (ohms < 1) {
       throw new IllegalArgumentException("resistor must be 1 ohm or more: " + ohms);
     }
-    double most = ohms * (1 + ROUNDING);
-    int decade = (int) Math.floor(Math.log10(most));
-    double step = Math.pow(10, decade - 1);
-    return E24.stream()
-        .mapToDouble(digits -> digits * step)
-        .filter(value -> value <= most)
-        .max()
-        .orElseThrow();
+    return ohms;
   }
 }

@@ -1,6 +1,9 @@
 package org.headhouse.linter.line;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An electrically separate stretch of the line.
@@ -41,9 +44,44 @@ public record SegmentCircuit(
     return items.stream().mapToDouble(SegmentItem::unitLoads).sum();
   }
 
+  /**
+   * The same with the terminators at both ends and the first bias only, weak pulls aside. What is
+   * left out is a fault of its own; once it is mended, this is the segment.
+   */
+  public SegmentCircuit withoutExtras() {
+    int last = items.size() - 1;
+    int biased =
+        IntStream.rangeClosed(0, last)
+            .filter(item -> isHeldBy(items.get(item).bias()))
+            .findFirst()
+            .orElse(-1);
+    return new SegmentCircuit(
+        IntStream.rangeClosed(0, last)
+            .mapToObj(
+                item -> {
+                  SegmentItem one = items.get(item);
+                  boolean atEnd = item == 0 || item == last;
+                  boolean only = item == biased || !isHeldBy(one.bias());
+                  return one.with(atEnd ? one.terminator() : null, only ? one.bias() : null);
+                })
+            .toList(),
+        hopLengthsMetres,
+        ohmsPerMetre);
+  }
+
+  private static boolean isHeldBy(@Nullable BiasResistors bias) {
+    return bias != null && !bias.isWeak();
+  }
+
   /** Whether any item has bias resistors. */
   boolean isBiased() {
     return items.stream().anyMatch(item -> item.bias() != null);
+  }
+
+  /** The same with every item replaced. */
+  SegmentCircuit withItems(UnaryOperator<SegmentItem> replaced) {
+    return new SegmentCircuit(
+        items.stream().map(replaced).toList(), hopLengthsMetres, ohmsPerMetre);
   }
 
   SegmentCircuit withOhmsPerMetre(double other) {

@@ -86,6 +86,14 @@ public record SegmentItem(
     return kind == Kind.UNIT;
   }
 
+  SegmentItem with(@Nullable Terminator otherTerminator, @Nullable BiasResistors otherBias) {
+    return new SegmentItem(name, kind, unitLoads, otherTerminator, otherBias);
+  }
+
+  SegmentItem withUnitLoads(double other) {
+    return new SegmentItem(name, kind, other, terminator, bias);
+  }
+
   /** The conductance of the load from each conductor to common. */
   double loadSiemens() {
     return unitLoads / Levels.UNIT_LOAD_OHMS;

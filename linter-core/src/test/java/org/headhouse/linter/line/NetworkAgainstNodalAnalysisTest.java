@@ -183,6 +183,47 @@ class NetworkAgainstNodalAnalysisTest {
     return closed;
   }
 
+  @Test
+  void driverLoadsAgreeAtEveryItem() {
+    segments().forEach(NetworkAgainstNodalAnalysisTest::driverLoadsAgree);
+  }
+
+  private static void driverLoadsAgree(SegmentCircuit circuit) {
+    NodalAnalysis nodes = NodalAnalysis.loaded(circuit, true);
+    List<Double> loads = DriverLoad.ofAllItems(circuit);
+    double least = Double.POSITIVE_INFINITY;
+    for (int item = 0; item < loads.size(); item++) {
+      double expected = nodes.transferOhms(item, item);
+      assertThat(loads.get(item)).as("%s", circuit).isCloseTo(expected, relative(expected));
+      least = Math.min(least, expected);
+    }
+    assertThat(DriverLoad.heaviest(circuit).ohms()).isCloseTo(least, relative(least));
+  }
+
+  @Test
+  void levelsAgainstCommonAgree() {
+    assertThat(segments().filter(NetworkAgainstNodalAnalysisTest::levelsAgree).count())
+        .as("segments with bias")
+        .isGreaterThan(1000);
+  }
+
+  private static boolean levelsAgree(SegmentCircuit circuit) {
+    List<IdleLevels> levels = IdleLevels.ofAllItems(circuit);
+    if (levels == null) {
+      return false;
+    }
+    double[][] expected = NodalAnalysis.loaded(circuit, false).levels();
+    for (int item = 0; item < expected.length; item++) {
+      assertThat(levels.get(item).d1Volts())
+          .as("%s", circuit)
+          .isCloseTo(expected[item][0], relative(expected[item][0]));
+      assertThat(levels.get(item).d0Volts())
+          .as("%s", circuit)
+          .isCloseTo(expected[item][1], relative(expected[item][0]));
+    }
+    return true;
+  }
+
   private static Offset<Double> relative(double to) {
     return within(RELATIVE * Math.abs(to));
   }
