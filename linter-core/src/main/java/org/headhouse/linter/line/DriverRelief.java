@@ -71,7 +71,7 @@ public final class DriverRelief {
         ? item
         : item.with(
             item.terminator(),
-            siemens == 0 ? null : new BiasResistors(1 / siemens, bias.supplyVolts()));
+            siemens == 0 ? null : bias.withOhms(1 / siemens));
   }
 
   private static SegmentItem withTerminatorAtMost(SegmentItem item, double siemens) {

@@ -49,8 +49,13 @@ final class Ladder {
 
   /** The voltages of all nodes; infinite where a source meets no conductance at all. */
   double[] volts() {
+    return volts(onwardAmperes[0] / onwardSiemens[0]);
+  }
+
+  /** The voltages of all nodes where the first one is held at a voltage. */
+  double[] volts(double first) {
     double[] volts = new double[size()];
-    volts[0] = onwardAmperes[0] / onwardSiemens[0];
+    volts[0] = first;
     for (int node = 0; node < size() - 1; node++) {
       volts[node + 1] = nextVolts(node, volts[node]);
     }

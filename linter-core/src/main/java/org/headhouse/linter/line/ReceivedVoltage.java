@@ -66,7 +66,12 @@ public record ReceivedVoltage(int from, int to, double volts) {
     ReceivedVoltage onward = weakestAlong(ladder, first, last, onwardCounts);
     ReceivedVoltage back =
         weakestAlong(ladder.reversed(), end - last, end - first, backCounts).reversed(end);
-    return back.volts() < onward.volts() - ROUNDING_VOLTS ? back : onward;
+    return weaker(onward, back);
+  }
+
+  /** The one that is less, by more than rounding; else the first. */
+  static ReceivedVoltage weaker(ReceivedVoltage one, ReceivedVoltage other) {
+    return other.volts() < one.volts() - ROUNDING_VOLTS ? other : one;
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.headhouse.linter.line;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
@@ -76,6 +78,15 @@ public record SegmentCircuit(
   /** Whether any item has bias resistors. */
   boolean isBiased() {
     return items.stream().anyMatch(item -> item.bias() != null);
+  }
+
+  /** The same segment told from its end. */
+  SegmentCircuit reversed() {
+    List<SegmentItem> turnedItems = new ArrayList<>(items);
+    List<Double> turnedHops = new ArrayList<>(hopLengthsMetres);
+    Collections.reverse(turnedItems);
+    Collections.reverse(turnedHops);
+    return new SegmentCircuit(turnedItems, turnedHops, ohmsPerMetre);
   }
 
   /** The same with every item replaced. */

@@ -20,6 +20,18 @@ final class NodalAnalysis {
 
   /** The network with loads and bias; a terminator with a capacitor is open or not. */
   static NodalAnalysis loaded(SegmentCircuit circuit, boolean capacitorsConduct) {
+    double[] alike = new double[circuit.items().size()];
+    Arrays.fill(alike, 1);
+    return loaded(circuit, capacitorsConduct, alike);
+  }
+
+  /**
+   * The same where the two resistors of a bias are not alike.
+   *
+   * @param pullDownShare what the one at D0 has of the one at D1, at every item
+   */
+  static NodalAnalysis loaded(
+      SegmentCircuit circuit, boolean capacitorsConduct, double[] pullDownShare) {
     int[] nodes = nodes(circuit);
     int size = 2 * (nodes[nodes.length - 1] + 1);
     DMatrixRMaj siemens = new DMatrixRMaj(size, size);
@@ -35,7 +47,7 @@ final class NodalAnalysis {
       BiasResistors bias = there.bias();
       if (bias != null) {
         stamp(siemens, d1, COMMON, 1 / bias.eachOhms());
-        stamp(siemens, d0, COMMON, 1 / bias.eachOhms());
+        stamp(siemens, d0, COMMON, 1 / (bias.eachOhms() * pullDownShare[item]));
         amperes.add(d1, 0, bias.supplyVolts() / bias.eachOhms());
       }
     }

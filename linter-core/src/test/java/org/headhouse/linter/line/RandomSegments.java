@@ -67,7 +67,11 @@ final class RandomSegments {
     return new Terminator(TERMINATORS[random.nextInt(5)], random.nextInt(4) == 0);
   }
 
+  /** One of three is a weak pull. */
   private BiasResistors bias() {
+    if (random.nextInt(3) == 0) {
+      return new BiasResistors(2200 + random.nextInt(45_000), random.nextBoolean() ? 3.3 : 5);
+    }
     return new BiasResistors(200 + random.nextInt(1000), 3 + 9 * random.nextDouble());
   }
 }
