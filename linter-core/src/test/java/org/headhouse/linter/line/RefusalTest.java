@@ -60,6 +60,9 @@ class RefusalTest {
           Map.entry("timeout 0", () -> new PollLoad(1, 1, 5, 0, 0, 0)),
           Map.entry("retries negative", () -> new PollLoad(1, 1, 5, 0, 1, -1)),
           Map.entry("rise time 0", () -> StubLimit.metres(0, 0.7)),
+          Map.entry("capacitor 0", () -> TerminatorTiming.of(120, 0, 9600, 10, 0.66)),
+          Map.entry("rate 0 beside it", () -> TerminatorTiming.of(120, 1e-9, 0, 10, 0.66)),
+          Map.entry("length beside it", () -> TerminatorTiming.of(120, 1e-9, 9600, -1, 0.66)),
           Map.entry("velocity 0", () -> StubLimit.metres(1e-9, 0)));
 
   @TestFactory
