@@ -13,6 +13,7 @@ import org.junit.jupiter.api.TestFactory;
 /** Numbers that no line can have. */
 class RefusalTest {
   private static final SegmentItem UNIT = unit(1, null);
+  private static final SerialFormat AT_9600 = new SerialFormat(9600, true, 1);
   private static final double NAN = Double.NaN;
 
   private static final Map<String, ThrowingCallable> REFUSED =
@@ -60,6 +61,15 @@ class RefusalTest {
           Map.entry("timeout 0", () -> new PollLoad(1, 1, 5, 0, 0, 0)),
           Map.entry("retries negative", () -> new PollLoad(1, 1, 5, 0, 1, -1)),
           Map.entry("rise time 0", () -> StubLimit.metres(0, 0.7)),
+          Map.entry("processing before", () -> TimeoutNeed.of(AT_9600, 1, -1, 0, 0)),
+          Map.entry("latency negative", () -> TimeoutNeed.of(AT_9600, 1, 0, -1, 0)),
+          Map.entry("other negative", () -> TimeoutNeed.of(AT_9600, 1, 0, 0, -1)),
+          Map.entry("no register to wait for", () -> TimeoutNeed.of(AT_9600, 0, 0, 0, 0)),
+          Map.entry(
+              "lost negative",
+              () ->
+                  ReadingAge.worst(
+                      AT_9600, new BroadcastLoad(1, 5, 0.1), List.of(), -1, false)),
           Map.entry("capacitor 0", () -> TerminatorTiming.of(120, 0, 9600, 10, 0.66)),
           Map.entry("rate 0 beside it", () -> TerminatorTiming.of(120, 1e-9, 0, 10, 0.66)),
           Map.entry("length beside it", () -> TerminatorTiming.of(120, 1e-9, 9600, -1, 0.66)),
