@@ -90,7 +90,8 @@ class MutatedTextTest {
             .build();
     double broken =
         RandomCases.share(
-            6_000, random -> check(linter, mutated(texts.get(random.nextInt(texts.size())), random)));
+            6_000,
+            random -> check(linter, mutated(texts.get(random.nextInt(texts.size())), random)));
     assertThat(broken).isGreaterThan(0.5);
   }
 

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Assumptions;
 /**
  * Many random cases of one test, each from a seed of its own, and the same in every run.
  *
- * <p>The first case that fails is told in one line, with its seed. Given {@code -Dseed=N}, only that
- * case is tried, and tells everything. {@code -Dquick} tries a tenth of the cases, and {@code
+ * <p>The first case that fails is told in one line, with its seed. Given {@code -Dseed=N}, only
+ * that case is tried, and tells everything. {@code -Dquick} tries a tenth of the cases, and {@code
  * -Dcases=N} as many as one likes.
  */
 public final class RandomCases {
@@ -77,7 +77,8 @@ public final class RandomCases {
     String line = said.replaceAll("\\s+", " ").strip();
     if (line.length() > LONGEST) {
       // What was expected often stands at the end, behind a whole site.
-      line = line.substring(0, LONGEST / 3) + " … " + line.substring(line.length() - LONGEST / 3 * 2);
+      line =
+          line.substring(0, LONGEST / 3) + " … " + line.substring(line.length() - LONGEST / 3 * 2);
     }
     AssertionError told =
         new AssertionError("seed %d: %s (to see all of it: -Dseed=%d)".formatted(seed, line, seed));

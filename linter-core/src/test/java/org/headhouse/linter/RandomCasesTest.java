@@ -17,7 +17,9 @@ class RandomCasesTest {
                 RandomCases.each(
                     1000,
                     random ->
-                        assertThat(random.nextInt(10)).as("a\nlong\ntext".repeat(100)).isLessThan(9)))
+                        assertThat(random.nextInt(10))
+                            .as("a\nlong\ntext".repeat(100))
+                            .isLessThan(9)))
         .isInstanceOf(AssertionError.class)
         .hasNoCause()
         .message()

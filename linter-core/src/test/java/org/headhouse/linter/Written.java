@@ -10,8 +10,8 @@ import java.nio.file.Path;
  * Files of the repository that tests write: the reference of the rules, the drawings that were
  * looked at, the results of the faulty sites.
  *
- * <p>With {@code -Dwrite} the tests write them; without, they fail where one is stale. The tests are
- * tagged {@code written}.
+ * <p>With {@code -Dwrite} the tests write them; without, they fail where one is stale. The tests
+ * are tagged {@code written}.
  */
 public final class Written {
   private static final String COMMAND = "./mvnw -q -pl linter-core test -Dgroups=written -Dwrite";

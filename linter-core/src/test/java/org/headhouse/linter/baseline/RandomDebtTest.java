@@ -132,7 +132,9 @@ class RandomDebtTest {
     }
   }
 
-  /** The rules that the faults break: a rule that joins them shall not change what is counted here. */
+  /**
+   * The rules that the faults break: a rule that joins them shall not change what is counted here.
+   */
   private static final Set<String> RULES =
       Set.of(
           "cable.too-thin",
@@ -179,8 +181,8 @@ class RandomDebtTest {
   }
 
   /** What is known of the sites before any of it is mended. */
-  private static List<Result> mendOneByOne(
-      OldDebt debt, TreeMap<String, Faulty> sites, int threads) throws IOException {
+  private static List<Result> mendOneByOne(OldDebt debt, Map<String, Faulty> sites, int threads)
+      throws IOException {
     Map<String, String> texts = new TreeMap<>();
     sites.forEach((file, site) -> texts.put(file, site.text(-1)));
     String written = debt.take(texts);

@@ -41,18 +41,18 @@ class BiasSizingTest {
   void theLowestUnitThenHasExactlyTheWantedVoltage() {
     double found =
         RandomCases.share(
-                500,
-                random -> {
-                  SegmentCircuit circuit = RandomSegments.one(random, 1, 60);
-                  int at = circuit.items().size() / 3;
-                  double largest = BiasSizing.largestOhms(circuit, at, 5, 0.25).orElse(0);
-                  IdleVoltage lowest = lowestIdle(circuit, at, largest);
-                  if (lowest == null) {
-                    return false;
-                  }
-                  assertThat(lowest.volts()).isCloseTo(0.25, within(1e-9));
-                  return true;
-                });
+            500,
+            random -> {
+              SegmentCircuit circuit = RandomSegments.one(random, 1, 60);
+              int at = circuit.items().size() / 3;
+              double largest = BiasSizing.largestOhms(circuit, at, 5, 0.25).orElse(0);
+              IdleVoltage lowest = lowestIdle(circuit, at, largest);
+              if (lowest == null) {
+                return false;
+              }
+              assertThat(lowest.volts()).isCloseTo(0.25, within(1e-9));
+              return true;
+            });
     assertThat(found).isGreaterThan(0.5);
   }
 

@@ -37,24 +37,24 @@ class CableReachTest {
   @Test
   void atTheReachTheVoltageIsTheWantedOneAndBeyondItIsLess() {
     RandomCases.each(
-            200,
-            random -> {
-              SegmentCircuit circuit = RandomSegments.one(random, 2, 40);
-              OptionalDouble scale = CableReach.longestScale(circuit, 0.4);
-              assertThat(scale).isNotEmpty();
-              double factor = scale.getAsDouble();
-              if (factor < 1e6) {
-                assertThat(weakestVolts(circuit, factor)).isCloseTo(0.4, within(1e-9));
-                assertThat(weakestVolts(circuit, factor * 1.01)).isLessThan(0.4);
-                assertThat(weakestVolts(circuit, factor * 0.99)).isGreaterThan(0.4);
-              } else {
-                assertThat(ReceivedVoltage.weakest(circuit))
-                    .satisfiesAnyOf(
-                        weakest -> assertThat(weakest).isNull(),
-                        weakest ->
-                            assertThat(weakest).extracting(ReceivedVoltage::volts).isEqualTo(1.5));
-              }
-            });
+        200,
+        random -> {
+          SegmentCircuit circuit = RandomSegments.one(random, 2, 40);
+          OptionalDouble scale = CableReach.longestScale(circuit, 0.4);
+          assertThat(scale).isNotEmpty();
+          double factor = scale.getAsDouble();
+          if (factor < 1e6) {
+            assertThat(weakestVolts(circuit, factor)).isCloseTo(0.4, within(1e-9));
+            assertThat(weakestVolts(circuit, factor * 1.01)).isLessThan(0.4);
+            assertThat(weakestVolts(circuit, factor * 0.99)).isGreaterThan(0.4);
+          } else {
+            assertThat(ReceivedVoltage.weakest(circuit))
+                .satisfiesAnyOf(
+                    weakest -> assertThat(weakest).isNull(),
+                    weakest ->
+                        assertThat(weakest).extracting(ReceivedVoltage::volts).isEqualTo(1.5));
+          }
+        });
   }
 
   private static double weakestVolts(SegmentCircuit circuit, double scale) {

@@ -19,7 +19,8 @@ class NetworkAgainstNodalAnalysisTest {
   private static final double SUPPLY_VOLTS = 5;
 
   /**
-   * Half of the segments have at most 12 items, and one in forty comes near the end of the addresses.
+   * Half of the segments have at most 12 items, and one in forty comes near the end of the
+   * addresses.
    *
    * @return the share of those of which the test says something
    */

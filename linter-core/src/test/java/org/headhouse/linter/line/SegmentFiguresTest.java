@@ -54,29 +54,29 @@ class SegmentFiguresTest {
   @Test
   void aSegmentToldFromItsEndHasTheSameFigures() {
     RandomCases.each(
-            300,
-            random -> {
-              SegmentCircuit circuit = RandomSegments.one(random, 2, 30);
-              int end = circuit.items().size() - 1;
-              SegmentFigures figures = SegmentFigures.of(circuit, 0);
-              SegmentFigures mirrored = SegmentFigures.of(reversed(circuit), end);
-              assertThat(mirrored.pairResistance().lowOhms())
-                  .isCloseTo(figures.pairResistance().lowOhms(), within(1e-9));
-              ReceivedVoltage weakest = figures.weakestReceived();
-              ReceivedVoltage other = mirrored.weakestReceived();
-              assertThat(weakest == null).isEqualTo(other == null);
-              if (weakest != null && other != null) {
-                assertThat(other.volts()).isCloseTo(weakest.volts(), within(1e-12));
-              }
-              List<Double> idle = figures.idleVolts();
-              List<Double> mirroredIdle = mirrored.idleVolts();
-              assertThat(idle == null).isEqualTo(mirroredIdle == null);
-              if (idle != null && mirroredIdle != null) {
-                for (int item = 0; item <= end; item++) {
-                  assertThat(mirroredIdle.get(end - item)).isCloseTo(idle.get(item), within(1e-12));
-                }
-              }
-            });
+        300,
+        random -> {
+          SegmentCircuit circuit = RandomSegments.one(random, 2, 30);
+          int end = circuit.items().size() - 1;
+          SegmentFigures figures = SegmentFigures.of(circuit, 0);
+          SegmentFigures mirrored = SegmentFigures.of(reversed(circuit), end);
+          assertThat(mirrored.pairResistance().lowOhms())
+              .isCloseTo(figures.pairResistance().lowOhms(), within(1e-9));
+          ReceivedVoltage weakest = figures.weakestReceived();
+          ReceivedVoltage other = mirrored.weakestReceived();
+          assertThat(weakest == null).isEqualTo(other == null);
+          if (weakest != null && other != null) {
+            assertThat(other.volts()).isCloseTo(weakest.volts(), within(1e-12));
+          }
+          List<Double> idle = figures.idleVolts();
+          List<Double> mirroredIdle = mirrored.idleVolts();
+          assertThat(idle == null).isEqualTo(mirroredIdle == null);
+          if (idle != null && mirroredIdle != null) {
+            for (int item = 0; item <= end; item++) {
+              assertThat(mirroredIdle.get(end - item)).isCloseTo(idle.get(item), within(1e-12));
+            }
+          }
+        });
   }
 
   private static SegmentCircuit reversed(SegmentCircuit circuit) {

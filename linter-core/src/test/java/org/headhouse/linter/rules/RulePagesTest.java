@@ -24,11 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/**
- * The page of each rule is a test: its first example breaks exactly that rule, there.
- *
- * <p>With {@code -Dwrite} the requirement and the message of each page are written anew.
- */
+/** The page of each rule is a test: its first example breaks exactly that rule, there. */
 class RulePagesTest {
   private static final Pattern MARK = Pattern.compile("#( *)(\\^+)|#\\^ first-column");
 
@@ -74,12 +70,16 @@ class RulePagesTest {
     String id = rule.descriptor().id();
     RulePage page = RulePage.of(id);
     String message = message(id);
-    if (System.getProperty("write") != null) {
-      page.write(id, rule.descriptor().requirement(), message);
-      return;
-    }
     assertThat(page.requirement()).isEqualTo(rule.descriptor().requirement());
     assertThat(page.section("Message").text().strip()).isEqualTo(message);
+  }
+
+  /** Writes both into every page. */
+  static void writePages() throws IOException {
+    for (Rule rule : BuiltInRules.all()) {
+      String id = rule.descriptor().id();
+      RulePage.of(id).write(id, rule.descriptor().requirement(), message(id));
+    }
   }
 
   private static String message(String id) throws IOException {

@@ -50,7 +50,8 @@ class BrowserTest {
   private static String page(String name) {
     return switch (name) {
       case "good" -> GOOD.file("tarnwick.html");
-      case "faulty" -> Sheets.html(
+      case "faulty" ->
+          Sheets.html(
               Example.with("[A, B]", "[A]").replace("termination: none", "termination: 120 ohm"));
       case "hostile" -> Sheets.html(Hostile.site());
       case "too long" -> Sheets.html(Hostile.tooLong());
