@@ -5,8 +5,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import org.headhouse.linter.baseline.Baseline;
+import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
@@ -38,7 +41,8 @@ import org.jspecify.annotations.Nullable;
  * @param settingsResults what is wrong with the policy and the device types
  * @param baselineFile the file of the baseline, also where it is not used
  * @param baseline the results that were there before, or null where all are new
- * @param keeping outcomes of earlier checks, or null where every file is checked
+ * @param cleanFiles what a check of a day knows of files that an earlier one found clean, or null
+ *     where it checks every file
  */
 record Equipment(
     RuleCatalogue rules,
@@ -51,7 +55,7 @@ record Equipment(
     Clock clock,
     @Nullable Path baselineFile,
     @Nullable Baseline baseline,
-    @Nullable Keeping keeping) {
+    @Nullable Function<LocalDate, CleanFiles> cleanFiles) {
 
   /** Reads what the builder names. */
   static Equipment of(SiteLinter.Builder asked) throws IOException {
@@ -80,7 +84,7 @@ record Equipment(
         asked.clock,
         baselineFile,
         asked.known.read(baselineFile),
-        keeping(asked, allRules, policyFile, typesFile));
+        cleanFiles(asked, allRules, policyFile, typesFile));
   }
 
   /** Those that are built in, those that other jars offer, and those given one by one. */
@@ -102,15 +106,24 @@ record Equipment(
         asked.earlier);
   }
 
-  /** What changed since an earlier state is told anew each time. */
-  private static @Nullable Keeping keeping(
+  /** Rules of other jars, and those on changes, may look at more than is told of here. */
+  private static @Nullable Function<LocalDate, CleanFiles> cleanFiles(
       SiteLinter.Builder asked,
       List<Rule> rules,
       @Nullable SettingsFile policy,
       @Nullable SettingsFile types) {
-    return asked.kept == null || asked.earlier != EarlierSites.NONE
-        ? null
-        : Keeping.of(asked.kept, rules, policy, types, asked.limits);
+    Function<String, CleanFiles> byValidity = asked.cleanFiles;
+    if (byValidity == null
+        || asked.earlier != EarlierSites.NONE
+        || rules.size() > BuiltInRules.all().size()) {
+      return null;
+    }
+    String settings = asked.limits + "\n" + Runtime.version() + text(policy) + text(types) + "\n";
+    return today -> byValidity.apply(settings + today);
+  }
+
+  private static String text(@Nullable SettingsFile file) {
+    return "\n" + (file == null ? "none" : Arrays.toString(file.bytes()));
   }
 
   /** The addresses that the policy keeps for other equipment, also where the rule is off. */

@@ -12,8 +12,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.headhouse.linter.cache.KeptCheck;
-import org.headhouse.linter.cache.KeptOutcomes;
+import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.draft.Draft;
@@ -26,6 +25,7 @@ import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -95,28 +95,25 @@ public final class SiteLinter {
     LocalDate today = with.today();
     ReportBuilder report =
         new ReportBuilder(with.rules(), with.policy(), with.settingsResults(), with.baseline());
-    KeptCheck kept = with.keeping() == null ? null : with.keeping().start(today);
+    CleanFiles clean = with.cleanFiles() == null ? null : with.cleanFiles().apply(today);
     try (InOrder order = with.order()) {
       order.run(
           inputs.iterator(),
           input ->
               SingleFile.attempt(
-                  input, with.limits(), (path, bytes) -> outcome(path, bytes, today, kept)),
+                  input, with.limits(), (path, bytes) -> outcome(path, bytes, today, clean)),
           outcome -> {
             report.add(outcome);
             progress.checked(report.files());
           });
     }
-    if (kept != null) {
-      kept.end();
-    }
     return report.build();
   }
 
   private FileOutcome outcome(
-      String path, byte[] bytes, LocalDate today, @Nullable KeptCheck kept) {
+      String path, byte[] bytes, LocalDate today, @Nullable CleanFiles clean) {
     Supplier<FileOutcome> check = () -> with.check().check(path, bytes, today);
-    return kept == null ? check.get() : kept.of(path, bytes, check);
+    return clean == null ? check.get() : clean.outcome(path, bytes, check);
   }
 
   /**
@@ -231,7 +228,7 @@ public final class SiteLinter {
     @Nullable ClassLoader services;
     KnownResults known = KnownResults.NAMED_BY_POLICY;
     EarlierSites earlier = EarlierSites.NONE;
-    @Nullable KeptOutcomes kept;
+    @Nullable Function<String, CleanFiles> cleanFiles;
     final List<Rule> extraRules = new ArrayList<>();
 
     private Builder() {}
@@ -286,15 +283,13 @@ public final class SiteLinter {
     }
 
     /**
-     * Outcomes of earlier checks, which a check uses for files that did not change, and replaces by
-     * those that it met once it is through. They hold for one day, one policy, one file of device
-     * types, the same limits, rules, code and version of Java. The code of a rule is the jar of its
-     * class, and all jars of its loader where that is a {@link java.net.URLClassLoader}, as Maven's
-     * is; a rule must look at nothing else, such as at values that it was made with. Not used where
-     * the linter compares with an earlier state.
+     * What a check knows of files that an earlier one found clean, by all else that an outcome
+     * depends on but the code. Not used with rules besides those that are built in, nor where the
+     * linter compares with an earlier state.
      */
-    public Builder keepingOutcomes(KeptOutcomes outcomes) {
-      this.kept = outcomes;
+    @Internal
+    public Builder cleanFiles(Function<String, CleanFiles> byValidity) {
+      this.cleanFiles = byValidity;
       return this;
     }
 

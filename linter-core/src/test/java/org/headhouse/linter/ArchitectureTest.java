@@ -71,7 +71,6 @@ class ArchitectureTest {
     "policy, source result yaml rule",
     "fix, source result yaml",
     "check, source result yaml site bind schema rule policy figures line fix",
-    "cache, source result check",
     "draft, source result yaml site line figures",
     "baseline, source result",
     "markup, ''",
