@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -16,9 +17,8 @@ import org.headhouse.linter.baseline.BaselineSelection;
 import org.headhouse.linter.batch.CheckRun;
 import org.headhouse.linter.batch.FiguresRun;
 import org.headhouse.linter.batch.FixRun;
-import org.headhouse.linter.cache.KeptCheck;
-import org.headhouse.linter.cache.KeptOutcomes;
 import org.headhouse.linter.change.SiteChange;
+import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.draft.Draft;
@@ -40,6 +40,7 @@ import org.headhouse.linter.settings.LinterContext;
 import org.headhouse.linter.settings.LinterSettings;
 import org.headhouse.linter.sheets.SheetRun;
 import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,14 +57,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SiteLinter {
   private final LinterContext context;
-  private final @Nullable Keeping keeping;
 
-  /**
-   * @param keeping outcomes of earlier checks, or null where every file is checked
-   */
-  private SiteLinter(LinterContext context, @Nullable Keeping keeping) {
+  private SiteLinter(LinterContext context) {
     this.context = context;
-    this.keeping = keeping;
   }
 
   /** Starts the settings of a linter. */
@@ -117,13 +113,10 @@ public final class SiteLinter {
    */
   public CheckReport check(Stream<SiteInput> inputs, IntConsumer progress) {
     LocalDate today = context.today();
-    KeptCheck kept = keeping == null ? null : keeping.start(today);
+    CleanFiles clean = context.cleanFiles(today);
     CheckRun.Outcome outcome =
         new CheckRun(context)
-            .over(inputs.iterator(), (path, bytes) -> outcome(path, bytes, today, kept), progress);
-    if (kept != null) {
-      kept.end();
-    }
+            .over(inputs.iterator(), (path, bytes) -> outcome(path, bytes, today, clean), progress);
     return new CheckReport(
         outcome.results(),
         outcome.notifications(),
@@ -134,9 +127,9 @@ public final class SiteLinter {
   }
 
   private FileOutcome outcome(
-      String path, byte[] bytes, LocalDate today, @Nullable KeptCheck kept) {
+      String path, byte[] bytes, LocalDate today, @Nullable CleanFiles clean) {
     Supplier<FileOutcome> check = () -> context.check().check(path, bytes, today);
-    return kept == null ? check.get() : kept.of(path, bytes, check);
+    return clean == null ? check.get() : clean.outcome(path, bytes, check);
   }
 
   /**
@@ -214,7 +207,7 @@ public final class SiteLinter {
     private final List<Rule> extraRules = new ArrayList<>();
     private BaselineSelection baseline = BaselineSelection.NAMED_BY_POLICY;
     private EarlierSites earlier = EarlierSites.NONE;
-    private @Nullable KeptOutcomes kept;
+    private @Nullable Function<String, CleanFiles> cleanFiles;
 
     private Builder() {}
 
@@ -268,15 +261,13 @@ public final class SiteLinter {
     }
 
     /**
-     * Outcomes of earlier checks, which a check uses for files that did not change, and replaces by
-     * those that it met once it is through. They hold for one day, one policy, one file of device
-     * types, the same limits, rules, code and version of Java. The code of a rule is the jar of its
-     * class, and all jars of its loader where that is a {@link java.net.URLClassLoader}, as Maven's
-     * is; a rule must look at nothing else, such as at values that it was made with. Not used where
-     * the linter compares with an earlier state.
+     * What a check knows of files that an earlier one found clean, by all else that an outcome
+     * depends on but the code. Not used with rules besides those that are built in, nor where the
+     * linter compares with an earlier state.
      */
-    public Builder keepingOutcomes(KeptOutcomes outcomes) {
-      this.kept = outcomes;
+    @Internal
+    public Builder cleanFiles(Function<String, CleanFiles> byValidity) {
+      this.cleanFiles = byValidity;
       return this;
     }
 
@@ -323,7 +314,7 @@ public final class SiteLinter {
      *     be used
      */
     public SiteLinter build() throws IOException {
-      LinterContext context =
+      return new SiteLinter(
           LinterContext.of(
               new LinterSettings(
                   policy,
@@ -334,16 +325,8 @@ public final class SiteLinter {
                   otherJars,
                   extraRules,
                   baseline,
-                  earlier));
-      return new SiteLinter(context, keeping(context));
-    }
-
-    /** Rules on changes look at other files as well, so their results are never kept. */
-    private @Nullable Keeping keeping(LinterContext context) {
-      return kept == null || earlier != EarlierSites.NONE
-          ? null
-          : Keeping.of(
-              kept, context.rules().rules(), context.policyFile(), context.typesFile(), limits);
+                  earlier,
+                  cleanFiles)));
     }
   }
 }

@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param leastOhmsPerMetre the least
  * @param greatestOhmsPerMetre the greatest
  */
+@Internal
 public record CableSpread(double leastOhmsPerMetre, double greatestOhmsPerMetre) {
 
   /** A house in winter (common practice, no source). */

@@ -3,7 +3,6 @@ package org.headhouse.linter.rule;
 import com.google.re2j.Pattern;
 import com.google.re2j.PatternSyntaxException;
 import java.text.Normalizer;
-import org.headhouse.linter.stability.Internal;
 
 /**
  * A regular expression that a policy has. It is matched in a time that grows with the text and the
@@ -22,12 +21,6 @@ public final class TextPattern {
   private TextPattern(String written, Pattern pattern) {
     this.written = written;
     this.pattern = pattern;
-  }
-
-  /** A class of the library that matches: what it finds depends on its version. */
-  @Internal
-  public static Class<?> library() {
-    return Pattern.class;
   }
 
   /** What came of a text. */

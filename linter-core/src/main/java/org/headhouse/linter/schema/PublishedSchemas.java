@@ -2,7 +2,6 @@ package org.headhouse.linter.schema;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import com.networknt.schema.Schema;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,11 +9,6 @@ import java.io.UncheckedIOException;
 /** The texts of the published schemas. */
 public final class PublishedSchemas {
   private PublishedSchemas() {}
-
-  /** A class of the validator: how it words faults depends on its version. */
-  public static Class<?> validator() {
-    return Schema.class;
-  }
 
   /** The schema of a kind of file, as JSON. */
   public static String text(FileKind kind) {

@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.check.CheckSettings;
+import org.headhouse.linter.check.CleanFiles;
+import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.SiteCheck;
@@ -103,6 +106,32 @@ public record LinterContext(
   /** The day of a check that starts now. */
   public LocalDate today() {
     return LocalDate.now(settings.clock());
+  }
+
+  /**
+   * What an earlier check of the same day found clean, or null where every file is checked: rules
+   * of other jars and rules on changes may look at more than the file and the settings.
+   */
+  public @Nullable CleanFiles cleanFiles(LocalDate today) {
+    if (settings.cleanFiles() == null
+        || settings.earlier() != EarlierSites.NONE
+        || rules.descriptors().size() > BuiltInRules.all().size()) {
+      return null;
+    }
+    return settings
+        .cleanFiles()
+        .apply(
+            settings.limits()
+                + "\n"
+                + Runtime.version()
+                + text(policyFile)
+                + text(typesFile)
+                + "\n"
+                + today);
+  }
+
+  private static String text(@Nullable SettingsFile file) {
+    return "\n" + (file == null ? "none" : Arrays.toString(file.bytes()));
   }
 
   /** Makes sites of lists of units. */

@@ -2,7 +2,9 @@ package org.headhouse.linter.settings;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.function.Function;
 import org.headhouse.linter.baseline.BaselineSelection;
+import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.source.InputFile;
@@ -20,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param otherJars finds the rules of other jars; null where none are wanted
  * @param extraRules rules that were given one by one
  * @param earlier what rules on changes compare with
+ * @param cleanFiles gives what an earlier check found clean, by all else that an outcome depends on
+ *     but the code; null where every file is checked
  */
 public record LinterSettings(
     @Nullable InputFile policy,
@@ -30,7 +34,8 @@ public record LinterSettings(
     @Nullable ClassLoader otherJars,
     List<Rule> extraRules,
     BaselineSelection baseline,
-    EarlierSites earlier) {
+    EarlierSites earlier,
+    @Nullable Function<String, CleanFiles> cleanFiles) {
 
   public LinterSettings {
     extraRules = List.copyOf(extraRules);

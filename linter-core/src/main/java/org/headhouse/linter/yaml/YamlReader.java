@@ -37,11 +37,6 @@ public final class YamlReader {
     return options;
   }
 
-  /** A class of the library that reads: what it makes of a text depends on its version. */
-  public static Class<?> library() {
-    return ParserImpl.class;
-  }
-
   /** The comments of a text that was read without a fault of syntax. */
   static List<Comment> comments(SourceText source) {
     return Comments.of(source, options());

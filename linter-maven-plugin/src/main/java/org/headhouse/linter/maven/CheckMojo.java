@@ -14,8 +14,8 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.CleanSitesFile;
 import org.headhouse.linter.run.ConsoleReport;
-import org.headhouse.linter.run.KeptFile;
 import org.headhouse.linter.run.Levels;
 import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.ProgressLines;
@@ -58,14 +58,11 @@ public final class CheckMojo extends SitesMojo {
   @Parameter(property = "linter.changedOnly", defaultValue = "false")
   private boolean changedOnly;
 
-  /**
-   * Whether to check all sites, also those that did not change since the last run that left its
-   * outcomes in the output directory.
-   */
+  /** Whether to check also the sites that a run of this user, on this day, found clean. */
   @Parameter(property = "linter.recheck", defaultValue = "false")
   private boolean recheck;
 
-  private @Nullable KeptFile kept;
+  private @Nullable CleanSitesFile clean;
   private @Nullable Revision revision;
   private @Nullable EarlierFiles earlier;
 
@@ -74,9 +71,9 @@ public final class CheckMojo extends SitesMojo {
     if (baseline != null) {
       builder.baseline(baseline.toPath());
     }
-    if (since == null) {
-      kept = recheck ? KeptFile.anew(output("")) : KeptFile.in(output(""));
-      builder.keepingOutcomes(kept.outcomes());
+    clean = recheck || since != null ? null : CleanSitesFile.in(output(""));
+    if (clean != null) {
+      builder.cleanFiles(clean::open);
     }
   }
 
@@ -127,8 +124,8 @@ public final class CheckMojo extends SitesMojo {
     console.print(report);
     console.printAbsent(report.absent());
     ResultFiles.write(output(""), report, failing());
-    if (kept != null) {
-      kept.save(console());
+    if (clean != null) {
+      clean.save();
     }
     console().tell(Level.NOTE, "Results are in " + shown(output("")));
     BuildOutcome.of(Outcome.of(report, failing()));

@@ -1,0 +1,108 @@
+package org.headhouse.linter.check;
+
+import static java.lang.Integer.parseInt;
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.nio.ByteBuffer;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.function.Supplier;
+import org.headhouse.linter.result.Identity;
+import org.headhouse.linter.result.Location;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.Sha256;
+import org.jspecify.annotations.Nullable;
+
+/** The files that a check found clean, for the next one; safe for use by several threads. */
+public final class CleanFiles {
+  private final byte[] key;
+  private final Map<String, String> before = new HashMap<>();
+  private final Set<String> clean = new ConcurrentSkipListSet<>();
+
+  /**
+   * @param secret makes the seal; at most 64 bytes
+   * @param validity all that an outcome depends on besides its file
+   * @param kept what an earlier check {@link #sealed}; of no use where secret or validity differ
+   */
+  public CleanFiles(byte[] secret, String validity, byte[] kept) {
+    key = seal(secret, validity.getBytes(UTF_8));
+    byte[] lines = Arrays.copyOf(kept, Math.max(0, kept.length - key.length));
+    byte[] seal = Arrays.copyOfRange(kept, lines.length, kept.length);
+    if (MessageDigest.isEqual(seal, seal(key, lines))) {
+      for (String line : new String(lines, UTF_8).split("\n")) {
+        before.put(line.split("\t", 2)[0], line);
+      }
+    }
+  }
+
+  /** The outcome of a file, which is checked unless these very bytes were clean before. */
+  public FileOutcome outcome(String path, byte[] bytes, Supplier<FileOutcome> check) {
+    String file = HexFormat.of().formatHex(Sha256.of(bytes)) + path;
+    String known = before.get(file);
+    FileOutcome outcome = known == null ? check.get() : read(path, known.split("\t", -1));
+    String line = known == null ? line(file, outcome) : known;
+    if (line != null) {
+      clean.add(line);
+    }
+    return outcome;
+  }
+
+  /** The lines of the files that were clean, and their seal. */
+  public byte[] sealed() {
+    byte[] lines = String.join("\n", clean).getBytes(UTF_8);
+    byte[] seal = seal(key, lines);
+    return ByteBuffer.allocate(lines.length + seal.length).put(lines).put(seal).array();
+  }
+
+  /** The line of a file, or null where there is more to its outcome than a line tells. */
+  private static @Nullable String line(String file, FileOutcome outcome) {
+    List<String> fields = new ArrayList<>(List.of(file, "" + outcome.units()));
+    boolean isAll = outcome.results().isEmpty() && outcome.notifications().isEmpty();
+    for (FileOutcome.Key one : outcome.keys()) {
+      String text = one.text();
+      isAll &= one.suppression() == null;
+      isAll &= text.equals(one.identity().site()) && text.equals(one.identity().value());
+      fields.addAll(List.of(one.rule(), text, one.identity().at(), one.location().line()));
+      Region at = one.location().region();
+      fields.add(
+          at.startLine() + " " + at.startColumn() + " " + at.endLine() + " " + at.endColumn());
+    }
+    return isAll && fields.stream().noneMatch(CleanFiles::isTorn) ? String.join("\t", fields) : null;
+  }
+
+  /** Whether a field would be read as two, or has half a character, which UTF-8 has no form for. */
+  private static boolean isTorn(String field) {
+    return field.codePoints().anyMatch(c -> c < ' ' || Character.getType(c) == Character.SURROGATE);
+  }
+
+  private static FileOutcome read(String path, String[] fields) {
+    List<FileOutcome.Key> keys = new ArrayList<>();
+    for (int i = 2; i < fields.length; i += 5) {
+      String[] at = fields[i + 4].split(" ");
+      Region region =
+          new Region(parseInt(at[0]), parseInt(at[1]), parseInt(at[2]), parseInt(at[3]));
+      Location location = new Location(path, region, fields[i + 3]);
+      Identity identity = new Identity(fields[i + 1], fields[i + 2], null, fields[i + 1], null);
+      keys.add(new FileOutcome.Key(fields[i], fields[i + 1], location, null, identity));
+    }
+    return new FileOutcome(List.of(), List.of(), keys, parseInt(fields[1]));
+  }
+
+  /** HMAC-SHA256 (RFC 2104). To start javax.crypto for it takes as long as to check some sites. */
+  static byte[] seal(byte[] key, byte[] bytes) {
+    byte[] inner = Arrays.copyOf(key, 64);
+    byte[] outer = Arrays.copyOf(key, 64);
+    for (int i = 0; i < inner.length; i++) {
+      inner[i] ^= 0x36;
+      outer[i] ^= 0x5c;
+    }
+    return Sha256.of(outer, Sha256.of(inner, bytes));
+  }
+}

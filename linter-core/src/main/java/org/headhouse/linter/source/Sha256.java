@@ -1,0 +1,24 @@
+package org.headhouse.linter.source;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import org.headhouse.linter.stability.Internal;
+
+/** The digest SHA-256, which every Java platform has. */
+@Internal
+public final class Sha256 {
+  private Sha256() {}
+
+  /** The digest of some bytes, as if they were one: 32 bytes. */
+  public static byte[] of(byte[]... parts) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      for (byte[] part : parts) {
+        digest.update(part);
+      }
+      return digest.digest();
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException("every Java platform has SHA-256", impossible);
+    }
+  }
+}
