@@ -63,10 +63,7 @@ public final class ColdStart {
   private void compare() throws IOException, InterruptedException {
     String bench = System.getProperty("java.class.path");
     List<String> events =
-        java(
-            command + File.pathSeparator + bench,
-            BareEvents.class.getName(),
-            sites().toString());
+        java(command + File.pathSeparator + bench, BareEvents.class.getName(), sites().toString());
     List<String> check = java(command, "org.headhouse.linter.command.Main", "--threads=2");
     run(events, new Times()); // what the disk must be asked for
     run(check, new Times());

@@ -1,6 +1,5 @@
 package org.headhouse.linter.figures;
 
-import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.site.Bias;
@@ -8,6 +7,7 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Segment;
+import org.headhouse.linter.site.Side;
 
 /** Which bias belongs to which segment. */
 final class SegmentBias {

@@ -29,8 +29,7 @@ public record CableSpread(double leastOhmsPerMetre, double greatestOhmsPerMetre)
    *
    * @param celsius as written, or null for a house in summer
    */
-  public static CableSpread atWeakest(
-      Wire wire, @Nullable Double celsius, Tolerances tolerances) {
+  public static CableSpread atWeakest(Wire wire, @Nullable Double celsius, Tolerances tolerances) {
     double hot = celsius == null ? SUMMER_CELSIUS : celsius;
     return between(wire, hot, hot, tolerances);
   }
@@ -40,8 +39,7 @@ public record CableSpread(double leastOhmsPerMetre, double greatestOhmsPerMetre)
    *
    * @param celsius the highest as written, or null for a house in summer
    */
-  public static CableSpread ofReadings(
-      Wire wire, @Nullable Double celsius, Tolerances tolerances) {
+  public static CableSpread ofReadings(Wire wire, @Nullable Double celsius, Tolerances tolerances) {
     double hot = celsius == null ? SUMMER_CELSIUS : celsius;
     return between(wire, Math.min(WINTER_CELSIUS, hot), hot, tolerances);
   }

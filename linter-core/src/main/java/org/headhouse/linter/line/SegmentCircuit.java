@@ -1,8 +1,8 @@
 package org.headhouse.linter.line;
 
-import java.util.DoubleSummaryStatistics;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;

@@ -14,9 +14,7 @@ public record SegmentSpread(SegmentCircuit circuit, CableSpread cable, Tolerance
   /** A segment that is just as written. */
   public static SegmentSpread none(SegmentCircuit circuit) {
     return new SegmentSpread(
-        circuit,
-        new CableSpread(circuit.ohmsPerMetre(), circuit.ohmsPerMetre()),
-        Tolerances.NONE);
+        circuit, new CableSpread(circuit.ohmsPerMetre(), circuit.ohmsPerMetre()), Tolerances.NONE);
   }
 
   double[] leastHopOhms() {

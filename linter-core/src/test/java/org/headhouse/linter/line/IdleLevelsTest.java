@@ -26,7 +26,9 @@ class IdleLevelsTest {
     assertThat(here.isBorne()).isEqualTo(borne);
   }
 
-  /** Computed by hand: both conductors are loaded by 12 kΩ over 1 kΩ of cable, and no terminator. */
+  /**
+   * Computed by hand: both conductors are loaded by 12 kΩ over 1 kΩ of cable, and no terminator.
+   */
   @Test
   void loadsPullBothConductorsToCommon() {
     List<IdleLevels> levels = levels(pair(unit(0, null, bias(500, 5)), 1000, unit(1, null)));
@@ -38,7 +40,11 @@ class IdleLevelsTest {
   /** TIA/EIA-485-A as TI SLLA272 tells it (read): −7 to +12 V. */
   @ParameterizedTest
   @CsvSource({
-    "12, -7, true", "12.01, 0, false", "0, 12.01, false", "0, -7.01, false", "-7.01, 0, false",
+    "12, -7, true",
+    "12.01, 0, false",
+    "0, 12.01, false",
+    "0, -7.01, false",
+    "-7.01, 0, false",
   })
   void theLimitsAreThoseOfTheStandard(double d1Volts, double d0Volts, boolean borne) {
     assertThat(new IdleLevels(d1Volts, d0Volts).isBorne()).isEqualTo(borne);

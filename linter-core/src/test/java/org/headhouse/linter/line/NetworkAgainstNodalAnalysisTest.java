@@ -15,7 +15,9 @@ import org.junit.jupiter.api.Test;
 class NetworkAgainstNodalAnalysisTest {
   private static final double RELATIVE = 1e-9;
 
-  /** Levels are small differences of a supply, so its voltage is what their error is relative to. */
+  /**
+   * Levels are small differences of a supply, so its voltage is what their error is relative to.
+   */
   private static final double SUPPLY_VOLTS = 5;
 
   /**

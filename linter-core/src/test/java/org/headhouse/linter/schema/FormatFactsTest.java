@@ -16,25 +16,25 @@ import java.util.stream.Stream;
 import org.headhouse.linter.ContractExample;
 import org.headhouse.linter.bind.DeviceTypesBinder;
 import org.headhouse.linter.bind.SiteBinder;
+import org.headhouse.linter.site.BroadcastHandling;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.CommModule;
 import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Format;
+import org.headhouse.linter.site.IdleBias;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.ModuleNeed;
+import org.headhouse.linter.site.OtherClients;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Parity;
-import org.headhouse.linter.site.Reading;
-import org.headhouse.linter.site.BroadcastHandling;
-import org.headhouse.linter.site.IdleBias;
-import org.headhouse.linter.site.OtherClients;
 import org.headhouse.linter.site.PolledBy;
-import org.headhouse.linter.site.Side;
+import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Role;
 import org.headhouse.linter.site.Run;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.StaleAction;
 import org.headhouse.linter.site.SurgeProtection;
@@ -95,8 +95,7 @@ class FormatFactsTest {
         new Words(site, "/$defs/pair", Pair.values()),
         new Words(site, "/$defs/side", Side.values()),
         new Words(site, "/$defs/idle-bias", IdleBias.values()),
-        new Words(
-            site, "/$defs/equipment-item/properties/broadcasts", BroadcastHandling.values()),
+        new Words(site, "/$defs/equipment-item/properties/broadcasts", BroadcastHandling.values()),
         new Words(site, "/$defs/polled/properties/by", PolledBy.values()),
         new Words(site, "/$defs/supervision/properties/link", Link.values()),
         new Words(site, "/$defs/reading", Reading.values()),
@@ -152,11 +151,7 @@ class FormatFactsTest {
             "/$defs/equipment-item/properties/address/maximum",
             BusAddress.WRITABLE.to()
           },
-          {
-            FileKind.DEVICE_TYPES,
-            "/$defs/terminal/maxLength",
-            Format.LONGEST_TERMINAL_MARK
-          },
+          {FileKind.DEVICE_TYPES, "/$defs/terminal/maxLength", Format.LONGEST_TERMINAL_MARK},
           {FileKind.DEVICE_TYPES, "/$defs/id/maxLength", Format.LONGEST_ID},
           {
             FileKind.DEVICE_TYPES,

@@ -65,10 +65,7 @@ public final class AddressGap implements SiteRule {
   }
 
   private static void reportFirst(
-      Site site,
-      Map<Integer, Unit> byAddress,
-      ExcludedAddresses excluded,
-      RuleContext context) {
+      Site site, Map<Integer, Unit> byAddress, ExcludedAddresses excluded, RuleContext context) {
     int expected = 0;
     for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
       expected = excluded.nextOther(expected);

@@ -1,7 +1,5 @@
 package org.headhouse.linter.rules.reference;
 
-import org.headhouse.linter.site.Commissioning;
-import org.headhouse.linter.site.Converter;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +16,7 @@ import org.headhouse.linter.rules.name.NameUnreadable;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.Converter;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Setting;
@@ -85,8 +84,7 @@ public final class ReferenceUnknown implements SiteRule {
     return names;
   }
 
-  private static void check(
-      Commissioning record, Known units, Known items, RuleContext context) {
+  private static void check(Commissioning record, Known units, Known items, RuleContext context) {
     record
         .records()
         .forEach(one -> checkSeen(one.outdoorReadingsSeen().or(List.of()), units, context));
