@@ -74,7 +74,9 @@ public final class CleanFiles {
       fields.add(
           at.startLine() + " " + at.startColumn() + " " + at.endLine() + " " + at.endColumn());
     }
-    return isAll && fields.stream().noneMatch(CleanFiles::isTorn) ? String.join("\t", fields) : null;
+    return isAll && fields.stream().noneMatch(CleanFiles::isTorn)
+        ? String.join("\t", fields)
+        : null;
   }
 
   /** Whether a field would be read as two, or has half a character, which UTF-8 has no form for. */
