@@ -36,7 +36,7 @@ public final class CleanFiles {
     byte[] lines = Arrays.copyOf(kept, Math.max(0, kept.length - key.length));
     byte[] seal = Arrays.copyOfRange(kept, lines.length, kept.length);
     if (MessageDigest.isEqual(seal, seal(key, lines))) {
-      for (String line : new String(lines, UTF_8).split("\n")) {
+      for (String line : new String(lines, UTF_8).split("\n", -1)) {
         before.put(line.split("\t", 2)[0], line);
       }
     }
@@ -87,7 +87,7 @@ public final class CleanFiles {
   private static FileOutcome read(String path, String[] fields) {
     List<FileOutcome.Key> keys = new ArrayList<>();
     for (int i = 2; i < fields.length; i += 5) {
-      String[] at = fields[i + 4].split(" ");
+      String[] at = fields[i + 4].split(" ", -1);
       Region region =
           new Region(parseInt(at[0]), parseInt(at[1]), parseInt(at[2]), parseInt(at[3]));
       Location location = new Location(path, region, fields[i + 3]);

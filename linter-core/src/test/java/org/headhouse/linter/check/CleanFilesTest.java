@@ -18,6 +18,7 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.result.Suppression;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.Sha256;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,7 +36,7 @@ class CleanFilesTest {
   private static final FileOutcome OTHER = new FileOutcome(List.of(), List.of(), List.of(), 1);
 
   private static FileOutcome.Key key(
-      String rule, String text, Location location, Suppression suppression) {
+      String rule, String text, Location location, @Nullable Suppression suppression) {
     return new FileOutcome.Key(
         rule, text, location, suppression, new Identity(text, "a/site", null, text, null));
   }
