@@ -1,7 +1,5 @@
 package org.headhouse.linter;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -20,6 +18,7 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.source.Sha256;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the sheets of one run: pages by several threads, names and index in the order of files. */
@@ -89,12 +88,7 @@ final class SheetRun {
 
   /** Enough of the SHA-256 of the content to tell it from any other. */
   private static String revision(byte[] bytes) {
-    try {
-      byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
-      return HexFormat.of().formatHex(hash).substring(0, REVISION_DIGITS);
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java platform has SHA-256", impossible);
-    }
+    return HexFormat.of().formatHex(Sha256.of(bytes)).substring(0, REVISION_DIGITS);
   }
 
   void take(Draft draft) {
