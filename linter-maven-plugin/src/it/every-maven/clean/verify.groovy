@@ -36,6 +36,9 @@ build.saysNot('3 sites')
 build.says('Results are in target/linter')
 build.says('Results are in target/settings-inside')
 
+// A user without a name has no key.
+assert System.getProperty('user.name') == '?' || new File(basedir, 'target/linter/clean-sites.cache').isFile()
+
 def plugin = new PluginJar(localRepositoryPath, basedir)
 plugin.needsNothing()
 plugin.hasTheLicencesOfItsLibraries()

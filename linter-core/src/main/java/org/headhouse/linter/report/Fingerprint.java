@@ -2,11 +2,10 @@ package org.headhouse.linter.report;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.source.Sha256;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,16 +39,11 @@ final class Fingerprint {
   }
 
   private static String digest(@Nullable String... parts) {
-    MessageDigest digest;
-    try {
-      digest = MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException everyJavaHasIt) {
-      throw new IllegalStateException(everyJavaHasIt);
-    }
+    StringBuilder text = new StringBuilder();
     for (String part : parts) {
-      digest.update((part == null ? "-" : "+" + part).getBytes(UTF_8));
-      digest.update((byte) 0);
+      text.append(part == null ? "-" : "+" + part).append('\0');
     }
-    return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
+    byte[] digest = Sha256.of(text.toString().getBytes(UTF_8));
+    return HexFormat.of().formatHex(digest, 0, BYTES);
   }
 }

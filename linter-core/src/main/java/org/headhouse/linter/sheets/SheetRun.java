@@ -1,7 +1,5 @@
 package org.headhouse.linter.sheets;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.Iterator;
@@ -30,6 +28,7 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.settings.LinterContext;
 import org.headhouse.linter.source.InputFile;
+import org.headhouse.linter.source.Sha256;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the sheets of one run: pages by several threads, names and index in the order of files. */
@@ -119,12 +118,7 @@ public final class SheetRun {
 
   /** The start of the SHA-256 of the content, long enough to identify it. */
   private static String revision(byte[] bytes) {
-    try {
-      byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
-      return HexFormat.of().formatHex(hash).substring(0, REVISION_DIGITS);
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java platform has SHA-256", impossible);
-    }
+    return HexFormat.of().formatHex(Sha256.of(bytes)).substring(0, REVISION_DIGITS);
   }
 
   private void take(FileTask.Outcome<Content> draft) {

@@ -58,7 +58,7 @@ public final class CheckMojo extends SitesMojo {
   @Parameter(property = "linter.changedOnly", defaultValue = "false")
   private boolean changedOnly;
 
-  /** Whether to check also the sites that a run of this user, on this day, found clean. */
+  /** Whether to check also the sites that were clean before and did not change. */
   @Parameter(property = "linter.recheck", defaultValue = "false")
   private boolean recheck;
 
