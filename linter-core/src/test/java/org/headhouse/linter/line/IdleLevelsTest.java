@@ -37,6 +37,20 @@ class IdleLevelsTest {
     assertThat(levels.get(1).d1Volts()).isCloseTo(5 * 12_000 / 13_500.0, within(1e-12));
   }
 
+  /** Two at one item are one: as at two items that share their terminals. */
+  @Test
+  void resistorsBesideOthersAreOne() {
+    BiasResistors pull = bias(4700, 3.3);
+    BiasResistors fitted = new BiasResistors(560, 5, 0.01);
+    BiasResistors both = pull.beside(fitted, Tolerances.USUAL);
+    List<IdleLevels> apart = levels(withoutCable(unit(2, ohms(60), pull), unit(0, null, fitted)));
+    IdleLevels together = levels(withoutCable(unit(2, ohms(60), both))).get(0);
+    assertThat(together.d1Volts()).isCloseTo(apart.get(0).d1Volts(), within(1e-12));
+    assertThat(together.d0Volts()).isCloseTo(apart.get(1).d0Volts(), within(1e-12));
+    assertThat(both.tolerance()).isEqualTo(0.05);
+    assertThat(both.isWeak()).isFalse();
+  }
+
   /** TIA/EIA-485-A as TI SLLA272 tells it (read): −7 to +12 V. */
   @ParameterizedTest
   @CsvSource({
