@@ -99,7 +99,16 @@ final class ChainBinder {
     Setting<Network> network = keys.optional("network").mapping(ChainBinder::network);
     TrunkRun toNext = ConnectionBinder.toNext(keys);
     return new Unit(
-        identity, device, connection, toNext, role, address, firmware, module, ventControl, network);
+        identity,
+        device,
+        connection,
+        toNext,
+        role,
+        address,
+        firmware,
+        module,
+        ventControl,
+        network);
   }
 
   private static Setting<Integer> address(MappingReader keys) {
@@ -127,8 +136,7 @@ final class ChainBinder {
     TrunkRun toNext = ConnectionBinder.toNext(keys);
     Device device = device(keys, keys.optional("isolated").bool());
     List<Connection> sides = ConnectionBinder.ofRepeater(keys, terminations, identity.place());
-    return new Repeater(
-        identity, device, terminations.place(), sides.get(0), sides.get(1), toNext);
+    return new Repeater(identity, device, terminations.place(), sides.get(0), sides.get(1), toNext);
   }
 
   private Equipment equipment(MappingReader keys, Identity identity) {

@@ -70,7 +70,9 @@ final class ConnectionBinder {
    */
   record Sides<T>(Place place, Setting<T> in, Setting<T> out) {}
 
-  /** The connections of a repeater, in and out; a branch that it hangs on belongs to the side in. */
+  /**
+   * The connections of a repeater, in and out; a branch that it hangs on belongs to the side in.
+   */
   static List<Connection> ofRepeater(
       MappingReader keys, Sides<Termination> terminations, Place place) {
     Sides<List<Setting<Conductor>>> conductors =
@@ -80,8 +82,7 @@ final class ConnectionBinder {
     Sides<Double> loads = sides(keys.optional("unit-load"), UnitLoads::read);
     Sides<IdleBias> needs = sides(keys.optional("idle-bias"), ConnectionBinder::idleBias);
     Connection in =
-        new Connection(
-            conductors.in(), terminations.in(), pair.in(), stub, loads.in(), needs.in());
+        new Connection(conductors.in(), terminations.in(), pair.in(), stub, loads.in(), needs.in());
     Connection out =
         new Connection(
             conductors.out(),

@@ -1,11 +1,11 @@
 package org.headhouse.linter.change;
 
-import org.headhouse.linter.site.ItemKind;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.SuppressionEntry;

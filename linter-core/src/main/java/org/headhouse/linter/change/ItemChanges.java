@@ -1,12 +1,11 @@
 package org.headhouse.linter.change;
 
-import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.Connection;
-import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Connection;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Network;
 import org.headhouse.linter.site.Outdoor;
@@ -15,6 +14,7 @@ import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Run;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.SurgeProtection;
 import org.headhouse.linter.site.Termination;
@@ -93,10 +93,7 @@ final class ItemChanges {
           changes);
     } else {
       Written.compare(
-          "termination",
-          termination(member.before()),
-          termination(member.after()),
-          changes);
+          "termination", termination(member.before()), termination(member.after()), changes);
     }
     return changes;
   }

@@ -1,9 +1,9 @@
 package org.headhouse.linter.change;
 
-import org.headhouse.linter.site.ItemKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;

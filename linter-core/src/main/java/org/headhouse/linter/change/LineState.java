@@ -1,6 +1,5 @@
 package org.headhouse.linter.change;
 
-import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Set;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Termination;
 import org.jspecify.annotations.Nullable;
 

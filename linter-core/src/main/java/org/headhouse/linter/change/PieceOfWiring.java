@@ -1,14 +1,14 @@
 package org.headhouse.linter.change;
 
-import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.Connection;
-import org.headhouse.linter.site.Repeater;
-import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.WeatherStation;

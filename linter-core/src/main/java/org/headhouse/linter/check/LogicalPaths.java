@@ -1,9 +1,9 @@
 package org.headhouse.linter.check;
 
-import org.headhouse.linter.site.ItemKind;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;

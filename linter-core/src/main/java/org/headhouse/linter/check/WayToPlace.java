@@ -1,9 +1,9 @@
 package org.headhouse.linter.check;
 
-import org.headhouse.linter.site.ItemKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.yaml.Alias;
@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class WayToPlace {
   /** Keys whose value names an item of a list. */
-  private static final List<String> NAMING = Stream.concat(ItemKind.KEYS.stream(), Stream.of("at", "rule")).toList();
+  private static final List<String> NAMING =
+      Stream.concat(ItemKind.KEYS.stream(), Stream.of("at", "rule")).toList();
 
   private final TreeSearch search;
   private final List<String> steps = new ArrayList<>();

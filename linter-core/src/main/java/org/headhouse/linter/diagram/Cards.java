@@ -1,7 +1,5 @@
 package org.headhouse.linter.diagram;
 
-import org.headhouse.linter.site.Connection;
-import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -11,11 +9,13 @@ import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Capacitance;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Connection;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
@@ -84,12 +84,10 @@ final class Cards {
     name(item, marked, rows);
     item.address()
         .optional()
-        .ifPresent(
-            address -> rows.add(CardRow.Line.of("address " + address, TextStyle.STRONG)));
+        .ifPresent(address -> rows.add(CardRow.Line.of("address " + address, TextStyle.STRONG)));
     Connection connection = item.connection(Side.IN);
     if (connection.conductors().isGiven()) {
-      rows.add(
-          CardRow.Line.of(Landed.marks(connection.conductors()) + " landed", TextStyle.SMALL));
+      rows.add(CardRow.Line.of(Landed.marks(connection.conductors()) + " landed", TextStyle.SMALL));
     }
     if (connection.pair().is(Pair.CROSSED)) {
       rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));

@@ -1,18 +1,18 @@
 package org.headhouse.linter.diagram;
 
-import org.headhouse.linter.site.Connection;
-import org.headhouse.linter.site.Side;
-import org.headhouse.linter.site.Length;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;

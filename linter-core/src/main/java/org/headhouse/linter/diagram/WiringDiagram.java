@@ -1,14 +1,13 @@
 package org.headhouse.linter.diagram;
 
-import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Length;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**

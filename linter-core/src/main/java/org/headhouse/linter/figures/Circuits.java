@@ -1,6 +1,5 @@
 package org.headhouse.linter.figures;
 
-import org.headhouse.linter.site.Repeater;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.line.BiasResistors;
@@ -13,6 +12,7 @@ import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Termination;
@@ -44,15 +44,15 @@ final class Circuits {
     for (int i = 0; i < segment.items().size(); i++) {
       ChainItem item = segment.items().get(i);
       Termination termination = segment.termination(item).orNull();
-      if (termination == null || isShort(termination) || item.unitLoadSetting(segment.side(item)).isFaulty()) {
+      if (termination == null
+          || isShort(termination)
+          || item.unitLoadSetting(segment.side(item)).isFaulty()) {
         return null;
       }
       items.add(
           new SegmentItem(
               item.name().or(""),
-              item instanceof Repeater
-                  ? SegmentItem.Kind.REPEATER_SIDE
-                  : SegmentItem.Kind.UNIT,
+              item instanceof Repeater ? SegmentItem.Kind.REPEATER_SIDE : SegmentItem.Kind.UNIT,
               item.unitLoad(segment.side(item)),
               terminator(termination),
               fitted[i]));
@@ -75,7 +75,11 @@ final class Circuits {
   private static @Nullable BiasResistors resistors(Bias bias) {
     Resistance each = bias.resistors().orNull();
     Voltage supply = bias.supply().orNull();
-    return each == null || supply == null || each.ohms() <= 0 || supply.volts() <= 0
+    return each == null
+            || supply == null
+            || bias.side().isFaulty()
+            || each.ohms() <= 0
+            || supply.volts() <= 0
         ? null
         : new BiasResistors(each.ohms(), supply.volts());
   }

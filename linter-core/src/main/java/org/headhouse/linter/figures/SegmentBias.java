@@ -1,6 +1,5 @@
 package org.headhouse.linter.figures;
 
-import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.site.Bias;
@@ -8,6 +7,7 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Segment;
+import org.headhouse.linter.site.Side;
 
 /** Which bias belongs to which segment. */
 final class SegmentBias {
@@ -30,10 +30,6 @@ final class SegmentBias {
     return here;
   }
 
-  private static Side side(Bias bias, boolean endsChain) {
-    return bias.side().or(endsChain ? Side.IN : Side.OUT);
-  }
-
   /** The index of the item that a bias is fitted at, or -1. */
   static int itemOf(Bias bias, Segment segment, boolean endsChain) {
     String at = bias.at().orNull();
@@ -41,10 +37,21 @@ final class SegmentBias {
       for (int i = 0; i < segment.items().size(); i++) {
         ChainItem item = segment.items().get(i);
         if (item.name().is(at)) {
-          return item instanceof Repeater && side(bias, endsChain) != segment.side(item) ? -1 : i;
+          return isOnOtherSide(bias, item, segment, endsChain) ? -1 : i;
         }
       }
     }
     return -1;
+  }
+
+  private static boolean isOnOtherSide(
+      Bias bias, ChainItem item, Segment segment, boolean endsChain) {
+    if (!(item instanceof Repeater)) {
+      return false;
+    }
+    Side side = bias.side().orNull();
+    return side == null
+        ? item.isSameItemAs(segment.last()) && !endsChain
+        : side != segment.side(item);
   }
 }

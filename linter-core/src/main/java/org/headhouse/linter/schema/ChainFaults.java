@@ -1,6 +1,5 @@
 package org.headhouse.linter.schema;
 
-import org.headhouse.linter.site.ItemKind;
 import com.networknt.schema.Error;
 import com.networknt.schema.path.NodePath;
 import java.util.HashSet;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.yaml.Node;
 import tools.jackson.databind.JsonNode;
 

@@ -1,12 +1,12 @@
 package org.headhouse.linter.schema;
 
-import org.headhouse.linter.site.ItemKind;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;

@@ -1,12 +1,12 @@
 package org.headhouse.linter.schema;
 
-import org.headhouse.linter.site.ItemKind;
 import com.networknt.schema.path.NodePath;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * of them in one mapping, so the keys of each mapping are indexed once.
  */
 final class Tree {
-  private static final List<String> NAMING = Stream.concat(ItemKind.KEYS.stream(), Stream.of("id", "rule")).toList();
+  private static final List<String> NAMING =
+      Stream.concat(ItemKind.KEYS.stream(), Stream.of("id", "rule")).toList();
 
   private final Cursor root;
   private final IdentityHashMap<Mapping, Map<String, Mapping.Entry>> entries =

@@ -1,9 +1,9 @@
 package org.headhouse.linter.report.sheet;
 
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.Pair;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,5 @@
 package org.headhouse.linter.report.sheet;
 
-import org.headhouse.linter.site.Connection;
-import org.headhouse.linter.site.Side;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.LineFigures;
@@ -11,11 +9,13 @@ import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Connection;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Quantity;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Run;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.SurgeProtection;
 import org.headhouse.linter.site.Termination;
@@ -57,8 +57,7 @@ final class LandingSchedule {
     return new LandingRow(
         PlainText.name(unit),
         UnitWords.addressAndType(unit),
-        cableIn(unit)
-            + branch(unit.connection()),
+        cableIn(unit) + branch(unit.connection()),
         pair.positive(),
         pair.negative(),
         pair.note(),

@@ -1,6 +1,5 @@
 package org.headhouse.linter.report.sheet;
 
-import org.headhouse.linter.site.Length;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Measure;
@@ -15,6 +14,7 @@ import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.report.sheet.FigureTable.Row;
 import org.headhouse.linter.report.sheet.FigureTable.Verdict;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;

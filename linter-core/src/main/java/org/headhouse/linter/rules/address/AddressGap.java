@@ -58,10 +58,7 @@ public final class AddressGap implements SiteRule {
   }
 
   private static void reportFirst(
-      Site site,
-      Map<Integer, Unit> byAddress,
-      ExcludedAddresses excluded,
-      RuleContext context) {
+      Site site, Map<Integer, Unit> byAddress, ExcludedAddresses excluded, RuleContext context) {
     PrimitiveIterator.OfInt addresses = excluded.others().iterator();
     for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
       int expected = addresses.nextInt();

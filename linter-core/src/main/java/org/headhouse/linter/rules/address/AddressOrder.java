@@ -1,13 +1,13 @@
 package org.headhouse.linter.rules.address;
 
-import org.headhouse.linter.site.BusAddress;
-import org.headhouse.linter.site.ExcludedAddresses;
 import java.util.Objects;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -47,7 +47,10 @@ public final class AddressOrder implements SiteRule {
   private static boolean isExplained(Site site, Unit unit) {
     long same = site.units().stream().filter(other -> isSame(other, unit)).count();
     Unit head = site.head();
-    boolean headAway = head == null || !head.isSameItemAs(site.units().get(0)) || !head.address().is(BusAddress.HEAD);
+    boolean headAway =
+        head == null
+            || !head.isSameItemAs(site.units().get(0))
+            || !head.address().is(BusAddress.HEAD);
     return same > 1 || headAway;
   }
 

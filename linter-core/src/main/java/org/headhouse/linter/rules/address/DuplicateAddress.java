@@ -1,7 +1,5 @@
 package org.headhouse.linter.rules.address;
 
-import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.Equipment;
 import java.util.HashMap;
 import java.util.Map;
 import org.headhouse.linter.result.Finding;
@@ -10,6 +8,8 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;

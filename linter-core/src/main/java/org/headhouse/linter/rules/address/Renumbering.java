@@ -26,8 +26,7 @@ public final class Renumbering {
       return null;
     }
     List<Edit> edits = new ArrayList<>();
-    PrimitiveIterator.OfInt numbers =
-        keptFree.and(site.addressesOfEquipment()).others().iterator();
+    PrimitiveIterator.OfInt numbers = keptFree.and(site.addressesOfEquipment()).others().iterator();
     int number = 0;
     for (Unit unit : units) {
       if (!numbers.hasNext()) {

@@ -1,6 +1,5 @@
 package org.headhouse.linter.rules.commissioning;
 
-import org.headhouse.linter.site.Unit;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
@@ -19,6 +18,7 @@ import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
+import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.Voltage;
 import org.jspecify.annotations.Nullable;
 

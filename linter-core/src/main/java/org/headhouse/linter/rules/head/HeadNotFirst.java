@@ -1,11 +1,11 @@
 package org.headhouse.linter.rules.head;
 
-import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 

@@ -1,7 +1,5 @@
 package org.headhouse.linter.rules.reference;
 
-import org.headhouse.linter.site.Commissioning;
-import org.headhouse.linter.site.Converter;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +15,8 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.rules.name.UnreadableName;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.Converter;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
@@ -68,8 +68,7 @@ public final class UnknownReference implements SiteRule {
     return names;
   }
 
-  private static void check(
-      Commissioning record, Known units, Known items, RuleContext context) {
+  private static void check(Commissioning record, Known units, Known items, RuleContext context) {
     record
         .records()
         .forEach(one -> checkSeen(one.outdoorReadingsSeen().or(List.of()), units, context));

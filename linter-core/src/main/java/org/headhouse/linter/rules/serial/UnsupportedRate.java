@@ -1,6 +1,5 @@
 package org.headhouse.linter.rules.serial;
 
-import org.headhouse.linter.site.ChainItem;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,6 +9,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
@@ -53,7 +53,11 @@ public final class UnsupportedRate implements SiteRule {
   }
 
   private static void report(
-      ChainItem unit, int baud, List<Setting<Integer>> rates, LineSettings line, RuleContext context) {
+      ChainItem unit,
+      int baud,
+      List<Setting<Integer>> rates,
+      LineSettings line,
+      RuleContext context) {
     String possible =
         rates.stream().map(rate -> String.valueOf(rate.or(0))).collect(Collectors.joining(", "));
     context.report(

@@ -1,6 +1,5 @@
 package org.headhouse.linter.rules.stub;
 
-import org.headhouse.linter.source.Place;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.result.Level;
@@ -15,6 +14,7 @@ import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.source.Place;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,11 +69,7 @@ public final class TooLongStub implements SiteRule {
   }
 
   private static void check(
-      ChainItem unit,
-      Place place,
-      Length stub,
-      @Nullable ChainItem quickest,
-      RuleContext context) {
+      ChainItem unit, Place place, Length stub, @Nullable ChainItem quickest, RuleContext context) {
     Interval rise = quickest == null ? null : quickest.type().riseTime().orNull();
     double factor = context.value(VELOCITY_FACTOR);
     double fitting =
