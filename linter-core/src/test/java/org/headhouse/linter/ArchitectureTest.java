@@ -76,7 +76,7 @@ class ArchitectureTest {
     "baseline, source result",
     "markup, ''",
     "diagram, source result site figures line markup",
-    "report, source result rule change figures line markup",
+    "report, source result site rule change figures line markup",
     "report.sheet, source result site figures line report",
     "files, source"
   })
