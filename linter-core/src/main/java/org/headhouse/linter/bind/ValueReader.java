@@ -163,11 +163,13 @@ final class ValueReader {
     if (cursor == null) {
       return missing();
     }
-    Scalar scalar = cursor.node() instanceof Scalar any ? any : null;
-    boolean isNumber =
-        scalar != null && (scalar.type() == CoreType.INTEGER || scalar.type() == CoreType.FLOAT);
-    Double value = isNumber ? Numbers.decimal(scalar) : null;
+    Double value =
+        cursor.node() instanceof Scalar scalar && isNumber(scalar) ? Numbers.decimal(scalar) : null;
     return value == null || !(value > 0 && value <= most) ? faulty(cursor) : given(value, cursor);
+  }
+
+  private static boolean isNumber(Scalar scalar) {
+    return scalar.type() == CoreType.INTEGER || scalar.type() == CoreType.FLOAT;
   }
 
   /** The day of a record, or the question mark that holds its place. */

@@ -75,7 +75,11 @@ final class Circuits {
   private static @Nullable BiasResistors resistors(Bias bias) {
     Resistance each = bias.resistors().orNull();
     Voltage supply = bias.supply().orNull();
-    return each == null || supply == null || each.ohms() <= 0 || supply.volts() <= 0
+    return each == null
+            || supply == null
+            || bias.side().isFaulty()
+            || each.ohms() <= 0
+            || supply.volts() <= 0
         ? null
         : new BiasResistors(each.ohms(), supply.volts());
   }

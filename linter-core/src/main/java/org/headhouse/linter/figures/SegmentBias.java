@@ -30,11 +30,6 @@ final class SegmentBias {
     return here;
   }
 
-  /** The side of a repeater: as written, else away from the head unit while an item follows. */
-  private static Side side(Bias bias, boolean lastOfChain) {
-    return bias.side().or(lastOfChain ? Side.IN : Side.OUT);
-  }
-
   /** The index of the item that a bias is fitted at, or -1. */
   static int itemOf(Bias bias, Segment segment, boolean endsChain) {
     String at = bias.at().orNull();
@@ -42,11 +37,21 @@ final class SegmentBias {
       for (int i = 0; i < segment.items().size(); i++) {
         ChainItem item = segment.items().get(i);
         if (item.name().is(at)) {
-          boolean lastOfChain = endsChain && item.isSameItemAs(segment.last());
-          return item instanceof Repeater && side(bias, lastOfChain) != segment.side(item) ? -1 : i;
+          return isOnOtherSide(bias, item, segment, endsChain) ? -1 : i;
         }
       }
     }
     return -1;
+  }
+
+  private static boolean isOnOtherSide(
+      Bias bias, ChainItem item, Segment segment, boolean endsChain) {
+    if (!(item instanceof Repeater)) {
+      return false;
+    }
+    Side side = bias.side().orNull();
+    return side == null
+        ? item.isSameItemAs(segment.last()) && !endsChain
+        : side != segment.side(item);
   }
 }

@@ -3,7 +3,6 @@ package org.headhouse.linter.schema;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -75,7 +74,7 @@ class FormatFactsTest {
     return JsonMapper.shared().readTree(PublishedSchemas.text(kind));
   }
 
-  record Words(FileKind kind, String pointer, Word[] words) {
+  record Words(FileKind kind, String pointer, List<? extends Word> words) {
     @Override
     public String toString() {
       return kind + " " + pointer;
@@ -86,27 +85,32 @@ class FormatFactsTest {
     FileKind site = FileKind.SITE;
     FileKind types = FileKind.DEVICE_TYPES;
     return Stream.of(
-        new Words(site, "/properties/stage", Stage.values()),
-        new Words(site, "/$defs/line/properties/parity", Parity.values()),
-        new Words(site, "/$defs/unit-item/properties/role", Role.values()),
-        new Words(site, "/$defs/unit-item/properties/comm-module", CommModule.values()),
-        new Words(site, "/$defs/unit-item/properties/vents", Vents.values()),
-        new Words(site, "/$defs/unit-item/properties/on-stale-readings", StaleAction.values()),
-        new Words(site, "/$defs/pair", Pair.values()),
-        new Words(site, "/$defs/side", Side.values()),
-        new Words(site, "/$defs/idle-bias", IdleBias.values()),
-        new Words(site, "/$defs/equipment-item/properties/broadcasts", BroadcastHandling.values()),
-        new Words(site, "/$defs/polled/properties/by", PolledBy.values()),
-        new Words(site, "/$defs/supervision/properties/link", Link.values()),
-        new Words(site, "/$defs/reading", Reading.values()),
-        new Words(site, "/$defs/source", ReadingSource.values()),
-        new Words(site, "/$defs/conductor", Conductor.values()),
-        new Words(site, "/$defs/run", Run.values()),
-        new Words(site, "/$defs/surge-protection", SurgeProtection.values()),
-        new Words(types, "/$defs/device-type/properties/comm-module", ModuleNeed.values()),
-        new Words(types, "/$defs/device-type/properties/idle-bias", IdleBias.values()),
-        new Words(types, "/$defs/device-type/properties/other-clients", OtherClients.values()),
-        new Words(types, "/$defs/parity", Parity.values()));
+        new Words(site, "/properties/stage", List.of(Stage.values())),
+        new Words(site, "/$defs/line/properties/parity", List.of(Parity.values())),
+        new Words(site, "/$defs/unit-item/properties/role", List.of(Role.values())),
+        new Words(site, "/$defs/unit-item/properties/comm-module", List.of(CommModule.values())),
+        new Words(site, "/$defs/unit-item/properties/vents", List.of(Vents.values())),
+        new Words(
+            site, "/$defs/unit-item/properties/on-stale-readings", List.of(StaleAction.values())),
+        new Words(site, "/$defs/pair", List.of(Pair.values())),
+        new Words(site, "/$defs/side", List.of(Side.values())),
+        new Words(site, "/$defs/idle-bias", List.of(IdleBias.values())),
+        new Words(
+            site,
+            "/$defs/equipment-item/properties/broadcasts",
+            List.of(BroadcastHandling.values())),
+        new Words(site, "/$defs/polled/properties/by", List.of(PolledBy.values())),
+        new Words(site, "/$defs/supervision/properties/link", List.of(Link.values())),
+        new Words(site, "/$defs/reading", List.of(Reading.values())),
+        new Words(site, "/$defs/source", List.of(ReadingSource.values())),
+        new Words(site, "/$defs/conductor", List.of(Conductor.values())),
+        new Words(site, "/$defs/run", List.of(Run.values())),
+        new Words(site, "/$defs/surge-protection", List.of(SurgeProtection.values())),
+        new Words(types, "/$defs/device-type/properties/comm-module", List.of(ModuleNeed.values())),
+        new Words(types, "/$defs/device-type/properties/idle-bias", List.of(IdleBias.values())),
+        new Words(
+            types, "/$defs/device-type/properties/other-clients", List.of(OtherClients.values())),
+        new Words(types, "/$defs/parity", List.of(Parity.values())));
   }
 
   @ParameterizedTest
@@ -114,8 +118,7 @@ class FormatFactsTest {
   void closedSetsHaveTheSameWords(Words set) {
     List<String> published = new ArrayList<>();
     schema(set.kind).at(set.pointer).path("enum").forEach(word -> published.add(word.asString()));
-    assertThat(published)
-        .containsExactlyElementsOf(Arrays.stream(set.words).map(Word::word).toList());
+    assertThat(published).containsExactlyElementsOf(set.words.stream().map(Word::word).toList());
   }
 
   @ParameterizedTest
