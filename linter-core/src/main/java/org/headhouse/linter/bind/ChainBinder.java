@@ -1,6 +1,7 @@
 package org.headhouse.linter.bind;
 
 import java.util.List;
+import java.util.function.BiFunction;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.CommModule;
 import org.headhouse.linter.site.Conductor;
@@ -34,24 +35,24 @@ final class ChainBinder {
   private static final int MOST_CONDUCTORS = 8;
 
   private final DeviceTypes types;
-  private int index;
+  private final BiFunction<Fields, Place, ChainItem> unit = this::unit;
+  private final BiFunction<Fields, Place, ChainItem> repeater = this::repeater;
+  private int position = -1;
 
   ChainBinder(DeviceTypes types) {
     this.types = types;
   }
 
   ChainItem item(Field field) {
-    int position = index++;
+    position++;
     Cursor cursor = field.cursor();
-    boolean repeater = cursor != null && cursor.entry("repeater") != null;
-    Setting<ChainItem> item =
-        field.mapping(
-            (fields, place) ->
-                repeater ? repeater(fields, place, position) : unit(fields, place, position));
-    return item.optional().orElseGet(() -> unknown(item.place(), position));
+    boolean isRepeater = cursor != null && cursor.entry("repeater") != null;
+    Setting<ChainItem> item = field.mapping(isRepeater ? repeater : unit);
+    ChainItem given = item.orNull();
+    return given == null ? unknown(item.place(), position) : given;
   }
 
-  private Unit unit(Fields fields, Place place, int position) {
+  private Unit unit(Fields fields, Place place) {
     Setting<String> name = SiteBinder.name(fields.required("unit"));
     Setting<Role> role = fields.required("role").word(ROLES);
     Setting<Integer> address = fields.required("address").integer(0, 255);
@@ -88,7 +89,7 @@ final class ChainBinder {
 
   private record Sides(Setting<Termination> in, Setting<Termination> out) {}
 
-  private static Repeater repeater(Fields fields, Place place, int position) {
+  private Repeater repeater(Fields fields, Place place) {
     Setting<String> name = SiteBinder.name(fields.required("repeater"));
     Setting<Sides> sides =
         fields
