@@ -76,7 +76,13 @@ final class ValueReader {
 
   /** Text of some length in code points. */
   Setting<String> text(int least, int most) {
-    return parsed(text -> isLong(text, least, most) ? text : null);
+    if (cursor == null) {
+      return missing();
+    }
+    Scalar scalar = scalar(CoreType.TEXT);
+    return scalar == null || !isLong(scalar.text(), least, most)
+        ? faulty(cursor)
+        : given(scalar.text(), cursor);
   }
 
   private static boolean isLong(String text, int least, int most) {

@@ -112,6 +112,9 @@ public final class SiteCheck {
 
   private List<Result> suppressed(
       Document document, List<Finding> findings, Suppressions suppressions) {
+    if (findings.isEmpty() && suppressions.isEmpty()) {
+      return List.of();
+    }
     List<Result> results = results(document, findings);
     if (suppressions.isEmpty()) {
       return results;

@@ -40,8 +40,21 @@ final class WrittenValue {
   }
 
   private static String scalar(Scalar scalar) {
-    String text = scalar.text().strip().replaceAll("\\s+", " ");
+    String text = scalar.text().strip();
+    if (hasSpaces(text)) {
+      text = text.replaceAll("\\s+", " ");
+    }
     boolean word = scalar.type() == CoreType.BOOLEAN || scalar.type() == CoreType.NULL;
     return word ? text.toLowerCase(Locale.ROOT) : text;
+  }
+
+  /** Of every site the id is looked at, which has none. */
+  private static boolean hasSpaces(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) <= ' ') {
+        return true;
+      }
+    }
+    return false;
   }
 }

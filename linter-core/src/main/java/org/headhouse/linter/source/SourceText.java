@@ -176,6 +176,8 @@ public final class SourceText {
 
   /** Whether a character is a line break or a part of one. */
   public static boolean isLineBreak(char c) {
-    return c == '\n' || c == '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
+    return c <= '\r'
+        ? c == '\n' || c == '\r'
+        : c >= '\u0085' && (c == '\u0085' || c == '\u2028' || c == '\u2029');
   }
 }

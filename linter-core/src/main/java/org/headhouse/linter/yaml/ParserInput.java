@@ -1,5 +1,7 @@
 package org.headhouse.linter.yaml;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+
 import org.headhouse.linter.source.SourceText;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.reader.StreamReader;
@@ -16,6 +18,9 @@ import org.yaml.snakeyaml.reader.StreamReader;
  * neither.
  */
 final class ParserInput extends StreamReader {
+  /** Stands for what is not ISO 8859-1. */
+  private static final char UNKNOWN = '?';
+
   private static final char NO_CHARACTER = '\0';
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -40,11 +45,21 @@ final class ParserInput extends StreamReader {
    * forbids, is left to the parser's own reader: it takes code points, and tells what is forbidden.
    */
   static StreamReader of(String text) {
-    char[] characters = text.toCharArray();
-    for (char character : characters) {
-      if ((character < ' ' || character > '~') && !isUsual(character)) {
-        return new WideInput(text);
+    // The bytes that Java holds of most texts, which are copied faster than characters.
+    byte[] bytes = text.getBytes(ISO_8859_1);
+    if (bytes.length < text.length()) {
+      return new WideInput(text); // one byte for two surrogates
+    }
+    char[] characters = new char[bytes.length];
+    for (int i = 0; i < bytes.length; i++) {
+      char character = (char) bytes[i];
+      if (character < ' ' || character > '~' || character == UNKNOWN) {
+        character = text.charAt(i);
+        if (!isUsual(character)) {
+          return new WideInput(text);
+        }
       }
+      characters[i] = character;
     }
     return new ParserInput(text, characters);
   }
