@@ -118,7 +118,13 @@ record Equipment(
         || rules.size() > BuiltInRules.all().size()) {
       return null;
     }
-    String settings = asked.limits + "\n" + Runtime.version() + text(policy) + text(types) + "\n";
+    String settings =
+        asked.limits
+            + "\n"
+            + System.getProperty("java.runtime.version")
+            + text(policy)
+            + text(types)
+            + "\n";
     return today -> byValidity.apply(settings + today);
   }
 
