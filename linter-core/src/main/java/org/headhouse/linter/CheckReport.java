@@ -9,14 +9,14 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
 
 /**
- * What came of a check.
+ * The outcome of a check.
  *
  * @param results in the order of files and places, suppressed ones included
- * @param notifications troubles of the tool itself
- * @param files how many files were looked at, device types and policy not counted
+ * @param notifications what the tool itself could not do
+ * @param files how many files were checked, device types and policy not counted
  * @param units how many units their chains have
  * @param rules all rules that the linter knows
- * @param absent what the baseline knows and the check did not find any more
+ * @param absent what the baseline has and the check did not find
  */
 public record CheckReport(
     List<Result> results,
@@ -34,8 +34,8 @@ public record CheckReport(
   }
 
   /**
-   * The same report without what concerns other files only. A result stays where a related location
-   * is in one of the files: two sites may clash because the other one changed.
+   * The same report without what concerns other files only. A result stays if one of its related
+   * locations is in one of the files: two sites may clash because the other one changed.
    *
    * @param names of files, as they are called in results
    */
@@ -56,7 +56,9 @@ public record CheckReport(
         || result.related().stream().anyMatch(related -> names.contains(related.location().file()));
   }
 
-  /** The results that are not accepted, were not there before, and reach a level. */
+  /**
+   * The results of a level or a more severe one that are neither suppressed nor in the baseline.
+   */
   public List<Result> at(Level level) {
     return results.stream()
         .filter(result -> !result.suppressed() && !result.known())
@@ -64,7 +66,7 @@ public record CheckReport(
         .toList();
   }
 
-  /** The results that the baseline knows. */
+  /** The results that are in the baseline. */
   public List<Result> known() {
     return results.stream().filter(Result::known).toList();
   }

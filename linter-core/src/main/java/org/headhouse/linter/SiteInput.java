@@ -5,17 +5,18 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
-import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.source.InputFile;
 import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A file to check, or a text that stands for one. It is read when its turn comes, and not kept.
+ * A file to check, or a text that takes the place of one. It is read when its turn comes, and not
+ * kept.
  *
  * @param path how the file is called in results, with forward slashes; an angle bracket in front
  *     marks a text without a file
  */
-public record SiteInput(String path, Content content) {
+public record SiteInput(String path, Content content) implements InputFile {
 
   /** Where the bytes come from. */
   @FunctionalInterface
@@ -44,13 +45,13 @@ public record SiteInput(String path, Content content) {
     return new SiteInput(name, most -> bytes);
   }
 
-  /** What is needed of it: one byte over the limit tells that it is over. */
-  byte[] bytes(Limits limits) throws IOException {
-    return content.read(limits.bytes() + 1);
+  @Override
+  public byte[] read(int most) throws IOException {
+    return content.read(most);
   }
 
-  /** The file that is read, or null for a text. */
-  @Nullable Path source() {
+  @Override
+  public @Nullable Path origin() {
     return content instanceof FileContent from ? from.file : null;
   }
 

@@ -10,8 +10,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.headhouse.linter.baseline.BaselineSelection;
+import org.headhouse.linter.batch.CheckRun;
+import org.headhouse.linter.batch.FiguresRun;
+import org.headhouse.linter.batch.FixRun;
+import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
@@ -20,10 +26,19 @@ import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SiteSheet;
+import org.headhouse.linter.repository.SiteChanges;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.FixedSite;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rules.RulePages;
+import org.headhouse.linter.settings.LinterContext;
+import org.headhouse.linter.settings.LinterSettings;
+import org.headhouse.linter.sheets.SheetRun;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
@@ -41,10 +56,10 @@ import org.jspecify.annotations.Nullable;
  * and gives the same report whatever the number of threads.
  */
 public final class SiteLinter {
-  private final Equipment with;
+  private final LinterContext context;
 
-  private SiteLinter(Equipment with) {
-    this.with = with;
+  private SiteLinter(LinterContext context) {
+    this.context = context;
   }
 
   /** Starts the settings of a linter. */
@@ -54,12 +69,12 @@ public final class SiteLinter {
 
   /** The rules that this linter knows. */
   public List<RuleDescriptor> rules() {
-    return with.rules().descriptors();
+    return context.rules().descriptors();
   }
 
   /** The page of one of the rules, in Markdown; empty where it has none. */
   public Optional<String> page(String ruleId) {
-    Rule rule = with.rules().rule(ruleId);
+    Rule rule = context.rules().rule(ruleId);
     return rule == null
         ? Optional.empty()
         : RulePages.text(ruleId).or(() -> RulePages.beside(rule.getClass(), ruleId));
@@ -67,7 +82,7 @@ public final class SiteLinter {
 
   /** The file of the baseline, given to the builder or named by the policy, or empty. */
   public Optional<Path> baselineFile() {
-    return Optional.ofNullable(with.baselineFile());
+    return Optional.ofNullable(context.baselineFile());
   }
 
   /** Checks one text. */
@@ -87,32 +102,33 @@ public final class SiteLinter {
    * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public CheckReport check(Stream<SiteInput> inputs) {
-    return check(inputs, CheckProgress.NONE);
+    return check(inputs, files -> {});
   }
 
-  /** Checks a stream of files or texts, and tells how far it is. */
-  public CheckReport check(Stream<SiteInput> inputs, CheckProgress progress) {
-    LocalDate today = with.today();
-    ReportBuilder report =
-        new ReportBuilder(with.rules(), with.policy(), with.settingsResults(), with.baseline());
-    CleanFiles clean = with.cleanFiles() == null ? null : with.cleanFiles().apply(today);
-    try (InOrder order = with.order()) {
-      order.run(
-          inputs.iterator(),
-          input ->
-              SingleFile.attempt(
-                  input, with.limits(), (path, bytes) -> outcome(path, bytes, today, clean)),
-          outcome -> {
-            report.add(outcome);
-            progress.checked(report.files());
-          });
-    }
-    return report.build();
+  /**
+   * Checks a stream of files or texts, and reports how far it is.
+   *
+   * @param progress gets the number of files that are checked, on the calling thread
+   * @throws IllegalStateException where the thread is interrupted, which it then still is
+   */
+  public CheckReport check(Stream<SiteInput> inputs, IntConsumer progress) {
+    LocalDate today = context.today();
+    CleanFiles clean = context.cleanFiles(today);
+    CheckRun.Outcome outcome =
+        new CheckRun(context)
+            .over(inputs.iterator(), (path, bytes) -> outcome(path, bytes, today, clean), progress);
+    return new CheckReport(
+        outcome.results(),
+        outcome.notifications(),
+        outcome.files(),
+        outcome.units(),
+        rules(),
+        outcome.absent());
   }
 
   private FileOutcome outcome(
       String path, byte[] bytes, LocalDate today, @Nullable CleanFiles clean) {
-    Supplier<FileOutcome> check = () -> with.check().check(path, bytes, today);
+    Supplier<FileOutcome> check = () -> context.check().check(path, bytes, today);
     return clean == null ? check.get() : clean.outcome(path, bytes, check);
   }
 
@@ -126,13 +142,12 @@ public final class SiteLinter {
    * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public List<Notification> figures(Stream<SiteInput> inputs, Consumer<SiteFigures> taker) {
-    return each(
-        inputs, input -> SingleFile.figures(input, with.limits(), with.check()::figures), taker);
+    return new FiguresRun(context).over(inputs.iterator(), taker);
   }
 
   /**
-   * Mends a stream of files or texts as far as can be: with fixes of a kind and those that are
-   * safer, until nothing more can be mended, and so that no new result is left. Nothing is written.
+   * Fixes a stream of files or texts as far as possible: with fixes of a kind and those that are
+   * safer, until nothing more can be fixed, and so that no new result is left. Nothing is written.
    *
    * @param taker gets the outcome in the order of the files
    * @return what kept files from being looked at
@@ -140,55 +155,28 @@ public final class SiteLinter {
    */
   public List<Notification> fix(
       Stream<SiteInput> inputs, FixKind asked, Consumer<FixedSite> taker) {
-    LocalDate today = with.today();
-    return each(
-        inputs,
-        input ->
-            SingleFile.attempt(
-                input,
-                with.limits(),
-                (path, bytes) -> FixedSite.of(path, bytes, asked, with.check(), today)),
-        taker);
-  }
-
-  /** Hands on what comes of each input, in their order, and returns what kept others from it. */
-  private <T> List<Notification> each(
-      Stream<SiteInput> inputs,
-      Function<SiteInput, SingleFile.Attempt<T>> work,
-      Consumer<T> taker) {
-    List<Notification> troubles = new ArrayList<>();
-    try (InOrder order = with.order()) {
-      order.run(
-          inputs.iterator(),
-          work,
-          attempt -> {
-            if (attempt.trouble() != null) {
-              troubles.add(attempt.trouble());
-            }
-            if (attempt.outcome() != null) {
-              taker.accept(attempt.outcome());
-            }
-          });
-    }
-    return List.copyOf(troubles);
+    return new FixRun(context, asked).over(inputs.iterator(), taker);
   }
 
   /**
    * Makes the text of a site of a list of units: comma-separated values in UTF-8, with a heading
    * row and then one row for each unit, head unit first.
    *
-   * @throws IOException where the list cannot be read; what is wrong inside it is told
+   * @throws IOException where the list cannot be read; what is wrong inside it is in the draft
    */
   public Draft draft(SiteInput list, DraftSettings settings) throws IOException {
-    return with.drafting(settings).draft(list.path(), list.bytes(with.limits()));
+    return context.drafting(settings).draft(list.path(), list.bytes(context.settings().limits()));
   }
 
   /**
-   * Compares two states of a repository. What the policy keeps free is used by no step of the field
-   * work, not even for a moment.
+   * Compares two states of a repository. A site is found again by its id, even in another file,
+   * then by its file. No step of the field work uses an address that the policy keeps free, not
+   * even for a moment.
+   *
+   * @return the changes in the order of the later state, then what is gone
    */
-  public SiteChanges changes(SiteState before, SiteState after) {
-    return new SiteChanges(before, after, with.keptFree());
+  public List<SiteChange> changes(SiteState before, SiteState after) {
+    return new SiteChanges(before, after, context.sitePolicy().keptFree()).all();
   }
 
   /**
@@ -197,22 +185,12 @@ public final class SiteLinter {
    * @param measure the units that lengths are shown in
    * @param paper what the sheets are printed on
    * @param taker gets the sheets in the order of the files; none is kept
-   * @return the page over all sites, and what the tool itself has to say
+   * @return the page over all sites, and what the tool itself could not do
    * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public SheetReport sheets(
       Stream<SiteInput> inputs, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
-    SheetRun run =
-        new SheetRun(
-            with.check(),
-            with.sheetSettings(measure, paper),
-            new SiteDrawings(measure, paper, SheetPolicy.margins(with.policy())),
-            new GuardedClashes(with.rules(), with.policy()),
-            taker);
-    try (InOrder order = with.order()) {
-      order.run(inputs.iterator(), input -> run.draft(input, with.limits()), run::take);
-    }
-    return run.report(with.settingsResults());
+    return new SheetRun(context, measure, paper, taker).over(inputs.iterator());
   }
 
   /** The settings of a linter; each has a default. */
@@ -220,16 +198,16 @@ public final class SiteLinter {
     /** More threads than a machine has processors. */
     private static final int MOST_THREADS = 1024;
 
-    @Nullable SiteInput policy;
-    @Nullable SiteInput deviceTypes;
-    int threads = 1;
-    Limits limits = Limits.DEFAULT;
-    Clock clock = Clock.system(ZoneId.systemDefault());
-    @Nullable ClassLoader services;
-    KnownResults known = KnownResults.NAMED_BY_POLICY;
-    EarlierSites earlier = EarlierSites.NONE;
-    @Nullable Function<String, CleanFiles> cleanFiles;
-    final List<Rule> extraRules = new ArrayList<>();
+    private @Nullable SiteInput policy;
+    private @Nullable SiteInput deviceTypes;
+    private int threads = 1;
+    private Limits limits = Limits.DEFAULT;
+    private Clock clock = Clock.system(ZoneId.systemDefault());
+    private @Nullable ClassLoader otherJars;
+    private final List<Rule> extraRules = new ArrayList<>();
+    private BaselineSelection baseline = BaselineSelection.NAMED_BY_POLICY;
+    private EarlierSites earlier = EarlierSites.NONE;
+    private @Nullable Function<String, CleanFiles> cleanFiles;
 
     private Builder() {}
 
@@ -256,23 +234,23 @@ public final class SiteLinter {
     }
 
     /**
-     * Results that were there before, instead of those that the policy names; a check then tells
-     * which are new.
+     * The baseline, instead of the one that the policy names; a check then says which results are
+     * new.
      */
     public Builder baseline(Path file) {
-      this.known = known.in(file);
+      this.baseline = baseline.in(file);
       return this;
     }
 
-    /** Takes all results for new, whatever the policy names. */
+    /** Uses no baseline, whatever the policy names: all results are new. */
     public Builder withoutBaseline() {
-      this.known = known.none();
+      this.baseline = baseline.none();
       return this;
     }
 
     /** The folder that the paths of inputs start at; the current one by default. */
     public Builder shownFrom(Path folder) {
-      this.known = known.shownFrom(folder);
+      this.baseline = baseline.shownFrom(folder);
       return this;
     }
 
@@ -293,7 +271,7 @@ public final class SiteLinter {
       return this;
     }
 
-    /** How many files are checked at a time; 1 by default. More than is of use is no fault. */
+    /** How many files are worked on at a time; 1 by default, and never more than is of use. */
     public Builder threads(int number) {
       if (number < 1) {
         throw new IllegalArgumentException("the number of threads must be at least 1");
@@ -308,13 +286,13 @@ public final class SiteLinter {
       return this;
     }
 
-    /** What tells the day of a check. */
+    /** The clock that gives the day of a check. */
     public Builder clock(Clock source) {
       this.clock = source;
       return this;
     }
 
-    /** A rule besides those that are built in. */
+    /** A rule in addition to the built-in ones. */
     public Builder rule(Rule rule) {
       extraRules.add(rule);
       return this;
@@ -322,7 +300,7 @@ public final class SiteLinter {
 
     /** Takes the rules that other jars offer through {@link java.util.ServiceLoader}. */
     public Builder rulesFrom(ClassLoader loader) {
-      this.services = loader;
+      this.otherJars = loader;
       return this;
     }
 
@@ -336,7 +314,19 @@ public final class SiteLinter {
      *     be used
      */
     public SiteLinter build() throws IOException {
-      return new SiteLinter(Equipment.of(this));
+      return new SiteLinter(
+          LinterContext.of(
+              new LinterSettings(
+                  policy,
+                  deviceTypes,
+                  threads,
+                  limits,
+                  clock,
+                  otherJars,
+                  extraRules,
+                  baseline,
+                  earlier,
+                  cleanFiles)));
     }
   }
 }

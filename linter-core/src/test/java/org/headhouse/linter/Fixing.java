@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.FixedSite;
 
 /** Mends one text, for tests. */
 public final class Fixing {

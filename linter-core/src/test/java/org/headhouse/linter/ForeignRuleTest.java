@@ -370,7 +370,7 @@ class ForeignRuleTest {
   @Test
   void aDescriptorWithoutItsPartsIsRefused() {
     assertThatThrownBy(() -> RuleDescriptor.of("a.b", null, Level.NOTE))
-        .hasMessage("a rule without a summary");
+        .hasMessage("a rule without a requirement");
     assertThatThrownBy(() -> RuleDescriptor.of("a.b", "A rule.", null))
         .hasMessage("a rule without a level");
     Parameter<String> one = new Parameter<>("word", "a word", ParameterType.choice("a"), "a");

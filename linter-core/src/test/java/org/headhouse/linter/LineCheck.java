@@ -66,7 +66,7 @@ public record LineCheck(String site, String deviceTypes, String policy) {
   }
 
   /** {@code level rule} of each result. */
-  public List<String> told() {
+  public List<String> reported() {
     return results().stream().map(result -> result.level().word() + " " + result.rule()).toList();
   }
 
@@ -75,8 +75,8 @@ public record LineCheck(String site, String deviceTypes, String policy) {
     return results().stream().map(Result::rule).toList();
   }
 
-  /** What is told by one rule, in full. */
-  public List<String> toldBy(String rule) {
+  /** What is reported by one rule, in full. */
+  public List<String> reportedBy(String rule) {
     return results().stream()
         .filter(result -> result.rule().equals(rule))
         .map(TextReport::headline)
@@ -87,7 +87,7 @@ public record LineCheck(String site, String deviceTypes, String policy) {
   public String marked(String rule) {
     List<Result> found = results().stream().filter(one -> one.rule().equals(rule)).toList();
     if (found.size() != 1) {
-      throw new AssertionError(found.size() + " results of " + rule + ": " + told());
+      throw new AssertionError(found.size() + " results of " + rule + ": " + reported());
     }
     var region = found.get(0).location().region();
     String line = site.lines().toList().get(region.startLine() - 1);

@@ -14,8 +14,7 @@ import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.Region;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.api.Test;
 
 /** Whatever is done to a site's text, the tool does not fail and points into the file. */
 class MutatedTextTest {
@@ -82,33 +81,35 @@ class MutatedTextTest {
     return texts;
   }
 
-  @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4})
-  void neverFails(long seed) throws IOException {
-    Random random = new Random(seed);
+  @Test
+  void neverFails() throws IOException {
     List<String> texts = texts();
     SiteLinter linter =
         SiteLinter.builder()
             .deviceTypes(Path.of("..", "sample-sites", "device-types.yaml"))
             .build();
-    int results = 0;
-    for (int i = 0; i < 1_500; i++) {
-      byte[] bytes = mutated(texts.get(random.nextInt(texts.size())), random);
-      CheckReport report = linter.check(Stream.of(new SiteInput("example.yaml", most -> bytes)));
-      String text = new String(bytes, UTF_8);
-      assertThat(report.notifications()).as(text).isEmpty();
-      Lines lines = new Lines(text);
-      for (Result result : report.results()) {
-        lines.assertInside(result.location());
-        for (RelatedLocation related : result.related()) {
-          if (related.location().file().equals("example.yaml")) {
-            lines.assertInside(related.location());
-          }
+    double broken =
+        RandomCases.share(
+            6_000,
+            random -> check(linter, mutated(texts.get(random.nextInt(texts.size())), random)));
+    assertThat(broken).isGreaterThan(0.5);
+  }
+
+  /** Whether there are results, all of them inside of the text. */
+  private static boolean check(SiteLinter linter, byte[] bytes) {
+    CheckReport report = linter.check(Stream.of(new SiteInput("example.yaml", most -> bytes)));
+    String text = new String(bytes, UTF_8);
+    assertThat(report.notifications()).as(text).isEmpty();
+    Lines lines = new Lines(text);
+    for (Result result : report.results()) {
+      lines.assertInside(result.location());
+      for (RelatedLocation related : result.related()) {
+        if (related.location().file().equals("example.yaml")) {
+          lines.assertInside(related.location());
         }
       }
-      results += report.results().size();
     }
-    assertThat(results).isGreaterThan(1_500);
+    return !report.results().isEmpty();
   }
 
   private static byte[] mutated(String text, Random random) {

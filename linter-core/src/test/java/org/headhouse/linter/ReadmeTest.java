@@ -19,11 +19,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.baseline.SitePaths;
+import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
@@ -62,6 +64,11 @@ class ReadmeTest {
     assertThat(linter.checkText("alder-brook.yaml", other).at(Level.WARNING))
         .extracting(Result::rule)
         .containsExactly("name.pattern", "address.kept-free");
+  }
+
+  @Test
+  void theSettingsOfMavenAreThoseOfTheSampleSites() throws IOException {
+    assertThat(SAMPLES.resolve(".mvn/jvm.config")).hasContent(example("jvm-config"));
   }
 
   @Test
@@ -159,8 +166,9 @@ class ReadmeTest {
 
   @Test
   void theChangesShownAreThoseOfTheSampleSite() throws IOException {
-    SiteChanges changes = new SiteChanges(state("changed/before"), state("changed/after"));
-    assertThat(ChangeReport.text("changed/before", changes.all()))
+    List<SiteChange> changes =
+        Checks.linter().changes(state("changed/before"), state("changed/after"));
+    assertThat(ChangeReport.text("changed/before", changes))
         .containsExactlyElementsOf(example("changes", "output", "text").lines().toList());
   }
 

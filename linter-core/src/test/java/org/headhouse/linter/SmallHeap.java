@@ -14,6 +14,7 @@ import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SarifReport;
+import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;

@@ -10,10 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Hostile files in a virtual machine with little memory: a rule's id each, and no stack trace. */
+@Tag("long")
 class SmallHeapTest {
   @TempDir private Path folder;
 

@@ -34,12 +34,12 @@ public final class Baseline {
   }
 
   /**
-   * The baseline of present results. Suppressed ones are left out, and so are those that no
-   * baseline may take. Of sites that were not looked at, everything stays; of those that were not
-   * understood in full, what was not found stays as well.
+   * The baseline of present results, without suppressed ones and those that no baseline may hold.
+   * Entries of sites that were not checked stay, and so do entries of sites that were not read in
+   * full.
    *
    * @param files all that were checked, as they are called in results
-   * @param all whether they are all that there are, so that one which is gone is forgotten
+   * @param all whether they are all files, so that entries of files that are gone go as well
    */
   public Baseline renewed(List<Result> results, Set<String> files, boolean all) {
     Set<String> checked = new HashSet<>();
@@ -51,7 +51,7 @@ public final class Baseline {
       if (identity != null && !result.suppressed()) {
         found.merge(new Entry(file, identity, result.rule()), 1, Integer::sum);
       } else if (identity == null && result.level() == Level.ERROR) {
-        // Rules that count on what is wrong there were silent.
+        // Rules that rely on what is wrong there were silent.
         checked.remove(file);
       }
     }
@@ -76,10 +76,7 @@ public final class Baseline {
     return new Baseline(BaselineText.read(file, shownAs), paths);
   }
 
-  /**
-   * Whether a file may be written over by a baseline: an empty one, or one that has been a baseline
-   * before something damaged it.
-   */
+  /** Whether a baseline may replace a file: an empty one, or a baseline that may be damaged. */
   public static boolean mayReplace(Path file) throws IOException {
     try (InputStream in = RegularFile.open(file)) {
       String start = new String(in.readNBytes(4096), ISO_8859_1);
@@ -102,10 +99,10 @@ public final class Baseline {
    * Compares results with this baseline.
    *
    * @param files all that were checked, as they are called in results
-   * @param unsure those of them that were not understood as a whole, so that what is missing there
-   *     may come back
+   * @param unsure those of them that were not read in full, so that what is missing there may come
+   *     back
    */
-  public Comparison compare(List<Result> results, Set<String> files, Set<String> unsure) {
+  public ComparedResults compare(List<Result> results, Set<String> files, Set<String> unsure) {
     return new Matching(entries, paths).compare(results, files, unsure);
   }
 }

@@ -6,7 +6,7 @@ import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Level;
 import org.jspecify.annotations.Nullable;
 
-/** One line of a baseline, already read as JSON; tells what is wrong with it. */
+/** One line of a baseline, already read as JSON; reports what is wrong with it. */
 final class EntryLine {
   static final String REMEDY = "write the baseline anew";
 

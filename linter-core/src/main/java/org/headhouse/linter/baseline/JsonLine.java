@@ -15,8 +15,8 @@ import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.json.JsonFactory;
 
 /**
- * A JSON object of texts and whole numbers on one line. A mapper of objects would do it too, and
- * takes a fifth of a second to start, which is longer than the check of a site.
+ * A JSON object of texts and whole numbers on one line. An object mapper takes a fifth of a second
+ * to start, which is longer than the check of a site.
  */
 final class JsonLine {
   private static final JsonFactory JSON =
@@ -46,10 +46,10 @@ final class JsonLine {
 
   /**
    * The values of an object in their order: a {@link String}, a whole {@link Number} or null, and
-   * an object of no use for anything else.
+   * some other object for anything else.
    *
-   * @return empty where the line is no JSON, no object or more than one, has a key twice, or is
-   *     deeper or has longer numbers than anybody means
+   * @return empty where the line is not one JSON object, has a key twice, or is over the limits of
+   *     the parser
    */
   static Optional<Map<String, @Nullable Object>> read(String line) {
     try (JsonParser json = JSON.createParser(ObjectReadContext.empty(), line)) {

@@ -28,7 +28,7 @@ final class Matching {
     this.paths = paths;
   }
 
-  Comparison compare(List<Result> results, Set<String> files, Set<String> unsure) {
+  ComparedResults compare(List<Result> results, Set<String> files, Set<String> unsure) {
     Set<String> checked = new HashSet<>();
     files.forEach(file -> checked.add(paths.kept(file)));
     Set<String> gone = new HashSet<>();
@@ -43,7 +43,7 @@ final class Matching {
     compared.replaceAll(result -> result.known() ? result : state(result, bySite, true));
     Set<String> open = new HashSet<>();
     unsure.forEach(file -> open.add(paths.kept(file)));
-    return new Comparison(compared, absent(checked, gone, open));
+    return new ComparedResults(compared, absent(checked, gone, open));
   }
 
   private void index(Set<String> gone) {

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.function.UnaryOperator;
 
 /**
- * Names of files as results have them, and as a baseline has them: from its own folder, so that the
- * same baseline serves builds that run in different folders.
+ * Names of files in results and in a baseline. A baseline has them from its own folder, so that
+ * builds in different folders can use the same one.
  *
  * @param base what the names of results start at
  * @param folder of the baseline
@@ -19,7 +19,7 @@ public record SitePaths(Path base, Path folder) {
     folder = folder.toAbsolutePath().normalize();
   }
 
-  /** The names for a baseline, met in results whose names start at a folder. */
+  /** The names for a baseline, and for results whose names start at a folder. */
   public static SitePaths of(Path baseline, Path base) {
     Path folder = baseline.toAbsolutePath().getParent();
     return new SitePaths(base, folder == null ? base : folder);

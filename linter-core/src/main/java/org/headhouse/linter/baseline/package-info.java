@@ -1,9 +1,11 @@
 /**
- * What was found before: results kept in a file, and compared with those of a later check.
+ * Results that were there before: kept in a file, and compared with those of a later check.
  *
- * <p>Files, lines and regions of results have no place here; who fails on what is not known either.
+ * <p>Lines and regions have no place here, since they change; who fails on what is not known
+ * either.
  *
- * <p>Stable: names and meanings stay within a major version.
+ * <p>Stable: names and meanings stay within a major version; types marked {@link
+ * org.headhouse.linter.stability.Internal} are not meant.
  */
 @NullMarked
 package org.headhouse.linter.baseline;

@@ -6,7 +6,7 @@ import org.headhouse.linter.result.Finding;
 /**
  * A model, and what was met on the way to it.
  *
- * @param doubtful whether the schema has something to say about the file
+ * @param needsSchemaCheck whether the schema has something to report of the file
  * @param findings faults that the schema cannot express
  */
-public record Bound<T>(T model, boolean doubtful, List<Finding> findings) {}
+public record Bound<T>(T model, boolean needsSchemaCheck, List<Finding> findings) {}

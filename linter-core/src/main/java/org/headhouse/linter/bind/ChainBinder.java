@@ -1,37 +1,49 @@
 package org.headhouse.linter.bind;
 
 import java.util.List;
+import org.headhouse.linter.bind.ConnectionBinder.Sides;
+import org.headhouse.linter.site.BroadcastHandling;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.CommModule;
-import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.Converter;
+import org.headhouse.linter.site.Device;
 import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Equipment;
+import org.headhouse.linter.site.Format;
+import org.headhouse.linter.site.Identity;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Network;
-import org.headhouse.linter.site.Pair;
+import org.headhouse.linter.site.Polled;
+import org.headhouse.linter.site.PolledBy;
 import org.headhouse.linter.site.Quantities;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Role;
-import org.headhouse.linter.site.Run;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.StaleAction;
-import org.headhouse.linter.site.SurgeProtection;
 import org.headhouse.linter.site.Termination;
+import org.headhouse.linter.site.TrunkRun;
 import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.VentControl;
 import org.headhouse.linter.site.Vents;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.yaml.Cursor;
+import org.jspecify.annotations.Nullable;
 
 /** Binds the items of a chain, in order. */
 final class ChainBinder {
   private static final List<Role> ROLES = List.of(Role.values());
   private static final List<CommModule> MODULES = List.of(CommModule.values());
-  private static final List<Conductor> CONDUCTORS = List.of(Conductor.values());
   private static final List<Vents> VENTS = List.of(Vents.values());
   private static final List<StaleAction> ACTIONS = List.of(StaleAction.values());
-  private static final List<Pair> PAIRS = List.of(Pair.values());
-  private static final List<Run> RUNS = List.of(Run.values());
-  private static final List<SurgeProtection> PROTECTIONS = List.of(SurgeProtection.values());
-  private static final int MOST_CONDUCTORS = 8;
+  private static final List<BroadcastHandling> HANDLINGS = List.of(BroadcastHandling.values());
+  private static final List<PolledBy> POLLERS = List.of(PolledBy.values());
+
+  /** The kinds whose key makes an item one of them, whatever else it has; else it is a unit. */
+  private static final List<ItemKind> TELLING =
+      List.of(ItemKind.REPEATER, ItemKind.EQUIPMENT, ItemKind.CONVERTER);
 
   private final DeviceTypes types;
   private int index;
@@ -40,103 +52,143 @@ final class ChainBinder {
     this.types = types;
   }
 
-  ChainItem item(Field field) {
+  ChainItem item(ValueReader value) {
     int position = index++;
-    Cursor cursor = field.cursor();
-    boolean repeater = cursor != null && cursor.entry("repeater") != null;
+    ItemKind kind = kind(value.cursor());
     Setting<ChainItem> item =
-        field.mapping(
-            (fields, place) ->
-                repeater ? repeater(fields, place, position) : unit(fields, place, position));
+        value.mapping(
+            (keys, place) -> {
+              Identity identity = identity(keys.required(kind.word()), place, position);
+              return switch (kind) {
+                case UNIT -> unit(keys, identity);
+                case REPEATER -> repeater(keys, identity);
+                case EQUIPMENT -> equipment(keys, identity);
+                case CONVERTER -> converter(keys, identity);
+              };
+            });
     return item.optional().orElseGet(() -> unknown(item.place(), position));
   }
 
-  private Unit unit(Fields fields, Place place, int position) {
-    Setting<String> name = SiteBinder.name(fields.required("unit"));
-    Setting<Role> role = fields.required("role").word(ROLES);
-    Setting<Integer> address = fields.required("address").integer(0, 255);
-    Setting<String> deviceType = SiteBinder.id(fields.optional("device-type"));
+  private static ItemKind kind(@Nullable Cursor cursor) {
+    for (ItemKind kind : TELLING) {
+      if (cursor != null && cursor.entry(kind.word()) != null) {
+        return kind;
+      }
+    }
+    return ItemKind.UNIT;
+  }
+
+  private static Identity identity(ValueReader name, Place place, int position) {
+    return new Identity(place, position, SiteBinder.name(name));
+  }
+
+  private Unit unit(MappingReader keys, Identity identity) {
+    Setting<Role> role = keys.required("role").word(ROLES);
+    Setting<Integer> address = address(keys);
+    Device device = device(keys, new Setting.Missing<>(identity.place()));
+    Setting<String> firmware = SiteBinder.text(keys.optional("firmware"));
+    Setting<CommModule> module = keys.required("comm-module").word(MODULES);
+    Connection connection = ConnectionBinder.ofUnit(keys, identity.place());
+    VentControl ventControl =
+        new VentControl(
+            keys.optional("outdoor").mapping(SiteBinder::outdoor),
+            keys.optional("vents").word(VENTS),
+            keys.optional("on-stale-readings").word(ACTIONS),
+            SiteBinder.period(keys.optional("stale-after")),
+            SiteBinder.period(keys.optional("close-time")));
+    Setting<Network> network = keys.optional("network").mapping(ChainBinder::network);
+    TrunkRun toNext = ConnectionBinder.toNext(keys);
     return new Unit(
-        place,
-        position,
-        name,
+        identity,
+        device,
+        connection,
+        toNext,
         role,
         address,
-        deviceType,
-        types.get(deviceType.orNull()),
-        fields.optional("firmware").text(1, 200),
-        fields.required("comm-module").word(MODULES),
-        fields.required("conductors").list(0, MOST_CONDUCTORS, item -> item.word(CONDUCTORS)),
-        fields.optional("termination").parsed(Quantities::termination),
-        fields.optional("outdoor").mapping(SiteBinder::outdoor),
-        fields.optional("vents").word(VENTS),
-        fields.optional("on-stale-readings").word(ACTIONS),
-        fields.optional("pair").word(PAIRS),
-        fields.optional("stub").parsed(Quantities::length),
-        fields.optional("network").mapping(ChainBinder::network),
-        fields.optional("cable-to-next").parsed(Quantities::length),
-        fields.optional("run-to-next").word(RUNS),
-        fields.optional("surge-protection-to-next").word(PROTECTIONS));
+        firmware,
+        module,
+        ventControl,
+        network);
   }
 
-  private static Network network(Fields fields, Place place) {
+  private static Setting<Integer> address(MappingReader keys) {
+    return keys.required("address").integer(BusAddress.WRITABLE.from(), BusAddress.WRITABLE.to());
+  }
+
+  private Device device(MappingReader keys, Setting<Boolean> isolated) {
+    Setting<String> typeId = SiteBinder.id(keys.optional("device-type"));
+    return new Device(
+        typeId,
+        types.get(typeId.orNull()),
+        SiteBinder.text(keys.optional("serial-number")),
+        isolated);
+  }
+
+  private static Network network(MappingReader keys, Place place) {
     return new Network(
         place,
-        fields.required("ip").text(0, Integer.MAX_VALUE),
-        fields.optional("gateway").text(0, Integer.MAX_VALUE));
+        keys.required("ip").text(0, Integer.MAX_VALUE),
+        keys.optional("gateway").text(0, Integer.MAX_VALUE));
   }
 
-  private record Sides(Setting<Termination> in, Setting<Termination> out) {}
+  private Repeater repeater(MappingReader keys, Identity identity) {
+    Sides<Termination> terminations = ConnectionBinder.terminations(keys);
+    TrunkRun toNext = ConnectionBinder.toNext(keys);
+    Device device = device(keys, keys.optional("isolated").bool());
+    List<Connection> sides = ConnectionBinder.ofRepeater(keys, terminations, identity.place());
+    return new Repeater(identity, device, terminations.place(), sides.get(0), sides.get(1), toNext);
+  }
 
-  private static Repeater repeater(Fields fields, Place place, int position) {
-    Setting<String> name = SiteBinder.name(fields.required("repeater"));
-    Setting<Sides> sides =
-        fields
-            .optional("termination")
-            .mapping(
-                (inner, at) ->
-                    new Sides(
-                        inner.optional("in").parsed(Quantities::termination),
-                        inner.optional("out").parsed(Quantities::termination)));
-    Setting<Termination> none =
-        sides.isFaulty()
-            ? new Setting.Faulty<>(sides.place())
-            : new Setting.Missing<>(sides.place());
-    Sides given = sides.orNull();
-    return new Repeater(
+  private Equipment equipment(MappingReader keys, Identity identity) {
+    Setting<Integer> address = address(keys);
+    Setting<BroadcastHandling> broadcasts = keys.optional("broadcasts").word(HANDLINGS);
+    Setting<Polled> polled = keys.optional("polled").mapping(ChainBinder::polled);
+    Device device = device(keys, keys.optional("isolated").bool());
+    Connection connection = ConnectionBinder.ofDevice(keys);
+    return new Equipment(
+        identity, device, connection, ConnectionBinder.toNext(keys), address, broadcasts, polled);
+  }
+
+  private static Polled polled(MappingReader keys, Place place) {
+    return new Polled(
         place,
-        position,
-        name,
-        sides.place(),
-        given == null ? none : given.in(),
-        given == null ? none : given.out(),
-        fields.optional("cable-to-next").parsed(Quantities::length),
-        fields.optional("run-to-next").word(RUNS),
-        fields.optional("surge-protection-to-next").word(PROTECTIONS));
+        keys.required("by").word(POLLERS),
+        keys.required("registers").integer(1, Format.MOST_REGISTERS),
+        SiteBinder.period(keys.required("every")));
+  }
+
+  private Converter converter(MappingReader keys, Identity identity) {
+    Device device = device(keys, keys.optional("isolated").bool());
+    return new Converter(
+        identity,
+        device,
+        ConnectionBinder.ofDevice(keys),
+        ConnectionBinder.toNext(keys),
+        keys.optional("latency").parsed(Quantities::interval));
   }
 
   /** What stands for an item that is not a mapping: a unit of which nothing is understood. */
   private static Unit unknown(Place place, int position) {
     return new Unit(
-        place,
-        position,
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        DeviceType.UNKNOWN,
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place),
-        new Setting.Faulty<>(place));
+        new Identity(place, position, faulty(place)),
+        new Device(faulty(place), DeviceType.UNKNOWN, faulty(place), faulty(place)),
+        new Connection(
+            faulty(place),
+            faulty(place),
+            faulty(place),
+            faulty(place),
+            faulty(place),
+            faulty(place)),
+        new TrunkRun(faulty(place), faulty(place), faulty(place)),
+        faulty(place),
+        faulty(place),
+        faulty(place),
+        faulty(place),
+        new VentControl(faulty(place), faulty(place), faulty(place), faulty(place), faulty(place)),
+        faulty(place));
+  }
+
+  private static <T> Setting<T> faulty(Place place) {
+    return new Setting.Faulty<>(place);
   }
 }

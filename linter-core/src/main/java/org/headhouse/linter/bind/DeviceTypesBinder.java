@@ -5,44 +5,50 @@ import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.Capacitance;
 import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.ModuleNeed;
+import org.headhouse.linter.site.OtherClients;
+import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Quantities;
+import org.headhouse.linter.site.SerialPort;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.TerminalMarks;
+import org.headhouse.linter.site.Transceiver;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
-import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Node;
-import org.headhouse.linter.yaml.Scalar;
-import org.jspecify.annotations.Nullable;
 
 /** Binds the file of device types. */
 public final class DeviceTypesBinder {
   private static final List<ModuleNeed> NEEDS = List.of(ModuleNeed.values());
+  private static final List<Parity> PARITIES = List.of(Parity.values());
+  private static final List<OtherClients> OTHER_CLIENTS = List.of(OtherClients.values());
   private static final List<Conductor> POSITIVE = List.of(Conductor.A, Conductor.B);
-  private static final double HEAVIEST = 32;
 
   private DeviceTypesBinder() {}
 
   /** Binds the root node of the file. */
   public static Bound<DeviceTypes> bind(SourceText source, Node.Valued root) {
-    Doubts doubts = new Doubts();
-    Field whole = new Field(new Cursor(root, null), Place.at(Region.START_OF_FILE), doubts);
-    Setting<DeviceTypes> types = whole.mapping((fields, place) -> types(fields, source, doubts));
-    return doubts.bound(types.or(new DeviceTypes(source, List.of(), false)));
+    BindingIssues issues = new BindingIssues();
+    ValueReader whole =
+        new ValueReader(new Cursor(root, null), Place.at(Region.START_OF_FILE), issues);
+    Setting<DeviceTypes> types = whole.mapping((keys, place) -> types(keys, source, issues));
+    return issues.bound(types.or(new DeviceTypes(source, List.of(), false)));
   }
 
-  private static DeviceTypes types(Fields fields, SourceText source, Doubts doubts) {
-    fields.required("format").oneOf(List.of(1));
+  private static DeviceTypes types(MappingReader keys, SourceText source, BindingIssues issues) {
+    keys.required("format").oneOf(List.of(Format.VERSION));
     Setting<List<Setting<DeviceType>>> list =
-        fields
-            .required("device-types")
+        keys.required("device-types")
             .list(0, Integer.MAX_VALUE, item -> item.mapping(DeviceTypesBinder::type));
     List<Setting<DeviceType>> items = list.or(List.of());
     List<DeviceType> types = items.stream().flatMap(item -> item.optional().stream()).toList();
@@ -50,11 +56,11 @@ public final class DeviceTypesBinder {
         list.isGiven()
             && types.size() == items.size()
             && types.stream().allMatch(type -> type.id().isGiven());
-    tellOfDuplicates(types, doubts);
+    reportDuplicates(types, issues);
     return new DeviceTypes(source, types, complete);
   }
 
-  private static void tellOfDuplicates(List<DeviceType> types, Doubts doubts) {
+  private static void reportDuplicates(List<DeviceType> types, BindingIssues issues) {
     Map<String, Place> first = new HashMap<>();
     for (DeviceType type : types) {
       String id = type.id().orNull();
@@ -65,67 +71,61 @@ public final class DeviceTypesBinder {
                 "the id \"" + id + "\" is used twice",
                 "units of that type get what is written of the first of the two",
                 "give one of the two an id of its own, or delete it");
-        doubts.tell(
+        issues.report(
             Finding.of("schema.bad-value", type.id().place(), message)
                 .related(before.region(), "\"" + id + "\" is first used here"));
       }
     }
   }
 
-  private static DeviceType type(Fields fields, Place place) {
+  private static DeviceType type(MappingReader keys, Place place) {
+    Setting<String> id = SiteBinder.id(keys.required("id"));
+    Setting<String> title = SiteBinder.text(keys.optional("title"));
     return new DeviceType(
         place,
-        SiteBinder.id(fields.required("id")),
-        fields.optional("title").text(1, 200),
-        unitLoad(fields.optional("unit-load")),
-        fields.optional("address-limit").integer(1, 255),
-        fields.optional("name-limit").integer(1, 64),
-        fields.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
-        fields.optional("baud-rates").set(item -> item.oneOf(LineSettings.BAUD_RATES)),
-        fields.optional("positive-terminal").word(POSITIVE),
-        fields.optional("default-address").integer(1, 255),
-        fields.optional("comm-module").word(NEEDS),
-        fields.optional("ethernet").bool());
+        id,
+        title,
+        transceiver(keys),
+        serialPort(keys),
+        settable(keys.optional("address-limit")),
+        keys.optional("name-limit").integer(1, Format.WIDEST_DISPLAY),
+        settable(keys.optional("default-address")),
+        keys.optional("comm-module").word(NEEDS),
+        keys.optional("ethernet").bool());
   }
 
-  /** A fraction is text to YAML and a whole unit load is a number, so both are read. */
-  private static Setting<Double> unitLoad(Field field) {
-    Cursor cursor = field.cursor();
-    if (cursor == null) {
-      return field.parsed(Quantities::unitLoad);
-    }
-    Double load = cursor.node() instanceof Scalar scalar ? load(scalar) : null;
-    if (load != null && load > HEAVIEST && isText(cursor)) {
-      return tooHeavy(field.doubts(), cursor);
-    }
-    if (load == null || load <= 0 || load > HEAVIEST) {
-      field.doubts().add();
-      return new Setting.Faulty<>(cursor.place());
-    }
-    return new Setting.Given<>(load, cursor.place());
+  private static Transceiver transceiver(MappingReader keys) {
+    return new Transceiver(
+        UnitLoads.read(keys.optional("unit-load")),
+        keys.optional("rise-time").positive(Quantities::riseTime, Interval::seconds),
+        keys.optional("capacitance").positive(Quantities::capacitance, Capacitance::farads),
+        ConnectionBinder.idleBias(keys.optional("idle-bias")),
+        keys.optional("isolated").bool(),
+        keys.optional("positive-terminal").word(POSITIVE),
+        keys.optional("terminals").mapping(DeviceTypesBinder::terminals));
   }
 
-  private static @Nullable Double load(Scalar scalar) {
-    return switch (scalar.type()) {
-      case TEXT -> Quantities.unitLoad(scalar.text());
-      case INTEGER, FLOAT -> Numbers.decimal(scalar);
-      case NULL, BOOLEAN -> null;
-    };
+  private static TerminalMarks terminals(MappingReader keys, Place place) {
+    return new TerminalMarks(
+        place,
+        mark(keys.required("positive")),
+        mark(keys.required("negative")),
+        mark(keys.optional("common")));
   }
 
-  private static boolean isText(Cursor cursor) {
-    return cursor.node() instanceof Scalar scalar && scalar.type() == CoreType.TEXT;
+  private static Setting<String> mark(ValueReader value) {
+    return value.text(1, Format.LONGEST_TERMINAL_MARK);
   }
 
-  /** The schema bounds numbers, but cannot compute a fraction. */
-  private static Setting<Double> tooHeavy(Doubts doubts, Cursor cursor) {
-    doubts.tell(
-        "schema.out-of-range",
-        cursor.place(),
-        new Message(
-            "the unit load is above 32",
-            "a line drives 32 unit loads in all",
-            "write the unit load of one device, such as 1/8"));
-    return new Setting.Faulty<>(cursor.place());
+  private static SerialPort serialPort(MappingReader keys) {
+    return new SerialPort(
+        keys.optional("baud-rates").set(item -> item.oneOf(LineSettings.BAUD_RATES)),
+        keys.optional("parities").set(item -> item.word(PARITIES)),
+        SiteBinder.period(keys.optional("processing")),
+        keys.optional("other-clients").word(OTHER_CLIENTS));
+  }
+
+  private static Setting<Integer> settable(ValueReader value) {
+    return value.integer(BusAddress.SETTABLE.from(), BusAddress.SETTABLE.to());
   }
 }

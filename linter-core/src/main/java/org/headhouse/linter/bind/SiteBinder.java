@@ -5,62 +5,44 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.result.Message;
-import org.headhouse.linter.site.Bias;
-import org.headhouse.linter.site.Broadcast;
-import org.headhouse.linter.site.Cable;
-import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Interval;
-import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.Outdoor;
-import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Polling;
 import org.headhouse.linter.site.Quantities;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.ReadingSource;
-import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Supervision;
 import org.headhouse.linter.site.SuppressionEntry;
-import org.headhouse.linter.site.Temperature;
-import org.headhouse.linter.site.Voltage;
 import org.headhouse.linter.site.WeatherStation;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Node;
-import org.jspecify.annotations.Nullable;
 
-/** Binds a site definition. */
+/** Binds a site definition, and what its parts have in common. */
 public final class SiteBinder {
-  private static final double ABSOLUTE_ZERO_CELSIUS = -273.15;
-  private static final Message BELOW_ABSOLUTE_ZERO =
-      new Message(
-          "the temperature is below absolute zero",
-          "nothing can be computed with it",
-          "write the highest temperature of the cable, such as 50 degC");
-  private static final int LONGEST_NAME = 200;
-  private static final int LONGEST_ID = 64;
   private static final int ANY_NUMBER = Integer.MAX_VALUE;
-  private static final int MOST_ITEMS = 512;
   private static final List<Stage> STAGES = List.of(Stage.values());
   private static final List<Reading> READINGS = List.of(Reading.values());
   private static final List<ReadingSource> SOURCES = List.of(ReadingSource.values());
-  private static final List<Parity> PARITIES = List.of(Parity.values());
   private static final List<Link> LINKS = List.of(Link.values());
 
   private SiteBinder() {}
 
   /** Binds the root node of a site's file. */
   public static Bound<Site> bind(SourceText source, Node.Valued root, DeviceTypes types) {
-    Doubts doubts = new Doubts();
-    Field whole = new Field(new Cursor(root, null), Place.at(Region.START_OF_FILE), doubts);
-    Setting<Site> site = whole.mapping((fields, place) -> site(fields, source, types));
-    return doubts.bound(site.or(nothing(source)));
+    BindingIssues issues = new BindingIssues();
+    ValueReader whole =
+        new ValueReader(new Cursor(root, null), Place.at(Region.START_OF_FILE), issues);
+    Setting<Site> site = whole.mapping((keys, place) -> site(keys, source, types));
+    return issues.bound(site.or(nothing(source)));
   }
 
   private static Site nothing(SourceText source) {
@@ -79,106 +61,55 @@ public final class SiteBinder {
         List.of());
   }
 
-  private static Site site(Fields fields, SourceText source, DeviceTypes types) {
-    fields.required("format").oneOf(List.of(1));
+  private static Site site(MappingReader keys, SourceText source, DeviceTypes types) {
+    keys.required("format").oneOf(List.of(Format.VERSION));
     ChainBinder chain = new ChainBinder(types);
     return new Site(
         source,
-        id(fields.required("site")),
-        fields.optional("title").text(1, LONGEST_NAME),
-        id(fields.optional("customer")),
-        fields.required("stage").word(STAGES),
-        fields.required("weather-station").mapping(SiteBinder::weatherStation),
-        fields.required("line").mapping(SiteBinder::line),
-        fields.required("chain").list(2, MOST_ITEMS, chain::item),
-        fields.optional("supervision").mapping(SiteBinder::supervision),
-        fields.optional("commissioning").mapping(SiteBinder::commissioning),
-        given(fields.optional("suppressions").list(0, ANY_NUMBER, SiteBinder::suppression)));
+        id(keys.required("site")),
+        text(keys.optional("title")),
+        id(keys.optional("customer")),
+        keys.required("stage").word(STAGES),
+        keys.required("weather-station").mapping(SiteBinder::weatherStation),
+        keys.required("line").mapping(LineBinder::line),
+        keys.required("chain").list(2, Format.MOST_ITEMS, chain::item),
+        keys.optional("supervision").mapping(SiteBinder::supervision),
+        keys.optional("commissioning").mapping(CommissioningBinder::commissioning),
+        given(keys.optional("suppressions").list(0, ANY_NUMBER, SiteBinder::suppression)));
   }
 
   /** Lower-case words of letters and digits with hyphens between. */
-  static Setting<String> id(Field field) {
-    return field.parsed(SiteBinder::asId);
-  }
-
-  private static @Nullable String asId(String text) {
-    boolean afterHyphen = true;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean isHyphen = c == '-';
-      boolean isWord = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-      if (isHyphen ? afterHyphen : !isWord) {
-        return null;
-      }
-      afterHyphen = isHyphen;
-    }
-    return afterHyphen || text.length() > LONGEST_ID ? null : text;
+  static Setting<String> id(ValueReader value) {
+    return value.parsed(text -> Format.isId(text) ? text : null);
   }
 
   /** The name of an item of the chain, where it is given or referred to. */
-  static Setting<String> name(Field field) {
-    return field.text(1, LONGEST_NAME);
+  static Setting<String> name(ValueReader value) {
+    return text(value);
   }
 
-  private static WeatherStation weatherStation(Fields fields, Place place) {
+  /** A text of one line. */
+  static Setting<String> text(ValueReader value) {
+    return value.text(1, Format.LONGEST_TEXT);
+  }
+
+  private static WeatherStation weatherStation(MappingReader keys, Place place) {
     return new WeatherStation(
         place,
-        name(fields.required("at")),
-        fields.required("readings").set(item -> item.word(READINGS)),
-        period(fields.optional("maximum-age")));
+        name(keys.required("at")),
+        keys.required("readings").set(item -> item.word(READINGS)),
+        period(keys.optional("maximum-age")),
+        keys.optional("averaging").parsed(Quantities::interval),
+        period(keys.optional("close-within")));
   }
 
-  private static Setting<Interval> period(Field field) {
-    return field.positive(Quantities::interval, Interval::seconds);
-  }
-
-  private static LineSettings line(Fields fields, Place place) {
-    return new LineSettings(
-        place,
-        fields.required("baud").oneOf(LineSettings.BAUD_RATES),
-        fields.required("parity").word(PARITIES),
-        fields.required("stop-bits").oneOf(List.of(1, 2)),
-        fields.required("cable").mapping(SiteBinder::cable),
-        biases(fields.optional("bias")),
-        broadcast(fields.optional("traffic")),
-        fields
-            .optional("maximum-temperature")
-            .above(
-                ABSOLUTE_ZERO_CELSIUS,
-                Quantities::temperature,
-                Temperature::celsius,
-                BELOW_ABSOLUTE_ZERO));
-  }
-
-  private static Cable cable(Fields fields, Place place) {
-    return new Cable(
-        place,
-        fields.required("gauge").parsed(Quantities::gauge),
-        fields.required("shielded").bool(),
-        ohms(fields.required("impedance")));
-  }
-
-  private static Setting<Resistance> ohms(Field field) {
-    return field.positive(Quantities::resistance, Resistance::ohms);
-  }
-
-  private static Setting<List<Bias>> biases(Field field) {
-    Setting<List<Setting<Bias>>> list =
-        field.list(0, ANY_NUMBER, item -> item.mapping(SiteBinder::bias));
-    List<Setting<Bias>> items = list.orNull();
-    if (items == null) {
-      return list.isMissing()
-          ? new Setting.Missing<>(list.place())
-          : new Setting.Faulty<>(list.place());
-    }
-    List<Bias> biases = given(list);
-    return biases.size() < items.size()
-        ? new Setting.Faulty<>(list.place())
-        : new Setting.Given<>(biases, list.place());
+  /** A time above zero. */
+  static Setting<Interval> period(ValueReader value) {
+    return value.positive(Quantities::interval, Interval::seconds);
   }
 
   /** The items of a list that are understood. */
-  private static <T> List<T> given(Setting<List<Setting<T>>> list) {
+  static <T> List<T> given(Setting<List<Setting<T>>> list) {
     List<T> given = new ArrayList<>();
     for (Setting<T> item : list.or(List.of())) {
       T value = item.orNull();
@@ -189,92 +120,42 @@ public final class SiteBinder {
     return List.copyOf(given);
   }
 
-  private static Bias bias(Fields fields, Place place) {
-    return new Bias(
-        place,
-        name(fields.required("at")),
-        ohms(fields.required("resistors")),
-        fields.required("supply").positive(Quantities::voltage, Voltage::volts));
-  }
-
-  private static Setting<Broadcast> broadcast(Field traffic) {
-    Setting<Setting<Broadcast>> setting =
-        traffic.mapping(
-            (fields, place) ->
-                fields
-                    .required("broadcast")
-                    .mapping(
-                        (inner, at) ->
-                            new Broadcast(
-                                at,
-                                inner.required("registers").integer(1, 1000),
-                                period(inner.required("every")))));
-    Setting<Broadcast> inner = setting.orNull();
-    if (inner != null) {
-      return inner;
-    }
-    return setting.isMissing()
-        ? new Setting.Missing<>(setting.place())
-        : new Setting.Faulty<>(setting.place());
-  }
-
-  private static Supervision supervision(Fields fields, Place place) {
+  private static Supervision supervision(MappingReader keys, Place place) {
     return new Supervision(
         place,
-        fields.required("link").word(LINKS),
-        fields.required("zones").list(0, ANY_NUMBER, SiteBinder::name),
-        fields.optional("polling").mapping(SiteBinder::polling));
+        keys.required("link").word(LINKS),
+        name(keys.optional("at")),
+        keys.required("zones").list(0, ANY_NUMBER, SiteBinder::name),
+        keys.optional("polling").mapping(SiteBinder::polling));
   }
 
-  private static Polling polling(Fields fields, Place place) {
+  private static Polling polling(MappingReader keys, Place place) {
     return new Polling(
         place,
-        period(fields.required("every")),
-        fields.required("registers").integer(1, 1000),
-        period(fields.optional("timeout")),
-        fields.optional("retries").integer(0, 10));
+        period(keys.required("every")),
+        keys.required("registers").integer(1, Format.MOST_REGISTERS),
+        period(keys.optional("timeout")),
+        keys.optional("retries").integer(0, Format.MOST_RETRIES));
   }
 
-  private static Commissioning commissioning(Fields fields, Place place) {
-    Setting<Measured> measured = fields.optional("measured").mapping(SiteBinder::measured);
-    Measured values = measured.orNull();
-    Setting<Resistance> noResistance = new Setting.Missing<>(measured.place());
-    Setting<Voltage> noVoltage = new Setting.Missing<>(measured.place());
-    return new Commissioning(
-        place,
-        fields.required("date").date(),
-        fields.required("by").text(1, LONGEST_NAME),
-        values == null ? noResistance : values.pairResistance(),
-        values == null ? noVoltage : values.idleVoltage(),
-        fields.optional("outdoor-readings-seen").list(0, ANY_NUMBER, SiteBinder::name));
-  }
-
-  private record Measured(Setting<Resistance> pairResistance, Setting<Voltage> idleVoltage) {}
-
-  private static Measured measured(Fields fields, Place place) {
-    return new Measured(
-        fields.optional("pair-resistance").parsed(Quantities::resistance),
-        fields.optional("idle-voltage").parsed(Quantities::voltage));
-  }
-
-  private static Setting<SuppressionEntry> suppression(Field field) {
-    return field.mapping(
-        (fields, place) ->
+  private static Setting<SuppressionEntry> suppression(ValueReader value) {
+    return value.mapping(
+        (keys, place) ->
             new SuppressionEntry(
                 place,
-                fields.required("rule").text(0, ANY_NUMBER),
-                name(fields.optional("unit")),
-                justification(fields.required("justification"), field.doubts()),
-                fields.optional("until").date()));
+                keys.required("rule").text(0, ANY_NUMBER),
+                name(keys.optional("unit")),
+                justification(keys.required("justification"), value.issues()),
+                keys.optional("until").date()));
   }
 
-  private static Setting<String> justification(Field field, Doubts doubts) {
-    Setting<String> setting = field.text(1, ANY_NUMBER);
+  private static Setting<String> justification(ValueReader value, BindingIssues issues) {
+    Setting<String> setting = value.text(1, ANY_NUMBER);
     String text = setting.orNull();
     if (text == null || !saysNothing(text)) {
       return setting;
     }
-    doubts.tell(
+    issues.report(
         "schema.bad-value",
         setting.place(),
         new Message(
@@ -293,10 +174,10 @@ public final class SiteBinder {
   }
 
   /** Where a follower or the head unit takes each reading from. */
-  static Outdoor outdoor(Fields fields, Place place) {
+  static Outdoor outdoor(MappingReader keys, Place place) {
     Map<Reading, Setting<ReadingSource>> sources = new EnumMap<>(Reading.class);
     for (Reading reading : READINGS) {
-      Setting<ReadingSource> source = fields.optional(reading.word()).word(SOURCES);
+      Setting<ReadingSource> source = keys.optional(reading.word()).word(SOURCES);
       if (!source.isMissing()) {
         sources.put(reading, source);
       }

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 
 /**
  * The order in which units on a live line get other addresses, so that no two ever share one.
@@ -20,9 +20,6 @@ import org.headhouse.linter.site.KeptFree;
  * cycle no unit can take its address first.
  */
 final class AddressOrder {
-  private static final int HIGHEST = 255;
-  private static final int HIGHEST_OF_THE_STANDARD = 247; // Modbus over Serial Line V1.02, 2.2
-
   /**
    * A unit that stays on the line.
    *
@@ -62,9 +59,9 @@ final class AddressOrder {
    * @param avoided addresses that are better not used meanwhile
    * @param keptFree addresses that other equipment on the line may have
    */
-  record Spares(Set<Integer> avoided, KeptFree keptFree) {
+  record Spares(Set<Integer> avoided, ExcludedAddresses keptFree) {
     /** Any address will do. */
-    static final Spares ANY = new Spares(Set.of(), KeptFree.NONE);
+    static final Spares ANY = new Spares(Set.of(), ExcludedAddresses.NONE);
 
     Spares {
       avoided = Set.copyOf(avoided);
@@ -159,11 +156,13 @@ final class AddressOrder {
    */
   private Optional<Integer> spare(Seat seat) {
     int highestTaken = taken.stream().mapToInt(Integer::intValue).max().orElse(0);
-    return IntStream.rangeClosed(1, Math.min(seat.limit(), HIGHEST))
+    return BusAddress.SETTABLE
+        .addresses()
+        .filter(address -> address <= seat.limit())
         .filter(address -> !taken.contains(address) && !spares.keptFree().contains(address))
         .boxed()
         .min(
-            Comparator.comparing((Integer address) -> address > HIGHEST_OF_THE_STANDARD)
+            Comparator.comparing((Integer address) -> BusAddress.isReserved(address))
                 .thenComparing(spares.avoided()::contains)
                 .thenComparing(address -> address < highestTaken)
                 .thenComparing(Comparator.naturalOrder()));

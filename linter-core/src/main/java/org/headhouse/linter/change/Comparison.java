@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.CommModule;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
@@ -23,15 +23,17 @@ public final class Comparison {
    *
    * @param keptFree addresses that no step uses
    */
-  public static SiteChange.Changed of(Site before, Site after, KeptFree keptFree) {
+  public static SiteChange.Changed of(Site before, Site after, ExcludedAddresses keptFree) {
     List<Member> members = Members.of(before, after);
+    ExcludedAddresses excluded =
+        keptFree.and(before.addressesOfEquipment()).and(after.addressesOfEquipment());
     List<Difference> differences = Differences.between(before, after, members);
     return new SiteChange.Changed(
         id(after),
         after.source().path(),
         before.source().path(),
         differences,
-        work(before, after, Chains.of(members), differences, keptFree),
+        work(before, after, Chains.of(members), differences, excluded),
         Consequences.of(before, after, differences));
   }
 
@@ -41,7 +43,11 @@ public final class Comparison {
   }
 
   private static FieldWork work(
-      Site before, Site after, Chains chains, List<Difference> differences, KeptFree keptFree) {
+      Site before,
+      Site after,
+      Chains chains,
+      List<Difference> differences,
+      ExcludedAddresses keptFree) {
     String trouble = trouble(before);
     if (trouble != null) {
       return new FieldWork.None(

@@ -1,5 +1,6 @@
 package org.headhouse.linter.change;
 
+import org.headhouse.linter.site.ItemKind;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Connection;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Network;
 import org.headhouse.linter.site.Outdoor;
@@ -12,6 +14,7 @@ import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Run;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.SurgeProtection;
 import org.headhouse.linter.site.Termination;
@@ -26,18 +29,31 @@ final class ItemChanges {
 
   private ItemChanges() {}
 
-  /** What is landed on the terminals of a unit. */
+  /** What is landed on the terminals of an item. */
   static List<Change> terminals(Member member) {
     List<Change> changes = new ArrayList<>();
-    Unit before = member.unitBefore();
-    Unit after = member.unitAfter();
-    if (before != null && after != null) {
-      Written.compare("conductors", before.conductors(), after.conductors(), changes);
-      changes.addAll(Written.change("pair", before.pair(), after.pair(), Pair.STRAIGHT));
-      Written.compare("stub", before.stub(), after.stub(), changes);
-      Written.compare("comm-module", before.commModule(), after.commModule(), changes);
+    ChainItem before = member.before();
+    ChainItem after = member.after();
+    if (before == null || after == null) {
+      return changes;
+    }
+    if (member.item() instanceof Repeater) {
+      terminals(" in", before.connection(Side.IN), after.connection(Side.IN), changes);
+      terminals(" out", before.connection(Side.OUT), after.connection(Side.OUT), changes);
+    } else {
+      terminals("", before.connection(Side.IN), after.connection(Side.IN), changes);
+    }
+    if (before instanceof Unit unit && after instanceof Unit later) {
+      Written.compare("comm-module", unit.commModule(), later.commModule(), changes);
     }
     return changes;
+  }
+
+  private static void terminals(
+      String side, Connection before, Connection after, List<Change> changes) {
+    Written.compare("conductors" + side, before.conductors(), after.conductors(), changes);
+    changes.addAll(Written.change("pair" + side, before.pair(), after.pair(), Pair.STRAIGHT));
+    Written.compare("stub" + side, before.stub(), after.stub(), changes);
   }
 
   /** The cable behind an item. */
@@ -77,16 +93,13 @@ final class ItemChanges {
           changes);
     } else {
       Written.compare(
-          "termination",
-          termination(member.unitBefore()),
-          termination(member.unitAfter()),
-          changes);
+          "termination", termination(member.before()), termination(member.after()), changes);
     }
     return changes;
   }
 
-  private static Setting<Termination> termination(@Nullable Unit unit) {
-    return unit == null ? missing() : unit.termination();
+  private static Setting<Termination> termination(@Nullable ChainItem item) {
+    return item == null ? missing() : item.connection(Side.IN).termination();
   }
 
   private static Setting<Termination> missing() {

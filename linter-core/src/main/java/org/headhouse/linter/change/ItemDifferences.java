@@ -3,6 +3,7 @@ package org.headhouse.linter.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +24,7 @@ final class ItemDifferences {
     String name = member.name();
     List<Difference> found = new ArrayList<>();
     if (!member.stays()) {
-      ItemKind kind = ItemKind.of(member.item());
+      ItemKind kind = member.item().kind();
       found.add(
           member.before() == null
               ? new Difference.Added(name, kind, name(chains.after().previous(member)))

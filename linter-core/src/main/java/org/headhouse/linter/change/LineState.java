@@ -8,8 +8,8 @@ import java.util.Set;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Termination;
-import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -84,7 +84,7 @@ record LineState(List<Member> chain, int items, Set<Member> done) {
     if (item instanceof Repeater repeater) {
       return fitted(repeater.terminationIn()) + fitted(repeater.terminationOut());
     }
-    return item instanceof Unit unit ? fitted(unit.termination()) : 0;
+    return item == null ? 0 : fitted(item.connection(Side.IN).termination());
   }
 
   /** How many terminators an item has in a state. */

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -69,7 +68,7 @@ final class Members {
       String otherType = other.deviceType().orNull();
       return type == null || otherType == null || type.equals(otherType);
     }
-    return before instanceof Repeater && after instanceof Repeater;
+    return before.kind() == after.kind();
   }
 
   private static boolean sameName(ChainItem before, ChainItem after) {

@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.WeatherStation;
@@ -55,7 +59,7 @@ final class PieceOfWiring {
       ItemChanges.terminals(member).forEach(change -> acts.add(new Act.Fit(change)));
       exchange(member, piece, acts);
     } else {
-      terminals(member.unitAfter(), acts);
+      terminals(member.after(), acts);
     }
     station(member, acts);
     if (member.after() == null) {
@@ -126,11 +130,14 @@ final class PieceOfWiring {
         : next;
   }
 
-  private static void terminals(@Nullable Unit unit, List<Act> acts) {
-    if (unit != null) {
-      fit("conductors", unit.conductors(), acts);
-      fit("pair", unit.pair(), acts);
-      fit("stub", unit.stub(), acts);
+  private static void terminals(@Nullable ChainItem item, List<Act> acts) {
+    if (item != null && !(item instanceof Repeater)) {
+      Connection connection = item.connection(Side.IN);
+      fit("conductors", connection.conductors(), acts);
+      fit("pair", connection.pair(), acts);
+      fit("stub", connection.stub(), acts);
+    }
+    if (item instanceof Unit unit) {
       fit("comm-module", unit.commModule(), acts);
     }
   }

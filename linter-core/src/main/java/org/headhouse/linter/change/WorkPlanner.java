@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.headhouse.linter.change.AddressOrder.Kind;
 import org.headhouse.linter.change.AddressOrder.Turn;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Role;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -22,11 +22,11 @@ final class WorkPlanner {
   private final Site before;
   private final Site after;
   private final Chains chains;
-  private final KeptFree keptFree;
+  private final ExcludedAddresses keptFree;
   private final List<List<Member>> pieces;
   private final List<Step> steps = new ArrayList<>();
 
-  private WorkPlanner(Site before, Site after, Chains chains, KeptFree keptFree) {
+  private WorkPlanner(Site before, Site after, Chains chains, ExcludedAddresses keptFree) {
     this.keptFree = keptFree;
     this.before = before;
     this.after = after;
@@ -35,7 +35,7 @@ final class WorkPlanner {
   }
 
   /** The work between two states in which each unit has a name and an address of its own. */
-  static List<Step> steps(Site before, Site after, Chains chains, KeptFree keptFree) {
+  static List<Step> steps(Site before, Site after, Chains chains, ExcludedAddresses keptFree) {
     WorkPlanner planner = new WorkPlanner(before, after, chains, keptFree);
     planner.prepare();
     planner.offTheLine();

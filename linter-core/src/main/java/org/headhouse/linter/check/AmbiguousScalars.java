@@ -23,9 +23,9 @@ import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
 
-/** Tells of values that YAML 1.1 readers take for something else. */
+/** Reports values that YAML 1.1 readers take for something else. */
 final class AmbiguousScalars {
-  private static final Set<String> DATE_KEYS = Set.of("date", "until");
+  private static final Set<String> DATE_KEYS = Set.of("date", "until", "calibrated-until");
 
   /** What the schema says of values, by the place where they are written. */
   private final Map<Region, Finding> refused = new HashMap<>();
@@ -47,22 +47,22 @@ final class AmbiguousScalars {
   }
 
   /**
-   * Adds what is to be told of a document to what the schema found in it. Where both speak of one
-   * value, that it is ambiguous is told, with the remedy that the schema has.
+   * Adds the ambiguous values of a document to what the schema found in it. A value that both find
+   * is reported once, as ambiguous and with the remedy of the schema.
    */
   static List<Finding> addTo(List<Finding> schemaFindings, Document document) {
     if (document.ambiguous().isEmpty()) {
       return schemaFindings;
     }
-    Map<Region, Finding> told = new AmbiguousScalars(schemaFindings, document).findings;
+    Map<Region, Finding> reported = new AmbiguousScalars(schemaFindings, document).findings;
     List<Finding> all = new ArrayList<>();
     for (Finding finding : schemaFindings) {
-      if (!told.containsKey(written(finding))) {
+      if (!reported.containsKey(written(finding))) {
         all.add(finding);
       }
     }
     for (Scalar scalar : document.ambiguous()) {
-      Finding finding = told.get(scalar.region());
+      Finding finding = reported.get(scalar.region());
       if (finding != null) {
         all.add(finding);
       }
@@ -76,8 +76,7 @@ final class AmbiguousScalars {
   }
 
   /**
-   * Looks at all values; one behind a key that stands twice is not in the tree, and the key is
-   * told.
+   * Looks at all values. The value of a repeated key is not in the tree: the key is reported.
    *
    * @param key the key of the node; empty for an item of a list
    * @param isRead whether every key on the way is known

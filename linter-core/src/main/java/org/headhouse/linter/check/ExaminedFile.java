@@ -5,12 +5,12 @@ import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What came of one file, and what it was read as.
+ * The outcome of one file, with the site that was read.
  *
- * @param site null where the file could not be read that far
+ * @param site null where the file could not be read as a site
  */
 public record ExaminedFile(FileOutcome outcome, @Nullable ReadSite site) {
 
-  /** A site with its figures; as they are, for one thread at a time. */
+  /** A site with its figures; for one thread at a time. */
   public record ReadSite(Site site, LineFigures figures) {}
 }

@@ -9,9 +9,9 @@ import org.headhouse.linter.result.Suppression;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What came of one file.
+ * The outcome of the check of one file.
  *
- * @param keys what rules over the whole repository remember of it
+ * @param keys what rules over all sites keep of it
  * @param units how many units its chain has
  */
 public record FileOutcome(
@@ -24,9 +24,9 @@ public record FileOutcome(
   }
 
   /**
-   * A text that may stand in one file only, under one rule.
+   * A text that a rule allows in one file only.
    *
-   * @param suppression what the site says of a result here, or null
+   * @param suppression what suppresses a result here, or null
    * @param identity what makes a result here the same one later
    */
   public record Key(

@@ -8,16 +8,16 @@ import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 
-/** Refuses findings that cannot be told, while it is known whose they are. */
+/** Refuses findings that cannot be reported, while it is known which rule made them. */
 final class FindingCheck {
   private FindingCheck() {}
 
   /**
    * Checks a finding of a rule in a file.
    *
-   * @throws IllegalArgumentException where it is another rule's, or speaks of a place that the file
-   *     does not have
-   * @throws NullPointerException where there is none
+   * @throws IllegalArgumentException where it is another rule's, or has a place that the file does
+   *     not have
+   * @throws NullPointerException where it is null
    */
   static void require(Finding finding, RuleDescriptor rule, SourceText source) {
     Objects.requireNonNull(finding, "it reported no finding but null");

@@ -11,7 +11,7 @@ import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
 import org.jspecify.annotations.Nullable;
 
-/** Tells what stays of results in one tree when their file is rewritten. */
+/** Gives results in one tree an identity that outlives a rewritten file. */
 final class Identities {
   private final Node.Valued root;
   private final TreeSearch search;
@@ -31,22 +31,22 @@ final class Identities {
   /**
    * The identity of what is found at a place.
    *
-   * @param unit the unit that is concerned besides, or null
+   * @param unit the unit that the finding names as concerned, or null
    * @param graded the level, where the rule gives one to this result, or null
    */
   Identity of(Place place, @Nullable String unit, @Nullable Level graded) {
-    WayToPlace way = WayToPlace.of(root, search, place);
-    // A list is longer or shorter as other units come and go.
-    String value = WrittenValue.of(way.end(), unit == null);
+    NodePath path = NodePath.of(root, search, place);
+    // A list that several units share changes when other units come and go.
+    String value = WrittenValue.of(path.end(), unit == null);
     return new Identity(
         site == null ? null : writable(site),
-        writable(String.join("/", way.steps())),
+        writable(String.join("/", path.steps())),
         unit == null ? null : writable(unit),
         value == null ? null : writable(value),
         graded);
   }
 
-  /** Half of a pair of surrogates, which an escape in YAML can leave, has no UTF-8. */
+  /** Without half surrogate pairs, which an escape in YAML can leave: they have no UTF-8. */
   private static String writable(String text) {
     return new String(text.getBytes(UTF_8), UTF_8);
   }

@@ -15,7 +15,7 @@ import org.headhouse.linter.source.SourceText;
 import org.headhouse.linter.yaml.Node;
 import org.jspecify.annotations.Nullable;
 
-/** Turns findings in one file into results that can be told without the file. */
+/** Turns findings in one file into results that can be shown without the file. */
 final class Locations {
   private static final int LONGEST_LINE = 400;
 
@@ -25,7 +25,7 @@ final class Locations {
   private final Fixes fixes;
 
   /**
-   * @param findings all that is to be told of the file
+   * @param findings all findings in the file
    */
   Locations(SourceText source, Node.@Nullable Valued root, List<Finding> findings) {
     this.source = source;
@@ -35,12 +35,12 @@ final class Locations {
     this.fixes = new Fixes(source, root, findings);
   }
 
-  /** A result that a baseline may take. */
+  /** A result that a baseline may hold. */
   Result lasting(Finding finding, Level level) {
     return result(finding, level, identities == null ? null : identities.of(finding));
   }
 
-  /** A result that no baseline may take. */
+  /** A result that no baseline may hold. */
   Result result(Finding finding, Level level) {
     return result(finding, level, null);
   }

@@ -3,6 +3,7 @@ package org.headhouse.linter.check;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
@@ -53,8 +54,7 @@ final class LogicalPaths {
   private static String name(Node item) {
     if (item instanceof Mapping mapping) {
       for (Mapping.Entry entry : mapping.entries()) {
-        boolean names = entry.key().text().equals("unit") || entry.key().text().equals("repeater");
-        if (names && entry.value() instanceof Scalar scalar) {
+        if (ItemKind.KEYS.contains(entry.key().text()) && entry.value() instanceof Scalar scalar) {
           return scalar.text();
         }
       }

@@ -9,11 +9,11 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.headhouse.linter.rule.ChangeRule;
+import org.headhouse.linter.rule.EngineRule;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
-import org.headhouse.linter.rule.StageRule;
 import org.jspecify.annotations.Nullable;
 
 /** All rules of a run, each id once. */
@@ -75,7 +75,7 @@ public final class RuleCatalogue {
 
   private static void requireOneKind(Rule rule) {
     long kinds =
-        Stream.of(StageRule.class, SiteRule.class, RepositoryRule.class, ChangeRule.class)
+        Stream.of(EngineRule.class, SiteRule.class, RepositoryRule.class, ChangeRule.class)
             .filter(kind -> kind.isInstance(rule))
             .count();
     if (kinds > 1) {
@@ -91,6 +91,11 @@ public final class RuleCatalogue {
   /** What is known of each rule, in the order of the list. */
   public List<RuleDescriptor> descriptors() {
     return List.copyOf(descriptors.values());
+  }
+
+  /** The rules, in the order of the list. */
+  public List<Rule> rules() {
+    return List.copyOf(byId.values());
   }
 
   /** The ids. */

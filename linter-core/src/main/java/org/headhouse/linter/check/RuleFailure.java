@@ -4,11 +4,11 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 
 /**
- * Tells that a rule failed.
+ * Reports that a rule failed.
  *
- * <p>A rule may come from anywhere. Whatever its fault is, also a class that its jar lacks or an
- * endless recursion, the other rules and files go on. Only where the machine itself fails, as for
- * want of memory, does nothing go on.
+ * <p>A rule may come from anywhere. Whatever its fault is, even a class that its jar lacks or an
+ * endless recursion, the check goes on with the other rules and files. It ends only where the Java
+ * machine itself fails, for example without memory.
  */
 public final class RuleFailure {
   private static final int LONGEST = 300;
@@ -27,9 +27,9 @@ public final class RuleFailure {
   }
 
   /**
-   * What a failure says of itself, on one line. One of the machine is thrown on.
+   * What a failure says of itself, on one line. A failure of the Java machine is thrown again.
    *
-   * @param failure its own words may come from anywhere, and fail too
+   * @param failure its message may be made by the rule, and fail too
    */
   static String said(Throwable failure) {
     if (failure instanceof VirtualMachineError machine

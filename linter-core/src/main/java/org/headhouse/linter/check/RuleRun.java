@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Consumer;
 import org.headhouse.linter.figures.LineFigures;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
@@ -17,18 +17,17 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
 import org.jspecify.annotations.Nullable;
 
-/** Runs the rules on one site; a rule that fails is told of, and the others go on. */
+/** Runs the rules on one site; a rule that fails is reported, and the others go on. */
 final class RuleRun {
   /** More than a file may have values. */
   private static final int MOST_FINDINGS = 250_000;
 
-  private final Setup setup;
+  private final CheckSettings setup;
   private final ParameterValues parameters;
   private final LocalDate today;
   private final Site site;
@@ -36,12 +35,12 @@ final class RuleRun {
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
 
-  RuleRun(Site site, Setup setup, ParameterValues parameters, LocalDate today) {
+  RuleRun(Site site, CheckSettings setup, ParameterValues parameters, LocalDate today) {
     this.setup = setup;
     this.parameters = parameters;
     this.today = today;
     this.site = site;
-    this.figures = new LineFigures(site, setup.times());
+    this.figures = new LineFigures(site, setup.sitePolicy().times());
   }
 
   List<Finding> findings() {
@@ -56,31 +55,44 @@ final class RuleRun {
     return notifications;
   }
 
+  // A rule may come from anywhere, so whatever it throws must not end the run.
   void run(SiteRule rule) {
-    run(rule, context -> rule.check(site, context));
+    Context context = new Context(setup.rules().of(rule));
+    try {
+      rule.check(site, context);
+      take(context);
+    } catch (Throwable failure) {
+      refuse(context, rule, failure);
+    }
   }
 
   void run(ChangeRule rule, Site earlier) {
-    run(rule, context -> rule.check(earlier, site, context));
-  }
-
-  // A rule may come from anywhere, so whatever it throws must not end the run.
-  private void run(Rule rule, Consumer<RuleContext> check) {
     Context context = new Context(setup.rules().of(rule));
     try {
-      check.accept(context);
-      findings.addAll(context.end());
+      rule.check(earlier, site, context);
+      take(context);
     } catch (Throwable failure) {
-      context.end();
-      notifications.add(failure(rule, failure));
+      refuse(context, rule, failure);
     }
+  }
+
+  private void take(Context context) {
+    List<Finding> reported = context.end();
+    if (!reported.isEmpty()) {
+      findings.addAll(reported);
+    }
+  }
+
+  private void refuse(Context context, Rule rule, Throwable failure) {
+    context.end();
+    notifications.add(failure(rule, failure));
   }
 
   private Notification failure(Rule rule, Throwable failure) {
     return RuleFailure.of(setup.rules().of(rule).id(), site.source().path(), failure);
   }
 
-  /** What a rule over all sites remembers of this one; null where there is nothing. */
+  /** What a rule over all sites keeps of this one; null where there is nothing. */
   @Nullable Setting<String> key(RepositoryRule rule) {
     try {
       Setting<String> key = Objects.requireNonNull(rule.key(site), "it has no key");
@@ -116,8 +128,8 @@ final class RuleRun {
     }
 
     @Override
-    public KeptFree keptFree() {
-      return setup.keptFree();
+    public SitePolicy sitePolicy() {
+      return setup.sitePolicy();
     }
 
     @Override

@@ -34,7 +34,7 @@ public final class SettingsCheck {
 
   /** Reads a policy; what is wrong in it has no effect. */
   public Policy policy(String path, byte[] bytes) {
-    Document document = Reading.read(path, bytes, limits);
+    Document document = SourceDecoder.read(path, bytes, limits);
     PolicyReader reader = new PolicyReader(rules.descriptors());
     Policy policy = Policy.DEFAULT;
     List<Finding> faults = new ArrayList<>();
@@ -47,32 +47,32 @@ public final class SettingsCheck {
       policy = reader.read(whole);
       faults.addAll(reader.findings());
     }
-    tell(document, faults);
+    report(document, faults);
     return policy;
   }
 
-  /** Reads the device types; what is wrong in them counts as not written. */
+  /** Reads the device types; what is wrong in them counts as missing. */
   public DeviceTypes deviceTypes(String path, byte[] bytes) {
-    Document document = Reading.read(path, bytes, limits);
+    Document document = SourceDecoder.read(path, bytes, limits);
     var root = document.root();
     if (root == null) {
-      tell(document, List.of());
+      report(document, List.of());
       return new DeviceTypes(document.source(), List.of(), false);
     }
     Bound<DeviceTypes> bound = DeviceTypesBinder.bind(document.source(), root);
     List<Finding> faults = new ArrayList<>(bound.findings());
-    if (bound.doubtful()) {
+    if (bound.needsSchemaCheck()) {
       faults.addAll(new SchemaCheck(FileKind.DEVICE_TYPES).explain(root));
     }
-    tell(document, faults);
+    report(document, faults);
     return bound.model();
   }
 
-  private void tell(Document document, List<Finding> faults) {
+  private void report(Document document, List<Finding> faults) {
     List<Finding> findings = new ArrayList<>(document.findings());
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     Locations locations = new Locations(document.source(), document.root(), findings);
     // Levels are the rules' own here: a policy must not switch off what is wrong in itself.
-    results.addAll(new Leveller(rules, Policy.DEFAULT, false).results(findings, locations));
+    results.addAll(new LevelAssigner(rules, Policy.DEFAULT, false).results(findings, locations));
   }
 }

@@ -3,7 +3,6 @@ package org.headhouse.linter.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.headhouse.linter.bind.Bound;
 import org.headhouse.linter.bind.SiteBinder;
 import org.headhouse.linter.figures.SiteFigures;
@@ -14,7 +13,6 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.SiteRule;
-import org.headhouse.linter.schema.SchemaCheck;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.yaml.Document;
@@ -23,24 +21,22 @@ import org.jspecify.annotations.Nullable;
 
 /** Checks site files one by one. Safe for use by several threads. */
 public final class SiteCheck {
-  private final Setup setup;
+  private final CheckSettings setup;
   private final ParameterValues parameters;
-  private final Leveller leveller;
+  private final LevelAssigner levels;
   private final List<SiteRule> rules;
   private final List<ChangeRule> changeRules;
   private final EarlierSites earlier;
-  private final Supplier<SchemaCheck> schema;
+  private final LazySchema schema = new LazySchema();
 
   /**
-   * @param schema asked for the site's schema once a file is in doubt
    * @param earlier what rules on changes compare with
    */
-  public SiteCheck(Setup setup, Supplier<SchemaCheck> schema, EarlierSites earlier) {
+  public SiteCheck(CheckSettings setup, EarlierSites earlier) {
     this.earlier = earlier;
     this.setup = setup;
-    this.schema = schema;
     this.parameters = new ParameterValues(setup.rules(), setup.policy());
-    this.leveller = new Leveller(setup.rules(), setup.policy(), true);
+    this.levels = new LevelAssigner(setup.rules(), setup.policy(), true);
     this.rules =
         setup.rules().siteRules().stream()
             .filter(rule -> setup.policy().level(setup.rules().of(rule)) != Level.NONE)
@@ -61,12 +57,12 @@ public final class SiteCheck {
   }
 
   /**
-   * Checks one file, and hands on what it was checked as.
+   * Checks one file, and returns the site that was read with the outcome.
    *
    * @param today the day of the check
    */
   public ExaminedFile examine(String path, byte[] bytes, LocalDate today) {
-    Document document = Reading.read(path, bytes, setup.limits());
+    Document document = SourceDecoder.read(path, bytes, setup.limits());
     List<Finding> findings = new ArrayList<>(document.findings());
     var root = document.root();
     if (root == null) {
@@ -75,13 +71,15 @@ public final class SiteCheck {
     }
     Bound<Site> bound = SiteBinder.bind(document.source(), root, setup.deviceTypes());
     List<Finding> faults = new ArrayList<>(bound.findings());
-    if (bound.doubtful()) {
+    if (bound.needsSchemaCheck()) {
       faults.addAll(schema.get().explain(root));
     }
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     Site site = bound.model();
     RuleRun run = new RuleRun(site, setup, parameters, today);
-    rules.forEach(run::run);
+    for (SiteRule rule : rules) {
+      run.run(rule);
+    }
     Site before = earlier.of(site);
     if (before != null) {
       changeRules.forEach(rule -> run.run(rule, before));
@@ -90,7 +88,7 @@ public final class SiteCheck {
     Suppressions suppressions = new Suppressions(site, setup.rules(), today, before != null);
     List<FileOutcome.Key> keys = keys(site, root, run, suppressions);
     List<Notification> notifications = new ArrayList<>(run.notifications());
-    if (bound.doubtful() && faults.isEmpty()) {
+    if (bound.needsSchemaCheck() && faults.isEmpty()) {
       notifications.add(
           new Notification(
               Level.ERROR, "a value was not understood, and the schema accepts it", path, null));
@@ -103,12 +101,13 @@ public final class SiteCheck {
 
   /** The figures of the site in one file, or null where the file cannot be read as YAML. */
   public @Nullable SiteFigures figures(String path, byte[] bytes) {
-    Document document = Reading.read(path, bytes, setup.limits());
+    Document document = SourceDecoder.read(path, bytes, setup.limits());
     var root = document.root();
     return root == null
         ? null
         : SiteFigures.of(
-            SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(), setup.times());
+            SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(),
+            setup.sitePolicy().times());
   }
 
   private List<Result> suppressed(
@@ -125,7 +124,7 @@ public final class SiteCheck {
 
   private List<Result> results(Document document, List<Finding> findings) {
     Locations locations = new Locations(document.source(), document.root(), findings);
-    return leveller.results(findings, locations);
+    return levels.results(findings, locations);
   }
 
   private List<FileOutcome.Key> keys(

@@ -17,7 +17,7 @@ import org.headhouse.linter.site.SuppressionEntry;
 import org.headhouse.linter.source.Nearest;
 import org.jspecify.annotations.Nullable;
 
-/** Applies the suppressions of a site to its results, and tells of those that have no effect. */
+/** Applies the suppressions of a site to its results, and reports those that have no effect. */
 final class Suppressions {
   private final Site site;
   private final RuleCatalogue rules;
@@ -29,7 +29,8 @@ final class Suppressions {
   private @Nullable Nearest suppressible;
 
   /**
-   * @param compared whether rules on changes were run, so that what they do not find is not there
+   * @param compared whether rules on changes were run, so that a suppression of theirs can be
+   *     unused
    */
   Suppressions(Site site, RuleCatalogue rules, LocalDate today, boolean compared) {
     this.compared = compared;
@@ -107,11 +108,11 @@ final class Suppressions {
         && (entry.unit().isMissing() || entry.unit().is(unit == null ? "" : unit));
   }
 
-  /** What is to be told once every result was applied. */
+  /** What is wrong with the suppressions, once all results were applied. */
   Collection<Finding> findings() {
     List<Finding> all = new ArrayList<>(findings);
     for (SuppressionEntry entry : active) {
-      // An item that is not there is told as such, and once corrected the entry may well be needed.
+      // A missing item is reported as such; once that is corrected, the entry may be needed.
       if (!used.contains(entry) && namesAnItem(entry) && wasRun(entry.rule().or(""))) {
         all.add(unused(entry, entry.rule().or("")));
       }

@@ -12,14 +12,14 @@ import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds what lies at a region in the nodes of one tree. A hostile file may have tens of thousands
- * of results in one mapping, so what lies in a node is put in order once and then searched by
- * halves.
+ * Finds what is at a region in the nodes of one tree. A hostile file may have tens of thousands of
+ * results in one mapping, so the entries of a mapping are sorted once, and then found by binary
+ * search.
  */
 final class TreeSearch {
   private final IdentityHashMap<Mapping, List<Mapping.Entry>> written = new IdentityHashMap<>();
 
-  /** The entry that stands in the mapping itself and holds a region, or null. */
+  /** The entry that is written in the mapping itself and holds a region, or null. */
   Mapping.@Nullable Entry entryAt(Mapping mapping, Region region) {
     List<Mapping.Entry> entries = written.computeIfAbsent(mapping, TreeSearch::written);
     int index = lastBefore(region, entries, entry -> entry.key().region());
@@ -42,8 +42,8 @@ final class TreeSearch {
   }
 
   /**
-   * The entries that stand in the mapping itself, in the order of the file: as they come, but for a
-   * mapping that is written out behind a merge key.
+   * The entries that are written in the mapping itself, in the order of the file. They come in that
+   * order unless a mapping is written in place after a merge key.
    */
   private static List<Mapping.Entry> written(Mapping mapping) {
     List<Mapping.Entry> written = new ArrayList<>(mapping.entries().size());
@@ -63,7 +63,7 @@ final class TreeSearch {
     return written;
   }
 
-  /** The index of the last of some parts in order that does not start behind a region; else -1. */
+  /** The index of the last of some sorted parts that does not start after a region; else -1. */
   private static <T> int lastBefore(Region region, List<T> parts, Function<T, Region> place) {
     int low = 0;
     int high = parts.size();

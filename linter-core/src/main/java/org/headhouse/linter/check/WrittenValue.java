@@ -10,7 +10,7 @@ import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
 
-/** A value in one spelling, whatever its quotes, spaces and order are. */
+/** The spelling of a value without regard to quotes, spaces and order. */
 final class WrittenValue {
   private WrittenValue() {}
 

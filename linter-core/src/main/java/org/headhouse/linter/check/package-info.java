@@ -1,7 +1,7 @@
 /**
  * The way of one file through all stages: bytes, YAML, schema, model, rules, policy, suppressions.
  *
- * <p>Used by the façade only; neither files nor threads are known here.
+ * <p>Bytes in, results out: neither files nor threads are known here.
  *
  * <p>A file that an earlier check found clean is not checked again. What is trusted there is the
  * seal of {@link org.headhouse.linter.check.CleanFiles}, made with a secret that only one user has:

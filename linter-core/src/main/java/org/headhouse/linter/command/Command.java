@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.CheckReport;
-import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundSites;
@@ -120,8 +119,7 @@ final class Command {
             Command.class.getClassLoader(),
             "on the class path",
             "correct the name, or make it with the Maven plugin's goal baseline");
-    List<SiteInput> inputs = run.inputs();
-    return linter.check(inputs.stream(), new ProgressLines(console, inputs.size()));
+    return linter.check(run.stream(), new ProgressLines(console, found.files().size()));
   }
 
   private static @Nullable Integer number(@Nullable String written) throws Trouble {

@@ -9,11 +9,13 @@ import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Capacitance;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Connection;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
@@ -47,6 +49,9 @@ final class Cards {
       unit(unit, mark != null, rows);
     } else if (item instanceof Repeater repeater) {
       repeater(repeater, mark != null, rows);
+    } else {
+      kind = Frame.Kind.UNIT;
+      device(item, mark != null, rows);
     }
     biases(item, rows);
     if (item.index() == earthAt) {
@@ -66,11 +71,28 @@ final class Cards {
         CardRow.Line.of(
             unit.address().optional().map(address -> "address " + address).orElse("no address"),
             TextStyle.STRONG));
-    rows.add(CardRow.Line.of(Landed.marks(unit) + " landed", TextStyle.SMALL));
+    rows.add(CardRow.Line.of(Landed.marks(unit.conductors()) + " landed", TextStyle.SMALL));
     if (unit.pair().is(Pair.CROSSED)) {
       rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
     }
     terminator(unit.termination(), "terminator", rows);
+  }
+
+  /** Equipment or a converter. */
+  private static void device(ChainItem item, boolean marked, List<CardRow> rows) {
+    rows.add(CardRow.Line.of(item.kind().word(), TextStyle.SMALL));
+    name(item, marked, rows);
+    item.address()
+        .optional()
+        .ifPresent(address -> rows.add(CardRow.Line.of("address " + address, TextStyle.STRONG)));
+    Connection connection = item.connection(Side.IN);
+    if (connection.conductors().isGiven()) {
+      rows.add(CardRow.Line.of(Landed.marks(connection.conductors()) + " landed", TextStyle.SMALL));
+    }
+    if (connection.pair().is(Pair.CROSSED)) {
+      rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
+    }
+    terminator(connection.termination(), "terminator", rows);
   }
 
   private void repeater(Repeater repeater, boolean marked, List<CardRow> rows) {
@@ -146,7 +168,8 @@ final class Cards {
               each == null ? "bias, not known" : "bias " + Shown.resistor(each.ohms()) + " each",
               TextStyle.SMALL));
       if (item instanceof Repeater && item.index() < site.items().size() - 1) {
-        rows.add(CardRow.Line.of("on the out side", TextStyle.SMALL));
+        String side = bias.side().or(Side.OUT).word();
+        rows.add(CardRow.Line.of("on the " + side + " side", TextStyle.SMALL));
       }
       if (item instanceof Unit unit && unit.type().isKnown()) {
         rows.add(

@@ -13,9 +13,9 @@ final class Landed {
 
   private Landed() {}
 
-  /** The marks of the terminals of a unit that carry a conductor: {@code A B G}. */
-  static String marks(Unit unit) {
-    List<Setting<Conductor>> conductors = unit.conductors().orNull();
+  /** The marks of the terminals of an item that carry a conductor: {@code A B G}. */
+  static String marks(Setting<List<Setting<Conductor>>> landed) {
+    List<Setting<Conductor>> conductors = landed.orNull();
     if (conductors == null) {
       return "not known what is";
     }

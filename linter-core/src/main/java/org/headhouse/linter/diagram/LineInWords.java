@@ -6,10 +6,13 @@ import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
@@ -58,6 +61,8 @@ final class LineInWords {
       clauses.add("repeater");
       clauses.add("towards the head unit " + termination(repeater.terminationIn()));
       clauses.add("on the far side " + termination(repeater.terminationOut()));
+    } else {
+      device(item, clauses);
     }
     for (Bias bias : Cards.biasesAt(site, item)) {
       Resistance each = bias.resistors().orNull();
@@ -75,16 +80,28 @@ final class LineInWords {
     return Names.inSentence(item) + ": " + String.join(", ", clauses) + sign(marks.of(item)) + ".";
   }
 
+  /** Equipment or a converter. */
+  private void device(ChainItem item, List<String> clauses) {
+    clauses.add(item.kind().word());
+    item.address().optional().ifPresent(address -> clauses.add("address " + address));
+    Connection connection = item.connection(Side.IN);
+    stub(connection.stub(), clauses);
+    clauses.add(termination(connection.termination()));
+  }
+
+  private void stub(Setting<Length> stub, List<String> clauses) {
+    stub.optional()
+        .ifPresent(length -> clauses.add("on a stub of " + measure.length(length.metres())));
+  }
+
   private void unit(Unit unit, List<String> clauses) {
     clauses.add(unit.isHead() ? "head unit" : "follower");
     clauses.add("address " + unit.address().optional().map(String::valueOf).orElse("not known"));
-    clauses.add(Landed.marks(unit) + " landed");
+    clauses.add(Landed.marks(unit.conductors()) + " landed");
     if (unit.pair().is(Pair.CROSSED)) {
       clauses.add("pair crossed");
     }
-    unit.stub()
-        .optional()
-        .ifPresent(stub -> clauses.add("on a stub of " + measure.length(stub.metres())));
+    stub(unit.stub(), clauses);
     clauses.add(termination(unit.termination()));
   }
 

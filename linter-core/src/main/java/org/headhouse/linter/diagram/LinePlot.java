@@ -7,6 +7,7 @@ import org.headhouse.linter.diagram.Part.Wire;
 import org.headhouse.linter.diagram.Part.Words;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 
 /** The voltages along a line: up to two curves, one under the other, over one axis of distance. */
 final class LinePlot {
@@ -20,7 +21,7 @@ final class LinePlot {
   private final Scale distances;
   private final List<VoltagePanel> panels = new ArrayList<>();
 
-  LinePlot(LineProfile profile, Margins margins, Measure measure, double width) {
+  LinePlot(LineProfile profile, SitePolicy policy, Measure measure, double width) {
     this.profile = profile;
     this.measure = measure;
     this.width = width;
@@ -34,11 +35,11 @@ final class LinePlot {
     panel(
         "Received voltage at each unit, of its weakest sender",
         profile.received(),
-        margins.receivedVolts());
+        policy.signalMarginVolts());
     panel(
         "Voltage of the idle line at each unit, D1 against D0",
         profile.idle(),
-        margins.idleVolts());
+        policy.idleMarginVolts());
   }
 
   private void panel(String title, List<List<LineProfile.Value>> stretches, double margin) {

@@ -3,6 +3,7 @@ package org.headhouse.linter.diagram;
 import java.util.Optional;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.Traffic;
 
 /** Plots of a line's figures as SVG, each complete in itself. */
@@ -17,8 +18,8 @@ public final class Plots {
    * @return empty where nothing can be computed
    */
   public static Optional<String> alongTheLine(
-      LineFigures figures, Margins margins, Measure measure, PageFormat format, String prefix) {
-    LinePlot plot = new LinePlot(LineProfile.of(figures), margins, measure, format.width());
+      LineFigures figures, SitePolicy policy, Measure measure, PageFormat format, String prefix) {
+    LinePlot plot = new LinePlot(LineProfile.of(figures), policy, measure, format.width());
     return plot.isEmpty()
         ? Optional.empty()
         : Optional.of(Drawing.svg(plot.page(), prefix, "Voltages along the line", plot.told()));

@@ -6,8 +6,8 @@ import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Length;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -67,7 +67,7 @@ public final class WiringDiagram {
   }
 
   private static Stop stop(ChainItem item, Site site, Cards cards, Marks marks, Measure measure) {
-    Length stub = item instanceof Unit unit ? unit.stub().orNull() : null;
+    Length stub = item.connection(Side.IN).stub().orNull();
     boolean last = item.index() == site.items().size() - 1;
     return new Stop(
         cards.of(item),

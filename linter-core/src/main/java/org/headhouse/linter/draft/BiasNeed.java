@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentItem;
@@ -31,7 +32,7 @@ sealed interface BiasNeed {
   record Unknown() implements BiasNeed {}
 
   /** Computes the need of a line without repeaters, terminated at both ends. */
-  static BiasNeed of(List<ListedUnit> units, DraftSettings settings, Practice practice) {
+  static BiasNeed of(List<ListedUnit> units, DraftSettings settings, SitePolicy policy) {
     List<ListedUnit> beforeLast = units.subList(0, units.size() - 1);
     if (beforeLast.stream().anyMatch(unit -> unit.cableToNext() == null)) {
       return new Unknown();
@@ -39,7 +40,7 @@ sealed interface BiasNeed {
     double supply =
         settings.biasSupply() == null ? USUAL_SUPPLY_VOLTS : settings.biasSupply().volts();
     OptionalDouble ohms =
-        BiasSizing.preferredOhms(circuit(units, settings), 0, supply, practice.wantedIdleVolts());
+        BiasSizing.preferredOhms(circuit(units, settings), 0, supply, policy.wantedIdleVolts());
     return ohms.isPresent() ? new Resistors(ohms.getAsDouble()) : new Beyond();
   }
 

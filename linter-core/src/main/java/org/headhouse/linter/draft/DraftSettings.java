@@ -2,7 +2,7 @@ package org.headhouse.linter.draft;
 
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
+import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Parity;
@@ -34,10 +34,6 @@ public record DraftSettings(
     Resistance impedance,
     @Nullable Voltage biasSupply) {
 
-  private static final int LONGEST_ID = 64;
-  private static final int LONGEST_TITLE = 200;
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*");
-
   /**
    * @throws IllegalArgumentException where a site cannot have such a value; the message says what
    *     to write
@@ -45,13 +41,13 @@ public record DraftSettings(
   public DraftSettings {
     readings = List.copyOf(readings);
     require(
-        site.length() <= LONGEST_ID && ID.matcher(site).matches(),
+        Format.isId(site),
         "the id of a site cannot be \""
             + site
             + "\": write lower-case letters, digits, and single hyphens between them");
     require(
-        title == null || (!title.isBlank() && title.length() <= LONGEST_TITLE),
-        "the title must have 1 to " + LONGEST_TITLE + " characters");
+        title == null || (!title.isBlank() && title.length() <= Format.LONGEST_TEXT),
+        "the title must have 1 to " + Format.LONGEST_TEXT + " characters");
     require(
         !readings.isEmpty() && readings.size() == Set.copyOf(readings).size(),
         "the readings must be one or more, each written once");

@@ -1,5 +1,6 @@
 package org.headhouse.linter.draft;
 
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.source.Region;
@@ -12,13 +13,13 @@ import org.headhouse.linter.stability.Internal;
 public final class Drafting {
   private final DraftSettings settings;
   private final DeviceTypes types;
-  private final Practice practice;
+  private final SitePolicy policy;
   private final Limits limits;
 
-  public Drafting(DraftSettings settings, DeviceTypes types, Practice practice, Limits limits) {
+  public Drafting(DraftSettings settings, DeviceTypes types, SitePolicy policy, Limits limits) {
     this.settings = settings;
     this.types = types;
-    this.practice = practice;
+    this.policy = policy;
     this.limits = limits;
   }
 
@@ -59,9 +60,9 @@ public final class Drafting {
 
   private Draft draft(SourceText source) {
     Faults faults = new Faults(source);
-    ListedUnits list = UnitList.of(source, types, practice.keptFree(), faults);
+    ListedUnits list = UnitList.of(source, types, policy.keptFree(), faults);
     return faults.isEmpty()
-        ? new Draft.Made(SiteWriter.text(list, settings, practice))
+        ? new Draft.Made(SiteWriter.text(list, settings, policy))
         : faults.refused();
   }
 }

@@ -4,10 +4,18 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.List;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
+import org.headhouse.linter.site.CommModule;
+import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.ModuleNeed;
+import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Reading;
+import org.headhouse.linter.site.ReadingSource;
+import org.headhouse.linter.site.Role;
+import org.headhouse.linter.site.Stage;
+import org.headhouse.linter.site.StaleAction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,21 +44,21 @@ final class SiteWriter {
   private final List<ListedUnit> units;
   private final List<String> unread;
   private final DraftSettings settings;
-  private final Practice practice;
+  private final SitePolicy policy;
   private final StringBuilder text = new StringBuilder();
 
-  private SiteWriter(ListedUnits list, DraftSettings settings, Practice practice) {
+  private SiteWriter(ListedUnits list, DraftSettings settings, SitePolicy policy) {
     this.units = list.units();
     this.unread = list.unread();
     this.settings = settings;
-    this.practice = practice;
+    this.policy = policy;
   }
 
   /**
    * @param list with at least two units, the head unit first
    */
-  static String text(ListedUnits list, DraftSettings settings, Practice practice) {
-    SiteWriter writer = new SiteWriter(list, settings, practice);
+  static String text(ListedUnits list, DraftSettings settings, SitePolicy policy) {
+    SiteWriter writer = new SiteWriter(list, settings, policy);
     writer.top();
     writer.line();
     writer.text.append(BEFORE_CHAIN);
@@ -63,12 +71,12 @@ final class SiteWriter {
   private void top() {
     text.append(HEAD);
     unread();
-    text.append("format: 1\n");
+    text.append("format: ").append(Format.VERSION).append('\n');
     text.append("site: ").append(YamlScalar.of(settings.site())).append('\n');
     if (settings.title() != null) {
       text.append("title: ").append(YamlScalar.of(settings.title())).append('\n');
     }
-    text.append("stage: planned\n\n");
+    text.append("stage: ").append(Stage.PLANNED.word()).append("\n\n");
     text.append("weather-station:\n");
     text.append("  # look: the station is taken to be wired to the first unit of the list\n");
     text.append("  at: ").append(headName()).append('\n');
@@ -104,7 +112,7 @@ final class SiteWriter {
     text.append("  cable: {gauge: ").append(settings.gauge().written());
     text.append(", shielded: ").append(settings.shielded());
     text.append(", impedance: ").append(settings.impedance().written()).append("}\n");
-    bias(BiasNeed.of(units, settings, practice));
+    bias(BiasNeed.of(units, settings, policy));
   }
 
   private void bias(BiasNeed need) {
@@ -141,19 +149,22 @@ final class SiteWriter {
     boolean head = index == 0;
     boolean last = index == units.size() - 1;
     text.append("  - unit: ").append(YamlScalar.of(unit.name())).append('\n');
-    key("role", head ? "head" : "follower");
+    key("role", (head ? Role.HEAD : Role.FOLLOWER).word());
     key("address", String.valueOf(unit.address()));
     if (unit.typeId() != null) {
       key("device-type", YamlScalar.of(unit.typeId()));
     }
-    key("comm-module", unit.type().commModule().is(ModuleNeed.BUILT_IN) ? "built-in" : "fitted");
-    key("conductors", head || practice.groundEverywhere() ? "[A, B, G]" : "[A, B]");
+    boolean builtIn = unit.type().commModule().is(ModuleNeed.BUILT_IN);
+    key("comm-module", (builtIn ? CommModule.BUILT_IN : CommModule.FITTED).word());
+    key("conductors", head || policy.groundAtEveryUnit() ? "[A, B, G]" : "[A, B]");
     if (isCrossed(unit)) {
-      key("pair", "crossed  # its positive terminal has another mark than the head unit's");
+      key(
+          "pair",
+          Pair.CROSSED.word() + "  # its positive terminal has another mark than the head unit's");
     }
     key("termination", head || last ? settings.impedance().written() : "none");
-    key("outdoor", outdoor(head ? "local" : "head"));
-    key("on-stale-readings", "close");
+    key("outdoor", outdoor(head ? ReadingSource.LOCAL : ReadingSource.HEAD));
+    key("on-stale-readings", StaleAction.CLOSE.word());
     if (!last) {
       cable(unit.cableToNext());
     }
@@ -179,9 +190,9 @@ final class SiteWriter {
         && unit.type().positiveTerminal() != head.type().positiveTerminal();
   }
 
-  private String outdoor(String source) {
+  private String outdoor(ReadingSource source) {
     return settings.readings().stream()
-        .map(reading -> reading.word() + ": " + source)
+        .map(reading -> reading.word() + ": " + source.word())
         .collect(joining(", ", "{", "}"));
   }
 }

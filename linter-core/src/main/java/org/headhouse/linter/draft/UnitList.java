@@ -5,10 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
+import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Region;
@@ -17,21 +18,14 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes units of the rows of a list, and tells what no line can have. */
 final class UnitList {
-  /** The highest address (MODBUS over Serial Line V1.02 §2.2). */
-  private static final int HIGHEST = 247;
-
-  private static final int LONGEST_NAME = 200;
-  private static final int LONGEST_ID = 64;
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*");
-
   private final Header header;
   private final DeviceTypes types;
   private final Nearest nearestType;
-  private final KeptFree keptFree;
+  private final ExcludedAddresses keptFree;
   private final Faults faults;
   private final Map<String, Integer> names = new HashMap<>();
 
-  private UnitList(Header header, DeviceTypes types, KeptFree keptFree, Faults faults) {
+  private UnitList(Header header, DeviceTypes types, ExcludedAddresses keptFree, Faults faults) {
     this.header = header;
     this.types = types;
     this.nearestType = new Nearest(types.ids());
@@ -40,7 +34,8 @@ final class UnitList {
   }
 
   /** The units in the order of the list; whole only where no fault is told. */
-  static ListedUnits of(SourceText source, DeviceTypes types, KeptFree keptFree, Faults faults) {
+  static ListedUnits of(
+      SourceText source, DeviceTypes types, ExcludedAddresses keptFree, Faults faults) {
     List<List<Cell>> rows = CsvReader.rows(source, faults);
     if (rows.isEmpty()) {
       if (faults.isEmpty()) {
@@ -71,13 +66,15 @@ final class UnitList {
   }
 
   private List<ListedUnit> units(List<List<Cell>> rows) {
-    int[] addresses = keptFree.others().filter(address -> address <= HIGHEST).toArray();
+    int[] addresses =
+        BusAddress.STANDARD.addresses().filter(address -> !keptFree.contains(address)).toArray();
     if (rows.size() > addresses.length) {
-      int kept = HIGHEST - addresses.length;
+      int kept = BusAddress.STANDARD.to() - addresses.length;
       faults.add(
           rows.get(addresses.length).get(0),
           "the list has " + rows.size() + " units",
-          "the addresses of a line end at 247"
+          "the addresses of a line end at "
+              + BusAddress.STANDARD.to()
               + (kept == 0 ? "" : ", and " + kept + " of them are kept free"),
           "divide the units into several lines, each with a head unit of its own");
       return List.of();
@@ -116,10 +113,10 @@ final class UnitList {
           "write a name into the column name, or delete the row");
       return name;
     }
-    if (name.codePointCount(0, name.length()) > LONGEST_NAME) {
+    if (name.codePointCount(0, name.length()) > Format.LONGEST_TEXT) {
       faults.add(
           cell,
-          "the name " + cell.shown() + " has more than " + LONGEST_NAME + " characters",
+          "the name " + cell.shown() + " has more than " + Format.LONGEST_TEXT + " characters",
           "no display shows it",
           "shorten it");
     }
@@ -156,7 +153,7 @@ final class UnitList {
       return null;
     }
     String id = cell.text();
-    boolean isId = id.length() <= LONGEST_ID && ID.matcher(id).matches();
+    boolean isId = Format.isId(id);
     // Without device types nobody knows which there are.
     boolean isKnowable = types.source() != null && types.isComplete();
     if (!isId || (isKnowable && !types.ids().contains(id))) {

@@ -12,10 +12,10 @@ import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Termination;
-import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.Voltage;
 import org.jspecify.annotations.Nullable;
 
@@ -44,23 +44,20 @@ final class Circuits {
     for (int i = 0; i < segment.items().size(); i++) {
       ChainItem item = segment.items().get(i);
       Termination termination = segment.termination(item).orNull();
-      if (termination == null || isShort(termination) || isLoadFaulty(item)) {
+      if (termination == null
+          || isShort(termination)
+          || item.unitLoadSetting(segment.side(item)).isFaulty()) {
         return null;
       }
-      items.add(item(item, terminator(termination), fitted[i]));
+      items.add(
+          new SegmentItem(
+              item.name().or(""),
+              item instanceof Repeater ? SegmentItem.Kind.REPEATER_SIDE : SegmentItem.Kind.UNIT,
+              item.unitLoad(segment.side(item)),
+              terminator(termination),
+              fitted[i]));
     }
     return new SegmentCircuit(items, hopMetres, ohmsPerMetre);
-  }
-
-  private static SegmentItem item(
-      ChainItem item, @Nullable Terminator terminator, @Nullable BiasResistors bias) {
-    return item instanceof Unit unit
-        ? SegmentItem.unit(unit.name().or(""), unit.type().unitLoad(), terminator, bias)
-        : SegmentItem.repeaterSide(item.name().or(""), terminator, bias);
-  }
-
-  private static boolean isLoadFaulty(ChainItem item) {
-    return item instanceof Unit unit && unit.type().unitLoadSetting().isFaulty();
   }
 
   private static boolean isShort(Termination termination) {
@@ -78,7 +75,11 @@ final class Circuits {
   private static @Nullable BiasResistors resistors(Bias bias) {
     Resistance each = bias.resistors().orNull();
     Voltage supply = bias.supply().orNull();
-    return each == null || supply == null || each.ohms() <= 0 || supply.volts() <= 0
+    return each == null
+            || supply == null
+            || bias.side().isFaulty()
+            || each.ohms() <= 0
+            || supply.volts() <= 0
         ? null
         : new BiasResistors(each.ohms(), supply.volts());
   }

@@ -3,6 +3,7 @@ package org.headhouse.linter.figures;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.line.Traffic;
+import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +28,9 @@ public final class LineFigures {
     List<SegmentLine> known = segments;
     if (known == null) {
       List<SegmentLine> all = new ArrayList<>();
-      site.segments().forEach(segment -> all.add(new SegmentLine(segment, site)));
+      for (Segment segment : site.segments()) {
+        all.add(new SegmentLine(segment, site));
+      }
       known = List.copyOf(all);
       segments = known;
     }

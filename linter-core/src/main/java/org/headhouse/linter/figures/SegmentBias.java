@@ -7,6 +7,7 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Segment;
+import org.headhouse.linter.site.Side;
 
 /** Which bias belongs to which segment. */
 final class SegmentBias {
@@ -14,7 +15,7 @@ final class SegmentBias {
 
   /**
    * The entries whose item stands in a segment. Bias at a repeater is on its far side, where it
-   * stands in for the head unit, and on its near side only where nothing follows.
+   * stands in for the head unit, unless another side is written or nothing follows.
    *
    * @param endsChain whether no segment follows
    */
@@ -36,11 +37,21 @@ final class SegmentBias {
       for (int i = 0; i < segment.items().size(); i++) {
         ChainItem item = segment.items().get(i);
         if (item.name().is(at)) {
-          boolean nearSide = item instanceof Repeater && item == segment.last() && !endsChain;
-          return nearSide ? -1 : i;
+          return isOnOtherSide(bias, item, segment, endsChain) ? -1 : i;
         }
       }
     }
     return -1;
+  }
+
+  private static boolean isOnOtherSide(
+      Bias bias, ChainItem item, Segment segment, boolean endsChain) {
+    if (!(item instanceof Repeater)) {
+      return false;
+    }
+    Side side = bias.side().orNull();
+    return side == null
+        ? item.isSameItemAs(segment.last()) && !endsChain
+        : side != segment.side(item);
   }
 }

@@ -1,6 +1,7 @@
 package org.headhouse.linter.figures;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.LengthLimit;
@@ -80,7 +81,13 @@ public final class SegmentLine {
 
   /** The items whose cable to the next has no length written. */
   public List<ChainItem> withoutLength() {
-    return beforeLast(segment).stream().filter(item -> item.cableToNext().isMissing()).toList();
+    List<ChainItem> without = new ArrayList<>(0);
+    for (ChainItem item : beforeLast(segment)) {
+      if (item.cableToNext().isMissing()) {
+        without.add(item);
+      }
+    }
+    return without;
   }
 
   /** The cable from each item to the next, in metres; null where a length is not known. */
@@ -90,7 +97,14 @@ public final class SegmentLine {
 
   /** The cable from the first item to the last, in metres; null where a length is not known. */
   public @Nullable Double lengthMetres() {
-    return hopMetres == null ? null : hopMetres.stream().mapToDouble(Double::doubleValue).sum();
+    if (hopMetres == null) {
+      return null;
+    }
+    DoubleSummaryStatistics lengths = new DoubleSummaryStatistics();
+    for (double metres : hopMetres) {
+      lengths.accept(metres);
+    }
+    return lengths.getSum();
   }
 
   /** The bias that is fitted in this segment, in the order of the file. */
@@ -104,8 +118,8 @@ public final class SegmentLine {
   }
 
   /**
-   * The sum of the unit loads of all items; a repeater's side counts one, and so does a unit whose
-   * type is unknown or says it in no way that is understood.
+   * The sum of the unit loads of all items; one whose load nothing says in a way that is understood
+   * counts one.
    */
   public double unitLoads() {
     double sum = 0;
@@ -115,8 +129,8 @@ public final class SegmentLine {
     return sum;
   }
 
-  private static double unitLoad(ChainItem item) {
-    return item instanceof Unit unit ? unit.type().unitLoad() : 1;
+  private double unitLoad(ChainItem item) {
+    return item.unitLoad(segment.side(item));
   }
 
   /** What the formulas need of the segment; null where a part of it is not known. */

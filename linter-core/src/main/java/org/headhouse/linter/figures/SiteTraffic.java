@@ -63,7 +63,7 @@ final class SiteTraffic {
 
   /** Polls over Ethernet do not load the line. */
   private static @Nullable Polling pollingOverLine(@Nullable Supervision supervision) {
-    return supervision != null && supervision.link().is(Link.SERIAL)
+    return supervision != null && supervision.link().optional().filter(Link::loadsLine).isPresent()
         ? supervision.polling().orNull()
         : null;
   }

@@ -10,6 +10,8 @@ public final class SiteNames {
   /** Which files are sites where nothing else is said. */
   public static final List<String> USUAL = List.of("**/*.yaml", "**/*.yml");
 
+  private static final String IN_ANY_FOLDER = "**/*";
+
   private final List<String> includes;
   private final List<String> excludes;
   private final List<String> excludedWithAllBelow;
@@ -68,7 +70,30 @@ public final class SiteNames {
   }
 
   private static boolean matchesAny(List<String> patterns, String name) {
-    return patterns.stream().anyMatch(pattern -> SelectorUtils.matchPath(pattern, name, "/", true));
+    for (String pattern : patterns) {
+      if (isAnyFolderAndEnd(pattern)
+          ? name.endsWith(pattern.substring(IN_ANY_FOLDER.length())) && !name.startsWith("/")
+          : SelectorUtils.matchPath(pattern, name, "/", true)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a pattern asks for an end of the name and nothing else, as the usual ones do. */
+  private static boolean isAnyFolderAndEnd(String pattern) {
+    return pattern.startsWith(IN_ANY_FOLDER)
+        && pattern.length() > IN_ANY_FOLDER.length()
+        && isPlain(pattern, IN_ANY_FOLDER.length());
+  }
+
+  private static boolean isPlain(String pattern, int from) {
+    for (int i = from; i < pattern.length(); i++) {
+      if ("*?/".indexOf(pattern.charAt(i)) >= 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** With forward slashes; the name of a folder stands for all that is in it. */

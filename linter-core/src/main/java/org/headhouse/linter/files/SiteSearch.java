@@ -29,6 +29,7 @@ final class SiteSearch {
 
   private final Path folder;
   private final Path root;
+  private final int rootLength;
   private final SiteNames names;
   private final Set<Path> others;
   private final Set<Path> entered = new HashSet<>();
@@ -43,6 +44,8 @@ final class SiteSearch {
   SiteSearch(Path folder, SiteNames names, Set<Path> others) throws IOException {
     this.folder = folder;
     this.root = folder.toRealPath();
+    String shown = BaseFolder.slashes(root);
+    this.rootLength = shown.endsWith("/") ? shown.length() : shown.length() + 1;
     this.names = names;
     this.others = others;
   }
@@ -165,7 +168,8 @@ final class SiteSearch {
     return folder.equals(root) ? named : folder.resolve(root.relativize(named));
   }
 
+  /** From the folder on; every path here begins with it. */
   private String name(Path named) {
-    return BaseFolder.slashes(root.relativize(named));
+    return BaseFolder.slashes(named).substring(rootLength);
   }
 }

@@ -12,8 +12,8 @@ import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes single edits in the style of what stands around them. An edit that cannot be written
- * without touching more than it must is null.
+ * Writes single edits in the style of the text around them. An edit that would have to change more
+ * than it is meant to is null.
  */
 final class EditWriter {
   private final TextLines lines;
@@ -46,7 +46,7 @@ final class EditWriter {
     };
   }
 
-  /** Keys behind another, or behind the last one. */
+  /** Keys after another, or after the last one. */
   @Nullable Replacement addKeys(Mapping mapping, Edit.AddKeys edit) {
     List<Mapping.Entry> own =
         mapping.entries().stream().filter(entry -> entry.via() == null).toList();
@@ -74,7 +74,7 @@ final class EditWriter {
         : insert(end, ", " + String.join(", ", texts));
   }
 
-  /** Items behind those that are there, or in front of them. */
+  /** Items after those that are there, or in front of them. */
   @Nullable Replacement addItems(Sequence list, Edit.AddItems edit) {
     List<Node> items = list.items();
     List<String> texts = edit.values().stream().map(ScalarText::of).toList();
@@ -118,7 +118,7 @@ final class EditWriter {
   }
 
   /**
-   * The dash of an item of a block list, or -1 where it is on another line or something between.
+   * The dash of an item of a block list, or -1 where it is on another line or not next to the item.
    */
   private int dash(Node item) {
     int at = lines.start(item.region()) - 1;
@@ -129,9 +129,9 @@ final class EditWriter {
   }
 
   /**
-   * Lines of their own behind the one that a value ends on.
+   * Lines of their own after the one that a value ends on.
    *
-   * @param start what the new lines are to stand under
+   * @param start what the new lines are aligned with
    */
   private @Nullable Replacement onOwnLines(Region start, Node value, List<String> texts) {
     String indentation = lines.indentation(lines.start(start));
@@ -166,8 +166,8 @@ final class EditWriter {
     int from = lines.startOfLine(dash);
     boolean alone = lines.slice(from, dash).isBlank();
     int end = lines.endOfLine(lines.end(item));
-    boolean last = lines.behindBreak(end) == end;
-    return !alone || last ? null : deleted(from, lines.behindBreak(end));
+    boolean last = lines.afterBreak(end) == end;
+    return !alone || last ? null : deleted(from, lines.afterBreak(end));
   }
 
   private @Nullable Replacement deleted(int from, int to) {

@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The fixes of one file: what rules mean, as replacements in its text.
  *
- * <p>What an anchor serves to several is changed only where all of them have the same result with
- * the same remedy; a fix that would need more is none.
+ * <p>A value that several places share through an anchor is changed only if all of them have the
+ * same result with the same remedy; otherwise there is no fix.
  */
 public final class Fixes {
   private final SourceText source;
@@ -33,13 +33,13 @@ public final class Fixes {
   private @Nullable Parts parts;
 
   /** What is needed once there is a fix at all. */
-  private record Parts(Written written, EditWriter writer) {}
+  private record Parts(NodeIndex written, EditWriter writer) {}
 
   /** An edit as it is written. */
   private record Step(Replacement replacement, Set<String> anchors) {}
 
   /**
-   * @param findings all of the file, since one alone does not tell who else is concerned
+   * @param findings all of the file: a fix depends on what else was found
    */
   public Fixes(SourceText source, Node.@Nullable Valued root, List<Finding> findings) {
     this.source = source;
@@ -55,7 +55,7 @@ public final class Fixes {
     }
     Parts known = parts;
     if (known == null) {
-      known = new Parts(new Written(root), new EditWriter(new TextLines(source)));
+      known = new Parts(new NodeIndex(root), new EditWriter(new TextLines(source)));
       parts = known;
     }
     Set<Replacement> replacements = new LinkedHashSet<>();
@@ -109,7 +109,7 @@ public final class Fixes {
     return insteadOfAlias(edit, target, known);
   }
 
-  /** What stands under a key that is spelt wrong is meant, and may be other than what is added. */
+  /** Whether a key to be added is there, misspelt: its value is the one that was meant. */
   private boolean isThereMisspelt(Edit.AddKeys added, Parts known) {
     Mapping mapping = known.written().mapping(added.at());
     if (mapping == null) {
@@ -128,7 +128,7 @@ public final class Fixes {
                     && keys.contains(word.at().region()));
   }
 
-  /** The same edit, whoever asks for it because of the same rule. */
+  /** The same edit, as findings of the same rule ask for it. */
   private List<Edit> alike(Edit edit, Finding finding) {
     return findings.stream()
         .filter(other -> other.rule().equals(finding.rule()))
@@ -139,7 +139,7 @@ public final class Fixes {
         .toList();
   }
 
-  /** An alias that stands for the value alone gives way to the new value; the anchor stays. */
+  /** An alias that is the whole value is replaced by the new value; the anchor stays. */
   private static @Nullable Step insteadOfAlias(Edit edit, Target target, Parts known) {
     Alias alias = known.written().alias(edit.at().region());
     boolean direct =

@@ -11,8 +11,8 @@ import org.headhouse.linter.result.Result;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks for what can be mended next: all at once, else those that are good one by one, else one
- * together with what shows only once it is mended.
+ * Looks for the next fixes: all at once, else those that are good one by one, else one together
+ * with the fixes of what shows only after it.
  */
 final class Round {
   /** A misspelt role may hide wrong sources, and these hide nothing more. */
@@ -20,9 +20,9 @@ final class Round {
 
   private final State base;
   private final FixKind asked;
-  private final Checks checks;
+  private final CheckBudget checks;
 
-  Round(State base, FixKind asked, Checks checks) {
+  Round(State base, FixKind asked, CheckBudget checks) {
     this.base = base;
     this.asked = asked;
     this.checks = checks;
@@ -31,11 +31,11 @@ final class Round {
   /**
    * Fixes that are applied at once.
    *
-   * @param mended results, each with its fix
+   * @param fixed results, each with its fix
    */
-  record Step(List<Result> mended, State after) {}
+  record Step(List<Result> fixed, State after) {}
 
-  /** What to do, step by step; empty where nothing more can be mended. */
+  /** What to do, step by step; empty where nothing more can be fixed. */
   List<Step> steps() {
     List<Result> fixable = fixable(base);
     List<Result> together = apart(fixable);
@@ -60,7 +60,7 @@ final class Round {
   }
 
   private Step step(State before, List<Result> results) {
-    return new Step(results, before.mended(results, checks));
+    return new Step(results, before.fixed(results, checks));
   }
 
   private List<Result> fixable(State state) {
@@ -73,7 +73,7 @@ final class Round {
     return fix != null && fix.kind().isWithin(asked);
   }
 
-  /** Those that are over none of the ones before them. */
+  /** Those that overlap none of the ones before them. */
   private static List<Result> apart(List<Result> results) {
     List<Result> apart = new ArrayList<>();
     for (Result result : results) {
@@ -91,7 +91,7 @@ final class Round {
       if (checks.areLeft()
           && kept.stream().noneMatch(other -> overlap(other.fix(), result.fix()))) {
         kept.add(result);
-        if (!isGood(kept, base.mended(kept, checks))) {
+        if (!isGood(kept, base.fixed(kept, checks))) {
           kept.remove(kept.size() - 1);
         }
       }
@@ -125,17 +125,17 @@ final class Round {
     return List.of();
   }
 
-  /** Whether each result that is mended is gone, and none came. */
-  private boolean isGood(List<Result> mended, State after) {
-    Map<String, Integer> allowed = allowed(mended);
-    return after.checked().troubles() <= base.checked().troubles()
+  /** Whether each fixed result is gone, and no new one has come. */
+  private boolean isGood(List<Result> fixed, State after) {
+    Map<String, Integer> allowed = allowed(fixed);
+    return after.checked().notifications() <= base.checked().notifications()
         && after.counts().entrySet().stream()
             .allMatch(one -> one.getValue() <= allowed.getOrDefault(one.getKey(), 0));
   }
 
-  private Map<String, Integer> allowed(List<Result> mended) {
+  private Map<String, Integer> allowed(List<Result> fixed) {
     Map<String, Integer> allowed = new HashMap<>(base.counts());
-    mended.forEach(one -> allowed.merge(State.key(one), -1, Integer::sum));
+    fixed.forEach(one -> allowed.merge(State.key(one), -1, Integer::sum));
     return allowed;
   }
 

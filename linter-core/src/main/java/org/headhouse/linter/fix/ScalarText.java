@@ -25,7 +25,7 @@ final class ScalarText {
   }
 
   /**
-   * In the style of what stands there.
+   * In the style of the old scalar.
    *
    * @param before the old scalar as it is written
    */
@@ -37,7 +37,7 @@ final class ScalarText {
     return before.startsWith("'") && printable ? "'" + text.replace("'", "''") + "'" : of(text);
   }
 
-  /** In double quotes; what cannot be seen is written as an escape. */
+  /** In double quotes; invisible characters are written as escapes. */
   static String doubleQuoted(String text) {
     StringBuilder quoted = new StringBuilder("\"");
     text.codePoints()

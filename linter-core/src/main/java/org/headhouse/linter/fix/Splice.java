@@ -17,7 +17,7 @@ public final class Splice {
    * The bytes with some regions replaced.
    *
    * @param bytes UTF-8, with or without a byte order mark
-   * @param replacements none over or beside another
+   * @param replacements no two of them overlap or touch
    */
   public static byte[] apply(byte[] bytes, List<Replacement> replacements) {
     if (!(Utf8.decode("", bytes) instanceof Utf8.Decoded.Text decoded)) {
@@ -46,7 +46,7 @@ public final class Splice {
     return all;
   }
 
-  /** Whether two regions share a character or an edge, so that what is put there is in doubt. */
+  /** Whether two regions share a character or an edge, so that their order would matter. */
   static boolean touch(Region one, Region other) {
     return !isBefore(one, other) && !isBefore(other, one);
   }

@@ -6,13 +6,13 @@ import java.util.Map;
 import org.headhouse.linter.result.Replacement;
 import org.headhouse.linter.result.Result;
 
-/** A text on the way, and what a check tells of it. */
+/** The bytes between two rounds, and what a check of them finds. */
 final class State {
   private final byte[] bytes;
-  private final Mending.Checked checked;
+  private final FixLoop.Checked checked;
   private final Map<String, Integer> counts = new HashMap<>();
 
-  private State(byte[] bytes, Mending.Checked checked) {
+  private State(byte[] bytes, FixLoop.Checked checked) {
     this.bytes = bytes;
     this.checked = checked;
     for (Result result : checked.results()) {
@@ -22,7 +22,7 @@ final class State {
     }
   }
 
-  static State of(byte[] bytes, Mending.Checker checker) {
+  static State of(byte[] bytes, FixLoop.Checker checker) {
     return new State(bytes, checker.check(bytes));
   }
 
@@ -30,12 +30,12 @@ final class State {
     return bytes;
   }
 
-  Mending.Checked checked() {
+  FixLoop.Checked checked() {
     return checked;
   }
 
   /** The state once the fixes of some results are applied. */
-  State mended(List<Result> results, Mending.Checker checker) {
+  State fixed(List<Result> results, FixLoop.Checker checker) {
     return of(Splice.apply(bytes, replacements(results)), checker);
   }
 
@@ -51,8 +51,7 @@ final class State {
   }
 
   /**
-   * The rule and the place in the words of the site. A name's spaces and the number of an item in a
-   * list are no difference: fixes change them.
+   * The rule and the logical path, without spaces and the numbers of list items: fixes change them.
    */
   static String key(Result result) {
     String place = result.logical().replaceAll("\\s", "").replaceAll("(?<=/)[0-9]+(?=/|$)", "#");

@@ -13,13 +13,13 @@ import org.jspecify.annotations.Nullable;
  * What is written where an edit points to.
  *
  * @param region of the node that is changed
- * @param user from where the edit comes there: the region itself, or the outermost alias
+ * @param user the place that the edit names: the region itself, or the outermost alias to it
  * @param replacement the edit carried out, or null where it cannot be
  */
 record Target(Region region, Region user, @Nullable Replacement replacement) {
 
   /** Null where nothing of the kind is written there. */
-  static @Nullable Target of(Edit edit, Written written, EditWriter writer) {
+  static @Nullable Target of(Edit edit, NodeIndex written, EditWriter writer) {
     Place at = edit.at();
     if (edit instanceof Edit.Write write) {
       Scalar scalar = written.scalar(at);

@@ -5,7 +5,7 @@ import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
-/** What stands around an index of a text: the rest of its line, its indentation, its line end. */
+/** The line around an index of a text: the rest of it, its indentation, its line break. */
 final class TextLines {
   private static final Pattern NOTHING_BUT_A_COMMENT = Pattern.compile("[ \\t]*|[ \\t]+#.*");
   private static final Pattern INDENTATION = Pattern.compile(" *(?:- +)*");
@@ -56,8 +56,8 @@ final class TextLines {
     return at;
   }
 
-  /** The index behind the line break at an index; the same where there is none. */
-  int behindBreak(int endOfLine) {
+  /** The index after the line break at an index; the same where there is none. */
+  int afterBreak(int endOfLine) {
     if (text.startsWith("\r\n", endOfLine)) {
       return endOfLine + 2;
     }
@@ -70,7 +70,7 @@ final class TextLines {
     if (end == text.length()) {
       end = endOfLine(0);
     }
-    return end == text.length() ? "\n" : text.substring(end, behindBreak(end));
+    return end == text.length() ? "\n" : text.substring(end, afterBreak(end));
   }
 
   /** Whether nothing but a comment follows on the line. */
@@ -78,7 +78,7 @@ final class TextLines {
     return NOTHING_BUT_A_COMMENT.matcher(text.substring(index, endOfLine(index))).matches();
   }
 
-  /** Spaces up to an index; null where something else than dashes and spaces stands before it. */
+  /** Spaces up to an index; null where there is anything but dashes and spaces before it. */
   @Nullable String indentation(int index) {
     String before = text.substring(startOfLine(index), index);
     return INDENTATION.matcher(before).matches() ? " ".repeat(before.length()) : null;

@@ -61,11 +61,11 @@ final class DifferentialNetwork {
         circuit, item -> item.loadSiemens() + 2 * item.steadyTerminatorSiemens(), amperes);
   }
 
-  private static double[] biasAmperes(SegmentCircuit circuit) {
+  static double[] biasAmperes(SegmentCircuit circuit) {
     return ofItems(circuit, SegmentItem::biasAmperes);
   }
 
-  private static Ladder ladder(
+  static Ladder ladder(
       SegmentCircuit circuit, ToDoubleFunction<SegmentItem> shuntSiemens, double[] sourceAmperes) {
     List<Double> hops = circuit.hopLengthsMetres();
     double[] seriesOhms = new double[hops.size()];

@@ -1,7 +1,9 @@
 package org.headhouse.linter.line;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,7 +27,11 @@ public record IdleVoltage(int item, double volts) {
       return null;
     }
     double[] volts = DifferentialNetwork.steady(circuit).volts();
-    return Arrays.stream(volts).boxed().toList();
+    List<Double> all = new ArrayList<>(volts.length);
+    for (double one : volts) {
+      all.add(one);
+    }
+    return Collections.unmodifiableList(all);
   }
 
   /**
@@ -35,10 +41,25 @@ public record IdleVoltage(int item, double volts) {
    * @return null where the segment has no unit
    */
   static @Nullable IdleVoltage lowest(SegmentCircuit circuit, List<Double> idleVolts) {
+    return lowest(idleVolts, item -> circuit.items().get(item).isUnit());
+  }
+
+  /**
+   * The lowest over all items, repeaters, equipment and converters included: they receive as well.
+   * Of equal ones the first in the chain.
+   *
+   * @return null without bias
+   */
+  public static @Nullable IdleVoltage lowestOfItems(SegmentCircuit circuit) {
+    List<Double> idleVolts = ofAllItems(circuit);
+    return idleVolts == null ? null : lowest(idleVolts, item -> true);
+  }
+
+  private static @Nullable IdleVoltage lowest(List<Double> idleVolts, IntPredicate counts) {
     IdleVoltage lowest = null;
     for (int item = 0; item < idleVolts.size(); item++) {
       double volts = idleVolts.get(item);
-      if (circuit.items().get(item).isUnit() && (lowest == null || volts < lowest.volts())) {
+      if (counts.test(item) && (lowest == null || volts < lowest.volts())) {
         lowest = new IdleVoltage(item, volts);
       }
     }

@@ -49,8 +49,13 @@ final class Ladder {
 
   /** The voltages of all nodes; infinite where a source meets no conductance at all. */
   double[] volts() {
+    return volts(onwardAmperes[0] / onwardSiemens[0]);
+  }
+
+  /** The voltages of all nodes where the first one is held at a voltage. */
+  double[] volts(double first) {
     double[] volts = new double[size()];
-    volts[0] = onwardAmperes[0] / onwardSiemens[0];
+    volts[0] = first;
     for (int node = 0; node < size() - 1; node++) {
       volts[node + 1] = nextVolts(node, volts[node]);
     }
@@ -64,7 +69,21 @@ final class Ladder {
 
   /** The conductance between a node and the return, sources dead. */
   double siemensAt(int node) {
-    return onwardSiemens[node] + reversed().onwardSiemens[size() - 1 - node] - shuntSiemens[node];
+    return siemens()[node];
+  }
+
+  /** The conductance between each node and the return, sources dead, O(n). */
+  double[] siemens() {
+    double[] siemens = new double[size()];
+    double before = 0;
+    for (int node = 0; node < size(); node++) {
+      siemens[node] = before + onwardSiemens[node];
+      if (node < size() - 1) {
+        double here = before + shuntSiemens[node];
+        before = here / (1 + seriesOhms[node] * here);
+      }
+    }
+    return siemens;
   }
 
   /** The same ladder told from its end. */

@@ -15,6 +15,15 @@ public final class Levels {
   /** The least that a driver puts on the pair, into 54 ohms (SLLA272). */
   public static final double DRIVER_VOLTS = 1.5;
 
+  /** What a driver must work into, at least, for {@link #DRIVER_VOLTS} (SLLA272). */
+  public static final double LEAST_DRIVER_LOAD_OHMS = 54;
+
+  /** The lowest that a conductor may be against common (SLLA272, AN-960). */
+  public static final double LEAST_LINE_VOLTS = -7;
+
+  /** The highest that a conductor may be against common (SLLA272, AN-960). */
+  public static final double GREATEST_LINE_VOLTS = 12;
+
   /** One unit load: this resistance from each line to common (SLLA272, AN-960). */
   public static final double UNIT_LOAD_OHMS = 12_000;
 
@@ -26,6 +35,15 @@ public final class Levels {
 
   /** The greatest of each bias resistor (MODBUS over Serial Line V1.02 §3.4.6). */
   public static final double GREATEST_BIAS_OHMS = 650;
+
+  /**
+   * Bias resistors over this are weak pulls that a device has built in (common practice, no
+   * source). They count in every sum, but hold no line by themselves.
+   */
+  public static final double WEAK_PULL_OHMS = 2000;
+
+  /** A supply of 5 V and a tenth more (common practice, no source). */
+  public static final double MOST_BIAS_SUPPLY_VOLTS = 5.5;
 
   private Levels() {}
 

@@ -55,4 +55,27 @@ public record PollLoad(
   public double silentSeconds(SerialFormat serial) {
     return timeoutSeconds * (1 + retries) + serial.frameSeconds(FrameLengths.READ_REQUEST_BYTES);
   }
+
+  /**
+   * The longest that a poll of one zone can hold the line.
+   *
+   * <p>With a unit that is silent, or falls silent before the last request, that is all requests
+   * but the last with their answers, and the last one sent again and again: {@code (1 + retries) ·
+   * (8 characters + timeout)}.
+   *
+   * @param oneSilent whether one polled unit is silent
+   */
+  public double longestSeconds(SerialFormat serial, boolean oneSilent) {
+    double answered = seconds(serial);
+    if (!oneSilent) {
+      return answered;
+    }
+    int lastRegisters = (registers - 1) % FrameLengths.MOST_REGISTERS_READ + 1;
+    PollLoad last =
+        new PollLoad(
+            lastRegisters, zones, periodSeconds, processingSeconds, timeoutSeconds, retries);
+    double repeated =
+        (1 + retries) * (serial.frameSeconds(FrameLengths.READ_REQUEST_BYTES) + timeoutSeconds);
+    return Math.max(answered, answered - last.seconds(serial) + repeated);
+  }
 }

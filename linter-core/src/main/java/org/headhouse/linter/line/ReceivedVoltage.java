@@ -2,15 +2,15 @@ package org.headhouse.linter.line;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntUnaryOperator;
-import java.util.stream.IntStream;
+import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one unit receives from another, in the state that the bias opposes.
+ * What one item receives from another, in the state that the bias opposes.
  *
- * @param from the index of the sending unit in the segment
- * @param to the index of the receiving unit
+ * @param from the index of the sending item in the segment
+ * @param to the index of the receiving item
  * @param volts D0 − D1 at the receiver; negative where the bias overrules the driver there
  */
 public record ReceivedVoltage(int from, int to, double volts) {
@@ -37,18 +37,40 @@ public record ReceivedVoltage(int from, int to, double volts) {
    *     nearest receiver
    */
   public static @Nullable ReceivedVoltage weakest(SegmentCircuit circuit) {
-    int[] units = units(circuit);
-    if (units.length < 2) {
+    return weakest(circuit, SegmentItem::isUnit);
+  }
+
+  /**
+   * The weakest over all ordered pairs of items, as {@link #weakest} for units: a repeater,
+   * equipment and a converter receive and send as well.
+   *
+   * @return null with less than two items
+   */
+  public static @Nullable ReceivedVoltage weakestOfItems(SegmentCircuit circuit) {
+    return weakest(circuit, item -> true);
+  }
+
+  private static @Nullable ReceivedVoltage weakest(
+      SegmentCircuit circuit, Predicate<SegmentItem> counts) {
+    int[] parties = parties(circuit, counts);
+    if (parties.length < 2) {
       return null;
     }
-    int first = units[0];
-    int last = units[units.length - 1];
+    int first = parties[0];
+    int last = parties[parties.length - 1];
     int end = circuit.items().size() - 1;
     Ladder ladder = DifferentialNetwork.signal(circuit);
-    ReceivedVoltage onward = weakestAlong(ladder, first, last, node -> node, circuit);
+    IntPredicate onwardCounts = node -> counts.test(circuit.items().get(node));
+    IntPredicate backCounts = node -> counts.test(circuit.items().get(end - node));
+    ReceivedVoltage onward = weakestAlong(ladder, first, last, onwardCounts);
     ReceivedVoltage back =
-        weakestAlong(ladder.reversed(), end - last, end - first, node -> end - node, circuit);
-    return back.volts() < onward.volts() - ROUNDING_VOLTS ? back : onward;
+        weakestAlong(ladder.reversed(), end - last, end - first, backCounts).reversed(end);
+    return weaker(onward, back);
+  }
+
+  /** The one that is less, by more than rounding; else the first. */
+  static ReceivedVoltage weaker(ReceivedVoltage one, ReceivedVoltage other) {
+    return other.volts() < one.volts() - ROUNDING_VOLTS ? other : one;
   }
 
   /**
@@ -58,17 +80,32 @@ public record ReceivedVoltage(int from, int to, double volts) {
    * @return in the order of the chain, one for each unit; empty with less than two units
    */
   public static List<ReceivedVoltage> weakestAtEachUnit(SegmentCircuit circuit) {
-    int[] units = units(circuit);
-    if (units.length < 2) {
+    return weakestAtEach(circuit, SegmentItem::isUnit);
+  }
+
+  /**
+   * The weakest that each item receives from any other, repeaters, equipment and converters
+   * included.
+   *
+   * @return in the order of the chain, one for each item; empty with less than two
+   */
+  public static List<ReceivedVoltage> weakestAtEachItem(SegmentCircuit circuit) {
+    return weakestAtEach(circuit, item -> true);
+  }
+
+  private static List<ReceivedVoltage> weakestAtEach(
+      SegmentCircuit circuit, Predicate<SegmentItem> counts) {
+    int[] parties = parties(circuit, counts);
+    if (parties.length < 2) {
       return List.of();
     }
-    int first = units[0];
-    int last = units[units.length - 1];
+    int first = parties[0];
+    int last = parties[parties.length - 1];
     int end = circuit.items().size() - 1;
     Ladder ladder = DifferentialNetwork.signal(circuit);
     double[] onward = voltsFrom(ladder, first);
     double[] back = voltsFrom(ladder.reversed(), end - last);
-    return Arrays.stream(units)
+    return Arrays.stream(parties)
         .mapToObj(
             to -> {
               double fromFirst = to == first ? Double.POSITIVE_INFINITY : onward[to];
@@ -80,10 +117,15 @@ public record ReceivedVoltage(int from, int to, double volts) {
         .toList();
   }
 
-  private static int[] units(SegmentCircuit circuit) {
-    return IntStream.range(0, circuit.items().size())
-        .filter(item -> circuit.items().get(item).isUnit())
-        .toArray();
+  private static int[] parties(SegmentCircuit circuit, Predicate<SegmentItem> counts) {
+    int[] parties = new int[circuit.items().size()];
+    int number = 0;
+    for (int item = 0; item < parties.length; item++) {
+      if (counts.test(circuit.items().get(item))) {
+        parties[number++] = item;
+      }
+    }
+    return Arrays.copyOf(parties, number);
   }
 
   /** What arrives at the nodes from a sender on. */
@@ -97,20 +139,24 @@ public record ReceivedVoltage(int from, int to, double volts) {
     return volts;
   }
 
-  /** What the unit at one node sends to those at the nodes after it, up to another. */
+  /** What the item at one node sends to those at the nodes after it, up to another. */
   private static ReceivedVoltage weakestAlong(
-      Ladder ladder, int sender, int lastNode, IntUnaryOperator itemAt, SegmentCircuit circuit) {
+      Ladder ladder, int sender, int lastNode, IntPredicate counts) {
     int weakestNode = lastNode;
     double weakestVolts = Double.POSITIVE_INFINITY;
     double difference = -Levels.DRIVER_VOLTS;
     for (int node = sender + 1; node <= lastNode; node++) {
       difference = ladder.nextVolts(node - 1, difference);
-      if (-difference < weakestVolts && circuit.items().get(itemAt.applyAsInt(node)).isUnit()) {
+      if (-difference < weakestVolts && counts.test(node)) {
         weakestNode = node;
         weakestVolts = -difference;
       }
     }
-    return new ReceivedVoltage(
-        itemAt.applyAsInt(sender), itemAt.applyAsInt(weakestNode), weakestVolts);
+    return new ReceivedVoltage(sender, weakestNode, weakestVolts);
+  }
+
+  /** The same of a segment told from its other end. */
+  private ReceivedVoltage reversed(int end) {
+    return new ReceivedVoltage(end - from, end - to, volts);
   }
 }

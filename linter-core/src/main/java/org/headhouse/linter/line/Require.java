@@ -15,4 +15,11 @@ final class Require {
       throw new IllegalArgumentException(name + " must be finite and not negative: " + value);
     }
   }
+
+  /** A deviation as a share; from 1 on nothing would be left. */
+  static void share(double value, String name) {
+    if (!(value >= 0 && value < 1)) {
+      throw new IllegalArgumentException(name + " must be 0 or more and less than 1: " + value);
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -38,7 +39,7 @@ public record SegmentFigures(
   public static SegmentFigures of(SegmentCircuit circuit, int measuredAt) {
     List<Double> idleVolts = IdleVoltage.ofAllItems(circuit);
     return new SegmentFigures(
-        circuit.items().stream().map(SegmentItem::name).toList(),
+        names(circuit),
         circuit.lengthMetres(),
         circuit.loopResistanceOhms(),
         circuit.unitLoads(),
@@ -46,5 +47,13 @@ public record SegmentFigures(
         idleVolts == null ? null : IdleVoltage.lowest(circuit, idleVolts),
         ReceivedVoltage.weakest(circuit),
         PairResistance.at(circuit, measuredAt));
+  }
+
+  private static List<String> names(SegmentCircuit circuit) {
+    List<String> names = new ArrayList<>(circuit.items().size());
+    for (SegmentItem item : circuit.items()) {
+      names.add(item.name());
+    }
+    return names;
   }
 }

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * What one place of the chain connects to the pair.
  *
  * @param name as people call it; need not be unique
- * @param kind whether its voltages are looked at
+ * @param kind what it is
  * @param unitLoads in units of 12 kΩ from each conductor to common
  * @param terminator across the pair, or null
  * @param bias resistors to its supply, or null
@@ -18,13 +18,16 @@ public record SegmentItem(
     @Nullable Terminator terminator,
     @Nullable BiasResistors bias) {
 
-  /**
-   * What an item is. Both kinds load the line. The weakest voltages are taken over units alone,
-   * which are what the site's readings must reach; a repeater restores what it receives.
-   */
+  /** What an item is. All kinds load the line, receive and send. */
   public enum Kind {
+    /** A controller. */
     UNIT,
-    REPEATER_SIDE
+    /** One side of a repeater. */
+    REPEATER_SIDE,
+    /** Another device on the pair. */
+    EQUIPMENT,
+    /** The interface of supervising software. */
+    CONVERTER
   }
 
   /** Common practice, no source: a repeater's side is one more receiver of the full load. */
@@ -49,9 +52,44 @@ public record SegmentItem(
     return new SegmentItem(name, Kind.REPEATER_SIDE, REPEATER_SIDE_UNIT_LOADS, terminator, bias);
   }
 
+  /** The side of a repeater in this segment, of a load that is written. */
+  public static SegmentItem repeaterSide(
+      String name,
+      double unitLoads,
+      @Nullable Terminator terminator,
+      @Nullable BiasResistors bias) {
+    return new SegmentItem(name, Kind.REPEATER_SIDE, unitLoads, terminator, bias);
+  }
+
+  /** Another device on the pair. */
+  public static SegmentItem equipment(
+      String name,
+      double unitLoads,
+      @Nullable Terminator terminator,
+      @Nullable BiasResistors bias) {
+    return new SegmentItem(name, Kind.EQUIPMENT, unitLoads, terminator, bias);
+  }
+
+  /** The interface of supervising software. */
+  public static SegmentItem converter(
+      String name,
+      double unitLoads,
+      @Nullable Terminator terminator,
+      @Nullable BiasResistors bias) {
+    return new SegmentItem(name, Kind.CONVERTER, unitLoads, terminator, bias);
+  }
+
   /** Whether this is a controller. */
   public boolean isUnit() {
     return kind == Kind.UNIT;
+  }
+
+  SegmentItem with(@Nullable Terminator otherTerminator, @Nullable BiasResistors otherBias) {
+    return new SegmentItem(name, kind, unitLoads, otherTerminator, otherBias);
+  }
+
+  SegmentItem withUnitLoads(double other) {
+    return new SegmentItem(name, kind, other, terminator, bias);
   }
 
   /** The conductance of the load from each conductor to common. */

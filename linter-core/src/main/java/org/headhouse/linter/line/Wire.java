@@ -9,9 +9,10 @@ import org.headhouse.linter.stability.Internal;
  * class 2 allows 36.0 ohms a kilometre for 0.5 mm2, where the area alone gives 34.5.
  *
  * @param areaSquareMetres the area of its cross-section
+ * @param greatestShare the most that its resistance may be, of that of copper of this area
  */
 @Internal
-public record Wire(double areaSquareMetres) {
+public record Wire(double areaSquareMetres, double greatestShare) {
 
   /** Resistivity of annealed copper at 20 °C (Copper Wire Tables, NBS Handbook 100, 1966). */
   public static final double RESISTIVITY_OHM_METRES = 0.017241e-6;
@@ -30,6 +31,7 @@ public record Wire(double areaSquareMetres) {
 
   public Wire {
     Require.positive(areaSquareMetres, "area");
+    Require.positive(greatestShare, "greatest share of the resistance");
   }
 
   /**
@@ -39,12 +41,15 @@ public record Wire(double areaSquareMetres) {
    */
   public static Wire awg(int number) {
     double diameterMetres = awgDiameterMetres(number);
-    return new Wire(Math.PI / 4 * diameterMetres * diameterMetres);
+    return new Wire(Math.PI / 4 * diameterMetres * diameterMetres, 1);
   }
 
-  /** A conductor sold by its area in mm2. */
+  /**
+   * A conductor sold by its area in mm2, which IEC 60228 lets have more resistance than copper of
+   * just that area.
+   */
   public static Wire squareMillimetres(double area) {
-    return new Wire(area * 1e-6);
+    return new Wire(area * 1e-6, ClassTwoCopper.greatestShare(area));
   }
 
   /**
@@ -70,5 +75,15 @@ public record Wire(double areaSquareMetres) {
     double growth = 1 + TEMPERATURE_COEFFICIENT_PER_KELVIN * (celsius - REFERENCE_CELSIUS);
     Require.positive(growth, "the resistance in relation to that at 20 °C");
     return RESISTIVITY_OHM_METRES / areaSquareMetres * growth;
+  }
+
+  /**
+   * The most that one conductor may have: for one sold by its area what IEC 60228 allows, at other
+   * temperatures in proportion.
+   *
+   * @param celsius the temperature of the conductor, above {@link #LEAST_CELSIUS}
+   */
+  public double greatestOhmsPerMetre(double celsius) {
+    return greatestShare * resistanceOhmsPerMetre(celsius);
   }
 }

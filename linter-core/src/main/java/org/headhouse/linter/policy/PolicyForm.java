@@ -12,8 +12,9 @@ import org.headhouse.linter.yaml.Scalar;
  * load than a site takes to check. What is not ordinary is left to the schema, right or wrong.
  */
 public final class PolicyForm {
-  private static final Set<String> KEYS = Set.of("format", "rule-set", "rules", "baseline");
-  private static final Set<String> SETTINGS = Set.of("level", "parameters");
+  private static final Set<String> KEYS =
+      Set.of(PolicyKey.FORMAT, PolicyKey.RULE_SET, PolicyKey.RULES, PolicyKey.BASELINE);
+  private static final Set<String> SETTINGS = Set.of(PolicyKey.LEVEL, PolicyKey.PARAMETERS);
 
   private PolicyForm() {}
 
@@ -25,15 +26,15 @@ public final class PolicyForm {
                 entry ->
                     KEYS.contains(entry.key().text())
                         && isRight(entry.key().text(), root.valueOf(entry)))
-        && root.get("format") != null
-        && root.get("rule-set") != null;
+        && root.get(PolicyKey.FORMAT) != null
+        && root.get(PolicyKey.RULE_SET) != null;
   }
 
   private static boolean isRight(String key, Cursor value) {
     return switch (key) {
-      case "format" -> isNumber(value, "1");
-      case "rule-set" -> isNumber(value, "[1-9][0-9]{0,3}");
-      case "baseline" -> value.node() instanceof Scalar scalar && isText(scalar);
+      case PolicyKey.FORMAT -> isNumber(value, "1");
+      case PolicyKey.RULE_SET -> isNumber(value, PolicyKey.RULE_SET_FORM);
+      case PolicyKey.BASELINE -> value.node() instanceof Scalar scalar && isText(scalar);
       default -> isRules(value);
     };
   }
@@ -56,8 +57,8 @@ public final class PolicyForm {
   }
 
   private static boolean isSetting(Cursor setting) {
-    Cursor level = setting.get("level");
-    Cursor parameters = setting.get("parameters");
+    Cursor level = setting.get(PolicyKey.LEVEL);
+    Cursor parameters = setting.get(PolicyKey.PARAMETERS);
     return setting.node() instanceof Mapping mapping
         && mapping.entries().stream().allMatch(entry -> SETTINGS.contains(entry.key().text()))
         && (level == null

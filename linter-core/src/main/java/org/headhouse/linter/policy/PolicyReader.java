@@ -42,14 +42,17 @@ public final class PolicyReader {
    * @throws IllegalArgumentException where a rule fails to read a parameter of its own
    */
   public Policy read(Cursor root) {
-    Cursor rules = root.get("rules");
+    Cursor rules = root.get(PolicyKey.RULES);
     if (rules != null && rules.node() instanceof Mapping mapping) {
       for (Mapping.Entry entry : mapping.entries()) {
         rule(entry, rules);
       }
     }
     return new Policy(
-        ruleSet(root.get("rule-set")), levels, parameters, baseline(root.get("baseline")));
+        ruleSet(root.get(PolicyKey.RULE_SET)),
+        levels,
+        parameters,
+        baseline(root.get(PolicyKey.BASELINE)));
   }
 
   private static @Nullable String baseline(@Nullable Cursor cursor) {
@@ -63,7 +66,7 @@ public final class PolicyReader {
 
   private int ruleSet(@Nullable Cursor cursor) {
     String text = text(cursor);
-    if (cursor == null || text == null || !text.matches("[1-9][0-9]{0,3}")) {
+    if (cursor == null || text == null || !text.matches(PolicyKey.RULE_SET_FORM)) {
       return Policy.NEWEST_RULE_SET;
     }
     int number = Integer.parseInt(text);
@@ -93,8 +96,8 @@ public final class PolicyReader {
       return;
     }
     Cursor value = rules.valueOf(entry);
-    level(rule, value.get("level"));
-    Cursor written = value.get("parameters");
+    level(rule, value.get(PolicyKey.LEVEL));
+    Cursor written = value.get(PolicyKey.PARAMETERS);
     if (written != null && written.node() instanceof Mapping mapping) {
       for (Mapping.Entry parameter : mapping.entries()) {
         parameter(rule, parameter, written);

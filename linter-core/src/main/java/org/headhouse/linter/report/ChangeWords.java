@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.headhouse.linter.change.Change;
 import org.headhouse.linter.change.Difference;
-import org.headhouse.linter.change.ItemKind;
+import org.headhouse.linter.site.ItemKind;
 import org.jspecify.annotations.Nullable;
 
 /** Tells in sentences what differs between two states of a site. */
@@ -88,7 +88,7 @@ final class ChangeWords {
   }
 
   private static String item(ItemKind kind, String name) {
-    return kind == ItemKind.REPEATER ? "the repeater " + quoted(name) : quoted(name);
+    return kind == ItemKind.UNIT ? quoted(name) : "the " + kind.word() + " " + quoted(name);
   }
 
   static String quoted(String name) {

@@ -90,7 +90,7 @@ public final class SarifReport {
     for (RuleDescriptor rule : rules) {
       json.writeStartObject();
       json.writeStringProperty("id", rule.id());
-      text(json, "shortDescription", rule.summary());
+      text(json, "shortDescription", rule.requirement());
       json.writeObjectPropertyStart("defaultConfiguration");
       json.writeStringProperty("level", rule.level().word());
       json.writeEndObject();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.headhouse.linter.site.AddressRange;
+import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.Quantities;
@@ -108,10 +109,10 @@ public interface ParameterType<T> {
   /** A text of one line. */
   static ParameterType<String> text() {
     return of(
-        "a text of at most 200 characters on one line",
+        "a text of at most " + Format.LONGEST_TEXT + " characters on one line",
         written ->
             written.isBlank()
-                    || written.length() > 200
+                    || written.length() > Format.LONGEST_TEXT
                     || written.chars().anyMatch(Character::isISOControl)
                 ? null
                 : written);

@@ -4,11 +4,11 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /**
- * Tells how large a regular expression becomes once its counted repetitions are written out, before
- * anything tries: {@code ((a{1000}){1000}){1000}} would take all memory.
+ * The size of a regular expression once its counted repetitions are written out, found without
+ * compiling it: {@code ((a{1000}){1000}){1000}} would take all memory.
  *
- * <p>It counts the signs, and errs on the large side. What is no regular expression is told by the
- * one who reads it afterwards.
+ * <p>It counts the characters, and errs on the large side. A text that is no regular expression has
+ * a size too; compiling it finds the fault.
  */
 final class PatternSize {
   private static final long MOST = Integer.MAX_VALUE;
@@ -79,7 +79,7 @@ final class PatternSize {
     last = 1;
   }
 
-  /** Steps on the last sign of an escape: {@code \d}, {@code \p{Greek}}, {@code \Q...\E}. */
+  /** Steps on the last character of an escape: {@code \d}, {@code \p{Greek}}, {@code \Q...\E}. */
   private void escape() {
     at++;
     if (at >= text.length()) {
@@ -96,7 +96,9 @@ final class PatternSize {
     }
   }
 
-  /** The bracket that ends a class, by the rules of RE2: a first one is a sign of the class. */
+  /**
+   * The bracket that ends a class, by the rules of RE2: a first one is a character of the class.
+   */
   private int endOfClass() {
     int i = at + 1;
     i = text.startsWith("^", i) ? i + 1 : i;
@@ -124,7 +126,7 @@ final class PatternSize {
     }
   }
 
-  /** How often the sign before is written out; 0 for what is no repetition. */
+  /** How often the character before is written out; 0 for what is no repetition. */
   private static long times(String braces) {
     if (!braces.matches("[0-9]{1,9}(,[0-9]{0,9})?")) {
       return 0;

@@ -14,9 +14,9 @@ public non-sealed interface RepositoryRule extends Rule {
   /** The text that no two sites may share. */
   Setting<String> key(Site site);
 
-  /** What to tell at the second site with a key. */
+  /** The message at the second site with a key. */
   Message clash(String key, String firstFile, String file);
 
-  /** What to tell at the first site with a key, as a related location. */
+  /** The message at the first site with a key, as a related location. */
   String firstUse(String key);
 }

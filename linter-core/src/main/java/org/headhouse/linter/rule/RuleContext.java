@@ -2,10 +2,10 @@ package org.headhouse.linter.rule;
 
 import java.time.LocalDate;
 import org.headhouse.linter.figures.LineFigures;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.source.Place;
 
 /** What a rule may know besides the site, and where its findings go. */
@@ -14,8 +14,8 @@ public interface RuleContext {
   /** The value of a parameter: what the policy says, else the default. */
   <T> T value(Parameter<T> parameter);
 
-  /** The addresses that the policy keeps free for equipment other than units. */
-  KeptFree keptFree();
+  /** What the policy says of every site. */
+  SitePolicy sitePolicy();
 
   /** The types of device that the repository knows. */
   DeviceTypes deviceTypes();

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rule;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;
@@ -10,26 +11,29 @@ import org.headhouse.linter.result.Level;
  *
  * @param id two words with a point between, {@code address.gap}: letters, digits and hyphens, lower
  *     case
- * @param summary the requirement in one sentence
+ * @param requirement in one sentence; the page of the rule begins with it
  * @param level of its results where the policy says nothing
  * @param ruleSet the number of the first rule set that has the rule
  * @param parameters what the policy may set
- * @param foundation whether other rules stay silent about what this one tells, so that neither the
- *     policy nor a suppression may hide it
+ * @param foundation whether all other rules stay silent about what this one reports, so that
+ *     neither the policy nor a suppression may hide it
+ * @param yieldsTo the ids of the rules that may report the cause of what this one would report; it
+ *     then stays silent, so that one mistake gives one result
  */
 public record RuleDescriptor(
     String id,
-    String summary,
+    String requirement,
     Level level,
     int ruleSet,
     List<Parameter<?>> parameters,
-    boolean foundation) {
+    boolean foundation,
+    List<String> yieldsTo) {
 
   private static final Pattern ID = Pattern.compile("[a-z][a-z0-9-]*\\.[a-z][a-z0-9-]*");
 
   /** Checks what is given. */
   public RuleDescriptor {
-    Objects.requireNonNull(summary, "a rule without a summary");
+    Objects.requireNonNull(requirement, "a rule without a requirement");
     Objects.requireNonNull(level, "a rule without a level");
     if (!isId(id)) {
       throw new IllegalArgumentException(
@@ -42,17 +46,25 @@ public record RuleDescriptor(
     if (parameters.stream().map(Parameter::name).distinct().count() < parameters.size()) {
       throw new IllegalArgumentException(id + ": two parameters have one name");
     }
+    yieldsTo = List.copyOf(yieldsTo);
   }
 
   /** A rule of the first rule set. */
   public static RuleDescriptor of(
-      String id, String summary, Level level, Parameter<?>... parameters) {
-    return new RuleDescriptor(id, summary, level, 1, List.of(parameters), false);
+      String id, String requirement, Level level, Parameter<?>... parameters) {
+    return new RuleDescriptor(id, requirement, level, 1, List.of(parameters), false, List.of());
   }
 
   /** A rule of the first rule set that other rules count on. */
-  public static RuleDescriptor foundation(String id, String summary) {
-    return new RuleDescriptor(id, summary, Level.ERROR, 1, List.of(), true);
+  public static RuleDescriptor foundation(String id, String requirement) {
+    return new RuleDescriptor(id, requirement, Level.ERROR, 1, List.of(), true, List.of());
+  }
+
+  /** The same rule, which also yields to others. */
+  public RuleDescriptor yieldingTo(String... rules) {
+    List<String> all = new ArrayList<>(yieldsTo);
+    all.addAll(List.of(rules));
+    return new RuleDescriptor(id, requirement, level, ruleSet, parameters, foundation, all);
   }
 
   /** Whether a text has the form of a rule's id. */

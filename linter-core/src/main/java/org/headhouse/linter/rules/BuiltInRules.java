@@ -1,170 +1,146 @@
 package org.headhouse.linter.rules;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rules.address.AddressBeyondLimit;
+import org.headhouse.linter.rules.address.AddressDuplicate;
 import org.headhouse.linter.rules.address.AddressGap;
+import org.headhouse.linter.rules.address.AddressKeptFree;
 import org.headhouse.linter.rules.address.AddressOrder;
-import org.headhouse.linter.rules.address.DuplicateAddress;
-import org.headhouse.linter.rules.address.KeptFreeAddress;
-import org.headhouse.linter.rules.address.ReservedAddress;
+import org.headhouse.linter.rules.address.AddressReserved;
 import org.headhouse.linter.rules.bias.BiasOutOfRange;
-import org.headhouse.linter.rules.bias.SeveralBias;
-import org.headhouse.linter.rules.bias.WeakBias;
-import org.headhouse.linter.rules.cable.LengthUnknown;
-import org.headhouse.linter.rules.cable.TooLong;
-import org.headhouse.linter.rules.cable.TooThin;
-import org.headhouse.linter.rules.cable.Unshielded;
-import org.headhouse.linter.rules.change.Readdressed;
-import org.headhouse.linter.rules.change.RecordKept;
-import org.headhouse.linter.rules.change.RemovedUnit;
-import org.headhouse.linter.rules.commissioning.FutureDate;
-import org.headhouse.linter.rules.commissioning.MeasuredOff;
-import org.headhouse.linter.rules.commissioning.MissingRecord;
-import org.headhouse.linter.rules.commissioning.UnseenUnit;
-import org.headhouse.linter.rules.conductors.Ground;
-import org.headhouse.linter.rules.conductors.PairMissing;
-import org.headhouse.linter.rules.conductors.Polarity;
-import org.headhouse.linter.rules.firmware.MixedFirmware;
-import org.headhouse.linter.rules.head.DuplicateHead;
+import org.headhouse.linter.rules.bias.BiasSeveral;
+import org.headhouse.linter.rules.bias.BiasWeak;
+import org.headhouse.linter.rules.cable.CableLengthUnknown;
+import org.headhouse.linter.rules.cable.CableTooLong;
+import org.headhouse.linter.rules.cable.CableTooThin;
+import org.headhouse.linter.rules.cable.CableUnshielded;
+import org.headhouse.linter.rules.change.ChangeCommissionedReaddressed;
+import org.headhouse.linter.rules.change.ChangeCommissionedRemoved;
+import org.headhouse.linter.rules.change.ChangeRecordKept;
+import org.headhouse.linter.rules.commissioning.CommissioningDate;
+import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
+import org.headhouse.linter.rules.commissioning.CommissioningMissing;
+import org.headhouse.linter.rules.commissioning.CommissioningUnitUnseen;
+import org.headhouse.linter.rules.conductors.ConductorsGround;
+import org.headhouse.linter.rules.conductors.ConductorsPairMissing;
+import org.headhouse.linter.rules.conductors.ConductorsPolarity;
+import org.headhouse.linter.rules.firmware.FirmwareMixed;
 import org.headhouse.linter.rules.head.HeadAddress;
+import org.headhouse.linter.rules.head.HeadDuplicate;
+import org.headhouse.linter.rules.head.HeadMissing;
 import org.headhouse.linter.rules.head.HeadNotFirst;
-import org.headhouse.linter.rules.head.MissingHead;
-import org.headhouse.linter.rules.module.AbsentModule;
-import org.headhouse.linter.rules.name.ConfusableName;
-import org.headhouse.linter.rules.name.DuplicateName;
+import org.headhouse.linter.rules.module.ModuleAbsent;
+import org.headhouse.linter.rules.name.NameConfusable;
+import org.headhouse.linter.rules.name.NameDuplicate;
 import org.headhouse.linter.rules.name.NamePattern;
-import org.headhouse.linter.rules.name.PlaceholderName;
-import org.headhouse.linter.rules.name.TooLongName;
-import org.headhouse.linter.rules.name.UnreadableName;
-import org.headhouse.linter.rules.network.BadAddress;
-import org.headhouse.linter.rules.network.DuplicateIp;
-import org.headhouse.linter.rules.network.OutsideSubnet;
-import org.headhouse.linter.rules.network.UnsupportedNetwork;
-import org.headhouse.linter.rules.outdoor.HeadNotLocal;
-import org.headhouse.linter.rules.outdoor.NotFromHead;
-import org.headhouse.linter.rules.outdoor.NotMeasured;
-import org.headhouse.linter.rules.outdoor.TooOld;
-import org.headhouse.linter.rules.outdoor.UnsafeFallback;
-import org.headhouse.linter.rules.reading.AmbiguousScalar;
-import org.headhouse.linter.rules.reading.BadQuantity;
-import org.headhouse.linter.rules.reading.BadValue;
-import org.headhouse.linter.rules.reading.DuplicateKey;
-import org.headhouse.linter.rules.reading.Encoding;
-import org.headhouse.linter.rules.reading.MissingKey;
-import org.headhouse.linter.rules.reading.OutOfRange;
-import org.headhouse.linter.rules.reading.SeveralDocuments;
-import org.headhouse.linter.rules.reading.Syntax;
-import org.headhouse.linter.rules.reading.TooLarge;
-import org.headhouse.linter.rules.reading.UnknownKey;
-import org.headhouse.linter.rules.reading.WrongType;
-import org.headhouse.linter.rules.reference.UnknownReference;
-import org.headhouse.linter.rules.run.UnprotectedRun;
-import org.headhouse.linter.rules.segment.Overloaded;
-import org.headhouse.linter.rules.serial.Framing;
-import org.headhouse.linter.rules.serial.UnsupportedRate;
-import org.headhouse.linter.rules.signal.WeakSignal;
-import org.headhouse.linter.rules.site.DuplicateId;
-import org.headhouse.linter.rules.site.FileName;
+import org.headhouse.linter.rules.name.NamePlaceholder;
+import org.headhouse.linter.rules.name.NameTooLong;
+import org.headhouse.linter.rules.name.NameUnreadable;
+import org.headhouse.linter.rules.network.NetworkBadAddress;
+import org.headhouse.linter.rules.network.NetworkDuplicateIp;
+import org.headhouse.linter.rules.network.NetworkOutsideSubnet;
+import org.headhouse.linter.rules.network.NetworkUnsupported;
+import org.headhouse.linter.rules.outdoor.OutdoorHeadNotLocal;
+import org.headhouse.linter.rules.outdoor.OutdoorNotFromHead;
+import org.headhouse.linter.rules.outdoor.OutdoorNotMeasured;
+import org.headhouse.linter.rules.outdoor.OutdoorTooOld;
+import org.headhouse.linter.rules.outdoor.OutdoorUnsafeFallback;
+import org.headhouse.linter.rules.reference.ReferenceUnknown;
+import org.headhouse.linter.rules.run.RunUnprotected;
+import org.headhouse.linter.rules.segment.SegmentOverloaded;
+import org.headhouse.linter.rules.serial.SerialFraming;
+import org.headhouse.linter.rules.serial.SerialUnsupported;
+import org.headhouse.linter.rules.signal.SignalWeak;
+import org.headhouse.linter.rules.site.SiteDuplicateId;
+import org.headhouse.linter.rules.site.SiteFileName;
 import org.headhouse.linter.rules.station.StationNotAtHead;
-import org.headhouse.linter.rules.stub.TooLongStub;
-import org.headhouse.linter.rules.supervision.DuplicateZone;
-import org.headhouse.linter.rules.supervision.MissingZone;
-import org.headhouse.linter.rules.supervision.UnknownZone;
-import org.headhouse.linter.rules.supervision.UnreachableZone;
-import org.headhouse.linter.rules.suppression.Expired;
-import org.headhouse.linter.rules.suppression.UnknownRule;
-import org.headhouse.linter.rules.suppression.Unused;
-import org.headhouse.linter.rules.termination.MidLine;
-import org.headhouse.linter.rules.termination.Mismatch;
-import org.headhouse.linter.rules.termination.MissingAtEnd;
-import org.headhouse.linter.rules.termination.Undeclared;
-import org.headhouse.linter.rules.traffic.BusyLine;
-import org.headhouse.linter.rules.traffic.Overrun;
+import org.headhouse.linter.rules.stub.StubTooLong;
+import org.headhouse.linter.rules.supervision.SupervisionUnreachable;
+import org.headhouse.linter.rules.supervision.SupervisionZoneDuplicate;
+import org.headhouse.linter.rules.supervision.SupervisionZoneMissing;
+import org.headhouse.linter.rules.supervision.SupervisionZoneUnknown;
+import org.headhouse.linter.rules.termination.TerminationMidLine;
+import org.headhouse.linter.rules.termination.TerminationMismatch;
+import org.headhouse.linter.rules.termination.TerminationMissingAtEnd;
+import org.headhouse.linter.rules.termination.TerminationUndeclared;
+import org.headhouse.linter.rules.traffic.TrafficBusy;
+import org.headhouse.linter.rules.traffic.TrafficOverrun;
 
 /** The list of all built-in rules, in the order of the reference. */
 public final class BuiltInRules {
-  private static final List<Rule> ALL =
+  private static final List<Rule> ON_SITES =
       List.of(
-          new Encoding(),
-          new TooLarge(),
-          new Syntax(),
-          new DuplicateKey(),
-          new SeveralDocuments(),
-          new AmbiguousScalar(),
-          new UnknownKey(),
-          new MissingKey(),
-          new WrongType(),
-          new BadValue(),
-          new OutOfRange(),
-          new BadQuantity(),
-          new MissingHead(),
-          new DuplicateHead(),
+          new HeadMissing(),
+          new HeadDuplicate(),
           new HeadNotFirst(),
           new HeadAddress(),
-          new DuplicateAddress(),
+          new AddressDuplicate(),
           new AddressGap(),
           new AddressOrder(),
-          new ReservedAddress(),
+          new AddressReserved(),
           new AddressBeyondLimit(),
-          new KeptFreeAddress(),
-          new DuplicateName(),
-          new ConfusableName(),
-          new TooLongName(),
-          new UnreadableName(),
-          new PlaceholderName(),
+          new AddressKeptFree(),
+          new NameDuplicate(),
+          new NameConfusable(),
+          new NameTooLong(),
+          new NameUnreadable(),
+          new NamePlaceholder(),
           new NamePattern(),
-          new AbsentModule(),
+          new ModuleAbsent(),
           new StationNotAtHead(),
-          new NotFromHead(),
-          new HeadNotLocal(),
-          new NotMeasured(),
-          new TooOld(),
-          new UnsafeFallback(),
-          new Undeclared(),
-          new MissingAtEnd(),
-          new MidLine(),
-          new Mismatch(),
-          new PairMissing(),
-          new Ground(),
-          new Polarity(),
-          new Unshielded(),
-          new TooThin(),
-          new LengthUnknown(),
-          new TooLong(),
-          new TooLongStub(),
-          new Overloaded(),
-          new SeveralBias(),
+          new OutdoorNotFromHead(),
+          new OutdoorHeadNotLocal(),
+          new OutdoorNotMeasured(),
+          new OutdoorTooOld(),
+          new OutdoorUnsafeFallback(),
+          new TerminationUndeclared(),
+          new TerminationMissingAtEnd(),
+          new TerminationMidLine(),
+          new TerminationMismatch(),
+          new ConductorsPairMissing(),
+          new ConductorsGround(),
+          new ConductorsPolarity(),
+          new CableUnshielded(),
+          new CableTooThin(),
+          new CableLengthUnknown(),
+          new CableTooLong(),
+          new StubTooLong(),
+          new SegmentOverloaded(),
+          new BiasSeveral(),
           new BiasOutOfRange(),
-          new WeakBias(),
-          new WeakSignal(),
-          new Framing(),
-          new UnsupportedRate(),
-          new Overrun(),
-          new BusyLine(),
-          new UnprotectedRun(),
-          new MissingZone(),
-          new UnknownZone(),
-          new DuplicateZone(),
-          new UnreachableZone(),
-          new BadAddress(),
-          new DuplicateIp(),
-          new OutsideSubnet(),
-          new UnsupportedNetwork(),
-          new MixedFirmware(),
-          new UnknownReference(),
-          new MissingRecord(),
-          new UnseenUnit(),
-          new MeasuredOff(),
-          new FutureDate(),
-          new Readdressed(),
-          new RemovedUnit(),
-          new RecordKept(),
-          new FileName(),
-          new DuplicateId(),
-          new Unused(),
-          new Expired(),
-          new UnknownRule());
+          new BiasWeak(),
+          new SignalWeak(),
+          new SerialFraming(),
+          new SerialUnsupported(),
+          new TrafficOverrun(),
+          new TrafficBusy(),
+          new RunUnprotected(),
+          new SupervisionZoneMissing(),
+          new SupervisionZoneUnknown(),
+          new SupervisionZoneDuplicate(),
+          new SupervisionUnreachable(),
+          new NetworkBadAddress(),
+          new NetworkDuplicateIp(),
+          new NetworkOutsideSubnet(),
+          new NetworkUnsupported(),
+          new FirmwareMixed(),
+          new ReferenceUnknown(),
+          new CommissioningMissing(),
+          new CommissioningUnitUnseen(),
+          new CommissioningMeasuredOff(),
+          new CommissioningDate(),
+          new ChangeCommissionedReaddressed(),
+          new ChangeCommissionedRemoved(),
+          new ChangeRecordKept(),
+          new SiteFileName(),
+          new SiteDuplicateId());
+
+  private static final List<Rule> ALL =
+      Stream.of(EngineRules.OF_READING, ON_SITES, EngineRules.OF_SUPPRESSIONS)
+          .flatMap(List::stream)
+          .toList();
 
   private BuiltInRules() {}
 

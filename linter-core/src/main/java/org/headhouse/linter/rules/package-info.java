@@ -1,7 +1,8 @@
 /**
  * The built-in rules: one small class each, in groups by subject, and the list of all.
  *
- * <p>What two rules need lies in the model or in {@code line}, not in a helper of rules.
+ * <p>What rules of one subject share is in the package of that subject; what rules of several need
+ * belongs into the model, the figures or {@code line}.
  *
  * <p>Internal: may change in any release.
  */

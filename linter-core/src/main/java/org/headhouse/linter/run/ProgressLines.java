@@ -1,11 +1,11 @@
 package org.headhouse.linter.run;
 
+import java.util.function.IntConsumer;
 import java.util.function.LongSupplier;
-import org.headhouse.linter.CheckProgress;
 import org.headhouse.linter.result.Level;
 
 /** Says how far a long check is, every two seconds. */
-public final class ProgressLines implements CheckProgress {
+public final class ProgressLines implements IntConsumer {
   private static final long NANOS_BETWEEN = 2_000_000_000L;
 
   private final Console console;
@@ -31,7 +31,7 @@ public final class ProgressLines implements CheckProgress {
   }
 
   @Override
-  public void checked(int files) {
+  public void accept(int files) {
     long now = nanos.getAsLong();
     if (now - last >= NANOS_BETWEEN && files < total) {
       last = now;

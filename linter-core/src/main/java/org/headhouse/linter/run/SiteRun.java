@@ -1,6 +1,7 @@
 package org.headhouse.linter.run;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
@@ -57,6 +58,11 @@ public record SiteRun(FoundSites found, BaseFolder base) {
   /** The files as they are read and shown. */
   public List<SiteInput> inputs() {
     return inputs(found.files(), base);
+  }
+
+  /** The same, each made when its turn comes. */
+  public Stream<SiteInput> stream() {
+    return found.files().stream().map(file -> input(file, base.shown(file.path())));
   }
 
   /** Files as they are read and shown; reading one that was refused tells why. */

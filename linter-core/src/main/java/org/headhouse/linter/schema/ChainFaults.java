@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.yaml.Node;
 import tools.jackson.databind.JsonNode;
 
@@ -23,8 +24,8 @@ final class ChainFaults {
   ChainFaults(FileKind kind, JsonNode schema, Tree tree) {
     this.hasChain = kind == FileKind.SITE;
     this.tree = tree;
-    for (String item : List.of("unit-item", "repeater-item")) {
-      known.addAll(schema.at("/$defs/" + item + "/properties").propertyNames());
+    for (String item : ItemKind.KEYS) {
+      known.addAll(schema.at("/$defs/" + item + "-item/properties").propertyNames());
     }
   }
 
@@ -41,7 +42,7 @@ final class ChainFaults {
   }
 
   private Optional<Finding> mistake(NodePath item) {
-    Where where = tree.find(item);
+    ErrorLocation where = tree.find(item);
     return items.computeIfAbsent(
         where.cursor().node(), node -> MistakenItem.of(where, tree, known));
   }

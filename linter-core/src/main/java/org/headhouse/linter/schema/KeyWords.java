@@ -24,7 +24,7 @@ final class KeyWords {
             .or(() -> nearest(key, known, free).map(near -> "write " + YamlText.quoted(near)))
             .orElse("delete it, or write one of " + String.join(", ", known));
     return new Message(
-        "the key " + Written.shortened(key) + " is not known here",
+        "the key " + ActualValue.shortened(key) + " is not known here",
         "what stands under it is not read",
         remedy);
   }
@@ -45,24 +45,24 @@ final class KeyWords {
   /**
    * @param called what the block that lacks the key is called
    */
-  static Message missing(String key, String called, Wanted wanted) {
+  static Message missing(String key, String called, ExpectedValue expected) {
     return new Message(
         called + " lacks the key " + YamlText.quoted(key),
-        wanted.meaning().orElse("the definition is not complete"),
-        "add " + YamlText.quoted(key) + with(key, wanted));
+        expected.meaning().orElse("the definition is not complete"),
+        "add " + YamlText.quoted(key) + with(key, expected));
   }
 
-  private static String with(String key, Wanted wanted) {
-    List<String> words = wanted.words();
+  private static String with(String key, ExpectedValue expected) {
+    List<String> words = expected.words();
     if (!words.isEmpty() && words.size() <= FEW) {
       return ": " + Remedy.alternatives(words);
     }
-    return switch (wanted.get("type").asString("")) {
+    return switch (expected.get("type").asString("")) {
       case "boolean" -> ": true or false";
-      case "integer" -> ", " + Remedy.range(wanted);
-      case "object" -> " with " + Remedy.listed(wanted.requiredKeys());
+      case "integer" -> ", " + Remedy.range(expected);
+      case "object" -> " with " + Remedy.listed(expected.requiredKeys());
       default ->
-          wanted.examples().stream()
+          expected.examples().stream()
               .filter(one -> one.length() < LONG)
               .findFirst()
               .map(one -> example(key, one))
@@ -75,7 +75,7 @@ final class KeyWords {
   }
 
   /** What to start a file with that holds nothing. */
-  static String start(Wanted root) {
+  static String start(ExpectedValue root) {
     return "start with "
         + Remedy.listed(
             root.requiredKeys().stream()
@@ -84,10 +84,10 @@ final class KeyWords {
                 .toList());
   }
 
-  private static String start(String key, Wanted wanted) {
-    if (wanted.isOnly("array")) {
+  private static String start(String key, ExpectedValue expected) {
+    if (expected.isOnly("array")) {
       return key;
     }
-    return key + ": " + (wanted.isOnly("string") ? "<name>" : wanted.examples().get(0));
+    return key + ": " + (expected.isOnly("string") ? "<name>" : expected.examples().get(0));
   }
 }

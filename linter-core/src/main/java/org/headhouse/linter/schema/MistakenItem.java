@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
@@ -16,51 +17,58 @@ import org.jspecify.annotations.Nullable;
  * against such an item, and all of them are this one mistake.
  */
 final class MistakenItem {
+  private static final String UNIT = ItemKind.UNIT.word();
+  private static final String REPEATER = ItemKind.REPEATER.word();
+  private static final String EQUIPMENT = ItemKind.EQUIPMENT.word();
+
   private final Cursor item;
-  private final Where where;
+  private final ErrorLocation where;
   private final Tree tree;
   private final Set<String> keys = new HashSet<>();
-  private final @Nullable String nearRepeater;
 
-  private MistakenItem(Where where, Mapping mapping, Tree tree, Set<String> known) {
+  /** The key that makes the item something other than a unit, as it is meant; null for none. */
+  private @Nullable String kind;
+
+  /** The same key as it is written. */
+  private @Nullable String written;
+
+  private MistakenItem(ErrorLocation where, Mapping mapping, Tree tree, Set<String> known) {
     this.item = where.cursor();
     this.where = where;
     this.tree = tree;
-    String near = null;
     for (Mapping.Entry entry : mapping.entries()) {
       String key = entry.key().text();
       String meant = known.contains(key) ? key : Nearest.to(key, known).orElse(key);
       keys.add(meant);
-      near = meant.equals("repeater") ? key : near;
+      if (ItemKind.KEYS.contains(meant) && !meant.equals(UNIT)) {
+        kind = meant;
+        written = key;
+      }
     }
-    this.nearRepeater = near;
   }
 
   /** The one thing to tell of an item, or empty where the schema's words fit. */
-  static Optional<Finding> of(Where where, Tree tree, Set<String> known) {
+  static Optional<Finding> of(ErrorLocation where, Tree tree, Set<String> known) {
     return where.cursor().node() instanceof Mapping mapping
         ? Optional.ofNullable(new MistakenItem(where, mapping, tree, known).finding())
         : Optional.empty();
   }
 
   private @Nullable Finding finding() {
-    if (keys.contains("repeater")) {
+    if (kind != null && written != null) {
+      boolean isExact = kind.equals(written);
       if (keys.containsAll(List.of("role", "address"))) {
-        return isExact("repeater") && !keys.contains("unit") ? named("repeater", "unit") : null;
+        return isExact && !keys.contains(UNIT) ? named(kind, UNIT) : null;
       }
-      return isExact("repeater") ? null : misspelt();
+      return isExact ? null : misspelt(kind, written);
     }
     if (keys.contains("role") || keys.contains("address")) {
       return null;
     }
-    if (keys.contains("unit")) {
-      return hasTwoSides() && isExact("unit") ? named("unit", "repeater") : null;
+    if (keys.contains(UNIT)) {
+      return hasTwoSides() && tree.entry(item, UNIT) != null ? named(UNIT, REPEATER) : null;
     }
     return neither();
-  }
-
-  private boolean isExact(String key) {
-    return tree.entry(item, key) != null;
   }
 
   private boolean hasTwoSides() {
@@ -68,15 +76,14 @@ final class MistakenItem {
     return entry != null && item.valueOf(entry).node() instanceof Mapping;
   }
 
-  private @Nullable Finding misspelt() {
-    String key = nearRepeater;
-    Mapping.Entry entry = key == null ? null : tree.entry(item, key);
-    return key == null || entry == null
+  private @Nullable Finding misspelt(String meant, String key) {
+    Mapping.Entry entry = tree.entry(item, key);
+    return entry == null
         ? null
         : Finding.of(
             "schema.unknown-key",
             item.keyOf(entry),
-            KeyWords.unknown(key, List.of("repeater"), near -> true));
+            KeyWords.unknown(key, List.of(meant), near -> true));
   }
 
   private @Nullable Finding named(String key, String other) {
@@ -84,16 +91,23 @@ final class MistakenItem {
     if (entry == null) {
       return null;
     }
-    boolean isUnit = other.equals("unit");
     return Finding.of(
         "schema.unknown-key",
         item.keyOf(entry),
         new Message(
-            where.called() + " is written as a " + key + ", and has the keys of a " + other,
-            isUnit
-                ? "a repeater has no role and no address"
+            where.called()
+                + " is written as "
+                + withArticle(key)
+                + ", and has the keys of a "
+                + other,
+            other.equals(UNIT)
+                ? "only a unit has a role"
                 : "only a repeater has a termination on two sides, and no role or address",
             "write " + YamlText.quoted(other) + " in place of " + YamlText.quoted(key)));
+  }
+
+  private static String withArticle(String kind) {
+    return kind.equals(EQUIPMENT) ? kind : "a " + kind;
   }
 
   private Finding neither() {
@@ -101,10 +115,11 @@ final class MistakenItem {
         "schema.missing-key",
         where.owner(),
         new Message(
-            where.called() + " is neither a unit nor a repeater",
+            where.called() + " is no unit, repeater, equipment or converter",
             "nobody can tell what the cable reaches here",
             hasTwoSides()
                 ? "add \"repeater\" with its name"
-                : "add \"unit\" with its name, role and address, or \"repeater\" with its name"));
+                : "add \"unit\" with its name, role and address, or \"repeater\", \"equipment\" or"
+                    + " \"converter\" with its name"));
   }
 }

@@ -20,7 +20,7 @@ final class QuantityRepair {
       "(-?[0-9_]*[.,]?[0-9_]+(?:[eE][-+]?[0-9]{1,2})?|-?[0-9_]+\\.)";
   private static final Pattern NUMBER_UNIT = Pattern.compile(NUMBER + "\\s*([^0-9\\s.,].*)?");
   private static final Pattern UNIT_NUMBER = Pattern.compile("([^0-9]+?)\\s*" + NUMBER);
-  private static final Pattern EXAMPLE = Pattern.compile("-?[0-9.]+ +([A-Za-z][A-Za-z0-9]*).*");
+  private static final Pattern EXAMPLE = Pattern.compile("-?[0-9.]+ +([A-Za-z%][A-Za-z0-9/]*).*");
   private static final int LONGEST_NUMBER = 20;
 
   /** How people write the units, in lower case; what a key allows decides between several. */
@@ -68,6 +68,14 @@ final class QuantityRepair {
           entry("ns", List.of("ns")),
           entry("nanosecond", List.of("ns")),
           entry("nanoseconds", List.of("ns")),
+          entry("m/s", List.of("m/s")),
+          entry("mps", List.of("m/s")),
+          entry("km/h", List.of("km/h")),
+          entry("kmh", List.of("km/h")),
+          entry("kph", List.of("km/h")),
+          entry("mph", List.of("mph")),
+          entry("%", List.of("%")),
+          entry("percent", List.of("%")),
           entry("awg", List.of("AWG")),
           entry("mm2", List.of("mm2")),
           entry("mm\u00B2", List.of("mm2")),
@@ -89,11 +97,11 @@ final class QuantityRepair {
   private QuantityRepair() {}
 
   /** The quantity in the form that is accepted, where number and unit can be told. */
-  static Optional<String> of(Written written, Wanted wanted) {
-    String text = written.text().strip();
+  static Optional<String> of(ActualValue actual, ExpectedValue expected) {
+    String text = actual.text().strip();
     int plus = text.indexOf('+', 1);
     boolean exponent = plus > 0 && Character.toLowerCase(text.charAt(plus - 1)) == 'e';
-    List<String> units = unitsOfExamples(wanted);
+    List<String> units = unitsOfExamples(expected);
     Stream<String> guesses =
         plus < 0 || exponent
             ? quantities(text, units)
@@ -102,12 +110,12 @@ final class QuantityRepair {
                     first ->
                         quantities(text.substring(plus + 1).strip(), List.of())
                             .map(second -> first + " + " + second));
-    return guesses.filter(wanted::accepts).findFirst();
+    return guesses.filter(expected::accepts).findFirst();
   }
 
-  private static List<String> unitsOfExamples(Wanted wanted) {
+  private static List<String> unitsOfExamples(ExpectedValue expected) {
     List<String> units = new ArrayList<>();
-    for (JsonNode example : wanted.get("examples")) {
+    for (JsonNode example : expected.get("examples")) {
       Matcher matcher = EXAMPLE.matcher(example.asString());
       if (matcher.matches()) {
         units.add(matcher.group(1));

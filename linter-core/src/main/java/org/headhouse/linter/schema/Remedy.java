@@ -9,13 +9,13 @@ import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Mapping;
 
 /** Says what to write in place of a value that was refused. */
-record Remedy(String keyword, Wanted wanted, Written written) {
+record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
   private static final int MOST_EXAMPLES = 3;
 
   /** An imperative clause. */
   String text() {
     return switch (keyword) {
-      case "maxLength" -> "shorten it to " + wanted.get("maxLength").asString() + " characters";
+      case "maxLength" -> "shorten it to " + expected.get("maxLength").asString() + " characters";
       case "maxItems" -> "take out what is too much";
       case "minItems" -> example().orElse("add what is missing");
       default -> forType();
@@ -23,25 +23,26 @@ record Remedy(String keyword, Wanted wanted, Written written) {
   }
 
   private String forType() {
-    if (wanted.has("enum")) {
+    if (expected.has("enum")) {
       return word();
     }
-    return switch (wanted.get("type").asString("")) {
+    return switch (expected.get("type").asString("")) {
       case "object" -> block();
       case "array" -> list();
       case "boolean" -> truth();
       case "integer" -> wholeNumber();
+      case "number" -> example().orElse("write a number");
       default -> string();
     };
   }
 
   private String word() {
-    List<String> words = wanted.words();
-    String text = written.text();
-    if (!wanted.wordsAreText() && words.contains(text)) {
+    List<String> words = expected.words();
+    String text = actual.text();
+    if (!expected.wordsAreText() && words.contains(text)) {
       return "write " + text + " without quotes";
     }
-    Optional<Boolean> truth = written.truth();
+    Optional<Boolean> truth = actual.truth();
     if (truth.isPresent() && words.contains("none")) {
       return truth.get()
           ? "write " + alternatives(words.stream().filter(word -> !word.equals("none")).toList())
@@ -54,24 +55,24 @@ record Remedy(String keyword, Wanted wanted, Written written) {
   }
 
   private String block() {
-    List<String> keys = wanted.keys();
+    List<String> keys = expected.keys();
     for (String key : keys) {
-      if (wanted.property(key).words().contains(written.text())) {
-        return "write {" + key + ": " + written.text() + "}";
+      if (expected.property(key).words().contains(actual.text())) {
+        return "write {" + key + ": " + actual.text() + "}";
       }
     }
-    List<String> needed = wanted.requiredKeys().isEmpty() ? keys : wanted.requiredKeys();
+    List<String> needed = expected.requiredKeys().isEmpty() ? keys : expected.requiredKeys();
     return needed.isEmpty()
         ? "write its keys under it, indented, or delete it"
         : "write its keys under it, indented: " + listed(needed);
   }
 
   private String list() {
-    Wanted item = wanted.items();
+    ExpectedValue item = expected.items();
     if (!item.words().isEmpty() || item.isOnly("string")) {
-      String text = written.text();
+      String text = actual.text();
       List<String> one = item.words().contains(text) ? List.of(text) : parts(text, item);
-      if (!one.isEmpty() && !written.isNothing()) {
+      if (!one.isEmpty() && !actual.isNothing()) {
         return "write [" + String.join(", ", one) + "]";
       }
       return example().orElse("write a list between brackets");
@@ -81,16 +82,16 @@ record Remedy(String keyword, Wanted wanted, Written written) {
         : "write each item under it, indented, with a hyphen and a space in front";
   }
 
-  /** Whether the keys of an item stand where a list of such items is wanted. */
-  private boolean startsAnItem(Wanted item) {
-    return written.node() instanceof Mapping mapping
+  /** Whether the keys of an item stand where a list of such items is expected. */
+  private boolean startsAnItem(ExpectedValue item) {
+    return actual.node() instanceof Mapping mapping
         && mapping.entries().stream()
             .map(entry -> entry.key().text())
             .anyMatch(key -> item.keys().isEmpty() || item.keys().contains(key));
   }
 
   /** Several words in one text, where all of them are items. */
-  private static List<String> parts(String text, Wanted item) {
+  private static List<String> parts(String text, ExpectedValue item) {
     if (item.words().isEmpty()) {
       return item.accepts(text) && !text.isEmpty() ? List.of(YamlText.text(text)) : List.of();
     }
@@ -100,25 +101,25 @@ record Remedy(String keyword, Wanted wanted, Written written) {
   }
 
   private String truth() {
-    String quotes = written.isTextByItsQuotes() ? " without quotes" : "";
-    return written.truth().map(value -> "write " + value + quotes).orElse("write true or false");
+    String quotes = actual.isTextByItsQuotes() ? " without quotes" : "";
+    return actual.truth().map(value -> "write " + value + quotes).orElse("write true or false");
   }
 
   private String wholeNumber() {
-    int least = wanted.get("minimum").asInt(Integer.MIN_VALUE);
-    int most = wanted.get("maximum").asInt(Integer.MAX_VALUE);
-    boolean isText = written.is(CoreType.TEXT);
-    return PlainNumber.of(written.text())
+    int least = expected.get("minimum").asInt(Integer.MIN_VALUE);
+    int most = expected.get("maximum").asInt(Integer.MAX_VALUE);
+    boolean isText = actual.is(CoreType.TEXT);
+    return PlainNumber.of(actual.text())
         .filter(number -> isText && number.matches("-?[0-9]{1,9}"))
         .filter(number -> Integer.parseInt(number) >= least && Integer.parseInt(number) <= most)
-        .map(number -> "write " + number + (number.equals(written.text()) ? " without quotes" : ""))
-        .orElse("write " + range(wanted));
+        .map(number -> "write " + number + (number.equals(actual.text()) ? " without quotes" : ""))
+        .orElse("write " + range(expected));
   }
 
   /** The whole numbers that are allowed. */
-  static String range(Wanted wanted) {
-    String least = wanted.get("minimum").asString("");
-    String most = wanted.get("maximum").asString("");
+  static String range(ExpectedValue expected) {
+    String least = expected.get("minimum").asString("");
+    String most = expected.get("maximum").asString("");
     if (most.isEmpty()) {
       return "a whole number" + (least.isEmpty() ? "" : " of at least " + least);
     }
@@ -126,20 +127,20 @@ record Remedy(String keyword, Wanted wanted, Written written) {
   }
 
   private String string() {
-    boolean canQuote = written.isNumber() || written.is(CoreType.BOOLEAN);
-    if (canQuote && wanted.accepts(written.text())) {
-      return "write " + YamlText.quoted(written.text()) + " in quotes";
+    boolean canQuote = actual.isNumber() || actual.is(CoreType.BOOLEAN);
+    if (canQuote && expected.accepts(actual.text())) {
+      return "write " + YamlText.quoted(actual.text()) + " in quotes";
     }
-    Optional<String> meant = Repair.of(written, wanted);
+    Optional<String> meant = Repair.of(actual, expected);
     return meant.isPresent()
         ? "write " + YamlText.text(meant.get())
         : example().orElse("write a value, or delete the key");
   }
 
   private Optional<String> example() {
-    boolean isYes = written.truth().equals(Optional.of(true));
+    boolean isYes = actual.truth().equals(Optional.of(true));
     List<String> examples =
-        wanted.examples().stream()
+        expected.examples().stream()
             .filter(example -> !(isYes && example.equals("none")))
             .limit(MOST_EXAMPLES)
             .toList();

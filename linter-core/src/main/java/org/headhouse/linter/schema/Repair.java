@@ -19,29 +19,29 @@ final class Repair {
   private Repair() {}
 
   /** The text that was probably meant, where it can be told. */
-  static Optional<String> of(Written written, Wanted wanted) {
-    String text = written.text().strip();
-    if (!wanted.has("pattern") || text.isEmpty() || text.length() > 100) {
+  static Optional<String> of(ActualValue actual, ExpectedValue expected) {
+    String text = actual.text().strip();
+    if (!expected.has("pattern") || text.isEmpty() || text.length() > 100) {
       return Optional.empty();
     }
     return Stream.of(
-            none(written),
+            none(actual),
             Optional.of(text),
             Optional.of(text.replace(" ", "")),
             date(text),
-            QuantityRepair.of(written, wanted),
+            QuantityRepair.of(actual, expected),
             Optional.of(id(text)))
         .flatMap(Optional::stream)
-        .filter(guess -> !guess.equals(written.text()))
-        .filter(wanted::accepts)
+        .filter(guess -> !guess.equals(actual.text()))
+        .filter(expected::accepts)
         .findFirst();
   }
 
   /** The ways in which people say that there is nothing of a kind. */
-  private static Optional<String> none(Written written) {
-    String text = written.text().strip().toLowerCase(Locale.ROOT);
+  private static Optional<String> none(ActualValue actual) {
+    String text = actual.text().strip().toLowerCase(Locale.ROOT);
     boolean isNone =
-        written.truth().equals(Optional.of(false))
+        actual.truth().equals(Optional.of(false))
             || text.equals("none")
             || text.equals("nothing")
             || text.equals("0");

@@ -29,13 +29,13 @@ record SchemaFault(Node node, String detail, Finding finding) {
   private static final String NOT_READ = "nothing can be checked without its keys";
 
   static SchemaFault of(Error error, JsonNode schema, Tree tree) {
-    Where where = tree.find(error.getInstanceLocation());
-    Wanted wanted = Wanted.of(error.getEvaluationPath(), schema);
+    ErrorLocation where = tree.find(error.getInstanceLocation());
+    ExpectedValue expected = ExpectedValue.of(error.getEvaluationPath(), schema);
     return switch (error.getKeyword()) {
-      case "additionalProperties" -> unknownKey(error.getProperty(), where, wanted, tree);
-      case "required" -> missingKey(error.getProperty(), where, wanted);
+      case "additionalProperties" -> unknownKey(error.getProperty(), where, expected, tree);
+      case "required" -> missingKey(error.getProperty(), where, expected);
       case "uniqueItems" -> writtenTwice(where);
-      default -> badValue(error.getKeyword(), where, wanted, tree);
+      default -> badValue(error.getKeyword(), where, expected, tree);
     };
   }
 
@@ -45,7 +45,7 @@ record SchemaFault(Node node, String detail, Finding finding) {
       return false;
     }
     Cursor cursor = tree.find(error.getInstanceLocation()).cursor();
-    List<String> known = Wanted.of(error.getEvaluationPath(), schema).keys();
+    List<String> known = ExpectedValue.of(error.getEvaluationPath(), schema).keys();
     return cursor.node() instanceof Mapping mapping
         && mapping.entries().stream()
             .map(entry -> entry.key().text())
@@ -58,23 +58,24 @@ record SchemaFault(Node node, String detail, Finding finding) {
     return Nearest.to(colon < 0 ? key : key.substring(0, colon), known);
   }
 
-  private static SchemaFault unknownKey(String key, Where where, Wanted wanted, Tree tree) {
+  private static SchemaFault unknownKey(
+      String key, ErrorLocation where, ExpectedValue expected, Tree tree) {
     Cursor cursor = where.cursor();
     Mapping.Entry entry = tree.entry(cursor, key);
     Message message =
-        KeyWords.unknown(key, wanted.keys(), known -> tree.entry(cursor, known) == null);
+        KeyWords.unknown(key, expected.keys(), known -> tree.entry(cursor, known) == null);
     return entry == null
         ? new SchemaFault(cursor.node(), key, unknownKey(cursor.place(), message))
         : new SchemaFault(
             entry.key(),
             "key",
             unknownKey(cursor.keyOf(entry), message)
-                .fixedBy(keyFix(key, cursor.keyOf(entry), wanted, tree, cursor)));
+                .fixedBy(keyFix(key, cursor.keyOf(entry), expected, tree, cursor)));
   }
 
   private static @Nullable FixDraft keyFix(
-      String key, Place place, Wanted wanted, Tree tree, Cursor cursor) {
-    return KeyWords.nearest(key, wanted.keys(), known -> tree.entry(cursor, known) == null)
+      String key, Place place, ExpectedValue expected, Tree tree, Cursor cursor) {
+    return KeyWords.nearest(key, expected.keys(), known -> tree.entry(cursor, known) == null)
         .map(near -> FixDraft.inFile("Write the key \"" + near + "\"", Edit.write(place, near)))
         .orElse(null);
   }
@@ -83,31 +84,33 @@ record SchemaFault(Node node, String detail, Finding finding) {
     return Finding.of("schema.unknown-key", place, message);
   }
 
-  private static SchemaFault missingKey(String key, Where where, Wanted wanted) {
-    Message message = KeyWords.missing(key, where.called(), wanted.property(key));
+  private static SchemaFault missingKey(String key, ErrorLocation where, ExpectedValue expected) {
+    Message message = KeyWords.missing(key, where.called(), expected.property(key));
     return new SchemaFault(
         where.cursor().node(), key, Finding.of("schema.missing-key", where.owner(), message));
   }
 
-  private static SchemaFault badValue(String keyword, Where where, Wanted wanted, Tree tree) {
+  private static SchemaFault badValue(
+      String keyword, ErrorLocation where, ExpectedValue expected, Tree tree) {
     Cursor cursor = where.cursor();
-    Written written = new Written(cursor.node());
-    ValueWords words = new ValueWords(keyword, wanted, written);
+    ActualValue actual = new ActualValue(cursor.node());
+    ValueWords words = new ValueWords(keyword, expected, actual);
     boolean isFile = cursor.node() == tree.root().node();
-    String fact = isFile && written.isNothing() ? "is empty" : words.fact();
-    String remedy = isFile ? KeyWords.start(wanted) : new Remedy(keyword, wanted, written).text();
+    String fact = isFile && actual.isNothing() ? "is empty" : words.fact();
+    String remedy =
+        isFile ? KeyWords.start(expected) : new Remedy(keyword, expected, actual).text();
     Message message =
         new Message(where.called() + " " + fact, isFile ? NOT_READ : words.expectation(), remedy);
     FixDraft fix =
         cursor.node() instanceof Scalar scalar
-            ? ValueFix.of(keyword, scalar, cursor.place(), wanted)
+            ? ValueFix.of(keyword, scalar, cursor.place(), expected)
             : null;
     return new SchemaFault(
         cursor.node(), "value", Finding.of(words.rule(), cursor.place(), message).fixedBy(fix));
   }
 
   /** In a list whose items must differ, the first item that was there before. */
-  private static SchemaFault writtenTwice(Where where) {
+  private static SchemaFault writtenTwice(ErrorLocation where) {
     Cursor list = where.cursor();
     Set<JsonNode> seen = new HashSet<>();
     for (Node item :
@@ -116,7 +119,7 @@ record SchemaFault(Node node, String detail, Finding finding) {
       if (!seen.add(JsonTree.of(cursor))) {
         Message message =
             new Message(
-                new Written(cursor.node()).shown() + " stands twice in " + where.called(),
+                new ActualValue(cursor.node()).shown() + " stands twice in " + where.called(),
                 "each item of the list stands for something else",
                 "delete one of the two");
         return new SchemaFault(

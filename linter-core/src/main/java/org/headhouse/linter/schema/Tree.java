@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
@@ -17,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * of them in one mapping, so the keys of each mapping are indexed once.
  */
 final class Tree {
-  private static final List<String> NAMING = List.of("unit", "repeater", "id", "rule");
+  private static final List<String> NAMING =
+      Stream.concat(ItemKind.KEYS.stream(), Stream.of("id", "rule")).toList();
 
   private final Cursor root;
   private final IdentityHashMap<Mapping, Map<String, Mapping.Entry>> entries =
@@ -45,8 +48,8 @@ final class Tree {
   }
 
   /** What lies at the end of a path of keys and numbers of items. */
-  Where find(NodePath path) {
-    Where where = new Where(root, first(root), "the file");
+  ErrorLocation find(NodePath path) {
+    ErrorLocation where = new ErrorLocation(root, first(root), "the file");
     String list = "";
     for (int i = 0; i < path.getNameCount(); i++) {
       String step = path.getElement(i).toString();
@@ -54,13 +57,13 @@ final class Tree {
       if (cursor.node() instanceof Sequence sequence) {
         int index = Integer.parseInt(step);
         Cursor item = cursor.inside(sequence.items().get(index));
-        where = new Where(item, first(item), named(item, "item " + (index + 1) + list));
+        where = new ErrorLocation(item, first(item), named(item, "item " + (index + 1) + list));
       } else {
         Mapping.Entry entry = entry(cursor, step);
         if (entry == null) {
           break;
         }
-        where = new Where(cursor.valueOf(entry), cursor.keyOf(entry), "\"" + step + "\"");
+        where = new ErrorLocation(cursor.valueOf(entry), cursor.keyOf(entry), "\"" + step + "\"");
       }
       list = " of " + where.called();
     }
@@ -74,7 +77,7 @@ final class Tree {
       if (entry != null
           && item.valueOf(entry).node() instanceof Scalar scalar
           && !scalar.text().isEmpty()) {
-        return Written.shortened(scalar.text());
+        return ActualValue.shortened(scalar.text());
       }
     }
     return otherwise;

@@ -22,31 +22,31 @@ final class ValueFix {
   /**
    * The fix of a value, or null where nobody can tell.
    *
-   * @param wanted the part of the schema that refused it
+   * @param expected the part of the schema that refused it
    */
-  static @Nullable FixDraft of(String keyword, Scalar scalar, Place place, Wanted wanted) {
+  static @Nullable FixDraft of(String keyword, Scalar scalar, Place place, ExpectedValue expected) {
     if (keyword.equals("enum")) {
-      return nearest(scalar, place, wanted);
+      return nearest(scalar, place, expected);
     }
     if (!keyword.equals("type")) {
       return null;
     }
     String text = scalar.text();
-    return switch (wanted.get("type").asString("")) {
+    return switch (expected.get("type").asString("")) {
       case "boolean" -> truth(text.toLowerCase(Locale.ROOT), place);
       case "integer" -> WHOLE.matcher(text).matches() ? whole(text, place) : null;
-      case "string" -> isTextAsWritten(scalar, wanted) ? quoted(text, place) : null;
+      case "string" -> isTextAsWritten(scalar, expected) ? quoted(text, place) : null;
       default -> null;
     };
   }
 
   /** A number that is nearly one of the list may as well be meant to be another. */
-  private static @Nullable FixDraft nearest(Scalar scalar, Place place, Wanted wanted) {
-    String near = Nearest.to(scalar.text(), wanted.words()).orElse(null);
+  private static @Nullable FixDraft nearest(Scalar scalar, Place place, ExpectedValue expected) {
+    String near = Nearest.to(scalar.text(), expected.words()).orElse(null);
     if (near == null) {
       return null;
     }
-    return !wanted.wordsAreText()
+    return !expected.wordsAreText()
         ? FixDraft.proposed("Write " + near, Edit.plain(place, near))
         : FixDraft.inFile("Write " + near, Edit.write(place, near));
   }
@@ -68,11 +68,11 @@ final class ValueFix {
     return FixDraft.inFile("Put quotes around " + text, Edit.quote(place, text));
   }
 
-  private static boolean isTextAsWritten(Scalar scalar, Wanted wanted) {
-    String pattern = wanted.get("pattern").asString("");
+  private static boolean isTextAsWritten(Scalar scalar, ExpectedValue expected) {
+    String pattern = expected.get("pattern").asString("");
     return scalar.plain()
         && scalar.type() != CoreType.NULL
-        && !wanted.has("enum")
+        && !expected.has("enum")
         && Pattern.compile(pattern).matcher(scalar.text()).find();
   }
 }

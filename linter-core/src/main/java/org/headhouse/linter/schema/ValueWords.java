@@ -9,7 +9,7 @@ import org.headhouse.linter.yaml.Sequence;
  *
  * @param keyword the keyword of the schema that refused the value
  */
-record ValueWords(String keyword, Wanted wanted, Written written) {
+record ValueWords(String keyword, ExpectedValue expected, ActualValue actual) {
 
   /** The rule that the failed keyword belongs to. */
   String rule() {
@@ -23,22 +23,22 @@ record ValueWords(String keyword, Wanted wanted, Written written) {
 
   /** A quantity is text that must match a pattern with units, or with a fraction, in it. */
   private boolean isQuantity() {
-    String pattern = wanted.get("pattern").asString("");
+    String pattern = expected.get("pattern").asString("");
     return pattern.contains(" *") || pattern.contains("(?:/");
   }
 
   /** What is written, as the rest of a sentence that starts with the value's name. */
   String fact() {
-    if (written.isNothing()) {
+    if (actual.isNothing()) {
       return "has no value";
     }
     return switch (keyword) {
-      case "type" -> "is " + written.shownWithKind();
+      case "type" -> "is " + actual.shownWithKind();
       case "minLength" -> "is empty";
       case "maxLength" ->
-          "has " + written.text().codePointCount(0, written.text().length()) + " characters";
-      case "minItems", "maxItems" -> "has " + items(size(written.node()));
-      default -> "cannot be " + written.shown();
+          "has " + actual.text().codePointCount(0, actual.text().length()) + " characters";
+      case "minItems", "maxItems" -> "has " + items(size(actual.node()));
+      default -> "cannot be " + actual.shown();
     };
   }
 
@@ -52,30 +52,37 @@ record ValueWords(String keyword, Wanted wanted, Written written) {
     return number == 0 ? "no items" : number == 1 ? "1 item" : number + " items";
   }
 
-  /** One clause: what is wanted. */
+  /** One clause: what is expected. */
   String expectation() {
-    if (wanted.has("enum")) {
-      String words = String.join(", ", wanted.words());
-      return wanted.words().size() == 1 ? "it is always " + words : "it is one of " + words;
+    if (expected.has("enum")) {
+      String words = String.join(", ", expected.words());
+      return expected.words().size() == 1 ? "it is always " + words : "it is one of " + words;
     }
     if (keyword.equals("maxLength")) {
-      return "it is text of at most " + wanted.get("maxLength").asString() + " characters";
+      return "it is text of at most " + expected.get("maxLength").asString() + " characters";
     }
-    if (wanted.form().isPresent()) {
-      return "it is " + wanted.form().get();
+    if (expected.form().isPresent()) {
+      return "it is " + expected.form().get();
     }
-    return switch (wanted.get("type").asString("")) {
+    return switch (expected.get("type").asString("")) {
       case "object" -> "it is a block of keys";
       case "array" -> "it is a list" + sizes();
       case "boolean" -> "it is true or false";
-      case "integer" -> wanted.meaning().orElse("it is a whole number");
+      case "integer" -> expected.meaning().orElse("it is a whole number");
+      case "number" -> "it is a number" + limits();
       default -> text();
     };
   }
 
+  private String limits() {
+    String above = expected.get("exclusiveMinimum").asString("");
+    String most = expected.get("maximum").asString("");
+    return (above.isEmpty() ? "" : " above " + above) + (most.isEmpty() ? "" : ", at most " + most);
+  }
+
   private String sizes() {
-    int least = wanted.get("minItems").asInt(0);
-    int most = wanted.get("maxItems").asInt(Integer.MAX_VALUE);
+    int least = expected.get("minItems").asInt(0);
+    int most = expected.get("maxItems").asInt(Integer.MAX_VALUE);
     if (most == Integer.MAX_VALUE) {
       return least == 0 ? "" : " of at least " + items(least);
     }
@@ -83,9 +90,9 @@ record ValueWords(String keyword, Wanted wanted, Written written) {
   }
 
   private String text() {
-    if (written.isNumber()) {
+    if (actual.isNumber()) {
       return "it is text, and a number may lose its zeros";
     }
-    return wanted.meaning().orElse("it is text");
+    return expected.meaning().orElse("it is text");
   }
 }

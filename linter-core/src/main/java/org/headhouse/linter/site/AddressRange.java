@@ -2,6 +2,7 @@ package org.headhouse.linter.site;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,6 +34,11 @@ public record AddressRange(int from, int to) {
   /** Whether an address is one of these. */
   public boolean contains(int address) {
     return from <= address && address <= to;
+  }
+
+  /** All of them, from the lowest on. */
+  public IntStream addresses() {
+    return IntStream.rangeClosed(from, to);
   }
 
   /** {@code 100 to 109}, or {@code 57}. */

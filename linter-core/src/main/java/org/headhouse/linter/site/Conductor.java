@@ -4,7 +4,9 @@ package org.headhouse.linter.site;
 public enum Conductor implements Word {
   A("A"),
   B("B"),
-  G("G");
+  G("G"),
+  /** The common of the interfaces; G is the drain of the shield. */
+  C("C");
 
   private final String word;
 

@@ -11,6 +11,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Quantities {
   private static final double METRES_PER_FOOT = 0.3048;
+  private static final double METRES_PER_MILE = 1609.344;
+
+  /** In a metre per second. */
+  private static final double KILOMETRES_PER_HOUR = 3.6;
+
   private static final int MOST_DIGITS = 9;
   private static final Pattern UNIT_LOAD =
       Pattern.compile("[1-9][0-9]{0,2}(?:/[1-9][0-9]{0,2})?|0\\.0{0,5}[1-9][0-9]{0,5}");
@@ -45,6 +50,32 @@ public final class Quantities {
       case "mV" -> new Voltage(number(written, unit) / 1e3, written);
       default -> null;
     };
+  }
+
+  /** A voltage as a meter shows it, in {@code V} or {@code mV}, below zero too. */
+  public static @Nullable Voltage measuredVoltage(String written) {
+    boolean negative = written.startsWith("-");
+    Voltage size = voltage(negative ? written.substring(1) : written);
+    return size == null ? null : new Voltage(negative ? -size.volts() : size.volts(), written);
+  }
+
+  /** A speed of the wind in {@code m/s}, {@code km/h} or {@code mph}. */
+  public static @Nullable WindSpeed windSpeed(String written) {
+    int unit = unit(written);
+    return switch (unitText(written, unit)) {
+      case "m/s" -> new WindSpeed(number(written, unit), written);
+      case "km/h" -> new WindSpeed(number(written, unit) / KILOMETRES_PER_HOUR, written);
+      case "mph" -> new WindSpeed(number(written, unit) * METRES_PER_MILE / 3600, written);
+      default -> null;
+    };
+  }
+
+  /** A share in {@code %}. */
+  public static @Nullable Percentage percentage(String written) {
+    int unit = unit(written);
+    return unitText(written, unit).equals("%")
+        ? new Percentage(number(written, unit) / 100, written)
+        : null;
   }
 
   /** A time in {@code ms}, {@code s} or {@code min}. */

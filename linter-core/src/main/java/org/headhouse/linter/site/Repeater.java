@@ -6,17 +6,35 @@ import org.headhouse.linter.source.Place;
  * A repeater: the end of one segment and the start of the next.
  *
  * @param termination the key {@code termination}, or the repeater where it is missing
- * @param terminationIn on the side towards the head unit
- * @param terminationOut on the far side
+ * @param in its connection on the side towards the start of the chain
+ * @param out its connection on the far side
  */
 public record Repeater(
-    Place place,
-    int index,
-    Setting<String> name,
+    Identity identity,
+    Device device,
     Place termination,
-    Setting<Termination> terminationIn,
-    Setting<Termination> terminationOut,
-    Setting<Length> cableToNext,
-    Setting<Run> runToNext,
-    Setting<SurgeProtection> surgeProtectionToNext)
-    implements ChainItem {}
+    Connection in,
+    Connection out,
+    TrunkRun toNext)
+    implements ChainItem {
+
+  @Override
+  public ItemKind kind() {
+    return ItemKind.REPEATER;
+  }
+
+  @Override
+  public Connection connection(Side side) {
+    return side == Side.IN ? in : out;
+  }
+
+  /** What it connects across the pair on the side towards the start of the chain. */
+  public Setting<Termination> terminationIn() {
+    return in.termination();
+  }
+
+  /** What it connects across the pair on the far side. */
+  public Setting<Termination> terminationOut() {
+    return out.termination();
+  }
+}

@@ -17,7 +17,7 @@ public record Segment(List<ChainItem> items) {
     }
   }
 
-  /** The end towards the head unit. */
+  /** The end towards the start of the chain. */
   public ChainItem first() {
     return items.get(0);
   }
@@ -32,13 +32,18 @@ public record Segment(List<ChainItem> items) {
     return item.isSameItemAs(first()) || item.isSameItemAs(last());
   }
 
+  /** The side of an item that faces this segment. */
+  public Side side(ChainItem item) {
+    return item.isSameItemAs(first()) && !item.isSameItemAs(last()) ? Side.OUT : Side.IN;
+  }
+
+  /** How an item is connected to the pair of this segment. */
+  public Connection connection(ChainItem item) {
+    return item.connection(side(item));
+  }
+
   /** The termination of an item on its side of this segment. */
   public Setting<Termination> termination(ChainItem item) {
-    if (item instanceof Repeater repeater) {
-      return repeater.isSameItemAs(first()) && !repeater.isSameItemAs(last())
-          ? repeater.terminationOut()
-          : repeater.terminationIn();
-    }
-    return ((Unit) item).termination();
+    return connection(item).termination();
   }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.SourceText;
@@ -174,12 +175,27 @@ public final class Site {
     line.optional()
         .ifPresent(
             settings -> settings.bias().or(List.of()).forEach(bias -> references.add(bias.at())));
-    supervision.optional().ifPresent(software -> references.addAll(software.zones().or(List.of())));
-    commissioning
+    supervision
         .optional()
-        .ifPresent(record -> references.addAll(record.outdoorReadingsSeen().or(List.of())));
+        .ifPresent(
+            software -> {
+              references.add(software.at());
+              references.addAll(software.zones().or(List.of()));
+            });
+    commissioning.optional().ifPresent(record -> references.addAll(record.items()));
     suppressions.forEach(entry -> references.add(entry.unit()));
     return references.stream().filter(reference -> reference.is(name)).map(Setting::place).toList();
+  }
+
+  /** The addresses of the equipment on the pair, which no unit can have. */
+  public Set<Integer> addressesOfEquipment() {
+    Set<Integer> addresses = new TreeSet<>();
+    for (ChainItem item : items) {
+      if (item instanceof Equipment equipment) {
+        equipment.address().optional().ifPresent(addresses::add);
+      }
+    }
+    return addresses;
   }
 
   /** The first unit of a name, or null where no unit has it. */

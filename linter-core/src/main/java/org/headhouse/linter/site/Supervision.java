@@ -7,10 +7,12 @@ import org.headhouse.linter.source.Place;
  * Software that lists and polls the units.
  *
  * @param place the key {@code supervision}
+ * @param at the converter that it is attached by
  * @param zones the units that it lists, by name
  */
 public record Supervision(
     Place place,
     Setting<Link> link,
+    Setting<String> at,
     Setting<List<Setting<String>>> zones,
     Setting<Polling> polling) {}

@@ -1,38 +1,30 @@
 package org.headhouse.linter.site;
 
 import java.util.List;
-import org.headhouse.linter.source.Place;
 
-/**
- * One controller on the chain.
- *
- * @param deviceType the id of its type, as it is written
- * @param type what is known of that type; {@link DeviceType#UNKNOWN} where nothing is
- * @param conductors what is landed on its line terminals
- * @param stub the length of the branch that it hangs on; missing where it is on the trunk itself
- */
+/** One controller on the chain. */
 public record Unit(
-    Place place,
-    int index,
-    Setting<String> name,
+    Identity identity,
+    Device device,
+    Connection connection,
+    TrunkRun toNext,
     Setting<Role> role,
     Setting<Integer> address,
-    Setting<String> deviceType,
-    DeviceType type,
     Setting<String> firmware,
     Setting<CommModule> commModule,
-    Setting<List<Setting<Conductor>>> conductors,
-    Setting<Termination> termination,
-    Setting<Outdoor> outdoor,
-    Setting<Vents> vents,
-    Setting<StaleAction> onStaleReadings,
-    Setting<Pair> pair,
-    Setting<Length> stub,
-    Setting<Network> network,
-    Setting<Length> cableToNext,
-    Setting<Run> runToNext,
-    Setting<SurgeProtection> surgeProtectionToNext)
+    VentControl ventControl,
+    Setting<Network> network)
     implements ChainItem {
+
+  @Override
+  public ItemKind kind() {
+    return ItemKind.UNIT;
+  }
+
+  @Override
+  public Connection connection(Side side) {
+    return connection;
+  }
 
   /** Whether it is a head unit. */
   public boolean isHead() {
@@ -42,5 +34,50 @@ public record Unit(
   /** Whether it is a follower. */
   public boolean isFollower() {
     return role.is(Role.FOLLOWER);
+  }
+
+  /** What is landed on its line terminals. */
+  public Setting<List<Setting<Conductor>>> conductors() {
+    return connection.conductors();
+  }
+
+  /** What it connects across the pair. */
+  public Setting<Termination> termination() {
+    return connection.termination();
+  }
+
+  /** Whether D1 and D0 are landed straight or crossed. */
+  public Setting<Pair> pair() {
+    return connection.pair();
+  }
+
+  /** The length of the branch that it hangs on; missing where it is on the trunk itself. */
+  public Setting<Length> stub() {
+    return connection.stub();
+  }
+
+  /** Where it takes the outdoor readings from. */
+  public Setting<Outdoor> outdoor() {
+    return ventControl.outdoor();
+  }
+
+  /** The vents that it moves. */
+  public Setting<Vents> vents() {
+    return ventControl.vents();
+  }
+
+  /** What it does with its vents once no reading has come for too long. */
+  public Setting<StaleAction> onStaleReadings() {
+    return ventControl.onStaleReadings();
+  }
+
+  /** How long it goes on with a reading that does not come anew. */
+  public Setting<Interval> staleAfter() {
+    return ventControl.staleAfter();
+  }
+
+  /** From a reading over the limit until its slowest vent is shut. */
+  public Setting<Interval> closeTime() {
+    return ventControl.closeTime();
   }
 }

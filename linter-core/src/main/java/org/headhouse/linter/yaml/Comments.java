@@ -9,7 +9,6 @@ import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.parser.Parser;
-import org.yaml.snakeyaml.parser.ParserImpl;
 
 /**
  * Finds the comments of a first document that was read without a fault.
@@ -35,7 +34,7 @@ final class Comments {
 
   static List<Comment> of(SourceText source, LoaderOptions options) {
     Comments comments = new Comments(source);
-    Parser parser = new ParserImpl(ParserInput.of(source.text()), options);
+    Parser parser = TokenAhead.parser(ParserInput.of(source.text()), options);
     int from = 0;
     while (!isAtEnd(parser)) {
       if (parser.getEvent() instanceof ScalarEvent scalar) {

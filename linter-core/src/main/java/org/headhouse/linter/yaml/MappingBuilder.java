@@ -17,6 +17,9 @@ final class MappingBuilder {
   private final List<Node> merged = new ArrayList<>();
   private @Nullable Map<String, Scalar> index;
 
+  /** For each key one of 64 bits, by its hash. */
+  private long hashes;
+
   MappingBuilder(List<Finding> findings) {
     this.findings = findings;
   }
@@ -32,7 +35,7 @@ final class MappingBuilder {
   }
 
   private void addOwn(Scalar key, Node value) {
-    Scalar first = find(key.text());
+    Scalar first = mayBeThere(key.text()) ? find(key.text()) : null;
     if (first == null) {
       append(new Mapping.Entry(key, value, null));
     } else {
@@ -71,6 +74,7 @@ final class MappingBuilder {
 
   private void append(Mapping.Entry entry) {
     entries.add(entry);
+    hashes |= bit(entry.key().text());
     if (index != null) {
       index.put(entry.key().text(), entry.key());
     } else if (entries.size() > SMALL) {
@@ -78,6 +82,16 @@ final class MappingBuilder {
       entries.forEach(one -> all.put(one.key().text(), one.key()));
       index = all;
     }
+  }
+
+  /** Most keys are new, which one bit of their hash tells without a look at the others. */
+  private boolean mayBeThere(String key) {
+    return (hashes & bit(key)) != 0;
+  }
+
+  private static long bit(String key) {
+    int hash = key.hashCode();
+    return 1L << (hash ^ (hash >>> 8) ^ (hash >>> 16));
   }
 
   private @Nullable Scalar find(String key) {

@@ -44,9 +44,13 @@ public final class OlderReading {
     return mayDiffer(text) ? of(text, CoreType.of(text)) : Optional.empty();
   }
 
-  /** Whether a YAML 1.1 reader reads a plain scalar differently. */
-  static boolean differs(Scalar plain) {
-    return mayDiffer(plain.text()) && of(plain.text(), plain.type()).isPresent();
+  /**
+   * Whether a YAML 1.1 reader reads a plain scalar differently.
+   *
+   * @param type what its characters are
+   */
+  static boolean differs(String text, CoreType type) {
+    return mayDiffer(text) && of(text, type).isPresent();
   }
 
   private static Optional<String> of(String text, CoreType type) {

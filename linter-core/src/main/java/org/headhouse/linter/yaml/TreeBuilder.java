@@ -110,9 +110,10 @@ final class TreeBuilder {
 
   private Scalar scalar(ScalarEvent event, NodeProperties.Found found, boolean isValue) {
     boolean plain = event.getScalarStyle() == ScalarStyle.PLAIN && !found.tagOfText();
-    String text = words.shared(event.getValue());
-    Scalar scalar = Scalar.of(found.from(event), text, plain, found.anchor());
-    if (isValue && plain && OlderReading.differs(scalar)) {
+    Words.Word word = words.of(event.getValue());
+    CoreType type = plain ? word.type() : CoreType.TEXT;
+    Scalar scalar = new Scalar(found.from(event), word.text(), plain, type, found.anchor());
+    if (isValue && plain && word.differs()) {
       ambiguous.add(scalar);
     }
     return scalar;

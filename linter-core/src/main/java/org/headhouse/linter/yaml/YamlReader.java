@@ -13,7 +13,6 @@ import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.DocumentStartEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.parser.Parser;
-import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
@@ -49,7 +48,7 @@ public final class YamlReader {
     Node.@Nullable Valued root = null;
     StreamReader reader = ParserInput.of(source.text());
     try {
-      Parser parser = new ParserImpl(reader, options);
+      Parser parser = TokenAhead.parser(reader, options);
       root = firstDocument(parser, new TreeBuilder(parser, source, limits, ambiguous, findings));
       reportSecondDocument(parser, findings);
     } catch (Unreadable unreadable) {

@@ -13,15 +13,22 @@ import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.result.Result;
+import org.jspecify.annotations.Nullable;
 
 /** A folder with a baseline in it, for texts that are checked now and later. */
 final class OldDebt {
   static final String NAME = "linter-baseline.jsonl";
 
   private final Path folder;
+  private final @Nullable SiteInput policy;
 
   OldDebt(Path folder) {
+    this(folder, null);
+  }
+
+  OldDebt(Path folder, @Nullable SiteInput policy) {
     this.folder = folder;
+    this.policy = policy;
   }
 
   Path file() {
@@ -36,7 +43,7 @@ final class OldDebt {
 
   /** Checks texts without a baseline, and takes what is found into one. */
   String take(Map<String, String> texts) throws IOException {
-    CheckReport report = SiteLinter.builder().threads(2).build().check(inputs(texts).stream());
+    CheckReport report = builder().threads(2).build().check(inputs(texts).stream());
     Baseline baseline =
         Baseline.empty(SitePaths.of(file(), folder))
             .renewed(report.results(), texts.keySet(), true);
@@ -50,12 +57,17 @@ final class OldDebt {
   }
 
   CheckReport check(Map<String, String> texts, int threads) throws IOException {
-    return SiteLinter.builder()
+    return builder()
         .threads(threads)
         .baseline(file())
         .shownFrom(folder)
         .build()
         .check(inputs(texts).stream());
+  }
+
+  private SiteLinter.Builder builder() throws IOException {
+    SiteLinter.Builder builder = SiteLinter.builder();
+    return policy == null ? builder : builder.policy(policy);
   }
 
   private static List<SiteInput> inputs(Map<String, String> texts) {

@@ -14,10 +14,12 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.change.AddressOrder.Kind;
 import org.headhouse.linter.change.AddressOrder.Seat;
 import org.headhouse.linter.change.AddressOrder.Turn;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -114,20 +116,21 @@ class AddressOrderTest {
   }
 
   private static void assertSafeAndShort(int most) {
-    Random random = new Random(most);
-    for (int run = 0; run < 200; run++) {
-      int units = 1 + random.nextInt(most);
-      int pool = Math.min(255, units + random.nextInt(256 - units));
-      int[] from = some(random, units, pool);
-      int[] to = random.nextInt(3) == 0 ? shuffled(random, from) : some(random, units, pool);
-      Set<Integer> held = held(random, from, to);
-      boolean spare = taken(to, held) < 255;
-      List<Turn> turns = turns(seats(from, to, 255), held);
-      play(from, to, held, turns);
-      assertThat(turns).hasSize(moves(from, to) + cycles(from, to));
-      assertThat(turns.stream().anyMatch(turn -> turn.kind() == Kind.ASIDE))
-          .isEqualTo(!spare && cycles(from, to) > 0);
-    }
+    RandomCases.each(
+        200,
+        random -> {
+          int units = 1 + random.nextInt(most);
+          int pool = Math.min(255, units + random.nextInt(256 - units));
+          int[] from = some(random, units, pool);
+          int[] to = random.nextInt(3) == 0 ? shuffled(random, from) : some(random, units, pool);
+          Set<Integer> held = held(random, from, to);
+          boolean spare = taken(to, held) < 255;
+          List<Turn> turns = turns(seats(from, to, 255), held);
+          play(from, to, held, turns);
+          assertThat(turns).hasSize(moves(from, to) + cycles(from, to));
+          assertThat(turns.stream().anyMatch(turn -> turn.kind() == Kind.ASIDE))
+              .isEqualTo(!spare && cycles(from, to) > 0);
+        });
   }
 
   private static long taken(int[] to, Set<Integer> held) {
@@ -160,16 +163,20 @@ class AddressOrderTest {
   }
 
   /** All 255 addresses are in use: a unit of each cycle is set while it is off the line. */
-  @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5})
-  void aFullLineIsSafeToo(long seed) {
-    Random random = new Random(seed);
+  @Test
+  void aFullLineIsSafeToo() {
     int[] from = IntStream.rangeClosed(1, 255).toArray();
-    int[] to = shuffled(random, from);
-    List<Turn> turns = turns(seats(from, to, 255), Set.of());
-    play(from, to, Set.of(), turns);
-    assertThat(turns.stream().filter(turn -> turn.kind() == Kind.ASIDE)).hasSize(cycles(from, to));
-    assertThat(turns.stream().filter(turn -> turn.kind() != Kind.BACK)).hasSize(moves(from, to));
+    RandomCases.each(
+        5,
+        random -> {
+          int[] to = shuffled(random, from);
+          List<Turn> turns = turns(seats(from, to, 255), Set.of());
+          play(from, to, Set.of(), turns);
+          assertThat(turns.stream().filter(turn -> turn.kind() == Kind.ASIDE))
+              .hasSize(cycles(from, to));
+          assertThat(turns.stream().filter(turn -> turn.kind() != Kind.BACK))
+              .hasSize(moves(from, to));
+        });
   }
 
   /** No unit is set to an address that its type cannot have. */
@@ -177,15 +184,16 @@ class AddressOrderTest {
   @ParameterizedTest
   @ValueSource(ints = {63, 127, 247})
   void limitsOfTypesAreKept(int limit) {
-    Random random = new Random(limit);
-    for (int run = 0; run < 100; run++) {
-      int[] from = some(random, limit - 1, limit);
-      int[] to = shuffled(random, from);
-      List<Turn> turns = turns(seats(from, to, limit), Set.of());
-      play(from, to, Set.of(), turns);
-      assertThat(turns).allSatisfy(turn -> assertThat(turn.to()).isBetween(1, limit));
-      assertThat(turns).extracting(Turn::kind).doesNotContain(Kind.ASIDE);
-    }
+    RandomCases.each(
+        100,
+        random -> {
+          int[] from = some(random, limit - 1, limit);
+          int[] to = shuffled(random, from);
+          List<Turn> turns = turns(seats(from, to, limit), Set.of());
+          play(from, to, Set.of(), turns);
+          assertThat(turns).allSatisfy(turn -> assertThat(turn.to()).isBetween(1, limit));
+          assertThat(turns).extracting(Turn::kind).doesNotContain(Kind.ASIDE);
+        });
   }
 
   /** One spare address does for all cycles, and it is one of the standard's where one is free. */

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.headhouse.linter.report.ChangeReport;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,7 +67,7 @@ class ComparisonTest {
     int at = SITE.indexOf(old);
     Site after = States.site(SITE.substring(0, at) + edited + SITE.substring(at + old.length()));
     return ChangeReport.text(
-        "then", List.of(Comparison.of(States.site(SITE), after, KeptFree.NONE)));
+        "then", List.of(Comparison.of(States.site(SITE), after, ExcludedAddresses.NONE)));
   }
 
   /** The difference as it is told; what is written otherwise and means the same is none. */
@@ -155,7 +155,8 @@ class ComparisonTest {
             .replace("unit: @", "unit: " + now);
     List<String> told =
         ChangeReport.text(
-            "then", List.of(Comparison.of(States.site(SITE), States.site(edited), KeptFree.NONE)));
+            "then",
+            List.of(Comparison.of(States.site(SITE), States.site(edited), ExcludedAddresses.NONE)));
     int follower = indexOf(told, "At \"" + old + "\" set role from head to follower");
     int head = indexOf(told, "At \"" + now + "\" set role from follower to head");
     assertThat(follower).isPositive();

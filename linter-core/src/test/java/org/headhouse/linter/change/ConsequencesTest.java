@@ -3,7 +3,7 @@ package org.headhouse.linter.change;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -29,7 +29,7 @@ class ConsequencesTest {
   private static final String FERNS = "  - {unit: Ferns, role: follower, address: 4}\n";
 
   private static List<String> told(String before, String after) {
-    return Comparison.of(States.site(before), States.site(after), KeptFree.NONE)
+    return Comparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE)
         .consequences()
         .stream()
         .map(one -> one.kind().word() + ": " + one.text())

@@ -3,6 +3,7 @@ package org.headhouse.linter.change;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.headhouse.linter.site.ItemKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

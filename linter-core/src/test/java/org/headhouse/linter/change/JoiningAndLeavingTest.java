@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.junit.jupiter.api.Test;
 
 /** A unit and a repeater that come into a chain, and go again: every act at every place. */
@@ -68,7 +68,8 @@ class JoiningAndLeavingTest {
   }
 
   private static List<Step> steps(String before, String after) {
-    FieldWork work = Comparison.of(States.site(before), States.site(after), KeptFree.NONE).work();
+    FieldWork work =
+        Comparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     return ((FieldWork.Plan) work).steps();
   }

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.headhouse.linter.change.States.Item;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,7 +20,7 @@ class PlanOfWorkTest {
   }
 
   private static List<String> told(Site before, Site after) {
-    FieldWork work = Comparison.of(before, after, KeptFree.NONE).work();
+    FieldWork work = Comparison.of(before, after, ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     return ((FieldWork.Plan) work).steps().stream().map(PlanOfWorkTest::told).toList();
   }
@@ -111,11 +111,13 @@ class PlanOfWorkTest {
   void withoutAnOrder(String text, String other, String trouble) {
     String sound = States.text(chain("H 1, B 2"), 9600);
     String faulty = sound.replace(text, other);
-    assertThat(Comparison.of(States.site(faulty), States.site(sound), KeptFree.NONE).work())
+    assertThat(
+            Comparison.of(States.site(faulty), States.site(sound), ExcludedAddresses.NONE).work())
         .isEqualTo(
             new FieldWork.None(
                 "in the earlier state " + trouble + ": put the line in order first"));
-    assertThat(Comparison.of(States.site(sound), States.site(faulty), KeptFree.NONE).work())
+    assertThat(
+            Comparison.of(States.site(sound), States.site(faulty), ExcludedAddresses.NONE).work())
         .isEqualTo(
             new FieldWork.None("in the later state " + trouble + ": check and correct it first"));
   }
@@ -127,7 +129,8 @@ class PlanOfWorkTest {
     String absent =
         text.replaceFirst(
             "address: 2\n    comm-module: fitted", "address: 1\n    comm-module: absent");
-    assertThat(Comparison.of(States.site(absent), States.site(absent), KeptFree.NONE).work())
+    assertThat(
+            Comparison.of(States.site(absent), States.site(absent), ExcludedAddresses.NONE).work())
         .isEqualTo(new FieldWork.Plan(List.of(), List.of()));
   }
 
@@ -149,7 +152,10 @@ class PlanOfWorkTest {
             .replace("stage: commissioned", "stage: " + stage)
             .replace("baud:", "cable: {shielded: true}, baud:");
     FieldWork work =
-        Comparison.of(States.site(before), States.site(before.replace(text, other)), KeptFree.NONE)
+        Comparison.of(
+                States.site(before),
+                States.site(before.replace(text, other)),
+                ExcludedAddresses.NONE)
             .work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     List<String> remarks = ((FieldWork.Plan) work).remarks();

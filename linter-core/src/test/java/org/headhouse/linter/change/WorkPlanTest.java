@@ -11,9 +11,11 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.change.States.Item;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -26,7 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WorkPlanTest {
 
   private static List<Step> steps(List<Item> before, List<Item> after) {
-    FieldWork work = Comparison.of(States.site(before), States.site(after), KeptFree.NONE).work();
+    FieldWork work =
+        Comparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     FieldWork.Plan plan = (FieldWork.Plan) work;
     assertThat(plan.remarks()).isEmpty();
@@ -152,26 +155,29 @@ class WorkPlanTest {
   }
 
   private static void playChanges(int most, int runs) {
-    Random random = new Random(most);
-    for (int run = 0; run < runs; run++) {
-      List<Item> before = chain(random, most);
-      List<Item> after = changed(random, before);
-      assertThat(played(before, after).addressesSet())
-          .as("%s to %s", before, after)
-          .isEqualTo(least(renamed(before, after), after));
-    }
+    RandomCases.each(
+        runs,
+        random -> {
+          List<Item> before = chain(random, most);
+          List<Item> after = changed(random, before);
+          assertThat(played(before, after).addressesSet())
+              .as("%s to %s", before, after)
+              .isEqualTo(least(renamed(before, after), after));
+        });
   }
 
   /** A long line with any addresses of 1 to 254. */
   @Tag("long")
-  @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3})
-  void aLongLineIsSafe(long seed) {
-    Random random = new Random(seed);
+  @Test
+  void aLongLineIsSafe() {
     List<Item> before = numbered(250);
-    List<Item> after = changed(random, before);
-    assertThat(played(before, after).addressesSet())
-        .isEqualTo(least(renamed(before, after), after));
+    RandomCases.each(
+        3,
+        random -> {
+          List<Item> after = changed(random, before);
+          assertThat(played(before, after).addressesSet())
+              .isEqualTo(least(renamed(before, after), after));
+        });
   }
 
   private static List<Item> chain(Random random, int most) {

@@ -23,20 +23,14 @@ import org.headhouse.linter.yaml.YamlReader;
 
 /** A site as a text has it, with its results. */
 record DrawnSite(Site site, List<Result> results) {
-  private static final Path SAMPLES = Path.of("..", "sample-sites");
   private static final String NO_TYPES = "format: 1\ndevice-types: []\n";
 
-  /** A file of the sample sites, with the types of device beside it. */
-  static DrawnSite sample(String folder, String name) {
-    try {
-      Path root = SAMPLES.resolve(folder);
-      return of(
-          name,
-          Files.readString(root.resolve("sites").resolve(name)),
-          Files.readString(root.resolve("device-types.yaml")));
-    } catch (IOException exception) {
-      throw new UncheckedIOException(exception);
-    }
+  /** A file, with the types of device beside it. */
+  static DrawnSite of(Path folder, String name) throws IOException {
+    return of(
+        name,
+        Files.readString(folder.resolve(name)),
+        Files.readString(folder.resolve("device-types.yaml")));
   }
 
   /** A text, without any type of device. */

@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Random;
 import java.util.stream.IntStream;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.diagram.LineProfile.Value;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.line.Traffic;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,7 @@ class PlotsTest {
 
   private static Element plot(Object text, Measure measure) throws Exception {
     return WiringDiagramTest.read(
-        Plots.alongTheLine(figures(text), Margins.DEFAULT, measure, PageFormat.A4, "p")
+        Plots.alongTheLine(figures(text), SitePolicy.DEFAULT, measure, PageFormat.A4, "p")
             .orElseThrow());
   }
 
@@ -97,7 +98,7 @@ class PlotsTest {
   @Test
   void withoutALengthThereIsNothingToPlot() {
     LineFigures figures = figures(Example.SITE.replace("    cable-to-next: 40 m\n", ""));
-    assertThat(Plots.alongTheLine(figures, Margins.DEFAULT, Measure.METRIC, PageFormat.A4, "p"))
+    assertThat(Plots.alongTheLine(figures, SitePolicy.DEFAULT, Measure.METRIC, PageFormat.A4, "p"))
         .isEmpty();
   }
 
@@ -144,16 +145,18 @@ class PlotsTest {
   @ParameterizedTest
   @ValueSource(ints = {2, 3, 7, 31, 120, 255})
   void nothingOverlaps(int units) {
-    for (int seed = 0; seed < 20; seed++) {
-      String text = RandomSite.text(units, new Random(seed)).replace("nonsense", "none");
-      LineProfile profile = LineProfile.of(figures(text));
-      Measure measure = seed % 2 == 0 ? Measure.METRIC : Measure.US;
-      LinePlot plot = new LinePlot(profile, Margins.DEFAULT, measure, PageFormat.A4.width());
-      if (!plot.isEmpty()) {
-        LayoutTest.everythingLiesOnThePage(plot.page());
-        LayoutTest.nothingOverlaps(words(plot.page()));
-      }
-    }
+    RandomCases.each(
+        20,
+        random -> {
+          String text = RandomSite.text(units, random).replace("nonsense", "none");
+          LineProfile profile = LineProfile.of(figures(text));
+          Measure measure = random.nextBoolean() ? Measure.METRIC : Measure.US;
+          LinePlot plot = new LinePlot(profile, SitePolicy.DEFAULT, measure, PageFormat.A4.width());
+          if (!plot.isEmpty()) {
+            LayoutTest.everythingLiesOnThePage(plot.page());
+            LayoutTest.nothingOverlaps(words(plot.page()));
+          }
+        });
   }
 
   @ParameterizedTest

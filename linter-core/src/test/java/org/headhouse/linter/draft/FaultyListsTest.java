@@ -8,8 +8,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.Charset;
 import java.util.List;
 import java.util.Random;
+import org.headhouse.linter.RandomCases;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.site.DeviceTypes;
-import org.headhouse.linter.site.KeptFree;
 import org.headhouse.linter.source.Limits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,37 +124,39 @@ class FaultyListsTest {
   /** Bytes without any order, and lists with single characters replaced. */
   @Test
   void noBytesEndTheTool() {
-    Random random = new Random(20260314);
     Drafting drafting =
         new Drafting(
             Lists.settings("elm-row", null),
             DeviceTypes.NONE,
-            new Practice(false, 0.22, KeptFree.NONE),
+            SitePolicy.DEFAULT,
             new Limits(4000, 64, 1000));
     String sound =
         "name,cable-to-next,device-type\nPropagation,42 m,eight-way\r\n\"B, 2\",3 ft,\nC;\n";
     String marks = "\",;\r\n m'4 #\u0000\uFEFF\u2028é\uD83C";
-    int made = 0;
-    for (int round = 0; round < 20_000; round++) {
-      byte[] bytes = new byte[random.nextInt(200)];
-      random.nextBytes(bytes);
-      if (round % 2 == 0) {
-        StringBuilder text = new StringBuilder(sound);
-        for (int i = random.nextInt(4); i > 0; i--) {
-          char mark = marks.charAt(random.nextInt(marks.length()));
-          text.setCharAt(random.nextInt(text.length()), mark);
-        }
-        bytes = text.toString().getBytes(random.nextInt(20) == 0 ? ISO_8859_1 : anyUtf(random));
-      }
-      Draft draft = drafting.draft("units.csv", bytes);
-      made += draft instanceof Draft.Made ? 1 : 0;
-      if (draft instanceof Draft.Made one) {
-        assertThat(one.text()).startsWith("# Drafted");
-      } else {
-        assertThat(((Draft.Refused) draft).faults()).isNotEmpty();
-      }
-    }
-    assertThat(made).isBetween(1000, 10_000);
+    double made =
+        RandomCases.share(
+            20_000,
+            random -> {
+              byte[] bytes = new byte[random.nextInt(200)];
+              random.nextBytes(bytes);
+              if (random.nextBoolean()) {
+                StringBuilder text = new StringBuilder(sound);
+                for (int i = random.nextInt(4); i > 0; i--) {
+                  char mark = marks.charAt(random.nextInt(marks.length()));
+                  text.setCharAt(random.nextInt(text.length()), mark);
+                }
+                bytes =
+                    text.toString().getBytes(random.nextInt(20) == 0 ? ISO_8859_1 : anyUtf(random));
+              }
+              Draft draft = drafting.draft("units.csv", bytes);
+              if (draft instanceof Draft.Made one) {
+                assertThat(one.text()).startsWith("# Drafted");
+                return true;
+              }
+              assertThat(((Draft.Refused) draft).faults()).isNotEmpty();
+              return false;
+            });
+    assertThat(made).isBetween(0.05, 0.5);
   }
 
   private static Charset anyUtf(Random random) {

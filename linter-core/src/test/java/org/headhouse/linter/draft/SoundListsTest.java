@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.source.Limits;
@@ -34,18 +35,19 @@ class SoundListsTest {
    */
   @Test
   void randomLists() {
-    Random random = new Random(485);
     SiteLinter linter = Lists.linter("");
-    for (int round = 0; round < 400; round++) {
-      int number = 2 + random.nextInt(59);
-      String list = list(random, number);
-      DraftSettings settings =
-          Lists.settings("elm-row", random.nextBoolean() ? Lists.volts("5 V") : null);
-      String text = Lists.made(linter, list, settings);
-      assertThat(linter.checkText("elm-row.yaml", text).at(Level.WARNING))
-          .as("%s\n%s", list, text)
-          .isEmpty();
-    }
+    RandomCases.each(
+        400,
+        random -> {
+          int number = 2 + random.nextInt(59);
+          String list = list(random, number);
+          DraftSettings settings =
+              Lists.settings("elm-row", random.nextBoolean() ? Lists.volts("5 V") : null);
+          String text = Lists.made(linter, list, settings);
+          assertThat(linter.checkText("elm-row.yaml", text).at(Level.WARNING))
+              .as("%s\n%s", list, text)
+              .isEmpty();
+        });
   }
 
   private static String list(Random random, int number) {

@@ -13,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -56,6 +57,7 @@ class FileUpdateTest {
   }
 
   /** It may have become larger than any array. */
+  @Tag("long")
   @Test
   void whatBecameHugeMeanwhileStays() throws Exception {
     Path file = Files.write(folder.resolve("site.yaml"), OLD);

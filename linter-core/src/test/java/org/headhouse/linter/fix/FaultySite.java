@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.function.Consumer;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
@@ -25,10 +24,6 @@ final class FaultySite {
   private final Map<String, Object> line = new LinkedHashMap<>();
   private final Map<String, Object> cable = new LinkedHashMap<>();
   private final Map<String, Object> station = new LinkedHashMap<>();
-
-  FaultySite(long seed) {
-    this(new Random(seed));
-  }
 
   FaultySite(RandomGenerator random) {
     this.random = random;

@@ -35,7 +35,7 @@ class TextLinesTest {
     Marked marked = Marked.of(text);
     assertThat(marked.lines.startOfLine(marked.at)).isEqualTo(start);
     assertThat(marked.lines.endOfLine(marked.at)).isEqualTo(end);
-    assertThat(marked.lines.behindBreak(end)).isEqualTo(behind);
+    assertThat(marked.lines.afterBreak(end)).isEqualTo(behind);
   }
 
   /** The last line may lack an end of its own. */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class KeptInputsTest {
   private static final Path FOLDER = Path.of("src", "test", "resources", "fuzz");
 
+  @Tag("long")
   @ParameterizedTest
   @EnumSource
   void thePropertyHoldsForEach(Subject subject) throws IOException {

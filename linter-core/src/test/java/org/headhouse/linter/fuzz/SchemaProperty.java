@@ -16,22 +16,23 @@ import org.headhouse.linter.yaml.YamlReader;
 /** Binding has a doubt just where the schema refuses something, and what is told then can be. */
 final class SchemaProperty implements Property {
   private final SchemaCheck schema;
-  private final BiPredicate<SourceText, Node.Valued> doubtful;
+  private final BiPredicate<SourceText, Node.Valued> needsCheck;
 
-  private SchemaProperty(FileKind kind, BiPredicate<SourceText, Node.Valued> doubtful) {
+  private SchemaProperty(FileKind kind, BiPredicate<SourceText, Node.Valued> needsCheck) {
     this.schema = new SchemaCheck(kind);
-    this.doubtful = doubtful;
+    this.needsCheck = needsCheck;
   }
 
   static SchemaProperty ofSites() {
     return new SchemaProperty(
         FileKind.SITE,
-        (source, root) -> SiteBinder.bind(source, root, DeviceTypes.NONE).doubtful());
+        (source, root) -> SiteBinder.bind(source, root, DeviceTypes.NONE).needsSchemaCheck());
   }
 
   static SchemaProperty ofDeviceTypes() {
     return new SchemaProperty(
-        FileKind.DEVICE_TYPES, (source, root) -> DeviceTypesBinder.bind(source, root).doubtful());
+        FileKind.DEVICE_TYPES,
+        (source, root) -> DeviceTypesBinder.bind(source, root).needsSchemaCheck());
   }
 
   @Override
@@ -48,12 +49,12 @@ final class SchemaProperty implements Property {
     if (root == null) {
       return;
     }
-    boolean doubted = doubtful.test(text, root);
+    boolean flagged = needsCheck.test(text, root);
     boolean refused = !schema.explain(root).isEmpty();
     Demand.that(
-        doubted == refused,
+        flagged == refused,
         "binding %s what the schema %s: %s",
-        doubted ? "doubts" : "accepts",
+        flagged ? "flags" : "accepts",
         refused ? "refuses" : "accepts",
         text.text());
   }

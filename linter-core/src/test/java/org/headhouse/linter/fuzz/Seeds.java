@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.headhouse.linter.ContractExample;
 import org.headhouse.linter.Example;
-import org.headhouse.linter.RulePages;
 import org.headhouse.linter.rules.BuiltInRules;
+import org.headhouse.linter.rules.RulePages;
 
 /** What the fuzzer starts from: the examples that there are already, by the kind of text. */
 final class Seeds {

@@ -4,11 +4,11 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.util.stream.Stream;
-import org.headhouse.linter.SheetReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.result.Level;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;

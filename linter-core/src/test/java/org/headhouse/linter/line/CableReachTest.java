@@ -9,6 +9,7 @@ import static org.headhouse.linter.line.Segments.unit;
 import static org.headhouse.linter.line.Segments.withoutCable;
 
 import java.util.OptionalDouble;
+import org.headhouse.linter.RandomCases;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,24 +36,25 @@ class CableReachTest {
 
   @Test
   void atTheReachTheVoltageIsTheWantedOneAndBeyondItIsLess() {
-    RandomSegments.of(13, 200, 2, 40)
-        .forEach(
-            circuit -> {
-              OptionalDouble scale = CableReach.longestScale(circuit, 0.4);
-              assertThat(scale).isNotEmpty();
-              double factor = scale.getAsDouble();
-              if (factor < 1e6) {
-                assertThat(weakestVolts(circuit, factor)).isCloseTo(0.4, within(1e-9));
-                assertThat(weakestVolts(circuit, factor * 1.01)).isLessThan(0.4);
-                assertThat(weakestVolts(circuit, factor * 0.99)).isGreaterThan(0.4);
-              } else {
-                assertThat(ReceivedVoltage.weakest(circuit))
-                    .satisfiesAnyOf(
-                        weakest -> assertThat(weakest).isNull(),
-                        weakest ->
-                            assertThat(weakest).extracting(ReceivedVoltage::volts).isEqualTo(1.5));
-              }
-            });
+    RandomCases.each(
+        200,
+        random -> {
+          SegmentCircuit circuit = RandomSegments.one(random, 2, 40);
+          OptionalDouble scale = CableReach.longestScale(circuit, 0.4);
+          assertThat(scale).isNotEmpty();
+          double factor = scale.getAsDouble();
+          if (factor < 1e6) {
+            assertThat(weakestVolts(circuit, factor)).isCloseTo(0.4, within(1e-9));
+            assertThat(weakestVolts(circuit, factor * 1.01)).isLessThan(0.4);
+            assertThat(weakestVolts(circuit, factor * 0.99)).isGreaterThan(0.4);
+          } else {
+            assertThat(ReceivedVoltage.weakest(circuit))
+                .satisfiesAnyOf(
+                    weakest -> assertThat(weakest).isNull(),
+                    weakest ->
+                        assertThat(weakest).extracting(ReceivedVoltage::volts).isEqualTo(1.5));
+          }
+        });
   }
 
   private static double weakestVolts(SegmentCircuit circuit, double scale) {

@@ -114,8 +114,9 @@ class IdleVoltageTest {
 
   @Test
   void withoutBiasThereIsNone() {
-    assertThat(IdleVoltage.ofAllItems(withoutCable(unit(1, ohms(120)), unit(1, ohms(120)))))
-        .isNull();
+    SegmentCircuit unbiased = withoutCable(unit(1, ohms(120)), unit(1, ohms(120)));
+    assertThat(IdleVoltage.ofAllItems(unbiased)).isNull();
+    assertThat(IdleVoltage.lowestOfItems(unbiased)).isNull();
   }
 
   @Test
@@ -132,6 +133,7 @@ class IdleVoltageTest {
     List<Double> idle = idle(circuit);
     assertThat(idle.get(3)).isLessThan(idle.get(1));
     assertThat(IdleVoltage.lowest(circuit, idle)).isEqualTo(new IdleVoltage(1, idle.get(1)));
+    assertThat(IdleVoltage.lowestOfItems(circuit)).isEqualTo(new IdleVoltage(3, idle.get(3)));
     assertThat(
             IdleVoltage.lowest(
                 withoutCable(SegmentItem.repeaterSide("alone", null, bias(560, 5))), List.of(5.0)))

@@ -50,4 +50,32 @@ class LengthAndStubLimitTest {
     assertThat(StubLimit.metres(100e-9, StubLimit.LEAST_VELOCITY_FACTOR))
         .isCloseTo(2.338381 * 0.66 / 0.78, within(1e-6));
   }
+
+  /** The shorter of 20 m and a tenth of the rise; without a rise 20 m. */
+  @Test
+  void oneLimitHoldsForAll() {
+    assertThat(StubLimit.longestMetres(null, 0.66)).isEqualTo(20);
+    assertThat(StubLimit.longestMetres(10e-6, 0.66)).isEqualTo(20);
+    assertThat(StubLimit.longestMetres(100e-9, 0.78)).isCloseTo(2.34, within(0.005));
+  }
+
+  /** MODBUS over Serial Line V1.02 §3.4.3 (read): 1000 m at 9600 bit/s, AWG 26 or wider. */
+  @ParameterizedTest
+  @CsvSource({"9600, 26, true", "1200, 18, true", "19200, 24, false", "9600, 28, false"})
+  void theModbusLengthHasConditions(int baud, int gauge, boolean given) {
+    assertThat(LengthLimit.isGivenByModbus(baud, Wire.awg(gauge))).isEqualTo(given);
+  }
+
+  /**
+   * 120 Ω and 1 nF (MODBUS over Serial Line V1.02 §3.4.5, read) are 0.12 µs; a bit at 9600 is
+   * 104.17 µs; 99.93 m at two thirds of the speed of light are half a microsecond each way
+   * (computed).
+   */
+  @Test
+  void aCapacitorIsSetBesideBitAndRoundTrip() {
+    TerminatorTiming timing = TerminatorTiming.of(120, 1e-9, 9600, 99.930819, 2 / 3.0);
+    assertThat(timing.timeConstantSeconds()).isCloseTo(0.12e-6, within(1e-15));
+    assertThat(timing.bitSeconds()).isCloseTo(104.1667e-6, within(1e-10));
+    assertThat(timing.roundTripSeconds()).isCloseTo(1e-6, within(1e-12));
+  }
 }

@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import java.util.Arrays;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -19,6 +20,18 @@ final class NodalAnalysis {
 
   /** The network with loads and bias; a terminator with a capacitor is open or not. */
   static NodalAnalysis loaded(SegmentCircuit circuit, boolean capacitorsConduct) {
+    double[] alike = new double[circuit.items().size()];
+    Arrays.fill(alike, 1);
+    return loaded(circuit, capacitorsConduct, alike);
+  }
+
+  /**
+   * The same where the two resistors of a bias are not alike.
+   *
+   * @param pullDownShare what the one at D0 has of the one at D1, at every item
+   */
+  static NodalAnalysis loaded(
+      SegmentCircuit circuit, boolean capacitorsConduct, double[] pullDownShare) {
     int[] nodes = nodes(circuit);
     int size = 2 * (nodes[nodes.length - 1] + 1);
     DMatrixRMaj siemens = new DMatrixRMaj(size, size);
@@ -34,7 +47,7 @@ final class NodalAnalysis {
       BiasResistors bias = there.bias();
       if (bias != null) {
         stamp(siemens, d1, COMMON, 1 / bias.eachOhms());
-        stamp(siemens, d0, COMMON, 1 / bias.eachOhms());
+        stamp(siemens, d0, COMMON, 1 / (bias.eachOhms() * pullDownShare[item]));
         amperes.add(d1, 0, bias.supplyVolts() / bias.eachOhms());
       }
     }
@@ -63,14 +76,19 @@ final class NodalAnalysis {
 
   /** D1 − D0 at every item. */
   double[] differences() {
+    return Arrays.stream(levels()).mapToDouble(level -> level[0] - level[1]).toArray();
+  }
+
+  /** D1 and D0 against common, at every item. */
+  double[][] levels() {
     DMatrixRMaj volts = new DMatrixRMaj(amperes.numRows, 1);
     CommonOps_DDRM.mult(ohms, amperes, volts);
-    double[] differences = new double[nodeOfItem.length];
-    for (int item = 0; item < differences.length; item++) {
+    double[][] levels = new double[nodeOfItem.length][];
+    for (int item = 0; item < levels.length; item++) {
       int d1 = 2 * nodeOfItem[item];
-      differences[item] = volts.get(d1, 0) - volts.get(d1 + 1, 0);
+      levels[item] = new double[] {volts.get(d1, 0), volts.get(d1 + 1, 0)};
     }
-    return differences;
+    return levels;
   }
 
   /** The voltage between the conductors of one item for one ampere through those of another. */

@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Segments of all sorts: hops of no length, repeaters, terminators missing, doubled, in the middle
- * or with a capacitor, bias at none, one or several places.
+ * Segments of all sorts: hops of no length, repeaters, equipment and converters, terminators
+ * missing, doubled, in the middle or with a capacitor, bias at none, one or several places.
  */
 final class RandomSegments {
   private static final double[] UNIT_LOADS = {1, 0.5, 0.25, 0.125};
@@ -17,14 +17,19 @@ final class RandomSegments {
 
   private final Random random;
 
-  private RandomSegments(long seed) {
-    random = new Random(seed);
+  private RandomSegments(Random random) {
+    this.random = random;
   }
 
+  /** The same segments each time. */
   static Stream<SegmentCircuit> of(long seed, int count, int least, int most) {
-    RandomSegments segments = new RandomSegments(seed);
-    return IntStream.range(0, count)
-        .mapToObj(i -> segments.segment(least + segments.random.nextInt(most - least + 1)));
+    Random random = new Random(seed);
+    return Stream.generate(() -> one(random, least, most)).limit(count);
+  }
+
+  /** A segment of {@code least} to {@code most} items. */
+  static SegmentCircuit one(Random random, int least, int most) {
+    return new RandomSegments(random).segment(least + random.nextInt(most - least + 1));
   }
 
   private SegmentCircuit segment(int size) {
@@ -52,16 +57,26 @@ final class RandomSegments {
 
   private SegmentItem item(
       String name, boolean atEnd, @Nullable Terminator terminator, @Nullable BiasResistors bias) {
-    return random.nextDouble() < (atEnd ? 0.4 : 0.1)
-        ? SegmentItem.repeaterSide(name, terminator, bias)
-        : SegmentItem.unit(name, UNIT_LOADS[random.nextInt(4)], terminator, bias);
+    if (random.nextDouble() < (atEnd ? 0.4 : 0.1)) {
+      return SegmentItem.repeaterSide(name, terminator, bias);
+    }
+    double unitLoads = UNIT_LOADS[random.nextInt(4)];
+    return switch (random.nextInt(8)) {
+      case 0 -> SegmentItem.equipment(name, unitLoads, terminator, bias);
+      case 1 -> SegmentItem.converter(name, unitLoads, terminator, bias);
+      default -> SegmentItem.unit(name, unitLoads, terminator, bias);
+    };
   }
 
   private Terminator terminator() {
     return new Terminator(TERMINATORS[random.nextInt(5)], random.nextInt(4) == 0);
   }
 
+  /** One of three is a weak pull. */
   private BiasResistors bias() {
+    if (random.nextInt(3) == 0) {
+      return new BiasResistors(2200 + random.nextInt(45_000), random.nextBoolean() ? 3.3 : 5);
+    }
     return new BiasResistors(200 + random.nextInt(1000), 3 + 9 * random.nextDouble());
   }
 }

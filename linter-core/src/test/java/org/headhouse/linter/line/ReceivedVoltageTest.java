@@ -72,7 +72,18 @@ class ReceivedVoltageTest {
     assertWeakest(circuit, 0, 1, 1.5 * 120 / 200, 1e-12);
   }
 
-  /** A repeater loads the line, but neither sends nor receives here. */
+  /** A repeater repeats what it receives; the far one has the lower terminator. */
+  @Test
+  void repeatersArePairedAsItems() {
+    SegmentItem near = SegmentItem.repeaterSide("near", 0, ohms(120), null);
+    SegmentItem far = SegmentItem.repeaterSide("far", 0, ohms(60), null);
+    ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakestOfItems(pair(near, 40, far)));
+    assertThat(List.of(weakest.from(), weakest.to())).containsExactly(0, 1);
+    assertThat(weakest.volts()).isCloseTo(1.5 * 60 / (60 + 2 * 40), within(1e-12));
+    assertThat(ReceivedVoltage.weakestOfItems(withoutCable(near))).isNull();
+  }
+
+  /** Here a repeater loads the line, but neither sends nor receives. */
   @Test
   void onlyUnitsArePaired() {
     SegmentItem near = SegmentItem.repeaterSide("near", ohms(120), null);

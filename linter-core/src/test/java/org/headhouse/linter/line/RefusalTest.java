@@ -13,6 +13,7 @@ import org.junit.jupiter.api.TestFactory;
 /** Numbers that no line can have. */
 class RefusalTest {
   private static final SegmentItem UNIT = unit(1, null);
+  private static final SerialFormat AT_9600 = new SerialFormat(9600, true, 1);
   private static final double NAN = Double.NaN;
 
   private static final Map<String, ThrowingCallable> REFUSED =
@@ -20,12 +21,19 @@ class RefusalTest {
           Map.entry("AWG 41", () -> Wire.awg(41)),
           Map.entry("AWG -1", () -> Wire.awg(-1)),
           Map.entry("area 0", () -> Wire.squareMillimetres(0)),
-          Map.entry("area infinite", () -> new Wire(Double.POSITIVE_INFINITY)),
+          Map.entry("area infinite", () -> new Wire(Double.POSITIVE_INFINITY, 1)),
           Map.entry("absolute zero", () -> Wire.awg(24).resistanceOhmsPerMetre(-273)),
           Map.entry("terminator 0", () -> ohms(0)),
           Map.entry("terminator NaN", () -> ohms(NAN)),
           Map.entry("bias 0", () -> new BiasResistors(0, 5)),
           Map.entry("supply negative", () -> new BiasResistors(560, -5)),
+          Map.entry("tolerance of a bias", () -> new BiasResistors(560, 5, 1.0)),
+          Map.entry("tolerance negative", () -> new Tolerances(-0.01, 0, 0, 0)),
+          Map.entry("tolerance of all of it", () -> new Tolerances(0, 0, 1, 0)),
+          Map.entry("spread the wrong way", () -> new CableSpread(0.2, 0.1)),
+          Map.entry("meter of no accuracy", () -> new MeterAccuracy(1, 0)),
+          Map.entry("meter negative", () -> new MeterAccuracy(0, -1)),
+          Map.entry("limit negative", () -> new MeterAccuracy(0, 0).leastReadingFor(-1)),
           Map.entry("unit load negative", () -> unit(-1, null)),
           Map.entry("unit load infinite", () -> unit(1 / 0.0, null)),
           Map.entry("unit load NaN", () -> unit(NAN, null)),
@@ -53,6 +61,16 @@ class RefusalTest {
           Map.entry("timeout 0", () -> new PollLoad(1, 1, 5, 0, 0, 0)),
           Map.entry("retries negative", () -> new PollLoad(1, 1, 5, 0, 1, -1)),
           Map.entry("rise time 0", () -> StubLimit.metres(0, 0.7)),
+          Map.entry("processing before", () -> TimeoutNeed.of(AT_9600, 1, -1, 0, 0)),
+          Map.entry("latency negative", () -> TimeoutNeed.of(AT_9600, 1, 0, -1, 0)),
+          Map.entry("other negative", () -> TimeoutNeed.of(AT_9600, 1, 0, 0, -1)),
+          Map.entry("no register to wait for", () -> TimeoutNeed.of(AT_9600, 0, 0, 0, 0)),
+          Map.entry(
+              "lost negative",
+              () -> ReadingAge.worst(AT_9600, new BroadcastLoad(1, 5, 0.1), List.of(), -1, false)),
+          Map.entry("capacitor 0", () -> TerminatorTiming.of(120, 0, 9600, 10, 0.66)),
+          Map.entry("rate 0 beside it", () -> TerminatorTiming.of(120, 1e-9, 0, 10, 0.66)),
+          Map.entry("length beside it", () -> TerminatorTiming.of(120, 1e-9, 9600, -1, 0.66)),
           Map.entry("velocity 0", () -> StubLimit.metres(1e-9, 0)));
 
   @TestFactory

@@ -8,6 +8,7 @@ import static org.headhouse.linter.line.Segments.ohms;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.headhouse.linter.RandomCases;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,29 +53,30 @@ class SegmentFiguresTest {
   /** Which end the chain is told from makes no difference. */
   @Test
   void aSegmentToldFromItsEndHasTheSameFigures() {
-    RandomSegments.of(7, 300, 2, 30)
-        .forEach(
-            circuit -> {
-              int end = circuit.items().size() - 1;
-              SegmentFigures figures = SegmentFigures.of(circuit, 0);
-              SegmentFigures mirrored = SegmentFigures.of(reversed(circuit), end);
-              assertThat(mirrored.pairResistance().lowOhms())
-                  .isCloseTo(figures.pairResistance().lowOhms(), within(1e-9));
-              ReceivedVoltage weakest = figures.weakestReceived();
-              ReceivedVoltage other = mirrored.weakestReceived();
-              assertThat(weakest == null).isEqualTo(other == null);
-              if (weakest != null && other != null) {
-                assertThat(other.volts()).isCloseTo(weakest.volts(), within(1e-12));
-              }
-              List<Double> idle = figures.idleVolts();
-              List<Double> mirroredIdle = mirrored.idleVolts();
-              assertThat(idle == null).isEqualTo(mirroredIdle == null);
-              if (idle != null && mirroredIdle != null) {
-                for (int item = 0; item <= end; item++) {
-                  assertThat(mirroredIdle.get(end - item)).isCloseTo(idle.get(item), within(1e-12));
-                }
-              }
-            });
+    RandomCases.each(
+        300,
+        random -> {
+          SegmentCircuit circuit = RandomSegments.one(random, 2, 30);
+          int end = circuit.items().size() - 1;
+          SegmentFigures figures = SegmentFigures.of(circuit, 0);
+          SegmentFigures mirrored = SegmentFigures.of(reversed(circuit), end);
+          assertThat(mirrored.pairResistance().lowOhms())
+              .isCloseTo(figures.pairResistance().lowOhms(), within(1e-9));
+          ReceivedVoltage weakest = figures.weakestReceived();
+          ReceivedVoltage other = mirrored.weakestReceived();
+          assertThat(weakest == null).isEqualTo(other == null);
+          if (weakest != null && other != null) {
+            assertThat(other.volts()).isCloseTo(weakest.volts(), within(1e-12));
+          }
+          List<Double> idle = figures.idleVolts();
+          List<Double> mirroredIdle = mirrored.idleVolts();
+          assertThat(idle == null).isEqualTo(mirroredIdle == null);
+          if (idle != null && mirroredIdle != null) {
+            for (int item = 0; item <= end; item++) {
+              assertThat(mirroredIdle.get(end - item)).isCloseTo(idle.get(item), within(1e-12));
+            }
+          }
+        });
   }
 
   private static SegmentCircuit reversed(SegmentCircuit circuit) {

@@ -58,6 +58,34 @@ class WireTest {
         Wire.squareMillimetres(squareMillimetres).resistanceOhmsPerMetre(20) * 1000;
     assertThat(perKilometre).isBetween(0.93 * mostPerKilometre, 0.96 * mostPerKilometre);
     assertThat(perKilometre).isCloseTo(17.241 / squareMillimetres, within(1e-9));
+    assertThat(Wire.squareMillimetres(squareMillimetres).greatestOhmsPerMetre(20) * 1000)
+        .isCloseTo(mostPerKilometre, within(1e-9));
+  }
+
+  /** 7.41 Ω/km for 2.5 mm2: IEC 60228 class 2, from memory. No listed area has more over copper. */
+  @Test
+  void anAreaThatTheStandardDoesNotHaveIsTakenAsTheWorst() {
+    assertThat(Wire.squareMillimetres(0.34).greatestOhmsPerMetre(20) * 1000)
+        .isCloseTo(17.241 / 0.34 * 7.41 / (17.241 / 2.5), within(1e-9));
+  }
+
+  /** Computed: 36.0 · (1 + 0.00393 · 30) · 1.02, and 84.213 of a gauge that has its value. */
+  @Test
+  void theSpreadOfACableIsThatOfMakeAndTemperature() {
+    Wire area = Wire.squareMillimetres(0.5);
+    CableSpread hot = CableSpread.atWeakest(area, null, Tolerances.USUAL);
+    assertThat(hot.greatestOhmsPerMetre() * 1000)
+        .isCloseTo(36 * (1 + 0.00393 * 30) * 1.02, within(1e-9));
+    assertThat(hot.leastOhmsPerMetre())
+        .isCloseTo(area.resistanceOhmsPerMetre(50) * 0.98, within(1e-12));
+    assertThat(CableSpread.atWeakest(area, 20.0, Tolerances.USUAL).greatestOhmsPerMetre() * 1000)
+        .isCloseTo(36 * 1.02, within(1e-9));
+    CableSpread readings = CableSpread.ofReadings(Wire.awg(24), null, Tolerances.NONE);
+    assertThat(readings.leastOhmsPerMetre() * 1000)
+        .isCloseTo(84.213 * (1 - 0.00393 * 30), within(0.0006));
+    assertThat(readings.greatestOhmsPerMetre() * 1000).isCloseTo(94.142, within(0.0006));
+    assertThat(CableSpread.ofReadings(Wire.awg(24), -30.0, Tolerances.NONE))
+        .isEqualTo(CableSpread.atWeakest(Wire.awg(24), -30.0, Tolerances.NONE));
   }
 
   /** The RS-485 Design Guide, TI SLLA272 (read): 22 AWG reaches a loop of 120 Ω at about 1200 m. */

@@ -52,7 +52,8 @@ class PolicyTest {
           Level.NOTE,
           ruleSet,
           List.of(CHOICE, VOLTAGE, LENGTH, INTERVAL, PERCENT, NUMBER),
-          false);
+          false,
+          List.of());
     }
 
     @Override

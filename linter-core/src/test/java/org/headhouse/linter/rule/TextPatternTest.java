@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Regular expressions of a policy, in the syntax that the documentation of RE2 tells. */
+/** Regular expressions of a policy, in the syntax that the documentation of RE2 reports. */
 class TextPatternTest {
 
   private static Optional<TextPattern> pattern(String written) {
@@ -109,7 +109,7 @@ class TextPatternTest {
     "'a{1001}', 'too large'",
     "'', 'matches no name'"
   })
-  void whatIsWrongIsTold(String written, String reason) {
+  void whatIsWrongIsReported(String written, String reason) {
     assertThat(pattern(written)).isEmpty();
     assertThat(ParameterType.pattern().whyNot(written)).contains(reason);
     assertThat(ParameterType.pattern().remedy(written)).isPresent();

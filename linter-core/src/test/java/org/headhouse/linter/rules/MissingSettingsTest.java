@@ -10,7 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A rule that lacks what it needs is silent: what is missing is told by itself, and nothing else.
+ * A rule that lacks what it needs is silent: what is missing is reported by itself, and nothing
+ * else.
  */
 class MissingSettingsTest {
   private static final LineCheck SITE =
@@ -32,7 +33,7 @@ class MissingSettingsTest {
   }
 
   @Test
-  void allIsTold() {
+  void allIsReported() {
     assertThat(SITE.rules().stream().distinct().sorted())
         .containsExactly(
             "cable.too-thin",

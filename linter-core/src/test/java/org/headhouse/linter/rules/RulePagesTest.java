@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -14,7 +15,7 @@ import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Fixing;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.SiteState;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
@@ -27,8 +28,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RulePagesTest {
   private static final Pattern MARK = Pattern.compile("#( *)(\\^+)|#\\^ first-column");
 
+  static Stream<Rule> rules() {
+    return BuiltInRules.all().stream();
+  }
+
   static Stream<String> ids() {
-    return BuiltInRules.all().stream().map(rule -> rule.descriptor().id());
+    return rules().map(rule -> rule.descriptor().id());
   }
 
   /** Bytes that are no text, a file of a mebibyte, and two files at once stand on no page. */
@@ -48,9 +53,59 @@ class RulePagesTest {
   @ParameterizedTest
   @MethodSource("ids")
   void everyRuleHasAPageWithItsParts(String id) {
-    assertThat(RulePage.of(id).text())
-        .startsWith("# " + id + "\n\n")
-        .contains("\n## Why\n", "\n## Breaks the rule\n", "\n## Sources\n");
+    RulePage page = RulePage.of(id);
+    assertThat(page.title()).isEqualTo("# " + id);
+    assertThat(page.sections().keySet())
+        .contains("Why", "Breaks the rule", "Sources")
+        .isSubsetOf(RulePage.SECTIONS);
+    assertThat(page.sections().keySet())
+        .containsExactlyElementsOf(
+            RulePage.SECTIONS.stream().filter(page.sections()::containsKey).toList());
+  }
+
+  /** What the code says of a rule is on its page: the requirement, and what the example gives. */
+  @ParameterizedTest
+  @MethodSource("rules")
+  void thePageSaysWhatTheCodeSays(Rule rule) throws IOException {
+    String id = rule.descriptor().id();
+    RulePage page = RulePage.of(id);
+    String message = message(id);
+    assertThat(page.requirement()).isEqualTo(rule.descriptor().requirement());
+    assertThat(page.section("Message").text().strip()).isEqualTo(message);
+  }
+
+  /** Writes both into every page. */
+  static void writePages() throws IOException {
+    for (Rule rule : BuiltInRules.all()) {
+      String id = rule.descriptor().id();
+      RulePage.of(id).write(id, rule.descriptor().requirement(), message(id));
+    }
+  }
+
+  private static String message(String id) throws IOException {
+    List<Result> results =
+        switch (id) {
+          case "file.encoding" -> checkBytes("caf\u00e9".getBytes(ISO_8859_1));
+          case "file.too-large" -> checkBytes(new byte[(1 << 20) + 1]);
+          case "site.duplicate-id" -> checkTwoFiles();
+          default -> open(check(Marked.of(failing(id).block("yaml")).text, failing(id)));
+        };
+    assertThat(results).extracting(Result::rule).containsExactly(id);
+    Result result = results.get(0);
+    return "```text\n" + result.level().word() + ": " + result.message().text() + "\n```";
+  }
+
+  private static List<Result> checkBytes(byte[] bytes) throws IOException {
+    return check(new SiteInput("example.yaml", most -> bytes));
+  }
+
+  private static List<Result> checkTwoFiles() throws IOException {
+    String site = RulePage.of("cable.too-long").section("Keeps the rule").block("yaml");
+    return check(SiteInput.text("example.yaml", site), SiteInput.text("example/site.yaml", site));
+  }
+
+  private static List<Result> check(SiteInput... inputs) throws IOException {
+    return open(SiteLinter.builder().build().check(Stream.of(inputs)));
   }
 
   @ParameterizedTest

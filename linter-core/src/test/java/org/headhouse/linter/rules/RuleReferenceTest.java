@@ -1,35 +1,29 @@
 package org.headhouse.linter.rules;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
+import org.headhouse.linter.Written;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * The reference of the rules is made from their pages, and is not stale.
- *
- * <p>With {@code -Dreference=write} the test writes the reference instead of comparing it.
+ * The reference of the rules is made from their pages, and these have requirement and message from
+ * the code.
  */
+@Tag("written")
 class RuleReferenceTest {
   private static final Path FILE = Path.of("docs", "rules.md");
   private static final String PAGES = "../src/main/resources/org/headhouse/linter/rules/";
 
   @Test
   void isMadeFromThePages() throws IOException {
-    if ("write".equals(System.getProperty("reference"))) {
-      Files.createDirectories(FILE.getParent());
-      Files.writeString(FILE, reference());
+    if (Written.anew()) {
+      RulePagesTest.writePages();
     }
-    assertThat(Files.readString(FILE))
-        .as(
-            "%s is stale; write it anew with"
-                + " mvn -pl linter-core test -Dtest=RuleReferenceTest -Dreference=write",
-            FILE)
-        .isEqualTo(reference());
+    Written.compare(FILE, reference());
   }
 
   private static String reference() {
@@ -41,18 +35,46 @@ class RuleReferenceTest {
     for (Rule rule : BuiltInRules.all()) {
       RuleDescriptor descriptor = rule.descriptor();
       text.append(
-          "| [`%s`](#%s) | %s | %s |\n"
+          "| %s | %s | %s |\n"
               .formatted(
-                  descriptor.id(),
-                  descriptor.id().replace(".", ""),
+                  link(descriptor.id()),
                   descriptor.level().word(),
                   RulePage.of(descriptor.id())
                       .requirement()
                       .replace("|", "\\|")
                       .replace('\n', ' ')));
     }
+    appendYields(text);
     BuiltInRules.all().forEach(rule -> append(rule.descriptor(), text));
     return text.toString();
+  }
+
+  private static void appendYields(StringBuilder text) {
+    text.append("\n## Which rule yields to which\n\n")
+        .append(
+            "One mistake gives one result. A rule on the left is silent where a rule on the right\n")
+        .append(
+            "reports the cause. Two rules can yield to each other, each in another case; their\n")
+        .append(
+            "pages say when. Every rule passes over values that are missing, and over those that\n")
+        .append("a rule on the form of the file (`file`, `yaml`, `schema`) reports.\n\n")
+        .append("| rule | yields to |\n|---|---|\n");
+    for (Rule rule : BuiltInRules.all()) {
+      RuleDescriptor descriptor = rule.descriptor();
+      if (!descriptor.yieldsTo().isEmpty()) {
+        text.append(
+            "| %s | %s |\n"
+                .formatted(
+                    link(descriptor.id()),
+                    descriptor.yieldsTo().stream()
+                        .map(RuleReferenceTest::link)
+                        .collect(Collectors.joining(", "))));
+      }
+    }
+  }
+
+  private static String link(String id) {
+    return "[`%s`](#%s)".formatted(id, id.replace(".", ""));
   }
 
   private static void append(RuleDescriptor rule, StringBuilder text) {
@@ -67,6 +89,7 @@ class RuleReferenceTest {
                     PAGES,
                     rule.id()));
     append("Why", page, text);
+    append("Message", page, text);
     append("Fix", page, text);
     append("Parameters", page, text);
     append("Sources", page, text);

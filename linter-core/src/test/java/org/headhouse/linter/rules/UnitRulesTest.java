@@ -21,7 +21,7 @@ class UnitRulesTest {
                   .unit("120 ohm", "", "device-type: box"))
           .types("id: box, unit-load: 1/8", "id: vent-box, unit-load: 1/8");
 
-  private static List<String> told(LineCheck check) {
+  private static List<String> reported(LineCheck check) {
     return check.results().stream().map(one -> one.message().fact()).toList();
   }
 
@@ -43,7 +43,7 @@ class UnitRulesTest {
             .types(
                 "id: box, unit-load: 1/8" + (type == null ? "" : ", comm-module: " + type),
                 "id: vent-box");
-    assertThat(told(check)).containsExactlyElementsOf(fact == null ? List.of() : List.of(fact));
+    assertThat(reported(check)).containsExactlyElementsOf(fact == null ? List.of() : List.of(fact));
   }
 
   /** The firmware of the four units in the order of the chain; the third is of another type. */
@@ -69,7 +69,7 @@ class UnitRulesTest {
         check = check.with(address, address + "    firmware: \"" + each[i] + "\"\n");
       }
     }
-    assertThat(told(check))
+    assertThat(reported(check))
         .containsExactlyElementsOf(facts == null ? List.of() : List.of(facts.split("; ", -1)));
   }
 
@@ -94,9 +94,9 @@ class UnitRulesTest {
   }
 
   @Test
-  void eachTypeThatLacksTheRateIsTold() {
+  void eachTypeThatLacksTheRateIsReported() {
     String lacking = ", unit-load: 1/8, baud-rates: [19200]";
-    assertThat(SITE.types("id: box" + lacking, "id: vent-box" + lacking).told())
+    assertThat(SITE.types("id: box" + lacking, "id: vent-box" + lacking).reported())
         .containsExactly("error serial.unsupported", "error serial.unsupported");
   }
 
@@ -114,7 +114,7 @@ class UnitRulesTest {
   void aRunBetweenBuildingsIsProtected(String keys, String marked) {
     LineCheck check =
         SITE.with("address: 2\n", "address: 2\n    " + keys.replace(", ", "\n    ") + "\n");
-    assertThat(check.told())
+    assertThat(check.reported())
         .containsExactlyElementsOf(marked == null ? List.of() : List.of("warning run.unprotected"));
     if (marked != null) {
       assertThat(check.marked("run.unprotected")).isEqualTo(marked);

@@ -19,7 +19,7 @@ class ProgressLinesTest {
     ProgressLines progress = new ProgressLines(console, 3, nanos::get);
     for (int files = 1; files <= 3; files++) {
       pass(0.6);
-      progress.checked(files);
+      progress.accept(files);
     }
     assertThat(console.lines()).isEmpty();
   }
@@ -29,7 +29,7 @@ class ProgressLinesTest {
     ProgressLines progress = new ProgressLines(console, 100, nanos::get);
     for (int files = 1; files <= 10; files++) {
       pass(0.5);
-      progress.checked(files);
+      progress.accept(files);
     }
     assertThat(console.lines())
         .containsExactly("tell note Checked 4 of 100 files.", "tell note Checked 8 of 100 files.");
@@ -39,9 +39,9 @@ class ProgressLinesTest {
   void theEndIsLeftToTheSummary() {
     ProgressLines progress = new ProgressLines(console, 2, nanos::get);
     pass(5);
-    progress.checked(1);
+    progress.accept(1);
     pass(5);
-    progress.checked(2);
+    progress.accept(2);
     assertThat(console.lines()).containsExactly("tell note Checked 1 of 2 files.");
   }
 }

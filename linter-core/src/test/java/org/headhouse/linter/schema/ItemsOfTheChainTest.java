@@ -47,12 +47,12 @@ class ItemsOfTheChainTest {
         "- repeater: East\\nrole: follower\\naddress: 2\\ncomm-module: fitted\\nconductors: [A, B]|15:5"
             + "|\"East\" is written as a repeater|write \"unit\" in place of \"repeater\""
             + "|- unit: East\\nrole: follower\\naddress: 2\\ncomm-module: fitted\\nconductors: [A, B]",
-        "- name: East|15:5|item 2 of \"chain\" is neither a unit nor a repeater"
-            + "|add \"unit\" with its name, role and address, or \"repeater\" with its name|- repeater: East",
-        "- termination: {in: none}|15:5|item 2 of \"chain\" is neither a unit nor a repeater"
+        "- name: East|15:5|item 2 of \"chain\" is no unit, repeater, equipment or converter"
+            + "|add \"unit\" with its name, role and address, or \"repeater\", \"equipment\" or \"converter\" with its name|- repeater: East",
+        "- termination: {in: none}|15:5|item 2 of \"chain\" is no unit, repeater, equipment or converter"
             + "|add \"repeater\" with its name|- repeater: East\\ntermination: {in: none}",
-        "- {}|15:5|item 2 of \"chain\" is neither a unit nor a repeater"
-            + "|add \"unit\" with its name, role and address, or \"repeater\" with its name|- {repeater: East}",
+        "- {}|15:5|item 2 of \"chain\" is no unit, repeater, equipment or converter"
+            + "|add \"unit\" with its name, role and address, or \"repeater\", \"equipment\" or \"converter\" with its name|- {repeater: East}",
         "- East|15:5|item 2 of \"chain\" is \"East\""
             + "|write its keys under it, indented: unit, role, address, comm-module and conductors"
             + "|- repeater: East"

@@ -22,6 +22,13 @@ public final class MutatedDeviceTypes {
           "    default-address: 1",
           "    comm-module: needed",
           "    ethernet: true",
+          "    capacitance: 60 pF",
+          "    idle-bias: not-needed",
+          "    isolated: false",
+          "    parities: [even, odd, none]",
+          "    processing: 20 ms",
+          "    other-clients: waits",
+          "    terminals: {positive: D+, negative: D-, common: GND}",
           "  - id: screen-drive",
           "    unit-load: 0.5",
           "    baud-rates: [1200]");
@@ -32,6 +39,8 @@ public final class MutatedDeviceTypes {
       [9600.0, 19200]|[[9600]]|{9600: 1}|1/8|1/0|0/8|01/8|1/1000|999/1|33/1|'1'|'0.125'|'0.0000000001'|'0'
       '33'|100 ns|100ns|100|0 ns|100 ps|100 ms|1234567890 ns|0.5 ns|eight-way|Eight|eight--way|a_b
       aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa|123456789012345|"a\\n"|1e-400|1e400
+      60pF|1 nF|not-needed|waits|[even, even]|[odd]|[x]|0 ms|1 min|{positive: D+, negative: D-}|{positive: D+}
+      {positive: D+, negative: ''}|{positive: 1, negative: D-}|aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa
       0.0000000000000000000001|12345678901234567890|+1|1E2|0.1e1
       """
           .strip()
@@ -45,7 +54,14 @@ public final class MutatedDeviceTypes {
     "nonsense",
     "format",
     "device-types",
-    "baud-rates"
+    "baud-rates",
+    "capacitance",
+    "idle-bias",
+    "isolated",
+    "parities",
+    "processing",
+    "other-clients",
+    "terminals"
   };
 
   private MutatedDeviceTypes() {}

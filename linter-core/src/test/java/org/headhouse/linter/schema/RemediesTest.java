@@ -76,7 +76,7 @@ class RemediesTest {
         "role: head|role:|has no value|write head or follower",
         "format: 1|format: 2|cannot be 2|write 1",
         "baud: 9600|baud: 9601|cannot be 9601|write 9600",
-        "[A, B, G]|[A, B, C]|item 3 of \"conductors\" cannot be \"C\"|write A, B or G",
+        "[A, B, G]|[A, B, D]|item 3 of \"conductors\" cannot be \"D\"|write A, B, G or C",
         // quantities
         "termination: none|termination: 120|is the number 120|write 120 ohm",
         "termination: none|termination: 120 Ohm|cannot be \"120 Ohm\"|write 120 ohm",

@@ -33,6 +33,13 @@ class QuantitiesTest {
     "resistance, 0 ohm, 0",
     "voltage, 5 V, 5",
     "voltage, 240 mV, 0.24",
+    "measured, -25 mV, -0.025",
+    "measured, 0.24 V, 0.24",
+    "windSpeed, 12 m/s, 12",
+    "windSpeed, 36 km/h, 10",
+    "windSpeed, 100 mph, 44.704",
+    "percentage, 1 %, 0.01",
+    "percentage, 2.5%, 0.025",
     "interval, 500 ms, 0.5",
     "interval, 30 s, 30",
     "interval, 2 min, 120",
@@ -66,6 +73,9 @@ class QuantitiesTest {
       case "length" -> of(Quantities.length(written), Length::metres);
       case "resistance" -> of(Quantities.resistance(written), Resistance::ohms);
       case "voltage" -> of(Quantities.voltage(written), Voltage::volts);
+      case "measured" -> of(Quantities.measuredVoltage(written), Voltage::volts);
+      case "windSpeed" -> of(Quantities.windSpeed(written), WindSpeed::metresPerSecond);
+      case "percentage" -> of(Quantities.percentage(written), Percentage::share);
       case "interval" -> of(Quantities.interval(written), Interval::seconds);
       case "riseTime" -> of(Quantities.riseTime(written), Interval::seconds);
       case "capacitance" -> of(Quantities.capacitance(written), Capacitance::farads);

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import org.headhouse.linter.RandomCases;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,15 +32,16 @@ class SourceTextTest {
 
   @Test
   void agreesWithTheParserAtEveryCharacter() {
-    Random random = new Random(54);
     String[] pieces = {
       "a", "b ", "\n", "\r\n", "\r", "\u0085", "\u2028", "\u2029", "\u00E9", "\uD83C\uDF31"
     };
-    for (int i = 0; i < 500; i++) {
-      StringBuilder text = new StringBuilder();
-      random.ints(30, 0, pieces.length).forEach(n -> text.append(pieces[n]));
-      assertAgreement(text.toString());
-    }
+    RandomCases.each(
+        500,
+        random -> {
+          StringBuilder text = new StringBuilder();
+          random.ints(30, 0, pieces.length).forEach(n -> text.append(pieces[n]));
+          assertAgreement(text.toString());
+        });
   }
 
   @ParameterizedTest

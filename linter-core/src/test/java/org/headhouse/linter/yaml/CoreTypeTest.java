@@ -2,7 +2,7 @@ package org.headhouse.linter.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Random;
+import org.headhouse.linter.RandomCases;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,17 +15,18 @@ class CoreTypeTest {
 
   @Test
   void agreesWithTheExpressionsOfTheStandard() {
-    Random random = new Random(12);
     String alphabet = "0123456789.+-eExXoO_:aflnrstuNT~ ";
-    for (int i = 0; i < 200_000; i++) {
-      StringBuilder text = new StringBuilder();
-      for (int length = random.nextInt(7); length >= 0; length--) {
-        text.append(alphabet.charAt(random.nextInt(alphabet.length())));
-      }
-      assertThat(CoreType.of(text.toString()))
-          .as(text.toString())
-          .isEqualTo(CoreSchema.type(text.toString()));
-    }
+    RandomCases.each(
+        200_000,
+        random -> {
+          StringBuilder text = new StringBuilder();
+          for (int length = random.nextInt(7); length >= 0; length--) {
+            text.append(alphabet.charAt(random.nextInt(alphabet.length())));
+          }
+          assertThat(CoreType.of(text.toString()))
+              .as(text.toString())
+              .isEqualTo(CoreSchema.type(text.toString()));
+        });
   }
 
   /** The parser library's resolver is a reader of YAML 1.1. */

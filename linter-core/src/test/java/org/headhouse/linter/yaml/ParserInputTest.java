@@ -1,6 +1,6 @@
 package org.headhouse.linter.yaml;
 
-import java.util.Random;
+import org.headhouse.linter.RandomCases;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -86,13 +86,14 @@ class ParserInputTest {
 
   @Test
   void parserTellsTheSameOfRandomTexts() {
-    Random random = new Random(7);
-    for (int run = 0; run < 60_000; run++) {
-      StringBuilder text = new StringBuilder();
-      for (int piece = random.nextInt(24); piece >= 0; piece--) {
-        text.append(PIECES[random.nextInt(PIECES.length)]);
-      }
-      parserTellsTheSame(text.toString());
-    }
+    RandomCases.each(
+        60_000,
+        random -> {
+          StringBuilder text = new StringBuilder();
+          for (int piece = random.nextInt(24); piece >= 0; piece--) {
+            text.append(PIECES[random.nextInt(PIECES.length)]);
+          }
+          parserTellsTheSame(text.toString());
+        });
   }
 }

@@ -13,7 +13,6 @@ import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.SiteState;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.FoundFile;
@@ -22,6 +21,7 @@ import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.run.ConsoleReport;
@@ -102,7 +102,7 @@ public final class ChangesMojo extends SitesMojo {
       SoundSettings.require(PluginLinters.build(then), console());
     }
     SiteState later = state(found.files(), found.settings());
-    List<SiteChange> changes = linter.changes(earlier, later).all();
+    List<SiteChange> changes = linter.changes(earlier, later);
     String compared = since != null ? since : shown(Path.of(String.valueOf(before)));
     ChangeReport.text(compared, changes).forEach(getLog()::info);
     AtomicFile.write(
@@ -110,8 +110,8 @@ public final class ChangesMojo extends SitesMojo {
         out -> out.write(ChangeReport.markdown(compared, changes).getBytes(UTF_8)));
     AtomicFile.write(output("changes.json"), out -> ChangeJson.write(compared, changes, out));
     console().tell(Level.NOTE, "Changes are in " + shown(output("")));
-    List<Notification> troubles = new ArrayList<>(earlier.troubles());
-    troubles.addAll(later.troubles());
+    List<Notification> troubles = new ArrayList<>(earlier.notifications());
+    troubles.addAll(later.notifications());
     new ConsoleReport(console(), Level.NOTE).print(troubles);
     BuildOutcome.ofTroubles(troubles);
   }

@@ -14,11 +14,11 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
-import org.headhouse.linter.SiteState;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 

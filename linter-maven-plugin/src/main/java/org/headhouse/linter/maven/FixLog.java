@@ -2,11 +2,11 @@ package org.headhouse.linter.maven;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.headhouse.linter.FixedSite;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.AppliedFix;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.FixedSite;
 import org.headhouse.linter.result.Result;
 
 /** Tells what was mended in each file, and in all of them together. */

@@ -29,7 +29,7 @@ public final class RulesMojo extends LinterMojo {
   }
 
   private static String line(RuleDescriptor one) {
-    return pad(one.id(), 28) + pad(one.level().word(), 9) + one.summary();
+    return pad(one.id(), 28) + pad(one.level().word(), 9) + one.requirement();
   }
 
   private static String pad(String text, int width) {

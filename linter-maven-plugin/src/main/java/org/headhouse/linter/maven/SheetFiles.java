@@ -2,10 +2,10 @@ package org.headhouse.linter.maven;
 
 import java.nio.file.Path;
 import java.util.function.Function;
-import org.headhouse.linter.SheetReport;
-import org.headhouse.linter.SiteSheet;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SiteSheet;
 import org.jspecify.annotations.Nullable;
 
 /** Writes sheets into the output directory, one site at a time; the first trouble ends it. */

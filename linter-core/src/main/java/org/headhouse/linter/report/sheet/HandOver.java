@@ -7,7 +7,8 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import org.headhouse.linter.site.AddressRange;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
@@ -32,18 +33,16 @@ record HandOver(
     String next,
     List<String> delivered) {
 
-  /** The highest address of MODBUS over Serial Line V1.02, 2.2. */
-  private static final int HIGHEST = 247;
-
   HandOver {
     zones = List.copyOf(zones);
     delivered = List.copyOf(delivered);
   }
 
-  static HandOver of(Site site, KeptFree keptFree) {
+  static HandOver of(Site site, ExcludedAddresses keptFree) {
     Supervision supervision = site.supervision().orNull();
     TreeSet<Integer> used = new TreeSet<>();
     site.units().forEach(unit -> unit.address().optional().ifPresent(used::add));
+    used.addAll(site.addressesOfEquipment());
     List<String> spare = spare(address -> used.contains(address) || keptFree.contains(address));
     return new HandOver(
         supervision == null ? "" : supervision.link().optional().map(HandOver::words).orElse(""),
@@ -56,14 +55,19 @@ record HandOver(
   }
 
   private static String words(Link link) {
-    return link == Link.SERIAL ? "over the serial line" : "over Ethernet";
+    return switch (link) {
+      case SERIAL -> "over the serial line";
+      case ETHERNET -> "over Ethernet";
+      case THROUGH_HEAD -> "through the head unit";
+    };
   }
 
   private static List<String> spare(IntPredicate used) {
     List<String> ranges = new ArrayList<>();
-    int start = 1;
-    for (int address = 1; address <= HIGHEST + 1; address++) {
-      if (address > HIGHEST || used.test(address)) {
+    int highest = BusAddress.STANDARD.to();
+    int start = BusAddress.STANDARD.from();
+    for (int address = start; address <= highest + 1; address++) {
+      if (address > highest || used.test(address)) {
         if (start < address) {
           ranges.add(start == address - 1 ? "" + start : start + " to " + (address - 1));
         }

@@ -1,7 +1,9 @@
 package org.headhouse.linter.report.sheet;
 
+import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.Pair;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  */
 record LandedPair(String positive, String negative, String note) {
 
-  static LandedPair of(Unit unit, Site site) {
+  static LandedPair of(ChainItem unit, Site site) {
     Unit head = site.head();
     Conductor atHead = head == null ? null : positive(head, null);
     Conductor here = positive(unit, atHead);
@@ -24,11 +26,11 @@ record LandedPair(String positive, String negative, String note) {
   }
 
   /** By the marks of its type; without a known type as the pair is written to be landed. */
-  private static Conductor positive(Unit unit, @Nullable Conductor atHead) {
+  private static Conductor positive(ChainItem unit, @Nullable Conductor atHead) {
     if (unit.type().isKnown() || atHead == null) {
       return unit.type().positiveTerminal();
     }
-    return unit.pair().is(Pair.CROSSED) ? other(atHead) : atHead;
+    return unit.connection(Side.IN).pair().is(Pair.CROSSED) ? other(atHead) : atHead;
   }
 
   private static Conductor other(Conductor terminal) {
@@ -36,7 +38,7 @@ record LandedPair(String positive, String negative, String note) {
   }
 
   private static String note(
-      Unit unit, @Nullable Unit head, @Nullable Conductor atHead, Conductor here) {
+      ChainItem unit, @Nullable Unit head, @Nullable Conductor atHead, Conductor here) {
     if (!unit.type().isKnown()) {
       return "assumed: see its manual";
     }
@@ -47,7 +49,7 @@ record LandedPair(String positive, String negative, String note) {
       return "no single head unit";
     }
     String landed = here == atHead ? "straight" : "crossed";
-    boolean written = unit.pair().is(Pair.CROSSED);
+    boolean written = unit.connection(Side.IN).pair().is(Pair.CROSSED);
     return written == (here != atHead)
         ? landed
         : landed + "; in the file " + (written ? "crossed" : "straight");

@@ -9,11 +9,13 @@ import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Connection;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Quantity;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Run;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.SurgeProtection;
 import org.headhouse.linter.site.Termination;
@@ -39,7 +41,13 @@ final class LandingSchedule {
   List<LandingRow> rows() {
     List<LandingRow> rows = new ArrayList<>();
     for (ChainItem item : site.items()) {
-      rows.add(item instanceof Unit unit ? unit(unit) : repeater((Repeater) item));
+      if (item instanceof Unit unit) {
+        rows.add(unit(unit));
+      } else if (item instanceof Repeater repeater) {
+        rows.add(repeater(repeater));
+      } else {
+        rows.add(device(item));
+      }
     }
     return rows;
   }
@@ -49,15 +57,11 @@ final class LandingSchedule {
     return new LandingRow(
         PlainText.name(unit),
         UnitWords.addressAndType(unit),
-        cableIn(unit)
-            + unit.stub()
-                .optional()
-                .map(stub -> "; on a branch of " + measure.length(stub.metres()))
-                .orElse(""),
+        cableIn(unit) + branch(unit.connection()),
         pair.positive(),
         pair.negative(),
         pair.note(),
-        common(unit),
+        common(unit.connection()),
         shield(unit),
         surge(unit),
         termination("", unit.termination()) + bias(unit),
@@ -85,6 +89,27 @@ final class LandingSchedule {
         attention.wiring(repeater));
   }
 
+  /** Equipment or a converter: its own marks count, or those of its type. */
+  private LandingRow device(ChainItem item) {
+    Connection connection = item.connection(Side.IN);
+    LandedPair pair = LandedPair.of(item, site);
+    String kind = item.kind().word();
+    return new LandingRow(
+        PlainText.name(item),
+        item.address().optional().map(address -> kind + ", address " + address).orElse(kind),
+        cableIn(item) + branch(connection),
+        pair.positive(),
+        pair.negative(),
+        pair.note(),
+        common(connection),
+        shield(item),
+        surge(item),
+        termination("", connection.termination()) + bias(item),
+        NONE,
+        cableOut(item),
+        attention.wiring(item));
+  }
+
   private @Nullable ChainItem before(ChainItem item) {
     return item.index() == 0 ? null : site.items().get(item.index() - 1);
   }
@@ -110,12 +135,24 @@ final class LandingSchedule {
         + (from.runToNext().is(Run.BETWEEN_BUILDINGS) ? " between buildings," : "");
   }
 
-  private static String common(Unit unit) {
-    List<Setting<Conductor>> landed = unit.conductors().orNull();
+  private String branch(Connection connection) {
+    return connection
+        .stub()
+        .optional()
+        .map(stub -> "; on a branch of " + measure.length(stub.metres()))
+        .orElse("");
+  }
+
+  private static String common(Connection connection) {
+    List<Setting<Conductor>> landed = connection.conductors().orNull();
     if (landed == null) {
       return PlainText.NOT_WRITTEN;
     }
-    return landed.stream().anyMatch(conductor -> conductor.is(Conductor.G)) ? "on G" : "not landed";
+    boolean hasGround = landed.stream().anyMatch(conductor -> conductor.is(Conductor.G));
+    if (landed.stream().anyMatch(conductor -> conductor.is(Conductor.C))) {
+      return hasGround ? "on C; drain on G" : "on C";
+    }
+    return hasGround ? "on G" : "not landed";
   }
 
   /** One end of each cable's shield is grounded (MODBUS over Serial Line V1.02 §3.6). */

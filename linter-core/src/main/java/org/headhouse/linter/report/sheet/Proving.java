@@ -52,7 +52,7 @@ record Proving(
               unit.onStaleReadings().optional().map(Proving::stale).orElse("")));
     }
     return new Proving(
-        Measurement.of(facts.figures().segments(), settings.tolerance()),
+        Measurement.of(facts.figures().segments(), settings.policy().measuringTolerance()),
         readings(station),
         station == null ? "" : PlainText.name(station.at().or(PlainText.NOT_WRITTEN)),
         units,
@@ -72,6 +72,7 @@ record Proving(
   private static String stale(StaleAction action) {
     return switch (action) {
       case CLOSE -> "closes";
+      case CLOSE_AND_ALARM -> "closes and gives an alarm";
       case HOLD -> "holds";
       case ALARM -> "gives an alarm";
     };

@@ -14,9 +14,9 @@ import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.report.sheet.FigureTable.Row;
 import org.headhouse.linter.report.sheet.FigureTable.Verdict;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** The figures of one segment of the line. */
@@ -155,9 +155,7 @@ final class SegmentTable {
     String where = "";
     for (ChainItem item : line.segment().items()) {
       double metres =
-          item instanceof Unit unit
-              ? unit.stub().optional().map(stub -> stub.metres()).orElse(0.0)
-              : 0;
+          line.segment().connection(item).stub().optional().map(Length::metres).orElse(0.0);
       if (metres > longest) {
         longest = metres;
         where = PlainText.name(item);

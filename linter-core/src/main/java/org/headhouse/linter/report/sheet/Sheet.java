@@ -28,7 +28,9 @@ record Sheet(
     List<FigureTable> figures =
         new ArrayList<>(
             SegmentTable.of(facts.site(), facts.figures().segments(), settings.measure()));
-    figures.add(TrafficTable.of(facts.site(), facts.figures().traffic(), settings.busiest()));
+    figures.add(
+        TrafficTable.of(
+            facts.site(), facts.figures().traffic(), settings.policy().mostUtilisation()));
     return new Sheet(
         name,
         PageFrame.ofSite(name, facts.revision(), settings.paper()),
@@ -42,7 +44,7 @@ record Sheet(
             .toList(),
         figures,
         Proving.of(facts, settings),
-        HandOver.of(facts.site(), settings.keptFree()));
+        HandOver.of(facts.site(), settings.policy().keptFree()));
   }
 
   /** The zones as a file beside the page. */

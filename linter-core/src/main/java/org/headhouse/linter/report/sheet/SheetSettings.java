@@ -3,8 +3,8 @@ package org.headhouse.linter.report.sheet;
 import java.time.LocalDate;
 import java.util.Map;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.report.Paper;
-import org.headhouse.linter.site.KeptFree;
 
 /**
  * What holds for the sheets of all sites.
@@ -12,9 +12,7 @@ import org.headhouse.linter.site.KeptFree;
  * @param date the day on which they are made
  * @param ruleSet the number of the rule set that the sites were checked with
  * @param requirements what each rule asks for, in a sentence, by its id
- * @param tolerance how far a measured value may lie outside the computed range, as a share
- * @param busiest the share of the time that the line may be in use
- * @param keptFree the addresses that no unit is to have
+ * @param policy what the policy says of every site: the sheets show the limits that rules check
  */
 public record SheetSettings(
     Measure measure,
@@ -22,9 +20,7 @@ public record SheetSettings(
     LocalDate date,
     int ruleSet,
     Map<String, String> requirements,
-    double tolerance,
-    double busiest,
-    KeptFree keptFree) {
+    SitePolicy policy) {
 
   public SheetSettings {
     requirements = Map.copyOf(requirements);

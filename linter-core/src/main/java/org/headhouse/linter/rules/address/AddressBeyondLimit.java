@@ -6,6 +6,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.source.SourceText;
@@ -14,9 +15,10 @@ import org.headhouse.linter.source.SourceText;
 public final class AddressBeyondLimit implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "address.beyond-limit",
-          "No address is above what the type of device can be set to.",
-          Level.ERROR);
+              "address.beyond-limit",
+              "No address is above what the type of device can be set to.",
+              Level.ERROR)
+          .yieldingTo("address.reserved");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -28,9 +30,16 @@ public final class AddressBeyondLimit implements SiteRule {
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       boolean limited = unit.type().addressLimitSetting().isGiven();
-      if (address != null && limited && address > unit.type().addressLimit() && address <= 247) {
+      if (address != null
+          && limited
+          && address > unit.type().addressLimit()
+          && !BusAddress.isReserved(address)) {
         report(
-            site, unit, address, ProposedAddresses.of(site, context.keptFree()).of(unit), context);
+            site,
+            unit,
+            address,
+            ProposedAddresses.of(site, context.sitePolicy().keptFree()).of(unit),
+            context);
       }
     }
   }
@@ -52,7 +61,7 @@ public final class AddressBeyondLimit implements SiteRule {
                     free > limit
                         ? "exchange the address of " + unit.called() + " with that of another type"
                         : "give " + unit.called() + " address " + free))
-            .fixedBy(Renumbering.of(site, context.keptFree()));
+            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
     SourceText types = context.deviceTypes().source();
     context.report(
         types == null

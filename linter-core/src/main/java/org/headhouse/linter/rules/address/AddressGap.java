@@ -2,7 +2,6 @@ package org.headhouse.linter.rules.address;
 
 import java.util.List;
 import java.util.Map;
-import java.util.PrimitiveIterator;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.headhouse.linter.result.Level;
@@ -10,18 +9,26 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
 /**
- * {@code address.gap}: told once, at the unit behind the first gap. Addresses that are kept free
- * make none.
+ * {@code address.gap}: reported once, at the unit after the first gap. Addresses that are kept free
+ * are no gap.
  */
 public final class AddressGap implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "address.gap", "The addresses are 1, 2, 3 and so on without a gap.", Level.ERROR);
+              "address.gap",
+              "The addresses are 1, 2, 3 and so on without a gap, but for those that the policy keeps free.",
+              Level.ERROR)
+          .yieldingTo(
+              "head.address",
+              "address.duplicate",
+              "address.reserved",
+              "address.beyond-limit",
+              "address.kept-free");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -30,19 +37,20 @@ public final class AddressGap implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), context.keptFree());
-    // Two units of one address leave a gap that is told of them.
+    ExcludedAddresses excluded = context.sitePolicy().keptFree().and(site.addressesOfEquipment());
+    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), excluded);
+    // Two units with one address leave a gap; address.duplicate reports its cause.
     if (byAddress.size() == site.units().size() && !isHeadAway(site)) {
-      reportFirst(site, byAddress, context);
+      reportFirst(site, byAddress, excluded, context);
     }
   }
 
-  /** The units by their addresses, up to one that has none or cannot keep it. */
-  private static SortedMap<Integer, Unit> byAddress(List<Unit> units, KeptFree keptFree) {
+  /** The units by their addresses, up to the first whose address is missing or invalid. */
+  private static SortedMap<Integer, Unit> byAddress(List<Unit> units, ExcludedAddresses keptFree) {
     SortedMap<Integer, Unit> byAddress = new TreeMap<>();
     for (Unit unit : units) {
       Integer address = unit.address().orNull();
-      if (address == null || Settable.isNot(unit, keptFree)) {
+      if (address == null || AddressValidity.isInvalid(unit, keptFree)) {
         break;
       }
       byAddress.putIfAbsent(address, unit);
@@ -50,16 +58,17 @@ public final class AddressGap implements SiteRule {
     return byAddress;
   }
 
-  /** A head unit with a wrong address leaves its own gap, which is told of the head unit. */
+  /** Then {@code head.address} reports the cause of the gap at 1. */
   private static boolean isHeadAway(Site site) {
     Unit head = site.head();
     return head != null && !head.address().is(1);
   }
 
-  private static void reportFirst(Site site, Map<Integer, Unit> byAddress, RuleContext context) {
-    PrimitiveIterator.OfInt addresses = context.keptFree().others().iterator();
+  private static void reportFirst(
+      Site site, Map<Integer, Unit> byAddress, ExcludedAddresses excluded, RuleContext context) {
+    int expected = 0;
     for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
-      int expected = addresses.nextInt();
+      expected = excluded.nextOther(expected);
       int address = entry.getKey();
       if (address != expected) {
         Unit unit = entry.getValue();
@@ -68,20 +77,20 @@ public final class AddressGap implements SiteRule {
                 .finding(
                     unit.address().place(),
                     new Message(
-                        missing(expected, address, context.keptFree()),
+                        missing(expected, address, excluded),
                         "the next visit cannot tell a forgotten unit from a free address",
                         "give "
                             + unit.called()
                             + " address "
                             + expected
                             + ", and the units after it the next ones"))
-                .fixedBy(Renumbering.of(site, context.keptFree())));
+                .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
         return;
       }
     }
   }
 
-  private static String missing(int first, int next, KeptFree keptFree) {
+  private static String missing(int first, int next, ExcludedAddresses keptFree) {
     int[] missing =
         keptFree.others().filter(address -> first <= address && address < next).toArray();
     int last = missing[missing.length - 1];

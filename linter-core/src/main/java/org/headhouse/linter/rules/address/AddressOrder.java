@@ -6,14 +6,25 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
-/** {@code address.order}: told once, at the first unit that is out of order. */
+/** {@code address.order}: reported once, at the first unit that is out of order. */
 public final class AddressOrder implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("address.order", "Addresses rise along the chain.", Level.WARNING);
+      RuleDescriptor.of("address.order", "Addresses rise along the chain.", Level.WARNING)
+          .yieldingTo(
+              "head.missing",
+              "head.duplicate",
+              "head.not-first",
+              "head.address",
+              "address.duplicate",
+              "address.reserved",
+              "address.beyond-limit",
+              "address.kept-free");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -22,13 +33,14 @@ public final class AddressOrder implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    ExcludedAddresses excluded = context.sitePolicy().keptFree().and(site.addressesOfEquipment());
     Unit highest = null;
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
       if (address == null) {
         return;
       }
-      if (Settable.isNot(unit, context.keptFree())) {
+      if (AddressValidity.isInvalid(unit, excluded)) {
         continue;
       }
       boolean inOrder = highest == null || address >= highest.address().or(0);
@@ -40,11 +52,14 @@ public final class AddressOrder implements SiteRule {
     }
   }
 
-  /** Duplicates and a wrong address of the head unit are told by their own rules. */
+  /** Whether {@code address.duplicate} or a rule on the head unit reports the cause. */
   private static boolean isExplained(Site site, Unit unit) {
     long same = site.units().stream().filter(other -> isSame(other, unit)).count();
     Unit head = site.head();
-    boolean headAway = head == null || head.index() > 0 || !head.address().is(1);
+    boolean headAway =
+        head == null
+            || !head.isSameItemAs(site.units().get(0))
+            || !head.address().is(BusAddress.HEAD);
     return same > 1 || headAway;
   }
 
@@ -69,6 +84,6 @@ public final class AddressOrder implements SiteRule {
             .related(
                 before.address().place().region(),
                 "address " + higher + " is used here, by " + before.called())
-            .fixedBy(Renumbering.of(site, context.keptFree())));
+            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
   }
 }

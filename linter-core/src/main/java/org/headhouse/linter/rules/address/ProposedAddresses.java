@@ -3,7 +3,8 @@ package org.headhouse.linter.rules.address;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.Set;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -13,35 +14,34 @@ import org.headhouse.linter.site.Unit;
  * the head unit only.
  */
 final class ProposedAddresses {
-  private static final int HEAD = 1;
-
   private final IdentityHashMap<Unit, Integer> proposed = new IdentityHashMap<>();
 
   private ProposedAddresses() {}
 
-  static ProposedAddresses of(Site site, KeptFree keptFree) {
+  static ProposedAddresses of(Site site, ExcludedAddresses keptFree) {
+    ExcludedAddresses excluded = keptFree.and(site.addressesOfEquipment());
     Set<Integer> taken = new HashSet<>();
     site.units().forEach(unit -> unit.address().optional().ifPresent(taken::add));
     ProposedAddresses addresses = new ProposedAddresses();
     Set<Integer> met = new HashSet<>();
-    int free = HEAD;
+    int free = BusAddress.HEAD;
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      if (address != null && (!met.add(address) || Settable.isNot(unit, keptFree))) {
-        if (unit.isHead() && !keptFree.contains(HEAD) && taken.add(HEAD)) {
-          addresses.proposed.put(unit, HEAD);
+      if (address != null && (!met.add(address) || AddressValidity.isInvalid(unit, excluded))) {
+        if (unit.isHead() && !excluded.contains(BusAddress.HEAD) && taken.add(BusAddress.HEAD)) {
+          addresses.proposed.put(unit, BusAddress.HEAD);
           continue;
         }
         do {
           free++;
-        } while (taken.contains(free) || keptFree.contains(free));
+        } while (taken.contains(free) || excluded.contains(free));
         addresses.proposed.put(unit, free);
       }
     }
     return addresses;
   }
 
-  /** The address for a unit whose own is used twice or cannot be set. */
+  /** The address for a unit whose own is used twice or invalid. */
   int of(Unit unit) {
     Integer address = proposed.get(unit);
     if (address == null) {

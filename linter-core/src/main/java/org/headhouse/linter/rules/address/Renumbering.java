@@ -5,27 +5,28 @@ import java.util.List;
 import java.util.PrimitiveIterator;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
-import org.headhouse.linter.site.KeptFree;
+import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The addresses 1, 2, 3 and so on along the chain, but for those that are kept free: the one set of
- * addresses that every rule on them is content with, so it mends whichever of them is broken.
+ * The addresses 1, 2, 3 and so on along the chain, but for those that are kept free. Every rule on
+ * addresses accepts them, so this one fix serves them all.
  */
 public final class Renumbering {
   private Renumbering() {}
 
   /** The fix, or null where an address is not understood or a unit cannot be set to its number. */
-  public static @Nullable FixDraft of(Site site, KeptFree keptFree) {
+  public static @Nullable FixDraft of(Site site, ExcludedAddresses keptFree) {
     List<Unit> units = site.units();
     Unit head = site.head();
     if (head == null || !head.isSameItemAs(units.get(0))) {
       return null;
     }
     List<Edit> edits = new ArrayList<>();
-    PrimitiveIterator.OfInt numbers = keptFree.others().iterator();
+    PrimitiveIterator.OfInt numbers = keptFree.and(site.addressesOfEquipment()).others().iterator();
     int number = 0;
     for (Unit unit : units) {
       if (!numbers.hasNext()) {
@@ -33,7 +34,7 @@ public final class Renumbering {
       }
       number = numbers.nextInt();
       if (!unit.address().isGiven()
-          || ReservedAddress.isReserved(number)
+          || BusAddress.isReserved(number)
           || number > unit.type().addressLimit()) {
         return null;
       }

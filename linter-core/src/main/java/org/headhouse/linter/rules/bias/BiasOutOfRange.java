@@ -3,6 +3,7 @@ package org.headhouse.linter.rules.bias;
 import java.util.OptionalDouble;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.PreferredResistor;
@@ -23,19 +24,19 @@ import org.jspecify.annotations.Nullable;
 /**
  * {@code bias.out-of-range}: MODBUS over Serial Line V1.02 §3.4.6.
  *
- * <p>Where the idle voltage is under the threshold as well, {@code bias.weak} tells the graver of
- * the two and the value to fit.
+ * <p>Where the idle voltage is below the threshold as well, {@code bias.weak} reports that more
+ * severe fault, with the value to fit.
  */
 public final class BiasOutOfRange implements SiteRule {
   private static final double LEAST_OFFERED_OHMS = 470;
   private static final double GREATEST_OFFERED_OHMS = 620;
 
-  /** The threshold and the usual margin. */
-  private static final double WANTED_VOLTS = Levels.RECEIVER_THRESHOLD_VOLTS + 0.02;
+  private static final double WANTED_VOLTS = SitePolicy.DEFAULT.wantedIdleVolts();
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "bias.out-of-range", "Bias resistors are 450 to 650 ohm each.", Level.WARNING);
+              "bias.out-of-range", "Bias resistors are 450 to 650 ohm each.", Level.WARNING)
+          .yieldingTo("bias.weak");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -85,7 +86,7 @@ public final class BiasOutOfRange implements SiteRule {
                         Edit.write(bias.resistors().place(), wanted))));
   }
 
-  /** A value that leaves the line undecided would only move the mistake. */
+  /** The value to fit; null where each value in the range leaves the idle voltage too low. */
   private static @Nullable String wanted(SegmentLine line, Bias bias, double most) {
     SegmentCircuit circuit = line.circuit();
     Voltage supply = bias.supply().orNull();

@@ -12,7 +12,8 @@ import org.headhouse.linter.site.Unit;
 /** {@code head.address}. */
 public final class HeadAddress implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("head.address", "The head unit has address 1.", Level.ERROR);
+      RuleDescriptor.of("head.address", "The head unit has address 1.", Level.ERROR)
+          .yieldingTo("head.duplicate");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -32,7 +33,7 @@ public final class HeadAddress implements SiteRule {
                       "the head unit " + head.called() + " has address " + address,
                       "followers look for the shared readings at address 1",
                       "give " + head.called() + " address 1"))
-              .fixedBy(Renumbering.of(site, context.keptFree())));
+              .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
     }
   }
 }

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Names as people tell them apart. */
+/** Names as people distinguish them. */
 final class Folded {
   private static final String DOTLESS_I = "\u0131";
 
@@ -16,7 +16,7 @@ final class Folded {
     return isPlain(name) ? name : spaced(Normalizer.normalize(name, Normalizer.Form.NFKC));
   }
 
-  /** Equal for names that differ only in case, in width or composition of letters, in spaces. */
+  /** Equal for names that differ only in case, spaces, and width or composition of letters. */
   static String of(String name) {
     return isPlain(name) ? name.toLowerCase(Locale.ROOT) : foldedByUnicode(name);
   }
@@ -44,7 +44,10 @@ final class Folded {
     return text.strip().replaceAll("[\\s\\p{Z}]+", " ");
   }
 
-  /** By way of small letters, since only the small sharp s becomes SS; a dotless i stays one. */
+  /**
+   * Lower case first, since only the small sharp s has the upper case SS. A dotless i is kept: in
+   * upper case it would become the same letter as i.
+   */
   private static String foldedCase(String text) {
     return Arrays.stream(text.split(DOTLESS_I, -1))
         .map(part -> part.toLowerCase(Locale.ROOT).toUpperCase(Locale.ROOT))

@@ -30,11 +30,12 @@ public final class NamePattern implements SiteRule {
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "name.pattern",
-          "The name of a unit follows the pattern of the policy.",
-          Level.WARNING,
-          PATTERN,
-          IN_WORDS);
+              "name.pattern",
+              "The name of a unit follows the pattern of the policy.",
+              Level.WARNING,
+              PATTERN,
+              IN_WORDS)
+          .yieldingTo("name.unreadable");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -49,9 +50,9 @@ public final class NamePattern implements SiteRule {
     }
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
-      // A name that cannot be read is told as such, and mended first.
+      // name.unreadable reports it, and another name is needed anyway.
       if (name != null
-          && !UnreadableName.isUnreadable(name)
+          && !NameUnreadable.isUnreadable(name)
           && patterns.stream().noneMatch(pattern -> pattern.matches(name))) {
         report(unit, site, patterns, context);
       }

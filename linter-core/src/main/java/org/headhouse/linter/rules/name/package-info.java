@@ -1,5 +1,5 @@
 /**
- * The names by which people tell units apart.
+ * The names that people know the units by.
  *
  * <p>Internal: may change in any release.
  */

@@ -15,7 +15,8 @@ import org.headhouse.linter.site.WeatherStation;
 public final class StationNotAtHead implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "station.not-at-head", "The weather station is wired to the head unit.", Level.ERROR);
+              "station.not-at-head", "The weather station is wired to the head unit.", Level.ERROR)
+          .yieldingTo("head.missing", "head.duplicate");
 
   @Override
   public RuleDescriptor descriptor() {

@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.headhouse.linter.Example;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.figures.Measure;
@@ -22,6 +23,7 @@ import org.headhouse.linter.report.Paper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +33,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The sheets in a real browser: on screen, printed, and for those who cannot see them. */
+@Tag("browser")
 class BrowserTest {
   private static final Sheets GOOD = Sheets.ofSamples();
   private static final Sheets FAULTY = Sheets.ofFaultySamples();
@@ -47,7 +50,9 @@ class BrowserTest {
   private static String page(String name) {
     return switch (name) {
       case "good" -> GOOD.file("tarnwick.html");
-      case "faulty" -> FAULTY.file("wiring.html");
+      case "faulty" ->
+          Sheets.html(
+              Example.with("[A, B]", "[A]").replace("termination: none", "termination: 120 ohm"));
       case "hostile" -> Sheets.html(Hostile.site());
       case "too long" -> Sheets.html(Hostile.tooLong());
       case "index" -> FAULTY.file("index.html");

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import nu.validator.client.SimpleCommandLineValidator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -23,16 +24,18 @@ class ValidHtmlTest {
 
   @BeforeAll
   static void writePages() throws IOException {
-    write("good-", Sheets.ofSamples(), "morvane.html", "tarnwick.html", "index.html");
-    write("faulty-", Sheets.ofFaultySamples(), "wiring.html", "schema-slips.html", "index.html");
+    write("good-", Sheets.ofSamples());
+    write("faulty-", Sheets.ofFaultySamples());
     Files.writeString(folder.resolve("hostile.html"), Sheets.html(Hostile.site()));
     Files.writeString(folder.resolve("too-long.html"), Sheets.html(Hostile.tooLong()));
     Files.writeString(folder.resolve("bare.html"), Sheets.html("format: 1\n"));
   }
 
-  private static void write(String prefix, Sheets sheets, String... names) throws IOException {
-    for (String name : names) {
-      Files.writeString(folder.resolve(prefix + name), sheets.file(name));
+  private static void write(String prefix, Sheets sheets) throws IOException {
+    for (Map.Entry<String, String> file : sheets.files().entrySet()) {
+      if (file.getKey().endsWith(".html")) {
+        Files.writeString(folder.resolve(prefix + file.getKey()), file.getValue());
+      }
     }
   }
 

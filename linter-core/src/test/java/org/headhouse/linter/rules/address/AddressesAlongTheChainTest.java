@@ -55,7 +55,7 @@ class AddressesAlongTheChainTest {
         "1 4 2 3   | address.order",
         "1 5 4 3 2 | address.order",
       })
-  void oneMistakeIsToldOnce(String addresses, String rules) {
+  void oneMistakeIsReportedOnce(String addresses, String rules) {
     assertThat(String.join(", ", of(addresses).rules().stream().sorted().toList()))
         .isEqualTo(rules == null ? "" : rules);
   }
@@ -69,8 +69,8 @@ class AddressesAlongTheChainTest {
         "1 2 4   | 4 | no unit has address 3:          | give \"Bay 3\" address 3, and the units",
         "1 2 9 4 | 4 | no unit has address 3:          | give \"Bay 4\" address 3, and the units",
       })
-  void theFirstGapIsTold(String addresses, String marked, String fact, String remedy) {
-    assertTold("address.gap", of(addresses), marked, fact, remedy);
+  void theFirstGapIsReported(String addresses, String marked, String fact, String remedy) {
+    assertReported("address.gap", of(addresses), marked, fact, remedy);
   }
 
   @ParameterizedTest
@@ -82,13 +82,13 @@ class AddressesAlongTheChainTest {
         "1 2 4 3 | 3 | address 3 stands behind address 4",
         "1 3 4 2 | 2 | address 2 stands behind address 4",
       })
-  void theFirstOutOfOrderIsTold(String addresses, String marked, String fact) {
-    assertTold("address.order", of(addresses), marked, fact, "number the units in the order");
+  void theFirstOutOfOrderIsReported(String addresses, String marked, String fact) {
+    assertReported("address.order", of(addresses), marked, fact, "number the units in the order");
   }
 
-  private static void assertTold(
+  private static void assertReported(
       String rule, LineCheck check, String marked, String fact, String remedy) {
-    assertThat(check.toldBy(rule)).singleElement().asString().contains(fact, remedy);
+    assertThat(check.reportedBy(rule)).singleElement().asString().contains(fact, remedy);
     assertThat(check.marked(rule)).isEqualTo(marked);
   }
 
@@ -115,15 +115,17 @@ class AddressesAlongTheChainTest {
     for (int address = 1; address <= 247; address++) {
       addresses.append(address).append(' ');
     }
-    assertThat(of(addresses + "248").toldBy("address.reserved"))
+    assertThat(of(addresses + "248").reportedBy("address.reserved"))
         .singleElement()
         .asString()
         .contains("give \"Bay 248\" a line of its own");
-    assertThat(of(addresses.toString().replace(" 100 ", " ") + "248").toldBy("address.reserved"))
+    assertThat(
+            of(addresses.toString().replace(" 100 ", " ") + "248").reportedBy("address.reserved"))
         .singleElement()
         .asString()
         .contains("give \"Bay 247\" address 100");
-    assertThat(of(addresses.toString().replace(" 247 ", " ") + "248").toldBy("address.reserved"))
+    assertThat(
+            of(addresses.toString().replace(" 247 ", " ") + "248").reportedBy("address.reserved"))
         .singleElement()
         .asString()
         .contains("give \"Bay 247\" address 247");

@@ -36,7 +36,7 @@ class ServerAddressTest {
         .results();
   }
 
-  private static String told(String address, int limit) throws IOException {
+  private static String reported(String address, int limit) throws IOException {
     return at(address, limit).stream()
         .filter(result -> result.rule().matches("address\\.(reserved|beyond-limit)|schema\\..*"))
         .map(result -> result.level().word() + " " + result.rule())
@@ -47,7 +47,7 @@ class ServerAddressTest {
   void everyAddressThatAByteCanHold() throws IOException {
     for (int address = 0; address <= 255; address++) {
       boolean isServer = address >= 1 && address <= 247;
-      assertThat(told(String.valueOf(address), 247))
+      assertThat(reported(String.valueOf(address), 247))
           .as("address %s", address)
           .isEqualTo(isServer ? "" : "error address.reserved");
     }
@@ -76,11 +76,11 @@ class ServerAddressTest {
     "~, 247, error schema.wrong-type"
   })
   void theLimitOfTheTypeCounts(String address, int limit, String expected) throws IOException {
-    assertThat(told(address, limit)).isEqualTo(expected);
+    assertThat(reported(address, limit)).isEqualTo(expected);
   }
 
   @Test
-  void theReservedAddressIsTheOnlyThingTold() throws IOException {
+  void theReservedAddressIsTheOnlyThingReported() throws IOException {
     assertThat(at("0", 247)).extracting(Result::rule).containsExactly("address.reserved");
     assertThat(at("0", 247)).extracting(Result::level).containsExactly(Level.ERROR);
   }

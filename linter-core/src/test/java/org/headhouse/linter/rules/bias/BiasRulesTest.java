@@ -21,7 +21,8 @@ class BiasRulesTest {
   private static final String OUT = "bias.out-of-range";
 
   /**
-   * Two units whose loads cannot be told from none, so that V = Vs / (1 + R_B / 30) with 120 ohm.
+   * Two units whose loads cannot be reported from none, so that V = Vs / (1 + R_B / 30) with 120
+   * ohm.
    */
   private static LineCheck of(String resistors, String supply, String load) {
     return LineCheck.of(
@@ -38,15 +39,15 @@ class BiasRulesTest {
   @ParameterizedTest
   @CsvSource({"4.77 V, ''", "4.76 V, warning", "4.34 V, warning", "4.33 V, error", "1 V, error"})
   void weak(String supply, String level) {
-    assertThat(of("620 ohm", supply, "0.000001").told())
+    assertThat(of("620 ohm", supply, "0.000001").reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + WEAK));
   }
 
   /** 196.4 mV (computed), 20 · log10(0.1964 / 0.2) = −0.2 dB. */
   @Test
-  void theVoltageAndItsMarginAreTold() {
+  void theVoltageAndItsMarginAreReported() {
     LineCheck check = of("650 ohm", "4.75 V", "14");
-    assertThat(check.toldBy(WEAK))
+    assertThat(check.reportedBy(WEAK))
         .singleElement()
         .asString()
         .contains("computed as 196 mV, -0.2 dB against the 200 mV that a receiver needs");
@@ -62,14 +63,14 @@ class BiasRulesTest {
                 .unit("120 ohm", "300 m")
                 .unit("none", "300 m")
                 .unit("120 ohm", ""));
-    assertThat(check.toldBy(WEAK)).singleElement().asString().contains("at \"Bay 3\"");
+    assertThat(check.reportedBy(WEAK)).singleElement().asString().contains("at \"Bay 3\"");
   }
 
   @ParameterizedTest
   @CsvSource({"20 mV, ''", "25 mV, ''", "26 mV, warning", "0.2 V, warning"})
   void theMarginIsAParameter(String margin, String level) {
     // 4.88 V / (1 + 620 / 30) is 225.2 mV (computed).
-    assertThat(of("620 ohm", "4.88 V", "0.000001").parameter(WEAK, "margin", margin).told())
+    assertThat(of("620 ohm", "4.88 V", "0.000001").parameter(WEAK, "margin", margin).reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + WEAK));
   }
 
@@ -97,11 +98,11 @@ class BiasRulesTest {
                     .unit(terminators, cable, "device-type: box")
                     .unit(terminators, "", "device-type: box"))
             .types("id: box, unit-load: " + load);
-    List<String> told = check.toldBy(WEAK);
+    List<String> reported = check.reportedBy(WEAK);
     assertThat(check.rules()).containsExactly(WEAK);
-    Matcher offered = RESISTORS.matcher(told.get(0));
-    assertThat(offered.find()).as(told.get(0)).isTrue();
-    assertThat(check.with("resistors: " + resistors, "resistors: " + offered.group(1)).told())
+    Matcher offered = RESISTORS.matcher(reported.get(0));
+    assertThat(offered.find()).as(reported.get(0)).isTrue();
+    assertThat(check.with("resistors: " + resistors, "resistors: " + offered.group(1)).reported())
         .isEmpty();
   }
 
@@ -109,11 +110,12 @@ class BiasRulesTest {
   @Test
   void whereNoResistorDoesTheTerminatorsAreToChange() {
     LineCheck check = of("650 ohm", "3.3 V", "1/8");
-    assertThat(check.toldBy(WEAK))
+    assertThat(check.reportedBy(WEAK))
         .singleElement()
         .asString()
         .contains("120 ohm + 1 nF", "resistors of 450 ohm or more do not do here");
-    assertThat(check.with("termination: 120 ohm", "termination: 120 ohm + 1 nF").told()).isEmpty();
+    assertThat(check.with("termination: 120 ohm", "termination: 120 ohm + 1 nF").reported())
+        .isEmpty();
   }
 
   @ParameterizedTest
@@ -126,24 +128,25 @@ class BiasRulesTest {
   })
   void range(String resistors, String remedy) {
     LineCheck check = of(resistors, "6 V", "1/8");
-    assertThat(check.told()).isEqualTo(remedy.isEmpty() ? List.of() : List.of("warning " + OUT));
+    assertThat(check.reported())
+        .isEqualTo(remedy.isEmpty() ? List.of() : List.of("warning " + OUT));
     if (!remedy.isEmpty()) {
-      assertThat(check.toldBy(OUT)).singleElement().asString().contains(resistors, remedy);
+      assertThat(check.reportedBy(OUT)).singleElement().asString().contains(resistors, remedy);
       assertThat(check.marked(OUT)).isEqualTo(resistors);
-      assertThat(check.with(resistors, remedy.replace("fit ", "")).told()).isEmpty();
+      assertThat(check.with(resistors, remedy.replace("fit ", "")).reported()).isEmpty();
     }
   }
 
-  /** 1000 ohm at 5 V give 145 mV (computed): what is told is the graver, and once. */
+  /** 1000 ohm at 5 V give 145 mV (computed): the more severe fault is reported, and once. */
   @ParameterizedTest
   @CsvSource({"1 kohm, 5 V", "700 ohm, 4 V", "100 ohm, 0.5 V"})
-  void resistorsThatAreOutOfRangeAndTooWeakAreToldOnce(String resistors, String supply) {
-    assertThat(of(resistors, supply, "1/8").told()).containsExactly("error " + WEAK);
+  void resistorsThatAreOutOfRangeAndTooWeakAreReportedOnce(String resistors, String supply) {
+    assertThat(of(resistors, supply, "1/8").reported()).containsExactly("error " + WEAK);
   }
 
-  /** Where the voltage is not known, the range is all that can be told. */
+  /** Where the voltage is not known, the range is all that can be reported. */
   @Test
-  void withoutLengthsTheRangeIsTold() {
+  void withoutLengthsTheRangeIsReported() {
     assertThat(of("1 kohm", "5 V", "1/8").with("    cable-to-next: 0 m\n", "").rules())
         .containsExactly(OUT, "cable.length-unknown");
   }
@@ -163,7 +166,7 @@ class BiasRulesTest {
             .repeater("Boiler", "120 ohm", "10 m")
             .unit("120 ohm", "");
     LineCheck check = LineCheck.of(site);
-    assertThat(check.toldBy("bias.several"))
+    assertThat(check.reportedBy("bias.several"))
         .hasSize(2)
         .satisfiesExactly(
             near -> assertThat(near).contains("\"Bay 2\" is a second place of bias"),
@@ -173,12 +176,12 @@ class BiasRulesTest {
         check
             .with(", {at: Bay 2, resistors: 1 kohm, supply: 1 V}", "")
             .with(", {at: Bay 3, resistors: 560 ohm, supply: 5 V}", "");
-    assertThat(mended.told()).isEmpty();
+    assertThat(mended.reported()).isEmpty();
   }
 
   /** A third terminator is one mistake, whatever it does to the voltages. */
   @Test
-  void aThirdTerminatorIsToldOnce() {
+  void aThirdTerminatorIsReportedOnce() {
     LineCheck check =
         LineCheck.of(
                 new SiteText()
@@ -187,7 +190,7 @@ class BiasRulesTest {
                     .unit("120 ohm", "10 m", "device-type: box")
                     .unit("120 ohm", "", "device-type: box"))
             .types("id: box, unit-load: 1/8");
-    assertThat(check.told()).containsExactly("error termination.mid-line");
+    assertThat(check.reported()).containsExactly("error termination.mid-line");
   }
 
   /** Everything that the voltage needs: without it there is none to judge. */
@@ -214,7 +217,7 @@ class BiasRulesTest {
         // 470 ohm at 3.6 V give 216 mV (computed): under the margin.
         "440 ohm | 3.6 V | under the 450 to 650 ohm | they take current that the drivers need for the signal | fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF",
       })
-  void outOfRangeIsToldWithItsReason(
+  void outOfRangeIsReportedWithItsReason(
       String resistors, String supply, String fact, String reason, String remedy) {
     Result result =
         of(resistors, supply, "1/8").results().stream()
@@ -235,7 +238,7 @@ class BiasRulesTest {
         "650 ohm | 4.33 V | receiver needs      | an idle line then looks like noise, and units answer to what nobody sent | true",
         "650 ohm | 3.3 V  | receiver needs      | an idle line then looks like noise, and units answer to what nobody sent | false",
       })
-  void weakBiasIsToldWithItsReason(
+  void weakBiasIsReportedWithItsReason(
       String resistors, String supply, String end, String reason, boolean fix) {
     Result result = of(resistors, supply, "0.000001").results().get(0);
     assertThat(result.rule()).isEqualTo(WEAK);

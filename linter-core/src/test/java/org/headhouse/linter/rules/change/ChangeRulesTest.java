@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.SiteState;
 import org.headhouse.linter.SiteText;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,7 +24,7 @@ class ChangeRulesTest {
           .measured("pair-resistance: 60 ohm")
           .toString();
 
-  private static List<String> told(String before, String after) throws IOException {
+  private static List<String> reported(String before, String after) throws IOException {
     SiteState state = SiteState.of(Stream.of(SiteInput.text("example.yaml", before)), null);
     return SiteLinter.builder()
         .before(state)
@@ -33,11 +33,11 @@ class ChangeRulesTest {
         .results()
         .stream()
         .filter(result -> result.rule().startsWith("change."))
-        .map(result -> told(result, after))
+        .map(result -> reported(result, after))
         .toList();
   }
 
-  private static String told(Result result, String text) {
+  private static String reported(Result result, String text) {
     var region = result.location().region();
     String marked =
         text.lines()
@@ -67,10 +67,10 @@ class ChangeRulesTest {
         "Boiler     |            |",
       })
   void aUnitStaysInItsFile(String item, String marked, String fact) throws IOException {
-    List<String> told = told(SITE, without(item));
-    assertThat(told).contains(KEPT).hasSize(fact == null ? 1 : 2);
+    List<String> reported = reported(SITE, without(item));
+    assertThat(reported).contains(KEPT).hasSize(fact == null ? 1 : 2);
     if (fact != null) {
-      assertThat(told).contains(REMOVED + marked + ": " + fact);
+      assertThat(reported).contains(REMOVED + marked + ": " + fact);
     }
   }
 
@@ -85,16 +85,16 @@ class ChangeRulesTest {
         "termination: none | termination: 120 ohm |",
         "light: head     | light: none |",
       })
-  void aChangeOfTheLineAsksForANewRecord(String text, String other, String told)
+  void aChangeOfTheLineAsksForANewRecord(String text, String other, String reported)
       throws IOException {
     String after = SITE.replaceFirst(text, other);
-    assertThat(told(SITE, after)).contains(KEPT).hasSize(told == null ? 1 : 2);
-    if (told != null) {
-      assertThat(told(SITE, after)).contains(told);
+    assertThat(reported(SITE, after)).contains(KEPT).hasSize(reported == null ? 1 : 2);
+    if (reported != null) {
+      assertThat(reported(SITE, after)).contains(reported);
     }
     String renewed = after.replace("date: 2020-01-01", "date: 2020-02-02");
-    assertThat(told(SITE, renewed))
-        .containsExactlyElementsOf(told == null ? List.of() : List.of(told));
+    assertThat(reported(SITE, renewed))
+        .containsExactlyElementsOf(reported == null ? List.of() : List.of(reported));
   }
 
   /** What the line does not depend on may change. */
@@ -106,7 +106,7 @@ class ChangeRulesTest {
     "address: 2, 'address: 2\n    firmware: \"3.1\"'",
   })
   void otherChangesNeedNone(String text, String other) throws IOException {
-    assertThat(told(SITE, SITE.replaceFirst(text, other))).isEmpty();
+    assertThat(reported(SITE, SITE.replaceFirst(text, other))).isEmpty();
   }
 
   /** A site that is not live, or is no longer, is free to change. */
@@ -116,13 +116,13 @@ class ChangeRulesTest {
     String earlier = SITE.replace("stage: commissioned", "stage: " + before);
     String later =
         SITE.replace("stage: commissioned", "stage: " + after).replace("address: 2", "address: 9");
-    assertThat(told(earlier, later))
+    assertThat(reported(earlier, later))
         .hasSize(results)
-        .allMatch(told -> told.startsWith("commissioned-readdressed"));
+        .allMatch(reported -> reported.startsWith("commissioned-readdressed"));
     String shorter = without("Bay 3").replace("stage: commissioned", "stage: " + after);
-    assertThat(told(earlier, shorter))
+    assertThat(reported(earlier, shorter))
         .hasSize(results)
-        .allMatch(told -> told.startsWith("commissioned-removed"));
+        .allMatch(reported -> reported.startsWith("commissioned-removed"));
   }
 
   @ParameterizedTest
@@ -132,7 +132,7 @@ class ChangeRulesTest {
     "chain:, chian:, commissioned-removed",
   })
   void whatIsNotUnderstoodIsNotJudged(String text, String other, String rule) throws IOException {
-    assertThat(told(SITE, SITE.replace("address: 2", "address: 9").replace(text, other)))
-        .noneMatch(told -> told.startsWith(rule));
+    assertThat(reported(SITE, SITE.replace("address: 2", "address: 9").replace(text, other)))
+        .noneMatch(reported -> reported.startsWith(rule));
   }
 }

@@ -21,7 +21,7 @@ class ConductorRulesTest {
   private static final LineCheck SITE =
       LineCheck.of(new SiteText().unit("120 ohm", "10 m").unit("120 ohm", ""));
 
-  /** Head unit, follower, and what is told of them. */
+  /** Head unit, follower, and what is reported of them. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -34,11 +34,11 @@ class ConductorRulesTest {
         "[A, B, G]    | [B]          | at \"Bay 2\" conductor A is not landed; isolate the supply, land A, and add it to the list",
         "[A, B, G]    | []           | at \"Bay 2\" conductor A and B is not landed; isolate the supply, land A and B, and add it to the list",
         // What is not understood may be any of them.
-        "[A, B, earth]| [A, B]       | item 3 of \"conductors\" cannot be \"earth\"; write A, B or G",
+        "[A, B, earth]| [A, B]       | item 3 of \"conductors\" cannot be \"earth\"; write A, B, G or C",
       })
-  void whatIsLanded(String head, String follower, String told) {
+  void whatIsLanded(String head, String follower, String reported) {
     assertThat(facts(landed(head, follower)))
-        .containsExactlyElementsOf(told == null ? List.of() : List.of(told));
+        .containsExactlyElementsOf(reported == null ? List.of() : List.of(reported));
   }
 
   private static LineCheck landed(String head, String follower) {
@@ -93,9 +93,9 @@ class ConductorRulesTest {
         "B crossed  | B crossed, B straight  | \"Bay 3\" marks its positive terminal B, the head unit B, and the pair is not crossed; land the pair accordingly, and write pair: crossed",
         "B crossed  | A straight, B crossed  |",
       })
-  void theWayRoundOfThePair(String head, String followers, String told) {
+  void theWayRoundOfThePair(String head, String followers, String reported) {
     assertThat(facts(polarity(head, followers)))
-        .containsExactlyElementsOf(told == null ? List.of() : List.of(told));
+        .containsExactlyElementsOf(reported == null ? List.of() : List.of(reported));
   }
 
   private static LineCheck polarity(String head, String followers) {

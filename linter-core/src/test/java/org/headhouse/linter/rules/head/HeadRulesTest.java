@@ -21,23 +21,23 @@ class HeadRulesTest {
   }
 
   @Test
-  void eachFurtherHeadUnitIsTold() {
+  void eachFurtherHeadUnitIsReported() {
     LineCheck check = withRole(withRole(SITE, "Bay 2", "head"), "Bay 3", "head");
-    List<String> told = check.toldBy("head.duplicate");
-    assertThat(told).hasSize(2);
-    assertThat(told.get(0)).contains("\"Bay 2\" is a second head unit", "role follower");
-    assertThat(told.get(1)).contains("\"Bay 3\" is a second head unit", "role follower");
-    assertThat(SITE.told()).isEmpty();
+    List<String> reported = check.reportedBy("head.duplicate");
+    assertThat(reported).hasSize(2);
+    assertThat(reported.get(0)).contains("\"Bay 2\" is a second head unit", "role follower");
+    assertThat(reported.get(1)).contains("\"Bay 3\" is a second head unit", "role follower");
+    assertThat(SITE.reported()).isEmpty();
   }
 
   @Test
   void theHeadUnitStandsFirst() {
     LineCheck check = withRole(SITE.with("role: head", "role: follower"), "Bay 2", "head");
-    assertThat(check.toldBy("head.not-first"))
+    assertThat(check.reportedBy("head.not-first"))
         .singleElement()
         .asString()
         .contains("\"Bay 2\" is item 2 of the chain", "put \"Bay 2\" first, or make the first");
-    assertThat(check.toldBy("head.address"))
+    assertThat(check.reportedBy("head.address"))
         .singleElement()
         .asString()
         .contains("\"Bay 2\" has address 2", "give \"Bay 2\" address 1");
@@ -52,7 +52,7 @@ class HeadRulesTest {
                 .repeater("Boiler", "120 ohm", "10 m")
                 .unit("120 ohm", "10 m")
                 .unit("120 ohm", ""));
-    assertThat(check.toldBy("head.not-first"))
+    assertThat(check.reportedBy("head.not-first"))
         .singleElement()
         .asString()
         .contains(
@@ -66,9 +66,9 @@ class HeadRulesTest {
     "role: haed, false",
     "rolle: head, false",
   })
-  void aChainNeedsAHeadUnit(String role, boolean told) {
-    List<String> missing = SITE.with("role: head", role).toldBy("head.missing");
-    assertThat(missing).hasSize(told ? 1 : 0);
+  void aChainNeedsAHeadUnit(String role, boolean reported) {
+    List<String> missing = SITE.with("role: head", role).reportedBy("head.missing");
+    assertThat(missing).hasSize(reported ? 1 : 0);
     assertThat(missing).allMatch(text -> text.contains("give \"Head House\" the role head"));
   }
 
@@ -77,7 +77,7 @@ class HeadRulesTest {
     LineCheck check =
         LineCheck.of(
             new SiteText().repeater("East", "120 ohm", "10 m").repeater("West", "120 ohm", ""));
-    assertThat(check.toldBy("head.missing"))
+    assertThat(check.reportedBy("head.missing"))
         .singleElement()
         .asString()
         .contains("give the first unit the role head");

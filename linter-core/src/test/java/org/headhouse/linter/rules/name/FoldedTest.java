@@ -42,7 +42,9 @@ class FoldedTest {
     assertThat(Folded.of(one).equals(Folded.of(other))).isEqualTo(same);
   }
 
-  /** NFKC_Casefold of the Unicode data, as ICU has it, never tells apart what we take for equal. */
+  /**
+   * NFKC_Casefold of the Unicode data, as ICU has it, never reports apart what we take for equal.
+   */
   @Test
   void foldsAllThatUnicodeFolds() {
     Normalizer2 reference = Normalizer2.getNFKCCasefoldInstance();

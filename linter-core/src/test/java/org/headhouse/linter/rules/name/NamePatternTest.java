@@ -75,7 +75,7 @@ class NamePatternTest {
 
   /** It has a mistake of its own, and once that is mended the pattern is asked. */
   @Test
-  void aNameThatCannotBeReadIsToldOnce() throws IOException {
+  void aNameThatCannotBeReadIsReportedOnce() throws IOException {
     assertThat(
             lines(
                 "      pattern: 'Propagation|S.*|H.*'\n",
@@ -97,7 +97,7 @@ class NamePatternTest {
         "in-words: '' | 6:17 | it is a text of at most 200 characters on one line",
         "in-words: \"a\\nb\" | 6:17 | it is a text of at most 200 characters on one line"
       })
-  void aFaultyPatternIsToldAtItsPlace(String parameter, String place, String contained)
+  void aFaultyPatternIsReportedAtItsPlace(String parameter, String place, String contained)
       throws IOException {
     assertThat(lines("      " + parameter + "\n", NORTH))
         .singleElement()

@@ -43,7 +43,7 @@ class NameRulesTest {
         "Tempe House",
       })
   void goodNames(String name) {
-    assertThat(named(name).told()).isEmpty();
+    assertThat(named(name).reported()).isEmpty();
   }
 
   /** One or more words that say nothing, whatever their case. */
@@ -65,7 +65,7 @@ class NameRulesTest {
         "Slot  4"
       })
   void namesThatSayNothing(String name) {
-    assertThat(named(name).told()).containsExactly("warning name.placeholder");
+    assertThat(named(name).reported()).containsExactly("warning name.placeholder");
   }
 
   private static final String INVISIBLE = "has a control or invisible character";
@@ -108,7 +108,7 @@ class NameRulesTest {
       })
   void namesThatNobodyCanReadOut(String name, String fault) {
     LineCheck check = named(name);
-    assertThat(check.told()).containsExactly("error name.unreadable");
+    assertThat(check.reported()).containsExactly("error name.unreadable");
     assertThat(check.results().get(0).message().fact()).endsWith(" " + fault);
   }
 
@@ -187,7 +187,7 @@ class NameRulesTest {
     assertThat(check.types("id: box, name-limit: wide").rules()).doesNotContain("name.too-long");
   }
 
-  /** Two names of three: the last of the two is told, with the other beside it. */
+  /** Two names of three: the last of the two is reported, with the other beside it. */
   @ParameterizedTest
   @CsvSource({
     "Zone 1, zone 1, name.duplicate",

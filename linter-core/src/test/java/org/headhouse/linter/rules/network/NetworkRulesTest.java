@@ -8,7 +8,7 @@ import org.headhouse.linter.SiteText;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The Ethernet settings of three units, and what is told of them. */
+/** The Ethernet settings of three units, and what is reported of them. */
 class NetworkRulesTest {
   private static final String TYPE = "device-type: box";
 
@@ -90,7 +90,7 @@ class NetworkRulesTest {
         "ip: 10.0.0.1/24; ip: 10.0.0.1   | network.bad-address, network.duplicate-ip",
         "ip: 10.0.0.1/24; ip: 10.0.0.1/16| network.duplicate-ip, network.outside-subnet",
         "ip: 10.0.0.1/24; ip: 10.0.0.2/24; ip: 10.0.0.1/24 | network.duplicate-ip",
-        // What no unit can have is told as such, and nothing of it twice.
+        // What no unit can have is reported as such, and nothing of it twice.
         "ip: 10.0.0.0/24; ip: 10.0.0.0/24| network.bad-address, network.bad-address",
       })
   void anAddressIsTheSameWhateverItsPrefix(String settings, String rules) {

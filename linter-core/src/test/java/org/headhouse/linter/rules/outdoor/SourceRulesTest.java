@@ -50,10 +50,10 @@ class SourceRulesTest {
         "light: local, rain: local, humidity: head | light: head, rain: head | the head unit \"Head House\" waits for humidity from the head unit, and the weather station does not measure it; write humidity: none, or add it to the readings of the station | Let \"Head House\" do without humidity",
         "light: local, rain: local, humidity: local | light: head, rain: head, humidity: none | |",
       })
-  void whereReadingsComeFrom(String head, String follower, String told, String mended) {
+  void whereReadingsComeFrom(String head, String follower, String reported, String mended) {
     List<Result> results = of(unquoted(head), unquoted(follower)).results();
     assertThat(results.stream().map(one -> one.message().fact() + "; " + one.message().remedy()))
-        .containsExactlyElementsOf(told == null ? List.of() : List.of(told));
+        .containsExactlyElementsOf(reported == null ? List.of() : List.of(reported));
     assertThat(results)
         .allSatisfy(one -> assertThat(requireNonNull(one.fix()).description()).isEqualTo(mended));
   }
@@ -81,7 +81,7 @@ class SourceRulesTest {
     "at: Head House, at: Bay 2, station.not-at-head",
     "role: head, role: follower, head.missing",
   })
-  void whatComesOfAnotherMistakeIsNotTold(String text, String other, String rule) {
+  void whatComesOfAnotherMistakeIsNotReported(String text, String other, String rule) {
     LineCheck check = SITE.with(text, other);
     if (rule.startsWith("station")) {
       check =

@@ -19,7 +19,7 @@ class ZoneRulesTest {
     return LineCheck.of(SITE + "supervision: {link: " + link + ", zones: [" + zones + "]}\n");
   }
 
-  private static List<String> told(LineCheck check) {
+  private static List<String> reported(LineCheck check) {
     return check.results().stream()
         .map(
             result ->
@@ -43,9 +43,9 @@ class ZoneRulesTest {
         // A zone that is misspelt is not missing as well.
         "Haed House, Bay 2, Bay 3        | zone-unknown: the zone \"Haed House\" is no unit of the chain; write \"Head House\"",
       })
-  void oneMistakeIsToldOnce(String zones, String told) {
-    assertThat(told(of("serial", zones)))
-        .containsExactlyElementsOf(told == null ? List.of() : List.of(told));
+  void oneMistakeIsReportedOnce(String zones, String reported) {
+    assertThat(reported(of("serial", zones)))
+        .containsExactlyElementsOf(reported == null ? List.of() : List.of(reported));
   }
 
   /** Its name is mended first; the zone is right. */
@@ -60,7 +60,7 @@ class ZoneRulesTest {
   @Test
   void eachUnitThatIsMissingIsNamed() {
     LineCheck check = of("serial", "Bay 2");
-    assertThat(told(check))
+    assertThat(reported(check))
         .containsExactly(
             "zone-missing: the zones lack \"Bay 3\"; add \"Bay 3\" to the zones",
             "zone-missing: the zones lack \"Head House\"; add \"Head House\" to the zones");
@@ -78,7 +78,7 @@ class ZoneRulesTest {
         .doesNotContain("supervision.zone-unknown");
   }
 
-  /** Over Ethernet each zone needs an address; the same zone twice is told as such. */
+  /** Over Ethernet each zone needs an address; the same zone twice is reported as such. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -91,15 +91,15 @@ class ZoneRulesTest {
   void polledOverEthernet(String link, String zones, String unreachable) {
     LineCheck check =
         of(link, zones).with("address: 1\n", "address: 1\n    network: {ip: 10.0.0.1/24}\n");
-    List<Result> told =
+    List<Result> reported =
         check.results().stream()
             .filter(result -> result.rule().equals("supervision.unreachable"))
             .toList();
-    assertThat(told)
+    assertThat(reported)
         .extracting(Result::unit)
         .containsExactlyElementsOf(
             unreachable == null ? List.of() : List.of(unreachable.split(", ", -1)));
-    assertThat(told)
+    assertThat(reported)
         .allSatisfy(
             one ->
                 assertThat(one.message().remedy())

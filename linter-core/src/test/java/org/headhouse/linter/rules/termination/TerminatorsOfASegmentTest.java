@@ -48,12 +48,13 @@ class TerminatorsOfASegmentTest {
         "120 ohm | none    | 120 ohm | 120 ohm | none           | missing-at-end \"Bay 4\" ends the segment and has no terminator",
         "120 ohm | 150 ohm | 120 ohm | 120 ohm | 120 ohm        | mid-line \"Bay 2\" stands between the ends of the segment and has a terminator of 150 ohm",
       })
-  void oneAtEachEnd(String head, String second, String in, String out, String last, String told) {
-    assertThat(of(head, second, in, out, last).results().stream().map(this::told))
-        .containsExactlyElementsOf(told == null ? List.of() : List.of(told));
+  void oneAtEachEnd(
+      String head, String second, String in, String out, String last, String reported) {
+    assertThat(of(head, second, in, out, last).results().stream().map(this::reported))
+        .containsExactlyElementsOf(reported == null ? List.of() : List.of(reported));
   }
 
-  private String told(Result result) {
+  private String reported(Result result) {
     return result.rule().replace("termination.", "") + " " + result.message().fact();
   }
 
@@ -67,7 +68,7 @@ class TerminatorsOfASegmentTest {
   void theCableSaysWhatToFit(String impedance, String value) {
     LineCheck check =
         of("none", "none", "120 ohm", "120 ohm", "120 ohm").with("impedance: 120 ohm", impedance);
-    assertThat(check.toldBy("termination.missing-at-end"))
+    assertThat(check.reportedBy("termination.missing-at-end"))
         .singleElement()
         .asString()
         .contains("write " + value + " [");
@@ -83,7 +84,7 @@ class TerminatorsOfASegmentTest {
       })
   void eachSideOfARepeaterSaysWhatItHas(String text, String other, String fact, String marked) {
     LineCheck check = SITE.with(text, other == null ? "" : other);
-    assertThat(check.toldBy("termination.undeclared"))
+    assertThat(check.reportedBy("termination.undeclared"))
         .singleElement()
         .asString()
         .contains(fact, "write termination: {in: 120 ohm, out: 120 ohm}");
@@ -110,6 +111,6 @@ class TerminatorsOfASegmentTest {
   @Test
   void aUnitAloneHasOneEnd() {
     LineCheck check = LineCheck.of(new SiteText().unit("none", ""));
-    assertThat(check.toldBy("termination.missing-at-end")).hasSize(1);
+    assertThat(check.reportedBy("termination.missing-at-end")).hasSize(1);
   }
 }

@@ -9,7 +9,6 @@ import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Result;
-import org.headhouse.linter.rule.Parameter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,9 +44,9 @@ class TrafficRulesTest {
     "128 ms, error traffic.overrun",
     "1 ms, error traffic.overrun"
   })
-  void levels(String every, String told) {
-    assertThat(check(site("9600", 6, every), "").told())
-        .isEqualTo(told.isEmpty() ? List.of() : List.of(told));
+  void levels(String every, String reported) {
+    assertThat(check(site("9600", 6, every), "").reported())
+        .isEqualTo(reported.isEmpty() ? List.of() : List.of(reported));
   }
 
   @ParameterizedTest
@@ -55,9 +54,9 @@ class TrafficRulesTest {
     "160 ms, traffic.busy, 'the line is in use 80 % of the time, over the 70 % of common practice'",
     "100 ms, traffic.overrun, the traffic needs 128 % of the time"
   })
-  void theShareIsTold(String every, String rule, String text) {
+  void theShareIsReported(String every, String rule, String text) {
     LineCheck check = check(site("9600", 6, every), "");
-    assertThat(check.toldBy(rule)).singleElement().asString().contains(text);
+    assertThat(check.reportedBy(rule)).singleElement().asString().contains(text);
     assertThat(check.marked(rule)).isEqualTo(every);
   }
 
@@ -86,17 +85,19 @@ class TrafficRulesTest {
             "");
     assertThat(check.rules()).hasSize(1).allMatch(rule -> rule.startsWith("traffic."));
     String rule = check.rules().get(0);
-    String told = check.toldBy(rule).get(0);
-    Matcher period = PERIOD.matcher(told);
-    assertThat(period.find()).as(told).isTrue();
+    String reported = check.reportedBy(rule).get(0);
+    Matcher period = PERIOD.matcher(reported);
+    assertThat(period.find()).as(reported).isTrue();
     assertThat(period.group(2)).isEqualTo(part);
     String old = "every: " + (part.equals("polls") ? pollEvery : every);
     assertThat(check.marked(rule)).isEqualTo(old.replace("every: ", ""));
-    assertThat(check.with(old, "every: " + period.group(1)).rules()).as(told).doesNotContain(rule);
-    Matcher rate = BAUD.matcher(told);
+    assertThat(check.with(old, "every: " + period.group(1)).rules())
+        .as(reported)
+        .doesNotContain(rule);
+    Matcher rate = BAUD.matcher(reported);
     if (rate.find()) {
       assertThat(check.with("baud: " + baud, "baud: " + rate.group(1)).rules())
-          .as(told)
+          .as(reported)
           .doesNotContain(rule);
     }
   }
@@ -111,11 +112,11 @@ class TrafficRulesTest {
     "'[9600]', ''"
   })
   void theRateThatIsOfferedIsOneThatAllTypesHave(String rates, String offered) {
-    String told = check(site("9600", 123, "450 ms"), rates).toldBy(BUSY).get(0);
+    String reported = check(site("9600", 123, "450 ms"), rates).reportedBy(BUSY).get(0);
     if (offered.isEmpty()) {
-      assertThat(told).doesNotContain("bit/s");
+      assertThat(reported).doesNotContain("bit/s");
     } else {
-      assertThat(told).contains("or set all units and the line to " + offered + " bit/s");
+      assertThat(reported).contains("or set all units and the line to " + offered + " bit/s");
     }
   }
 
@@ -130,9 +131,9 @@ class TrafficRulesTest {
             .unit("120 ohm", "900 m")
             .unit("120 ohm", "");
     LineCheck check = LineCheck.of(site);
-    assertThat(check.toldBy(BUSY)).singleElement().asString().doesNotContain("115200");
+    assertThat(check.reportedBy(BUSY)).singleElement().asString().doesNotContain("115200");
     LineCheck shorter = check.with("900 m", "800 m");
-    assertThat(shorter.toldBy(BUSY)).singleElement().asString().contains("115200 bit/s");
+    assertThat(shorter.reportedBy(BUSY)).singleElement().asString().contains("115200 bit/s");
   }
 
   @ParameterizedTest
@@ -146,20 +147,20 @@ class TrafficRulesTest {
     "turnaround, 150 ms, error traffic.overrun",
     "processing, 0 ms, warning traffic.busy"
   })
-  void parameters(String name, String value, String told) {
+  void parameters(String name, String value, String reported) {
     // 128.073 ms every 160 ms are 80.05 %.
     LineCheck check = check(site("9600", 6, "160 ms"), "").parameter(BUSY, name, value);
-    assertThat(check.told()).isEqualTo(told.isEmpty() ? List.of() : List.of(told));
+    assertThat(check.reported()).isEqualTo(reported.isEmpty() ? List.of() : List.of(reported));
   }
 
   /** Three polls of 180.417 ms each second are 54 %; with 90 ms more for each, 81 %. */
   @ParameterizedTest
   @CsvSource({"20 ms, ''", "110 ms, warning traffic.busy", "300 ms, error traffic.overrun"})
-  void processing(String value, String told) {
+  void processing(String value, String reported) {
     LineCheck check =
         check(site("9600", 12, "5 s").polls("serial", "every: 1 s, registers: 60"), "")
             .parameter(BUSY, "processing", value);
-    assertThat(check.told()).isEqualTo(told.isEmpty() ? List.of() : List.of(told));
+    assertThat(check.reported()).isEqualTo(reported.isEmpty() ? List.of() : List.of(reported));
   }
 
   @Test
@@ -201,11 +202,5 @@ class TrafficRulesTest {
     assertThat(fix).isNotNull();
     assertThat(check.with("baud: 9600", "baud: " + rate.group(1)).rules())
         .doesNotContain(OVERRUN, BUSY);
-  }
-
-  /** What the sheets compute with. */
-  @Test
-  void theShareOfPractice() {
-    assertThat(BusyLine.most(Parameter::defaultValue)).isEqualTo(0.7);
   }
 }

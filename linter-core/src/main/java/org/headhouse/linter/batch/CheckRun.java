@@ -1,0 +1,111 @@
+package org.headhouse.linter.batch;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.IntConsumer;
+import org.headhouse.linter.baseline.Baseline;
+import org.headhouse.linter.baseline.ComparedResults;
+import org.headhouse.linter.check.FileOutcome;
+import org.headhouse.linter.check.UniquenessCheck;
+import org.headhouse.linter.result.AbsentResult;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.settings.LinterContext;
+import org.headhouse.linter.source.InputFile;
+
+/** Checks many files once, and puts their outcomes together in the order of the files. */
+public final class CheckRun {
+  private final LinterContext context;
+  private final UniquenessCheck uniqueness;
+  private final List<Result> results;
+  private final List<Notification> notifications = new ArrayList<>();
+  private final Set<String> checked = new HashSet<>();
+  private int files;
+  private int units;
+
+  public CheckRun(LinterContext context) {
+    this.context = context;
+    this.uniqueness = new UniquenessCheck(context.rules(), context.policy());
+    this.results = new ArrayList<>(context.settingsResults());
+  }
+
+  /**
+   * What came of all files.
+   *
+   * @param results in the order of files and places, those of policy and device types included
+   * @param units how many units the chains have
+   * @param absent what the baseline has and the check did not find
+   */
+  public record Outcome(
+      List<Result> results,
+      List<Notification> notifications,
+      int files,
+      int units,
+      List<AbsentResult> absent) {}
+
+  /**
+   * Checks files.
+   *
+   * @param check what is done with one file, by several threads
+   * @param progress gets the number of files that are checked, after each
+   */
+  public Outcome over(
+      Iterator<? extends InputFile> inputs,
+      FileTask.Work<FileOutcome> check,
+      IntConsumer progress) {
+    try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
+      executor.run(
+          inputs,
+          (InputFile input) -> FileTask.run(input, context.settings().limits(), check),
+          outcome -> {
+            add(outcome);
+            progress.accept(files);
+          });
+    }
+    return outcome();
+  }
+
+  private void add(FileTask.Outcome<FileOutcome> outcome) {
+    files++;
+    if (context.baseline() != null) {
+      checked.add(outcome.path());
+    }
+    if (outcome.notification() != null) {
+      notifications.add(outcome.notification());
+    }
+    if (outcome.value() != null) {
+      add(outcome.value());
+    }
+  }
+
+  private void add(FileOutcome outcome) {
+    units += outcome.units();
+    results.addAll(outcome.results());
+    notifications.addAll(outcome.notifications());
+    results.addAll(uniqueness.add(outcome, notifications));
+  }
+
+  private Outcome outcome() {
+    results.sort(Result.ORDER);
+    Baseline baseline = context.baseline();
+    ComparedResults compared =
+        baseline == null
+            ? new ComparedResults(results, List.of())
+            : baseline.compare(results, checked, unsure());
+    return new Outcome(compared.results(), notifications, files, units, compared.absent());
+  }
+
+  /** Files in which something kept rules from looking. */
+  private Set<String> unsure() {
+    Set<String> unsure = new HashSet<>();
+    results.stream()
+        .filter(result -> result.identity() == null)
+        .forEach(result -> unsure.add(result.location().file()));
+    notifications.stream().map(Notification::file).filter(Objects::nonNull).forEach(unsure::add);
+    return unsure;
+  }
+}

@@ -1,0 +1,40 @@
+package org.headhouse.linter.figures;
+
+import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.site.ExcludedAddresses;
+
+/**
+ * What the policy of a repository says of every site: rules check it, figures are computed with it,
+ * sheets and drafts show it.
+ *
+ * @param times what the traffic is computed with
+ * @param mostUtilisation the share of the time that the line may be in use
+ * @param keptFree the addresses that no unit gets
+ * @param groundAtEveryUnit whether ground is landed at every unit, and not at the head unit only
+ * @param idleMarginVolts what an idle line must have over the threshold of a receiver
+ * @param signalMarginVolts what a received signal must have over the threshold of a receiver
+ * @param measuringTolerance how far a measured value may lie outside the computed range, as a share
+ */
+public record SitePolicy(
+    TransactionTimes times,
+    double mostUtilisation,
+    ExcludedAddresses keptFree,
+    boolean groundAtEveryUnit,
+    double idleMarginVolts,
+    double signalMarginVolts,
+    double measuringTolerance) {
+
+  /** Where the policy says nothing (common practice, no source). */
+  public static final SitePolicy DEFAULT =
+      new SitePolicy(TransactionTimes.DEFAULT, 0.7, ExcludedAddresses.NONE, false, 0.02, 0.1, 0.1);
+
+  /** The least idle voltage at any unit. */
+  public double wantedIdleVolts() {
+    return Levels.RECEIVER_THRESHOLD_VOLTS + idleMarginVolts;
+  }
+
+  /** The least voltage that any unit receives from any other. */
+  public double wantedSignalVolts() {
+    return Levels.RECEIVER_THRESHOLD_VOLTS + signalMarginVolts;
+  }
+}

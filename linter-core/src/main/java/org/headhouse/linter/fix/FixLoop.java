@@ -1,0 +1,83 @@
+package org.headhouse.linter.fix;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.result.AppliedFix;
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.Result;
+
+/**
+ * Fixes one file in rounds until nothing more can be fixed.
+ *
+ * <p>A fix is kept if its own result is gone after it and no new one has come; one that overlaps
+ * another waits for the next round. Each round leaves fewer results, so there is a last one. In a
+ * file with very many overlapping fixes, some results stay.
+ */
+public final class FixLoop {
+  private final List<AppliedFix> applied = new ArrayList<>();
+  private State state;
+
+  /** Checks bytes as the file that is fixed. */
+  @FunctionalInterface
+  public interface Checker {
+    /** What a check of the bytes finds. */
+    Checked check(byte[] bytes);
+  }
+
+  /**
+   * What a check finds.
+   *
+   * @param notifications how often the tool itself could not do something
+   */
+  public record Checked(List<Result> results, int notifications) {
+    public Checked {
+      results = List.copyOf(results);
+    }
+  }
+
+  private FixLoop(State state) {
+    this.state = state;
+  }
+
+  /** Fixes bytes with the fixes of a kind and those that are safer. */
+  public static FixLoop of(byte[] bytes, FixKind asked, Checker checker) {
+    CheckBudget checks = new CheckBudget(checker, bytes.length);
+    FixLoop loop = new FixLoop(State.of(bytes.clone(), checks));
+    int step = 0;
+    List<Round.Step> steps = new Round(loop.state, asked, checks).steps();
+    while (!steps.isEmpty()) {
+      for (Round.Step one : steps) {
+        step++;
+        for (Result result : one.fixed()) {
+          loop.add(step, result);
+        }
+        loop.state = one.after();
+      }
+      steps = new Round(loop.state, asked, checks).steps();
+    }
+    return loop;
+  }
+
+  private void add(int step, Result result) {
+    Fix fix = result.fix();
+    if (fix != null) {
+      applied.add(new AppliedFix(step, result, fix));
+    }
+  }
+
+  /** The bytes in the end. */
+  public byte[] bytes() {
+    return state.bytes().clone();
+  }
+
+  /** What was applied, step by step in the order of the file. */
+  public List<AppliedFix> applied() {
+    return List.copyOf(applied);
+  }
+
+  /** What a check of the bytes finds in the end. */
+  public Checked remaining() {
+    return state.checked();
+  }
+}

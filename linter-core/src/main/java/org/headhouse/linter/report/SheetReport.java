@@ -1,0 +1,22 @@
+package org.headhouse.linter.report;
+
+import java.util.List;
+import org.headhouse.linter.result.Notification;
+
+/**
+ * What is left to say once all sheets are made.
+ *
+ * @param html the page over all sites, to lie beside those of the sites
+ * @param notifications what the tool itself could not do, and files that have no sheets
+ * @param sites how many sites have sheets
+ */
+@SuppressWarnings("ArrayRecordComponent") // Written to a file, and never compared.
+public record SheetReport(byte[] html, List<Notification> notifications, int sites) {
+
+  /** The name of the page over all sites. */
+  public static final String PAGE = "index.html";
+
+  public SheetReport {
+    notifications = List.copyOf(notifications);
+  }
+}

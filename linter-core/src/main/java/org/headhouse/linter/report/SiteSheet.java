@@ -1,0 +1,16 @@
+package org.headhouse.linter.report;
+
+import org.headhouse.linter.figures.SiteFigures;
+
+/**
+ * The sheets of one site.
+ *
+ * @param page the name of the file of the page
+ * @param html the page, which needs nothing beside it
+ * @param zonesFile the name of the file of the zones; the page has a link to it
+ * @param zones the zones for the supervising software, as RFC 4180 has it
+ * @param figures what is computed of its line
+ */
+@SuppressWarnings("ArrayRecordComponent") // Written to a file, and never compared.
+public record SiteSheet(
+    String page, byte[] html, String zonesFile, byte[] zones, SiteFigures figures) {}

@@ -1,0 +1,115 @@
+package org.headhouse.linter.repository;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.headhouse.linter.batch.FileTask;
+import org.headhouse.linter.check.RuleCatalogue;
+import org.headhouse.linter.check.SettingsCheck;
+import org.headhouse.linter.check.SiteReader;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.rules.BuiltInRules;
+import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.source.InputFile;
+import org.headhouse.linter.source.Limits;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The sites of one state of a repository, such as an earlier revision. Only their ids are kept; a
+ * site is read again when it is asked for.
+ */
+public final class SiteState {
+
+  /**
+   * A file of the state.
+   *
+   * @param id of its site, or null where none can be read
+   */
+  record Entry(InputFile input, @Nullable String id) {}
+
+  private final SiteReader reader;
+  private final Limits limits;
+  private final List<Entry> entries = new ArrayList<>();
+  private final Map<String, Entry> byId = new HashMap<>();
+  private final Map<String, Entry> byPath = new HashMap<>();
+  private final List<Notification> notifications = new ArrayList<>();
+
+  private SiteState(DeviceTypes types, Limits limits) {
+    this.reader = new SiteReader(types, limits);
+    this.limits = limits;
+  }
+
+  /**
+   * Looks through the files of a state.
+   *
+   * @param deviceTypes those of that state, or null
+   * @throws IOException where the device types cannot be read
+   */
+  public static SiteState of(Stream<? extends InputFile> sites, @Nullable InputFile deviceTypes)
+      throws IOException {
+    Limits limits = Limits.DEFAULT;
+    DeviceTypes types =
+        deviceTypes == null
+            ? DeviceTypes.NONE
+            : new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
+                .deviceTypes(deviceTypes.path(), deviceTypes.bytes(limits));
+    SiteState state = new SiteState(types, limits);
+    sites.forEachOrdered(state::add);
+    return state;
+  }
+
+  private void add(InputFile input) {
+    FileTask.Outcome<Site> outcome = FileTask.run(input, limits, reader::read);
+    if (outcome.notification() != null) {
+      notifications.add(outcome.notification());
+    }
+    Site site = outcome.value();
+    Entry entry = new Entry(input, site == null ? null : site.id().orNull());
+    entries.add(entry);
+    byPath.putIfAbsent(input.path(), entry);
+    if (entry.id() != null) {
+      byId.putIfAbsent(entry.id(), entry);
+    }
+  }
+
+  /** What kept files from being read. */
+  public List<Notification> notifications() {
+    return List.copyOf(notifications);
+  }
+
+  List<Entry> entries() {
+    return entries;
+  }
+
+  @Nullable Entry withId(@Nullable String id) {
+    return id == null ? null : byId.get(id);
+  }
+
+  @Nullable Entry at(String path) {
+    return byPath.get(path);
+  }
+
+  /** The site of a file, or null where it cannot be read. */
+  @Nullable Site read(Entry entry) {
+    return FileTask.run(entry.input(), limits, reader::read).value();
+  }
+
+  /** The bytes of a file; none where it cannot be read. */
+  byte[] bytes(Entry entry) {
+    byte[] bytes = FileTask.run(entry.input(), limits, (path, read) -> read).value();
+    return bytes == null ? new byte[0] : bytes;
+  }
+
+  /** What a site of a later state was here: the one with its id, else the one at its path. */
+  public @Nullable Site earlier(Site later) {
+    Entry entry = withId(later.id().orNull());
+    if (entry == null) {
+      entry = at(later.source().path());
+    }
+    return entry == null ? null : read(entry);
+  }
+}

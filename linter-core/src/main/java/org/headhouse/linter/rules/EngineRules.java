@@ -1,0 +1,74 @@
+package org.headhouse.linter.rules;
+
+import java.util.List;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.rule.EngineRule;
+import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rule.RuleDescriptor;
+
+/** The rules without code of their own. */
+final class EngineRules {
+  /** Checked while a file is read. */
+  static final List<Rule> OF_READING =
+      List.of(
+          new Listed(RuleDescriptor.foundation("file.encoding", "A file is UTF-8.")),
+          new Listed(
+              RuleDescriptor.foundation(
+                  "file.too-large",
+                  "A file stays within the limits: 1 MiB, 64 levels, 200 000 values with its aliases written out, and 5000 faults.")),
+          new Listed(
+              RuleDescriptor.foundation(
+                  "yaml.syntax",
+                  "A file is YAML that uses plain keys and the types of the core schema only.")),
+          new Listed(
+              RuleDescriptor.foundation("yaml.duplicate-key", "A key stands once in its block.")),
+          new Listed(
+              RuleDescriptor.foundation("yaml.several-documents", "A file holds one document.")),
+          new Listed(
+              RuleDescriptor.of(
+                  "yaml.ambiguous-scalar",
+                  "A value means the same to readers of YAML 1.1 and of YAML 1.2.",
+                  Level.ERROR)),
+          new Listed(
+              RuleDescriptor.of(
+                  "schema.unknown-key", "Every key is one that the format has.", Level.ERROR)),
+          new Listed(
+              RuleDescriptor.foundation(
+                  "schema.missing-key", "Every key that the format needs is there.")),
+          new Listed(
+              RuleDescriptor.foundation(
+                  "schema.wrong-type",
+                  "A value is of the type that its key needs: text, number, true or false, list or mapping.")),
+          new Listed(
+              RuleDescriptor.foundation("schema.bad-value", "A value is one that its key allows.")),
+          new Listed(
+              RuleDescriptor.foundation(
+                  "schema.out-of-range", "A number, a text or a list is within its limits.")),
+          new Listed(
+              RuleDescriptor.foundation(
+                  "schema.bad-quantity",
+                  "A quantity is a number with one of the units that its key allows.")));
+
+  /** Checked once all other rules have run. */
+  static final List<Rule> OF_SUPPRESSIONS =
+      List.of(
+          new Listed(
+              RuleDescriptor.of(
+                      "suppression.unused",
+                      "A suppression has something to suppress.",
+                      Level.WARNING)
+                  .yieldingTo(
+                      "reference.unknown", "suppression.expired", "suppression.unknown-rule")),
+          new Listed(
+              RuleDescriptor.of(
+                  "suppression.expired", "A suppression has not ended.", Level.WARNING)),
+          new Listed(
+              RuleDescriptor.of(
+                  "suppression.unknown-rule",
+                  "A suppression names a rule that exists and that may be suppressed.",
+                  Level.WARNING)));
+
+  private EngineRules() {}
+
+  private record Listed(RuleDescriptor descriptor) implements EngineRule {}
+}

@@ -1,0 +1,43 @@
+package org.headhouse.linter.rules;
+
+import org.headhouse.linter.figures.SitePolicy;
+import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.rule.Parameter;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rules.address.AddressKeptFree;
+import org.headhouse.linter.rules.bias.BiasWeak;
+import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
+import org.headhouse.linter.rules.conductors.ConductorsGround;
+import org.headhouse.linter.rules.signal.SignalWeak;
+import org.headhouse.linter.rules.traffic.TrafficBusy;
+import org.headhouse.linter.site.ExcludedAddresses;
+
+/**
+ * Collects the parameters that hold beyond the rule that declares them. They hold also where that
+ * rule is off.
+ */
+public final class SitePolicies {
+  private SitePolicies() {}
+
+  /** The values of parameters: what the policy says, else the default. */
+  @FunctionalInterface
+  public interface Values {
+    <T> T of(RuleDescriptor rule, Parameter<T> parameter);
+  }
+
+  /** The record of some values. */
+  public static SitePolicy of(Values values) {
+    return new SitePolicy(
+        new TransactionTimes(
+            values.of(TrafficBusy.DESCRIPTOR, TrafficBusy.TURNAROUND).seconds(),
+            values.of(TrafficBusy.DESCRIPTOR, TrafficBusy.PROCESSING).seconds()),
+        values.of(TrafficBusy.DESCRIPTOR, TrafficBusy.MOST),
+        new ExcludedAddresses(values.of(AddressKeptFree.DESCRIPTOR, AddressKeptFree.RANGES)),
+        values
+            .of(ConductorsGround.DESCRIPTOR, ConductorsGround.LANDED)
+            .equals(ConductorsGround.EVERY_UNIT),
+        values.of(BiasWeak.DESCRIPTOR, BiasWeak.MARGIN).volts(),
+        values.of(SignalWeak.DESCRIPTOR, SignalWeak.MARGIN).volts(),
+        values.of(CommissioningMeasuredOff.DESCRIPTOR, CommissioningMeasuredOff.TOLERANCE));
+  }
+}

@@ -1,0 +1,64 @@
+package org.headhouse.linter.rules.cable;
+
+import java.util.List;
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Site;
+
+/**
+ * {@code cable.length-unknown}: reported once for each segment, at the first item without a length.
+ */
+public final class CableLengthUnknown implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "cable.length-unknown",
+          "The length of the cable is known from each item of the chain to the next.",
+          Level.NOTE);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (SegmentLine line : context.figures().segments()) {
+      List<ChainItem> without = line.withoutLength();
+      if (!without.isEmpty()) {
+        context.report(finding(without, context));
+      }
+    }
+  }
+
+  private static Finding finding(List<ChainItem> without, RuleContext context) {
+    ChainItem first = without.get(0);
+    int others = without.size() - 1;
+    Finding finding =
+        context.finding(
+            first.name().place(),
+            new Message(
+                "the length of the cable behind "
+                    + first.called()
+                    + (others == 0
+                        ? " is not written"
+                        : " and "
+                            + others
+                            + (others == 1 ? " other" : " others")
+                            + " is not written"),
+                "voltages and margins of this segment are not computed",
+                "measure the run, and write cable-to-next"));
+    for (ChainItem other : without.subList(1, without.size())) {
+      finding =
+          finding.related(
+              other.name().place().region(),
+              "the length behind " + other.called() + " is not written either");
+    }
+    return finding;
+  }
+}

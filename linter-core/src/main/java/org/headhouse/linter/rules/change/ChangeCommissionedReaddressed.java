@@ -1,0 +1,58 @@
+package org.headhouse.linter.rules.change;
+
+import org.headhouse.linter.change.Difference;
+import org.headhouse.linter.change.Differences;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.ChangeRule;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
+import org.headhouse.linter.site.Unit;
+
+/** {@code change.commissioned-readdressed}. */
+public final class ChangeCommissionedReaddressed implements ChangeRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "change.commissioned-readdressed",
+          "A unit of a commissioned site keeps its address.",
+          Level.WARNING);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site before, Site after, RuleContext context) {
+    if (!before.stage().is(Stage.COMMISSIONED)) {
+      return;
+    }
+    for (Difference difference : Differences.between(before, after)) {
+      if (difference instanceof Difference.Readdressed moved) {
+        Unit unit = after.unit(moved.item());
+        if (unit != null) {
+          report(unit, moved, context);
+        }
+      }
+    }
+  }
+
+  private static void report(Unit unit, Difference.Readdressed moved, RuleContext context) {
+    context.report(
+        unit.address().place(),
+        new Message(
+            "the live unit \""
+                + moved.item()
+                + "\" gets address "
+                + moved.to()
+                + ", it had "
+                + moved.from(),
+            "set in the wrong order, two units answer at once, and the software goes on asking the"
+                + " old address",
+            "write address: "
+                + moved.from()
+                + " again, or set the units in the order that the goal changes gives"));
+  }
+}

@@ -1,0 +1,57 @@
+package org.headhouse.linter.rules.change;
+
+import java.util.Objects;
+import org.headhouse.linter.change.Difference;
+import org.headhouse.linter.change.Differences;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.ChangeRule;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.ItemKind;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
+import org.headhouse.linter.source.Place;
+
+/** {@code change.commissioned-removed}. */
+public final class ChangeCommissionedRemoved implements ChangeRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "change.commissioned-removed",
+          "A unit of a commissioned site stays in its file.",
+          Level.WARNING);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site before, Site after, RuleContext context) {
+    if (!before.stage().is(Stage.COMMISSIONED) || !after.chain().isGiven()) {
+      return;
+    }
+    for (Difference difference : Differences.between(before, after)) {
+      if (difference instanceof Difference.Removed removed && removed.kind() == ItemKind.UNIT) {
+        context.report(
+            place(removed, after),
+            new Message(
+                "the live unit \"" + removed.item() + "\" is no longer on the chain",
+                "a unit that is still wired answers at an address that the file takes for free",
+                "take the unit off the line in the order that the goal changes gives, or write it"
+                    + " here again"));
+      }
+    }
+  }
+
+  /** The item that it came after, else the first of the chain. */
+  private static Place place(Difference.Removed removed, Site after) {
+    for (ChainItem item : after.items()) {
+      if (item.name().is(Objects.requireNonNullElse(removed.previous(), ""))) {
+        return item.name().place();
+      }
+    }
+    return after.items().isEmpty() ? after.chain().place() : after.items().get(0).name().place();
+  }
+}

@@ -1,0 +1,35 @@
+package org.headhouse.linter.rules.commissioning;
+
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
+
+/** {@code commissioning.missing}. */
+public final class CommissioningMissing implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "commissioning.missing",
+          "A commissioned site has its commissioning record.",
+          Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    if (site.stage().is(Stage.COMMISSIONED) && site.commissioning().isMissing()) {
+      context.report(
+          site.stage().place(),
+          new Message(
+              "the site is commissioned and has no record of it",
+              "nobody can tell later whether the line was ever proved",
+              "add commissioning with date, by, measured and outdoor-readings-seen, or write planned"));
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package org.headhouse.linter.rules.conductors;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+
+/** {@code conductors.pair-missing}: common practice, no source. */
+public final class ConductorsPairMissing implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "conductors.pair-missing",
+          "Both conductors of the pair are landed at every unit.",
+          Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (Unit unit : site.units()) {
+      List<Setting<Conductor>> landed = unit.conductors().orNull();
+      if (landed == null || !Landed.isUnderstood(landed) || Landed.hasPair(landed)) {
+        continue;
+      }
+      List<String> missing = new ArrayList<>();
+      for (Conductor conductor : List.of(Conductor.A, Conductor.B)) {
+        if (!Landed.has(conductor, landed)) {
+          missing.add(conductor.word());
+        }
+      }
+      String which = String.join(" and ", missing);
+      context.report(
+          context
+              .finding(
+                  unit.conductors().place(),
+                  new Message(
+                      "at " + unit.called() + " conductor " + which + " is not landed",
+                      "a unit with half a pair hears noise, and can hold the whole line",
+                      "isolate the supply, land " + which + ", and add it to the list"))
+              .fixedBy(fix(unit, landed, missing, site)));
+    }
+  }
+
+  private static FixDraft fix(
+      Unit unit, List<Setting<Conductor>> landed, List<String> missing, Site site) {
+    boolean behindFirst = !landed.isEmpty() && landed.get(0).is(Conductor.A);
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Land " + String.join(" and ", missing) + " at " + unit.called(),
+        new Edit.AddItems(unit.conductors().place(), behindFirst ? 1 : 0, missing));
+  }
+}

@@ -1,0 +1,52 @@
+package org.headhouse.linter.rules.outdoor;
+
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ReadingSource;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.WeatherStation;
+
+/**
+ * {@code outdoor.not-from-head}: one result for each reading that is taken from elsewhere, one for
+ * all that are not written.
+ */
+public final class OutdoorNotFromHead implements SiteRule {
+  private static final RequiredSource HEAD =
+      new RequiredSource(
+          ReadingSource.HEAD,
+          "a follower without the shared reading leaves its vents open in a storm",
+          (unit, reading, source) ->
+              source == ReadingSource.NONE
+                  ? unit + " does not take " + reading.word()
+                  : unit + " looks for " + reading.word() + " at a sensor of its own");
+
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+              "outdoor.not-from-head",
+              "A follower takes every reading of the weather station from the head unit.",
+              Level.ERROR)
+          .yieldingTo("head.missing", "station.not-at-head");
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    WeatherStation station = site.weatherStation().orNull();
+    if (station == null || station.readings().orNull() == null) {
+      return;
+    }
+    for (Unit unit : site.units()) {
+      // A station at the wrong unit and a head unit of the wrong role have rules of their own.
+      boolean hasStation = unit.name().isGiven() && station.at().is(unit.name().or(""));
+      if (unit.isFollower() && !hasStation && !unit.outdoor().isFaulty()) {
+        HEAD.check(unit, station, site, context);
+      }
+    }
+  }
+}

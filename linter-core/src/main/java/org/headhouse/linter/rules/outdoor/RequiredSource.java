@@ -1,0 +1,110 @@
+package org.headhouse.linter.rules.outdoor;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.site.Outdoor;
+import org.headhouse.linter.site.Reading;
+import org.headhouse.linter.site.ReadingSource;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.WeatherStation;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The one source from which a unit must take every reading of the weather station.
+ *
+ * @param source where the readings must come from
+ * @param reason what happens otherwise
+ * @param wrong what is said of a reading that comes from elsewhere
+ */
+record RequiredSource(ReadingSource source, String reason, Fact wrong) {
+
+  @FunctionalInterface
+  interface Fact {
+    String of(String unit, Reading reading, ReadingSource source);
+  }
+
+  /** Reports each reading that comes from elsewhere, and once all that have no source. */
+  void check(Unit unit, WeatherStation station, Site site, RuleContext context) {
+    Outdoor outdoor = unit.outdoor().orNull();
+    List<String> missing = new ArrayList<>(0);
+    for (Reading reading : station.measured()) {
+      Setting<ReadingSource> given = outdoor == null ? null : outdoor.source(reading);
+      if (given == null || given.isMissing()) {
+        missing.add(reading.word());
+      } else if (given.isGiven() && !given.is(source)) {
+        reportWrong(unit, reading, given, site, context);
+      }
+    }
+    if (!missing.isEmpty()) {
+      reportMissing(unit, outdoor, missing, site, context);
+    }
+  }
+
+  private void reportWrong(
+      Unit unit, Reading reading, Setting<ReadingSource> given, Site site, RuleContext context) {
+    context.report(
+        context
+            .finding(
+                given.place(),
+                new Message(
+                    wrong.of(called(unit), reading, given.or(ReadingSource.NONE)),
+                    reason,
+                    "write " + reading.word() + ": " + source.word()))
+            .fixedBy(fix(reading.word(), unit, site, Edit.write(given.place(), source.word()))));
+  }
+
+  /**
+   * @param outdoor null where the unit says nothing at all
+   */
+  private void reportMissing(
+      Unit unit, @Nullable Outdoor outdoor, List<String> readings, Site site, RuleContext context) {
+    String entry = ": " + source.word();
+    context.report(
+        context
+            .finding(
+                outdoor == null ? unit.name().place() : outdoor.place(),
+                new Message(
+                    called(unit)
+                        + " does not say where it takes "
+                        + String.join(", ", readings)
+                        + " from",
+                    reason,
+                    "write " + String.join(entry + ", ", readings) + entry + " under outdoor"))
+            .fixedBy(
+                fix(
+                    String.join(", ", readings),
+                    unit,
+                    site,
+                    outdoor == null
+                        ? Edit.addKey(
+                            unit.place(),
+                            "termination",
+                            "outdoor",
+                            readings.stream()
+                                .map(reading -> reading + entry)
+                                .collect(Collectors.joining(", ", "{", "}")))
+                        : new Edit.AddKeys(outdoor.place(), "", readings, source.word()))));
+  }
+
+  private FixDraft fix(String readings, Unit unit, Site site, Edit edit) {
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Set "
+            + unit.called()
+            + " to take "
+            + readings
+            + (source == ReadingSource.HEAD ? " from the head unit" : " as " + source.word()),
+        edit);
+  }
+
+  private static String called(Unit unit) {
+    return (unit.isHead() ? "the head unit " : "") + unit.called();
+  }
+}

@@ -1,0 +1,64 @@
+package org.headhouse.linter.rules.segment;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.figures.LineFigures;
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.line.SegmentCircuit;
+import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.site.ChainItem;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A segment whose voltages can be judged: all that they are computed from is known, and no mistake
+ * with a result of its own distorts them.
+ */
+public record ComputedSegment(SegmentLine line, SegmentCircuit circuit, SegmentFigures figures) {
+
+  /** A rule on computed figures, which yields to what hides or distorts them. */
+  public static RuleDescriptor yielding(RuleDescriptor rule) {
+    return rule.yieldingTo(
+        "termination.undeclared",
+        "termination.mid-line",
+        "cable.length-unknown",
+        "cable.too-long",
+        "segment.overloaded",
+        "bias.several");
+  }
+
+  /** The segments of a site that can be judged. */
+  public static List<ComputedSegment> of(LineFigures figures) {
+    List<ComputedSegment> segments = new ArrayList<>();
+    for (SegmentLine line : figures.segments()) {
+      ComputedSegment segment = of(line);
+      if (segment != null) {
+        segments.add(segment);
+      }
+    }
+    return segments;
+  }
+
+  /** The segment, or null where it cannot be judged. */
+  public static @Nullable ComputedSegment of(SegmentLine line) {
+    SegmentCircuit circuit = line.isOutOfOrder() ? null : line.circuit();
+    SegmentFigures figures = circuit == null ? null : line.figures();
+    return circuit == null || figures == null ? null : new ComputedSegment(line, circuit, figures);
+  }
+
+  /** What to do first where a terminator is too low for any cable; null where none is. */
+  public @Nullable String terminatorRemedy() {
+    ChainItem end = line.endWithLowTerminator();
+    return end == null
+        ? null
+        : "correct the terminator of " + end.called() + " first: no cable asks for so low a value";
+  }
+
+  /** A voltage below the threshold of a receiver is an error, one with too little margin less. */
+  public static Finding atLevelOf(double volts, Finding finding) {
+    return volts < Levels.RECEIVER_THRESHOLD_VOLTS ? finding : finding.at(Level.WARNING);
+  }
+}

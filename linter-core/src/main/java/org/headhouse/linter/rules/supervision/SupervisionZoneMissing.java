@@ -1,0 +1,61 @@
+package org.headhouse.linter.rules.supervision;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Supervision;
+import org.headhouse.linter.site.Unit;
+
+/** {@code supervision.zone-missing}. */
+public final class SupervisionZoneMissing implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+              "supervision.zone-missing", "The supervising software lists every unit.", Level.ERROR)
+          .yieldingTo("supervision.zone-unknown");
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    Supervision supervision = site.supervision().orNull();
+    List<Setting<String>> zones = supervision == null ? null : supervision.zones().orNull();
+    if (supervision == null || zones == null || zones.stream().anyMatch(Setting::isFaulty)) {
+      return;
+    }
+    Set<String> listed = new HashSet<>();
+    zones.forEach(zone -> listed.add(zone.or("")));
+    Set<String> misspelt = site.misspelt(listed);
+    for (Unit unit : site.units()) {
+      String name = unit.name().orNull();
+      if (name != null && !listed.contains(name) && !misspelt.contains(name)) {
+        context.report(
+            context
+                .finding(
+                    supervision.zones().place(),
+                    new Message(
+                        "the zones lack " + unit.called(),
+                        "nobody sees an alarm of that unit",
+                        "add " + unit.called() + " to the zones"))
+                .concerning(name)
+                .related(unit.name().place().region(), unit.called() + " is on the chain here")
+                .fixedBy(
+                    FixDraft.inFile(
+                        "Add the zone " + unit.called(),
+                        new Edit.AddItems(
+                            supervision.zones().place(), zones.size(), List.of(name)))));
+      }
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package org.headhouse.linter.rules.termination;
+
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Side;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+
+/** {@code termination.undeclared}. */
+public final class TerminationUndeclared implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "termination.undeclared",
+          "Every unit and both sides of every repeater say whether they have a terminator.",
+          Level.ERROR);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (ChainItem item : site.items()) {
+      boolean isOpen = item.connection(Side.IN).termination().isMissing();
+      if (!(item instanceof Repeater) && item.name().isGiven() && isOpen) {
+        context.report(
+            context
+                .finding(
+                    item.name().place(),
+                    message(item.called(), "termination: none, or the terminator"))
+                .fixedBy(isBetweenEnds(item, site) ? none(item, site) : null));
+      }
+      if (item instanceof Repeater repeater) {
+        check(repeater, context);
+      }
+    }
+  }
+
+  private static boolean isBetweenEnds(ChainItem item, Site site) {
+    return site.segments().stream().noneMatch(segment -> segment.endsAt(item));
+  }
+
+  private static FixDraft none(ChainItem item, Site site) {
+    return FixDraft.onSite(
+        site.isPlanned(),
+        "Say that " + item.called() + " has no terminator",
+        Edit.addKey(
+            item.place(),
+            item instanceof Unit ? "conductors" : item.kind().word(),
+            "termination",
+            "none"));
+  }
+
+  private static void check(Repeater repeater, RuleContext context) {
+    boolean in = repeater.terminationIn().isMissing();
+    boolean out = repeater.terminationOut().isMissing();
+    if (in || out) {
+      String side = in && out ? "" : in ? " on its side in" : " on its side out";
+      context.report(
+          in && out ? repeater.name().place() : repeater.termination(),
+          message(repeater.called() + side, "termination: {in: 120 ohm, out: 120 ohm}"));
+    }
+  }
+
+  private static Message message(String called, String remedy) {
+    return new Message(
+        called + " does not say whether it has a terminator",
+        "a missing or a third terminator gives errors that come and go",
+        "look at the unit, and write " + remedy);
+  }
+}

@@ -1,0 +1,164 @@
+package org.headhouse.linter.schema;
+
+import com.networknt.schema.path.NodePath;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.MissingNode;
+
+/**
+ * What the schema says of one value.
+ *
+ * @param schema the whole schema, for references
+ * @param layers the parts that hold for the value: that of its key first, then what it refers to
+ * @param ownKey whether the schema knows the value's key; examples of another key would mislead
+ */
+record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
+  private static final Pattern END_OF_CLAUSE = Pattern.compile("[.:;](?=\\s|$)");
+  private static final List<String> TELLING =
+      List.of("the", "a", "an", "how", "what", "where", "whether", "which", "why");
+
+  static ExpectedValue root(JsonNode schema) {
+    return at(schema, schema, true);
+  }
+
+  /** Follows the way that led to an error; the last step of the way is the keyword that failed. */
+  static ExpectedValue of(NodePath way, JsonNode schema) {
+    ExpectedValue here = root(schema);
+    for (int i = 0; i < way.getNameCount() - 1; i++) {
+      String step = way.getElement(i).toString();
+      here =
+          switch (step) {
+            case "properties" -> here.property(way.getElement(++i).toString());
+            case "items" -> here.items();
+            case "additionalProperties" -> at(here.get(step), schema, false);
+            case "then", "else" -> here.with(step);
+            default -> here; // references are followed as they are met
+          };
+    }
+    return here;
+  }
+
+  private static ExpectedValue at(JsonNode part, JsonNode schema, boolean ownKey) {
+    List<JsonNode> layers = new ArrayList<>();
+    JsonNode next = part;
+    while (!next.isMissingNode()) {
+      layers.add(next);
+      String reference = next.path("$ref").asString("");
+      next = reference.isEmpty() ? next.path("$ref") : schema.at(reference.substring(1));
+    }
+    return new ExpectedValue(schema, layers, ownKey);
+  }
+
+  private ExpectedValue with(String branch) {
+    List<JsonNode> all = new ArrayList<>(layers);
+    // Of branches inside branches, the innermost is the one that was met last.
+    for (int i = layers.size() - 1; i >= 0; i--) {
+      if (layers.get(i).has(branch)) {
+        all.addAll(at(layers.get(i).path(branch), schema, ownKey).layers);
+        break;
+      }
+    }
+    return new ExpectedValue(schema, all, ownKey);
+  }
+
+  ExpectedValue property(String key) {
+    return at(get("properties").path(key), schema, true);
+  }
+
+  ExpectedValue items() {
+    return at(get("items"), schema, ownKey);
+  }
+
+  /** A member of the nearest layer that has it. */
+  JsonNode get(String member) {
+    for (JsonNode layer : layers) {
+      if (layer.has(member)) {
+        return layer.path(member);
+      }
+    }
+    return MissingNode.getInstance();
+  }
+
+  boolean has(String member) {
+    return !get(member).isMissingNode();
+  }
+
+  /** Whether the value is of this type and no other. */
+  boolean isOnly(String type) {
+    return get("type").asString("").equals(type);
+  }
+
+  /** The keys that the value may have, in the order of the schema. */
+  List<String> keys() {
+    return List.copyOf(get("properties").propertyNames());
+  }
+
+  List<String> requiredKeys() {
+    return texts("required");
+  }
+
+  /** The values that are allowed, as they are written in YAML; none where the set is not closed. */
+  List<String> words() {
+    return texts("enum");
+  }
+
+  private List<String> texts(String member) {
+    List<String> texts = new ArrayList<>();
+    get(member).forEach(text -> texts.add(text.asString()));
+    return texts;
+  }
+
+  /** Whether the allowed values are text. */
+  boolean wordsAreText() {
+    return get("enum").path(0).isString();
+  }
+
+  /** Examples as they are written in YAML; blocks of keys are too long for a sentence. */
+  List<String> examples() {
+    List<String> examples = new ArrayList<>();
+    if (ownKey) {
+      get("examples").forEach(example -> YamlText.of(example).ifPresent(examples::add));
+    }
+    return examples;
+  }
+
+  /** What the form of the value is, from the part that has its pattern; empty where it has none. */
+  Optional<String> form() {
+    return layers.stream()
+        .filter(layer -> layer.has("pattern") || layer.path("type").isArray())
+        .map(layer -> layer.path("description").asString(""))
+        .filter(text -> !text.isEmpty())
+        .map(text -> lowerFirst(text.endsWith(".") ? text.substring(0, text.length() - 1) : text))
+        .findFirst();
+  }
+
+  /** What the value tells, as a clause; empty where the schema has no fitting sentence. */
+  Optional<String> meaning() {
+    String description = get("description").asString("");
+    Matcher end = END_OF_CLAUSE.matcher(description);
+    String clause = lowerFirst(end.find() ? description.substring(0, end.start()) : description);
+    int space = clause.indexOf(' ');
+    return space > 0 && TELLING.contains(clause.substring(0, space))
+        ? Optional.of("it tells " + clause)
+        : Optional.empty();
+  }
+
+  /** Whether a text would be accepted. */
+  boolean accepts(String text) {
+    int length = text.codePointCount(0, text.length());
+    return length >= get("minLength").asInt(0)
+        && length <= get("maxLength").asInt(Integer.MAX_VALUE)
+        && (!has("pattern") || Pattern.compile(get("pattern").asString()).matcher(text).find());
+  }
+
+  private static String lowerFirst(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+  }
+}

@@ -1,0 +1,184 @@
+package org.headhouse.linter.sheets;
+
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.Iterator;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.headhouse.linter.batch.FileTask;
+import org.headhouse.linter.batch.OrderedExecutor;
+import org.headhouse.linter.check.ExaminedFile;
+import org.headhouse.linter.check.UniquenessCheck;
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SiteSheet;
+import org.headhouse.linter.report.sheet.IndexPage;
+import org.headhouse.linter.report.sheet.IndexRow;
+import org.headhouse.linter.report.sheet.PageNames;
+import org.headhouse.linter.report.sheet.SheetSettings;
+import org.headhouse.linter.report.sheet.SiteFacts;
+import org.headhouse.linter.report.sheet.SitePage;
+import org.headhouse.linter.report.sheet.ZonesCsv;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.settings.LinterContext;
+import org.headhouse.linter.source.InputFile;
+import org.headhouse.linter.source.Sha256;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the sheets of one run: pages by several threads, names and index in the order of files. */
+public final class SheetRun {
+  private static final int REVISION_DIGITS = 12;
+
+  private final LinterContext context;
+  private final SheetSettings settings;
+  private final SiteDrawings drawings;
+  private final UniquenessCheck uniqueness;
+  private final Consumer<SiteSheet> taker;
+  private final PageNames names = new PageNames();
+  private final List<IndexRow> rows = new ArrayList<>();
+  private final List<Notification> notifications = new ArrayList<>();
+  private int sites;
+
+  /**
+   * @param measure the units that lengths are shown in
+   * @param paper what the sheets are printed on
+   * @param taker gets the sheets in the order of the files
+   */
+  public SheetRun(LinterContext context, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
+    this.context = context;
+    this.settings = settings(measure, paper, context);
+    this.drawings = new SiteDrawings(measure, paper, context.sitePolicy());
+    this.uniqueness = new UniquenessCheck(context.rules(), context.policy());
+    this.taker = taker;
+  }
+
+  private static SheetSettings settings(Measure measure, Paper paper, LinterContext context) {
+    return new SheetSettings(
+        measure,
+        paper,
+        context.today(),
+        context.policy().ruleSet(),
+        context.rules().descriptors().stream()
+            .collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::requirement)),
+        context.sitePolicy());
+  }
+
+  /** The outcome of a file; the sheets are null where it could not be read as a site. */
+  private record Content(ExaminedFile file, @Nullable Made sheets) {}
+
+  /** The sheets of a site, for a page with the name that it wants. */
+  @SuppressWarnings("ArrayRecordComponent") // Never compared.
+  private record Made(SiteFacts facts, byte[] html, byte[] zones, SiteFigures figures) {}
+
+  /**
+   * Makes the sheets of files.
+   *
+   * @return the page over all sites, and what the tool itself has to say
+   */
+  public SheetReport over(Iterator<? extends InputFile> inputs) {
+    try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
+      executor.run(
+          inputs,
+          (InputFile input) -> FileTask.run(input, context.settings().limits(), this::content),
+          this::take);
+    }
+    return new SheetReport(
+        IndexPage.html(rows, context.settingsResults(), settings), notifications, sites);
+  }
+
+  /** The page that a file has unless other files are in its way. Safe for several threads. */
+  private Content content(String path, byte[] bytes) {
+    ExaminedFile file = context.check().examine(path, bytes, settings.date());
+    ExaminedFile.ReadSite read = file.site();
+    if (read == null) {
+      return new Content(file, null);
+    }
+    List<Result> results = file.outcome().results();
+    SiteFacts facts =
+        new SiteFacts(
+            read.site(),
+            read.figures(),
+            results,
+            revision(bytes),
+            drawings.of(read.site(), read.figures(), results));
+    return new Content(
+        file,
+        new Made(
+            facts,
+            SitePage.html(facts, PageNames.wanted(read.site()), settings),
+            ZonesCsv.of(read.site()),
+            SiteFigures.of(read.site(), read.figures())));
+  }
+
+  /** The start of the SHA-256 of the content, long enough to identify it. */
+  private static String revision(byte[] bytes) {
+    return HexFormat.of().formatHex(Sha256.of(bytes)).substring(0, REVISION_DIGITS);
+  }
+
+  private void take(FileTask.Outcome<Content> draft) {
+    Notification notification = draft.notification();
+    Content content = draft.value();
+    if (notification != null || content == null) {
+      unread(draft.path(), notification == null ? "" : notification.text(), List.of());
+      if (notification != null) {
+        notifications.add(notification);
+      }
+      return;
+    }
+    notifications.addAll(content.file().outcome().notifications());
+    List<Result> further = uniqueness.add(content.file().outcome(), notifications);
+    if (content.sheets() == null) {
+      unread(draft.path(), "", content.file().outcome().results());
+      notifications.add(
+          new Notification(
+              Level.WARNING,
+              "it has no figures and no sheets: the index tells why",
+              draft.path(),
+              null));
+    } else {
+      take(content.sheets(), further);
+    }
+  }
+
+  private void unread(String path, String reason, List<Result> results) {
+    rows.add(IndexRow.unread(path, "not readable", reason, results));
+  }
+
+  /**
+   * Makes the page again where another file has its name, or one of its results is about another
+   * file.
+   */
+  private void take(Made made, List<Result> further) {
+    SiteFacts draft = made.facts();
+    String wanted = PageNames.wanted(draft.site());
+    String name = names.take(wanted);
+    List<Result> results = new ArrayList<>(draft.results());
+    results.addAll(further);
+    results.sort(Result.ORDER);
+    SiteFacts facts =
+        new SiteFacts(
+            draft.site(),
+            draft.figures(),
+            results,
+            draft.revision(),
+            further.isEmpty()
+                ? draft.drawings()
+                : drawings.of(draft.site(), draft.figures(), results));
+    boolean asDrafted = name.equals(wanted) && further.isEmpty();
+    rows.add(IndexRow.of(facts, name));
+    sites++;
+    taker.accept(
+        new SiteSheet(
+            PageNames.page(name),
+            asDrafted ? made.html() : SitePage.html(facts, name, settings),
+            PageNames.zones(name),
+            made.zones(),
+            made.figures()));
+  }
+}

@@ -1,0 +1,29 @@
+package org.headhouse.linter.site;
+
+/**
+ * Another Modbus device on the pair that is no climate controller: a meter, a dosing rig, a boiler.
+ *
+ * @param address taken on the line, like that of a unit
+ * @param broadcasts what it does with requests to all; missing where nobody knows
+ * @param polled how it is asked; missing where nobody asks it
+ */
+public record Equipment(
+    Identity identity,
+    Device device,
+    Connection connection,
+    TrunkRun toNext,
+    Setting<Integer> address,
+    Setting<BroadcastHandling> broadcasts,
+    Setting<Polled> polled)
+    implements ChainItem {
+
+  @Override
+  public ItemKind kind() {
+    return ItemKind.EQUIPMENT;
+  }
+
+  @Override
+  public Connection connection(Side side) {
+    return connection;
+  }
+}

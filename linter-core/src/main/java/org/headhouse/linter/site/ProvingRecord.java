@@ -1,0 +1,26 @@
+package org.headhouse.linter.site;
+
+import java.util.List;
+import org.headhouse.linter.source.Place;
+
+/**
+ * What was proved on one visit: of the whole line, or after a change of a part of it.
+ *
+ * @param place the record as a whole
+ * @param day on which it was proved
+ * @param by who can be asked about it
+ * @param reason what was changed; missing on the first visit
+ * @param outdoorReadingsSeen the units whose display showed the outdoor readings, by name
+ * @param stormResponseSeen the units that shut their vents when the wind limit was passed
+ * @param staleResponseSeen the units that shut their vents when no readings came, by name
+ */
+public record ProvingRecord(
+    Place place,
+    Setting<RecordDate> day,
+    Setting<String> by,
+    Setting<String> reason,
+    Setting<Measured> measured,
+    Setting<List<Setting<String>>> outdoorReadingsSeen,
+    Setting<List<Setting<StormResponse>>> stormResponseSeen,
+    Setting<List<Setting<String>>> staleResponseSeen,
+    Setting<Meter> meter) {}

@@ -1,0 +1,81 @@
+package org.headhouse.linter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.repository.SiteState;
+import org.headhouse.linter.result.Result;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The faulty sites show every rule at work, and nothing but what is expected of them. That the good
+ * ones are good is checked by the plugin, in the build of the samples.
+ */
+class SampleSitesTest {
+  private static final Path CHANGED = Path.of("..", "sample-sites", "changed");
+  private static final Path FAULTY = Path.of("..", "sample-sites", "faulty");
+
+  @Test
+  @Tag("written")
+  void theFaultySitesGiveTheExpectedResults() throws IOException {
+    String found =
+        faulty().results().stream()
+            .map(result -> TextReport.headline(result) + "\n")
+            .collect(Collectors.joining());
+    Written.compare(FAULTY.resolve("expected.txt"), found);
+  }
+
+  @Test
+  void theFaultySitesBreakEveryRule() throws IOException {
+    CheckReport report = faulty();
+    assertThat(report.results().stream().map(Result::rule).collect(Collectors.toSet()))
+        .containsExactlyInAnyOrderElementsOf(
+            report.rules().stream().map(RuleDescriptor::id).toList());
+    assertThat(report.notifications()).isEmpty();
+  }
+
+  private static CheckReport faulty() throws IOException {
+    SiteInput types = faulty(FAULTY.resolve("device-types.yaml"));
+    SiteInput before = faulty(FAULTY.resolve("before/altered.yaml"));
+    SiteLinter linter =
+        SiteLinter.builder()
+            .policy(faulty(FAULTY.resolve("linter.yaml")))
+            .deviceTypes(types)
+            .before(SiteState.of(Stream.of(before), types))
+            .build();
+    try (Stream<Path> files = Files.walk(FAULTY.resolve("sites"))) {
+      return linter.check(
+          files
+              .filter(file -> file.toString().endsWith(".yaml"))
+              .sorted()
+              .map(SampleSitesTest::faulty));
+    }
+  }
+
+  private static SiteInput faulty(Path file) {
+    return SiteInput.file(file, FAULTY.relativize(file).toString().replace('\\', '/'));
+  }
+
+  /** Both states of the changed site are good ones. */
+  @ParameterizedTest
+  @ValueSource(strings = {"before", "after"})
+  void theChangedSiteIsGood(String state) throws IOException {
+    CheckReport report =
+        SiteLinter.builder()
+            .deviceTypes(CHANGED.resolve("device-types.yaml"))
+            .build()
+            .checkFiles(List.of(CHANGED.resolve(state).resolve("hazelgate.yaml")));
+    assertThat(report.results()).isEmpty();
+    assertThat(report.notifications()).isEmpty();
+  }
+}

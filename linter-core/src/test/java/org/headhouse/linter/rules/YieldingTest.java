@@ -1,0 +1,292 @@
+package org.headhouse.linter.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.headhouse.linter.Example;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.result.Result;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** One mistake gives one result: a rule is silent where another one reports the cause. */
+class YieldingTest {
+  private static final String TYPES =
+      """
+      format: 1
+      device-types:
+        - {id: small, address-limit: 63}
+        - {id: heavy, unit-load: 32}
+        - {id: on-a, positive-terminal: A}
+        - {id: on-b, positive-terminal: B}
+      """;
+
+  private static final String KEPT_FREE =
+      "format: 1\nrule-set: 1\nrules: {address.kept-free: {parameters: {ranges: [20, 64, 250]}}}\n";
+  private static final String PATTERN =
+      "format: 1\nrule-set: 1\nrules: {name.pattern: {parameters: {pattern: '[A-Z][A-Za-z ]+'}}}\n";
+
+  private static final String LINE =
+      "120 ohm}} -> 120 ohm}, bias: [{at: Propagation, resistors: %s, supply: %s}]}";
+  private static final String TRAFFIC =
+      "120 ohm}} -> 120 ohm}, traffic: {broadcast: {registers: %d, every: %s}}}";
+  private static final String STATION_AT_SEEDLING = "at: Propagation -> at: Seedling North";
+  private static final String NO_HEAD = "role: head -> role: follower";
+  private static final String TWO_HEADS =
+      "Hardening Bay\n    role: follower -> Hardening Bay\n    role: head";
+  private static final String SEEDLING_IS_LOCAL =
+      "outdoor: {light: head, temperature: head} -> outdoor: {light: local, temperature: local}";
+
+  /** At the end of the site. */
+  private static String added(String block) {
+    return " -> " + block;
+  }
+
+  private static String zones(String names) {
+    return added("supervision: {link: serial, zones: [" + names + "]}\n");
+  }
+
+  private static String record(String more) {
+    return added("commissioning: {date: 2026-03-14, by: R.O., " + more + "}\n");
+  }
+
+  private static final String COMMISSIONED = "stage: planned -> stage: commissioned";
+
+  private static Mistake mistake(String rule, String... edits) {
+    return new Mistake(rule, "", List.of(edits), List.of());
+  }
+
+  /** What distorts the figures of a segment, or hides them. */
+  private static Mistake ofComputedVoltages(Mistake mistake) {
+    return mistake
+        .yieldsTo("termination.undeclared", "    termination: none\n -> ")
+        .yieldsTo("termination.mid-line", "termination: none -> termination: 120 ohm")
+        .yieldsTo("cable.length-unknown", "    cable-to-next: 60 m\n -> ")
+        .yieldsTo("cable.too-long", "cable-to-next: 60 m -> cable-to-next: 1300 m")
+        .yieldsTo("segment.overloaded", "address: 2\n -> address: 2\n    device-type: heavy\n")
+        .yieldsTo(
+            "bias.several",
+            "supply: 4.8 V} -> supply: 4.8 V}, {at: Hardening Bay, resistors: 560 ohm, supply: 5 V}");
+  }
+
+  static Stream<Case> cases() {
+    return Stream.of(
+            mistake("address.beyond-limit", "address: 3 -> address: 64\n    device-type: small")
+                .yieldsTo("address.reserved", "address: 64 -> address: 250"),
+            mistake("address.gap", "address: 3 -> address: 4")
+                .yieldsTo("head.address", "address: 1 -> address: 5")
+                .yieldsTo("address.duplicate", "address: 2 -> address: 1")
+                .yieldsTo("address.reserved", "address: 2 -> address: 250")
+                .yieldsTo(
+                    "address.beyond-limit", "address: 2 -> address: 65\n    device-type: small"),
+            mistake("address.gap", "address: 3 -> address: 4")
+                .withPolicy(KEPT_FREE)
+                .yieldsTo("address.kept-free", "address: 2 -> address: 20"),
+            mistake("address.order", "address: 2 -> address: 90")
+                .yieldsTo("head.missing", NO_HEAD)
+                .yieldsTo("head.duplicate", TWO_HEADS)
+                .yieldsTo(
+                    "head.not-first",
+                    "role: head\n    address: 1 -> role: follower\n    address: 91",
+                    "role: follower\n    address: 90 -> role: head\n    address: 1")
+                .yieldsTo("head.address", "address: 1 -> address: 4")
+                .yieldsTo("address.duplicate", "address: 3 -> address: 1")
+                .yieldsTo("address.reserved", "address: 3 -> address: 0")
+                .yieldsTo(
+                    "address.beyond-limit", "address: 3 -> address: 65\n    device-type: small"),
+            mistake("address.order", "address: 2 -> address: 90")
+                .withPolicy(KEPT_FREE)
+                .yieldsTo("address.kept-free", "address: 3 -> address: 20"),
+            mistake("address.kept-free", "address: 3 -> address: 20")
+                .withPolicy(KEPT_FREE)
+                .yieldsTo("head.address", "address: 20 -> address: 3", "address: 1 -> address: 20")
+                .yieldsTo("address.reserved", "address: 20 -> address: 250")
+                .yieldsTo(
+                    "address.beyond-limit", "address: 20 -> address: 64\n    device-type: small"),
+            mistake("head.address", "address: 1 -> address: 4")
+                .yieldsTo("head.duplicate", TWO_HEADS),
+            mistake(
+                    "head.not-first",
+                    NO_HEAD,
+                    "Seedling North\n    role: follower -> Seedling North\n    role: head")
+                .yieldsTo("head.duplicate", TWO_HEADS),
+            mistake("name.confusable", "Seedling North -> Bay 0", "Hardening Bay -> Bay O")
+                .yieldsTo("name.duplicate", "Bay 0 -> Bay O"),
+            mistake("name.pattern", "unit: Hardening Bay -> unit: hardening bay")
+                .withPolicy(PATTERN)
+                .yieldsTo("name.unreadable", "unit: hardening bay -> unit: ' hardening bay'"),
+            mistake("station.not-at-head", STATION_AT_SEEDLING)
+                .yieldsTo("head.missing", NO_HEAD)
+                .yieldsTo("head.duplicate", TWO_HEADS),
+            mistake("outdoor.not-from-head", SEEDLING_IS_LOCAL)
+                .yieldsTo("station.not-at-head", STATION_AT_SEEDLING),
+            mistake("outdoor.not-from-head", "temperature: head} -> temperature: local}")
+                .yieldsTo(
+                    "head.missing",
+                    "temperature: local}\n    cable-to-next: 60 m -> temperature: head}\n    cable-to-next: 60 m",
+                    NO_HEAD),
+            mistake("outdoor.head-not-local", "light: local -> light: none")
+                .yieldsTo("head.missing", NO_HEAD)
+                .yieldsTo("head.duplicate", TWO_HEADS)
+                .yieldsTo("station.not-at-head", STATION_AT_SEEDLING),
+            mistake(
+                    "outdoor.too-old",
+                    "temperature]} -> temperature], maximum-age: 4 s}",
+                    TRAFFIC.formatted(12, "5 s"))
+                .yieldsTo(
+                    "traffic.overrun",
+                    "registers: 12, every: 5 s -> registers: 100, every: 100 ms"),
+            mistake("termination.missing-at-end", "termination: 120 ohm -> termination: none")
+                .yieldsTo("termination.undeclared", "    termination: none\n -> "),
+            mistake("termination.mismatch", "termination: 120 ohm -> termination: 60 ohm")
+                .yieldsTo(
+                    "termination.mid-line",
+                    "termination: 60 ohm -> termination: 120 ohm",
+                    "termination: none -> termination: 60 ohm"),
+            mistake("conductors.ground", "[A, B]\n -> [A, B, G]\n")
+                .yieldsTo("head.missing", NO_HEAD)
+                .yieldsTo("head.duplicate", TWO_HEADS),
+            mistake(
+                    "conductors.polarity",
+                    "address: 1 -> address: 1\n    device-type: on-b",
+                    "address: 2 -> address: 2\n    device-type: on-a")
+                .yieldsTo("head.missing", NO_HEAD)
+                .yieldsTo("head.duplicate", TWO_HEADS),
+            mistake("bias.out-of-range", LINE.formatted("680 ohm", "5.5 V"))
+                .yieldsTo("bias.weak", "supply: 5.5 V -> supply: 3 V"),
+            ofComputedVoltages(mistake("bias.weak", LINE.formatted("640 ohm", "4.8 V")))
+                .yieldsTo("bias.out-of-range", "640 ohm, supply: 4.8 V -> 680 ohm, supply: 5.2 V"),
+            ofComputedVoltages(
+                mistake(
+                    "signal.weak",
+                    LINE.formatted("450 ohm", "4.8 V"),
+                    "baud: 9600 -> maximum-temperature: 60 degC, baud: 9600",
+                    "cable-to-next: 40 m -> cable-to-next: 920 m")),
+            ofComputedVoltages(
+                mistake(
+                    "commissioning.measured-off",
+                    LINE.formatted("560 ohm", "4.8 V"),
+                    COMMISSIONED,
+                    record("measured: {pair-resistance: 30 ohm}"))),
+            mistake("traffic.busy", TRAFFIC.formatted(100, "400 ms"))
+                .yieldsTo("traffic.overrun", "every: 400 ms -> every: 200 ms"),
+            mistake("supervision.zone-missing", zones("Propagation, Seedling North"))
+                .yieldsTo(
+                    "supervision.zone-unknown",
+                    "Seedling North] -> Seedling North, Hardenign Bay]"),
+            mistake(
+                    "supervision.zone-unknown",
+                    zones("Propagation, Seedling North, Hardening Bay, Hardenign Bay"))
+                .yieldsTo("name.duplicate", "unit: Seedling North -> unit: Hardening Bay")
+                .yieldsTo("name.unreadable", "unit: Hardening Bay -> unit: ' Hardening Bay'"),
+            mistake("reference.unknown", "at: Propagation -> at: Hardenign Bay")
+                .yieldsTo("name.duplicate", "unit: Seedling North -> unit: Hardening Bay")
+                .yieldsTo("name.unreadable", "unit: Hardening Bay -> unit: ' Hardening Bay'"),
+            mistake(
+                    "network.duplicate-ip",
+                    "address: 2 -> address: 2\n    network: {ip: 192.168.40.12/24}",
+                    "address: 3 -> address: 3\n    network: {ip: 192.168.40.12/24}")
+                .yieldsTo("network.bad-address", "40.12/24 -> 40.255/24", "40.12/24 -> 40.255/24"),
+            mistake(
+                    "network.outside-subnet",
+                    "address: 2 -> address: 2\n    network: {ip: 192.168.40.12/24}",
+                    "address: 3 -> address: 3\n    network: {ip: 192.168.41.13/24}")
+                .yieldsTo("network.bad-address", "41.13/24 -> 41.0/24"),
+            mistake(
+                    "commissioning.unit-unseen",
+                    COMMISSIONED,
+                    record("outdoor-readings-seen: [Seedling North]"))
+                .yieldsTo(
+                    "reference.unknown",
+                    "seen: [Seedling North -> seen: [Seedling North, Hardenign Bay")
+                .yieldsTo(
+                    "head.missing",
+                    "seen: [Seedling North -> seen: [Seedling North, Hardening Bay",
+                    NO_HEAD)
+                .yieldsTo(
+                    "station.not-at-head",
+                    "seen: [Seedling North -> seen: [Hardening Bay",
+                    STATION_AT_SEEDLING),
+            mistake(
+                    "suppression.unused",
+                    added(
+                        "suppressions: [{rule: name.placeholder, unit: Seedling North, justification: It was so before.}]\n"))
+                .yieldsTo("reference.unknown", "unit: Seedling North, -> unit: Seedling Nort,")
+                .yieldsTo("suppression.expired", "before.} -> before., until: 2020-01-31}")
+                .yieldsTo("suppression.unknown-rule", "name.placeholder -> name.place-holder"))
+        .flatMap(mistake -> mistake.cases().stream());
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void theRuleIsSilentWhereItsCauseIsReported(Case one) throws IOException {
+    assertThat(rules(one.alone(), one.policy())).contains(one.rule()).doesNotContain(one.cause());
+    assertThat(rules(one.withCause(), one.policy()))
+        .contains(one.cause())
+        .doesNotContain(one.rule());
+  }
+
+  @Test
+  void everyPairIsTried() {
+    assertThat(cases().map(Case::toString).distinct())
+        .containsExactlyInAnyOrderElementsOf(
+            BuiltInRules.all().stream()
+                .map(rule -> rule.descriptor())
+                .flatMap(rule -> rule.yieldsTo().stream().map(cause -> rule.id() + " < " + cause))
+                .toList());
+  }
+
+  private static List<String> rules(String site, String policy) throws IOException {
+    SiteLinter.Builder builder =
+        SiteLinter.builder().deviceTypes(SiteInput.text("device-types.yaml", TYPES));
+    if (!policy.isEmpty()) {
+      builder.policy(SiteInput.text("linter.yaml", policy));
+    }
+    return builder.build().checkText("example.yaml", site).results().stream()
+        .filter(result -> !result.suppressed())
+        .map(Result::rule)
+        .distinct()
+        .toList();
+  }
+
+  /** What breaks a rule, and what else makes the rule yield. */
+  private record Mistake(String rule, String policy, List<String> edits, List<Case> cases) {
+    Mistake withPolicy(String text) {
+      return new Mistake(rule, text, edits, cases);
+    }
+
+    Mistake yieldsTo(String cause, String... more) {
+      String alone = edited(Example.SITE, edits);
+      List<Case> all = new ArrayList<>(cases);
+      all.add(new Case(rule, cause, policy, alone, edited(alone, Arrays.asList(more))));
+      return new Mistake(rule, policy, edits, all);
+    }
+
+    /** The first place of what is left of each arrow becomes what is right of it. */
+    private static String edited(String site, List<String> edits) {
+      String text = site;
+      for (String edit : edits) {
+        String[] parts = edit.split(" -> ", -1);
+        int at = parts[0].isEmpty() ? text.length() : text.indexOf(parts[0]);
+        if (at < 0) {
+          throw new IllegalArgumentException("the site has no " + parts[0]);
+        }
+        text = text.substring(0, at) + parts[1] + text.substring(at + parts[0].length());
+      }
+      return text;
+    }
+  }
+
+  private record Case(String rule, String cause, String policy, String alone, String withCause) {
+    @Override
+    public String toString() {
+      return rule + " < " + cause;
+    }
+  }
+}

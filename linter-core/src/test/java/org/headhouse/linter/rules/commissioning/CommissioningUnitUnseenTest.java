@@ -1,0 +1,51 @@
+package org.headhouse.linter.rules.commissioning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.headhouse.linter.LineCheck;
+import org.headhouse.linter.SiteText;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every follower's display was looked at: common practice, no source. */
+class CommissioningUnitUnseenTest {
+  private static final String RULE = "commissioning.unit-unseen";
+  private static final LineCheck SITE =
+      LineCheck.of(
+          new SiteText()
+              .unit("120 ohm", "10 m")
+              .unit("none", "10 m")
+              .unit("120 ohm", "")
+              .measured("pair-resistance: 60 ohm"));
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'[Bay 2, Bay 3]' | |",
+        "'[Bay 3, Bay 2]' | |",
+        "'[Bay 2]'        | \"Bay 3\"            | [Bay 2]",
+        "'[]'             | \"Bay 2\", \"Bay 3\" | []",
+        // What is misspelt, or not a list at all, is reported as such.
+        "'[Bay 2, Bay3]'  | |",
+        "5                | |",
+      })
+  void eachFollowerIsSeen(String seen, String unseen, String marked) {
+    LineCheck check =
+        SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "outdoor-readings-seen: " + seen);
+    assertThat(check.reportedBy(RULE)).hasSize(unseen == null ? 0 : 1);
+    assertThat(check.reportedBy(RULE))
+        .allMatch(reported -> reported.contains(" seen at " + unseen + ": "));
+    if (unseen != null) {
+      assertThat(check.marked(RULE)).isEqualTo(marked);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'outdoor-readings-seen: [Bay 2, Bay 3]', 'remarks: none'"})
+  void withoutAListTheRecordIsMarked(String text, String other) {
+    LineCheck check = SITE.with(text, other);
+    assertThat(check.reportedBy(RULE)).hasSize(1);
+    assertThat(check.marked(RULE)).isEqualTo("commissioning");
+  }
+}

@@ -1,0 +1,178 @@
+package org.headhouse.linter.rules.outdoor;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.headhouse.linter.LineCheck;
+import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Fix;
+import org.headhouse.linter.result.Replacement;
+import org.headhouse.linter.result.Result;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The sums are computed from the times of MODBUS over Serial Line V1.02. */
+class OutdoorTooOldTest {
+  private static final String RULE = "outdoor.too-old";
+
+  private static LineCheck of(String baud, String age, int registers, String every, String polls) {
+    SiteText site =
+        new SiteText()
+            .line("baud", baud)
+            .maximumAge(age)
+            .broadcast(registers, every)
+            .unit("120 ohm", "10 m")
+            .unit("none", "10 m")
+            .unit("120 ohm", "");
+    return LineCheck.of(polls.isEmpty() ? site : site.polls("serial", polls));
+  }
+
+  /** With polls 5.218 s, and 7.047 s while one unit is silent; without 5.038 s (computed). */
+  @ParameterizedTest
+  @CsvSource({"7.05 s, ''", "7.04 s, warning", "5.22 s, warning", "5.21 s, error", "1 min, ''"})
+  void levels(String age, String level) {
+    LineCheck check = of("9600", age, 12, "5 s", "every: 20 s, registers: 60");
+    assertThat(check.reported())
+        .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "5 s, a reading becomes 5.2 s old as computed",
+    "6 s, a reading becomes 7.0 s old while one unit is silent"
+  })
+  void theAgeIsReported(String age, String text) {
+    LineCheck check = of("9600", age, 12, "5 s", "every: 20 s, registers: 60");
+    assertThat(check.reportedBy(RULE))
+        .singleElement()
+        .asString()
+        .contains(text + ", over the " + age + " that the site allows");
+    assertThat(check.marked(RULE)).isEqualTo(age);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"5.04 s, ''", "5.03 s, error"})
+  void withoutPollsNoUnitIsWaitedFor(String age, String level) {
+    assertThat(of("9600", age, 12, "5 s", "").reported())
+        .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
+  }
+
+  private static final Pattern PERIOD = Pattern.compile("write every: ([0-9.]+ m?s) for the");
+  private static final Pattern BAUD = Pattern.compile("line to ([0-9]+) bit/s");
+
+  /** What is offered makes the readings young enough, and breaks no other rule by an error. */
+  @ParameterizedTest
+  @CsvSource({
+    "9600, 4 s, 12, 5 s, ''",
+    "9600, 500 ms, 12, 5 s, ''",
+    "9600, 4 s, 12, 5 s, 'every: 20 s, registers: 60'",
+    "9600, 6 s, 12, 5 s, 'every: 20 s, registers: 60'",
+    "9600, 3 s, 12, 5 s, 'every: 20 s, registers: 60'",
+    "9600, 1.69 s, 123, 1.69 s, 'every: 3 s, registers: 123, timeout: 500 ms, retries: 0'",
+    "1200, 4.2 s, 12, 5 s, 'every: 20 s, registers: 60, timeout: 500 ms'",
+    "1200, 2.4 s, 60, 5 s, ''",
+    "9600, 1.4 s, 370, 2.5 s, ''"
+  })
+  void whatIsOfferedMendsIt(String baud, String age, int registers, String every, String polls) {
+    LineCheck check = of(baud, age, registers, every, polls);
+    assertThat(check.rules()).contains(RULE);
+    String reported = check.reportedBy(RULE).get(0);
+    Matcher period = PERIOD.matcher(reported);
+    Matcher rate = BAUD.matcher(reported);
+    boolean byPeriod = period.find();
+    boolean byRate = rate.find();
+    assertThat(byPeriod || byRate).as(reported).isTrue();
+    String broadcast = "{registers: " + registers + ", every: ";
+    LineCheck mended =
+        check
+            .with(broadcast + every, broadcast + (byPeriod ? period.group(1) : every))
+            .with("baud: " + baud, "baud: " + (byRate ? rate.group(1) : baud));
+    assertThat(mended.reported())
+        .as(reported)
+        .noneMatch(one -> one.endsWith(RULE) || one.startsWith("error"));
+  }
+
+  /** The wait for a silent unit alone is longer than the age. */
+  @Test
+  void whereNeitherPeriodNorRateDoesTheWaitIsToChange() {
+    LineCheck check = of("9600", "1.9 s", 12, "1 s", "every: 20 s, registers: 60");
+    assertThat(check.reported()).containsExactly("warning " + RULE);
+    assertThat(check.reportedBy(RULE).get(0))
+        .contains("shorten the timeout of the polls or their retries");
+    assertThat(check.with("registers: 60", "registers: 60, timeout: 400 ms").reported()).isEmpty();
+  }
+
+  /** 370 registers are four frames: not even the highest rate sends them in 0.4 s. */
+  @Test
+  void whereNothingDoesThereIsTooMuchToSend() {
+    assertThat(of("9600", "400 ms", 370, "2 s", "").reportedBy(RULE))
+        .singleElement()
+        .asString()
+        .contains("send fewer registers, or allow a greater maximum-age");
+  }
+
+  /** The polls are to blame; an error that a period ends is offered one all the same. */
+  @Test
+  void whereOnlyTheSilentUnitCannotBeMendedTheErrorStillIs() {
+    LineCheck check = of("9600", "1.9 s", 12, "5 s", "every: 20 s, registers: 60");
+    assertThat(check.reported()).containsExactly("error " + RULE);
+    Matcher period = PERIOD.matcher(check.reportedBy(RULE).get(0));
+    assertThat(period.find()).isTrue();
+    assertThat(check.with("every: 5 s", "every: " + period.group(1)).reported())
+        .containsExactly("warning " + RULE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "maximum-age: 4 s, maximum-age: soon",
+    "', maximum-age: 4 s', ''",
+    "every: 5 s, every: 0 s",
+    "baud: 9600, baud: fast",
+    // The overrun is reported; no age can be reported of traffic that cannot be.
+    "every: 5 s, every: 100 ms"
+  })
+  void staysSilent(String text, String other) {
+    LineCheck check = of("9600", "4 s", 12, "5 s", "");
+    assertThat(check.rules()).containsExactly(RULE);
+    assertThat(check.with(text, other).rules()).doesNotContain(RULE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"turnaround, 9 s, ''", "processing, 1 s, error"})
+  void timesOfThePolicy(String name, String value, String level) {
+    LineCheck check =
+        of("9600", "8 s", 12, "5 s", "every: 1 min, registers: 1000, timeout: 1 s, retries: 0")
+            .parameter("traffic.busy", name, value);
+    assertThat(check.reported().stream().filter(one -> one.endsWith(RULE)))
+        .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
+  }
+
+  /** The polls take 85 % of the time: a longer or shorter period does not do, a rate does. */
+  @Test
+  void whereNoPeriodDoesARateIsOffered() {
+    LineCheck check =
+        of(
+            "9600",
+            "1.3 s",
+            12,
+            "1 s",
+            "every: 1157 ms, registers: 125, timeout: 100 ms, retries: 0");
+    Result result =
+        check.results().stream().filter(one -> one.rule().equals(RULE)).findFirst().orElseThrow();
+    assertThat(result.message().remedy()).isEqualTo("set all units and the line to 19200 bit/s");
+    Fix fix = requireNonNull(result.fix());
+    assertThat(fix.description()).isEqualTo("Set all units and the line to 19200 bit/s");
+    assertThat(fix.replacements()).extracting(Replacement::text).containsExactly("19200");
+    assertThat(check.with("baud: 9600", "baud: 19200").rules()).doesNotContain(RULE);
+  }
+
+  /** Traffic that cannot be has no age, however small the age that is allowed. */
+  @Test
+  void anOverrunHasNoAge() {
+    assertThat(of("9600", "50 ms", 12, "100 ms", "").rules()).containsExactly("traffic.overrun");
+  }
+}
