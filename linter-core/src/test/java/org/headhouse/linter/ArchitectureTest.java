@@ -26,7 +26,6 @@ import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -177,17 +176,10 @@ class ArchitectureTest {
         .dependOnClassesThat(
             resideInAnyPackage("org.apache.maven..", "java.net..", "javax.net..", "java.rmi..")
                 // These tell where a jar lies; to open one is another thing.
-                .and(
-                    not(
-                        belongToAnyOf(
-                            URL.class, URI.class, URISyntaxException.class, URLClassLoader.class))))
+                .and(not(belongToAnyOf(URL.class, URI.class, URISyntaxException.class))))
         .orShould()
         .callMethodWhere(
             target(owner(assignableTo(URL.class))).and(not(target(nameMatching("toURI")))))
-        .orShould()
-        .callMethodWhere(
-            target(owner(assignableTo(URLClassLoader.class)))
-                .and(not(target(nameMatching("getURLs")))))
         .orShould()
         .dependOnClassesThat()
         .haveNameMatching("java\\.nio\\.channels\\..*Socket.*")

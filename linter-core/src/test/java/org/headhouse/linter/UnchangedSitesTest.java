@@ -19,6 +19,7 @@ import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.report.SarifReport;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleContext;

@@ -123,7 +123,7 @@ public record LinterContext(
         .apply(
             settings.limits()
                 + "\n"
-                + Runtime.version()
+                + System.getProperty("java.runtime.version")
                 + text(policyFile)
                 + text(typesFile)
                 + "\n"
