@@ -4,6 +4,7 @@ import java.util.List;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The keys of one mapping, taken one by one; {@link #end} then tells whether any was left.
@@ -22,6 +23,8 @@ final class Fields {
   /** Whether all before the next one are taken. */
   private boolean inOrder = true;
 
+  private @Nullable Field missing;
+
   /**
    * @param owner where the mapping's owner stands, for keys that are missing
    */
@@ -39,13 +42,23 @@ final class Fields {
       at = find(key, 0, next);
     }
     if (at < 0) {
-      return new Field(null, owner, doubts);
+      return missing();
     }
     inOrder &= at == taken;
     next = at + 1;
     taken++;
     Mapping.Entry entry = entries.get(at);
     return new Field(cursor.valueOf(entry), cursor.keyOf(entry), doubts);
+  }
+
+  /** One for all, since it holds nothing: most keys of most mappings are left out. */
+  private Field missing() {
+    Field known = missing;
+    if (known == null) {
+      known = new Field(null, owner, doubts);
+      missing = known;
+    }
+    return known;
   }
 
   private int find(String key, int from, int to) {

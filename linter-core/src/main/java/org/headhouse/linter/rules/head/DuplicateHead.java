@@ -37,9 +37,7 @@ public final class DuplicateHead implements SiteRule {
                       again.called() + " is a second head unit",
                       "two units that share readings disturb each other on the line",
                       "give " + again.called() + " the role follower"))
-              .related(
-                  first.role().place().region(),
-                  first.called() + " is the first head unit"));
+              .related(first.role().place().region(), first.called() + " is the first head unit"));
     }
   }
 }

@@ -13,8 +13,19 @@ import org.headhouse.linter.site.Unit;
 public final class PlaceholderName implements SiteRule {
   private static final Set<String> NO_NAMES =
       Set.of(
-          "new", "test", "tests", "testing", "tbd", "todo", "unnamed", "untitled", "none", "name",
-          "dummy", "temp", "tmp");
+          "new",
+          "test",
+          "tests",
+          "testing",
+          "tbd",
+          "todo",
+          "unnamed",
+          "untitled",
+          "none",
+          "name",
+          "dummy",
+          "temp",
+          "tmp");
 
   private static final Set<String> KINDS =
       Set.of("unit", "controller", "device", "follower", "head", "node", "slot");
@@ -71,8 +82,7 @@ public final class PlaceholderName implements SiteRule {
   }
 
   private static int before(char one, char other, int start, String name, int end) {
-    boolean either =
-        end > start && (name.charAt(end - 1) == one || name.charAt(end - 1) == other);
+    boolean either = end > start && (name.charAt(end - 1) == one || name.charAt(end - 1) == other);
     return either ? end - 1 : end;
   }
 }

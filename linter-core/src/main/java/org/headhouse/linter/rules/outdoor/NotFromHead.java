@@ -50,8 +50,7 @@ public final class NotFromHead implements SiteRule {
     }
   }
 
-  private static void check(
-      Unit unit, List<Reading> measured, Site site, RuleContext context) {
+  private static void check(Unit unit, List<Reading> measured, Site site, RuleContext context) {
     Outdoor outdoor = unit.outdoor().orNull();
     List<String> missing = new ArrayList<>(0);
     for (Reading reading : measured) {
