@@ -33,6 +33,7 @@ final class BareEvents {
     System.exit(0);
   }
 
+  /** The events of one file, decoded and parsed. */
   static int events(byte[] file) {
     Parser parser = new ParserImpl(new StreamReader(new String(file, UTF_8)), new LoaderOptions());
     int events = 0;

@@ -4,6 +4,7 @@ import java.util.List;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The keys of one mapping, taken one by one; {@link #end} then tells whether any was left.
@@ -22,6 +23,8 @@ final class MappingReader {
   /** Whether all before the next one are taken. */
   private boolean inOrder = true;
 
+  private @Nullable ValueReader missing;
+
   /**
    * @param owner where the mapping's owner stands, for keys that are missing
    */
@@ -39,13 +42,23 @@ final class MappingReader {
       at = find(key, 0, next);
     }
     if (at < 0) {
-      return new ValueReader(null, owner, issues);
+      return missing();
     }
     inOrder &= at == taken;
     next = at + 1;
     taken++;
     Mapping.Entry entry = entries.get(at);
     return new ValueReader(cursor.valueOf(entry), cursor.keyOf(entry), issues);
+  }
+
+  /** One for all, since it holds nothing: most keys of most mappings are left out. */
+  private ValueReader missing() {
+    ValueReader known = missing;
+    if (known == null) {
+      known = new ValueReader(null, owner, issues);
+      missing = known;
+    }
+    return known;
   }
 
   private int find(String key, int from, int to) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
@@ -15,20 +16,27 @@ import org.yaml.snakeyaml.parser.Parser;
 import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.StreamReader;
 
-/** What the parser tells of a text that our reader gives it, and of one from its own. */
+/** What the parser tells by our reader and look at tokens, and what by its own. */
 public final class ParserEvents {
   private ParserEvents() {}
 
   public static void assertSameOfEitherReader(String text) {
-    assertThat(told(ParserInput.of(text), mark -> mark.getLine() + ":" + mark.getColumn()))
-        .isEqualTo(told(new StreamReader(text), mark -> counted(text, mark)));
+    LoaderOptions options = new LoaderOptions();
+    assertThat(
+            told(
+                () -> TokenAhead.parser(ParserInput.of(text), options),
+                mark -> mark.getLine() + ":" + mark.getColumn()))
+        .isEqualTo(
+            told(
+                () -> new ParserImpl(new StreamReader(text), options),
+                mark -> counted(text, mark)));
   }
 
   /** All events with their marks, and the fault that ends them; without the text around a mark. */
-  private static List<String> told(StreamReader reader, Function<Mark, String> place) {
+  private static List<String> told(Supplier<Parser> start, Function<Mark, String> place) {
     List<String> told = new ArrayList<>();
     try {
-      Parser parser = new ParserImpl(reader, new LoaderOptions());
+      Parser parser = start.get();
       while (!parser.checkEvent(Event.ID.StreamEnd)) {
         Event event = parser.getEvent();
         told.add(event + at(event.getStartMark(), place) + at(event.getEndMark(), place));

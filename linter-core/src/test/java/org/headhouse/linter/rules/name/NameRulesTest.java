@@ -62,7 +62,9 @@ class NameRulesTest {
         "Node7",
         "new unit",
         "test device 2",
-        "Slot  4"
+        "Slot  4",
+        "unit - 5",
+        "new head"
       })
   void namesThatSayNothing(String name) {
     assertThat(named(name).reported()).containsExactly("warning name.placeholder");
