@@ -5,9 +5,12 @@
  * model of a site nor any reading or writing may enter here, and nothing here judges: a rule
  * compares the figures with its limits.
  *
- * <p>What the model of the network leaves out: reflections and the rise of the signal, common mode
- * and differences of ground, noise, tolerances of parts, resistance of stubs and contacts, and the
- * current limit of a real driver. A margin computed here is no guarantee.
+ * <p>A segment is a {@link org.headhouse.linter.line.SegmentCircuit} as written, or a {@link
+ * org.headhouse.linter.line.SegmentSpread} whose parts may differ from that.
+ *
+ * <p>What the model of the network leaves out: reflections and the rise of the signal, differences
+ * of ground, noise, resistance of stubs and contacts, and the current limit of a real driver. A
+ * margin computed here is no guarantee.
  *
  * <p>Stable: names and meanings stay within a major version; types marked {@link
  * org.headhouse.linter.stability.Internal} are not meant.
