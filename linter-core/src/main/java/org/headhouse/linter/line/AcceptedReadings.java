@@ -34,8 +34,7 @@ public final class AcceptedReadings {
     SpreadParts parts = new SpreadParts(spread);
     int size = spread.circuit().items().size();
     double[] most = new double[size];
-    for (CornerPart part :
-        List.of(parts.fullLoads(), parts.steadyTerminators(), parts.bias(1))) {
+    for (CornerPart part : List.of(parts.fullLoads(), parts.steadyTerminators(), parts.bias(1))) {
       for (int item = 0; item < size; item++) {
         most[item] += part.greatestSiemens()[item];
       }

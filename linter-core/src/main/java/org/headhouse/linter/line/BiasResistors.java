@@ -26,6 +26,20 @@ public record BiasResistors(double eachOhms, double supplyVolts, @Nullable Doubl
     this(eachOhms, supplyVolts, null);
   }
 
+  /**
+   * These and others at the same item as one: conductances added, supplies in proportion to them
+   * (Millman), and the greater tolerance.
+   *
+   * @param tolerances what holds for resistors that say nothing of their own
+   */
+  public BiasResistors beside(BiasResistors other, Tolerances tolerances) {
+    double siemens = siemens() + other.siemens();
+    return new BiasResistors(
+        1 / siemens,
+        (sourceAmperes() + other.sourceAmperes()) / siemens,
+        Math.max(tolerances.of(this), tolerances.of(other)));
+  }
+
   /** The same supply and tolerance, and other resistors. */
   BiasResistors withOhms(double other) {
     return new BiasResistors(other, supplyVolts, tolerance);

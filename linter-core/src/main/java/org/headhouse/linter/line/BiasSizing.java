@@ -75,10 +75,10 @@ public final class BiasSizing {
    * The largest bias resistors that still give every item an idle voltage at the worst corner of
    * its parts, as the only bias of the segment, exactly and in O(n).
    *
-   * <p>From the bias on the voltage falls towards both ends, so the ends are the lowest. For each of
-   * them the worst corner is known: terminators at their least, cable at its greatest from the bias
-   * to the end and at its least elsewhere (see {@link CornerNetwork}). With {@code z} as above and
-   * the supply at its least, {@code R_B · (1 + tolerance) = Vs · z[end] / V − z}.
+   * <p>From the bias on the voltage falls towards both ends, so the ends are the lowest. For each
+   * of them the worst corner is known: terminators at their least, cable at its greatest from the
+   * bias to the end and at its least elsewhere (see {@link CornerNetwork}). With {@code z} as above
+   * and the supply at its least, {@code R_B · (1 + tolerance) = Vs · z[end] / V − z}.
    *
    * @param at the index of the item that they are fitted at
    * @param supplyVolts the supply against common, as written

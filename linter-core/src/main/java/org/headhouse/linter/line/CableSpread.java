@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param leastOhmsPerMetre the least
  * @param greatestOhmsPerMetre the greatest
  */
+@Internal
 public record CableSpread(double leastOhmsPerMetre, double greatestOhmsPerMetre) {
 
   /** A house in winter (common practice, no source). */
@@ -27,8 +29,7 @@ public record CableSpread(double leastOhmsPerMetre, double greatestOhmsPerMetre)
    *
    * @param celsius as written, or null for a house in summer
    */
-  public static CableSpread atWeakest(
-      Wire wire, @Nullable Double celsius, Tolerances tolerances) {
+  public static CableSpread atWeakest(Wire wire, @Nullable Double celsius, Tolerances tolerances) {
     double hot = celsius == null ? SUMMER_CELSIUS : celsius;
     return between(wire, hot, hot, tolerances);
   }
@@ -38,8 +39,7 @@ public record CableSpread(double leastOhmsPerMetre, double greatestOhmsPerMetre)
    *
    * @param celsius the highest as written, or null for a house in summer
    */
-  public static CableSpread ofReadings(
-      Wire wire, @Nullable Double celsius, Tolerances tolerances) {
+  public static CableSpread ofReadings(Wire wire, @Nullable Double celsius, Tolerances tolerances) {
     double hot = celsius == null ? SUMMER_CELSIUS : celsius;
     return between(wire, Math.min(WINTER_CELSIUS, hot), hot, tolerances);
   }

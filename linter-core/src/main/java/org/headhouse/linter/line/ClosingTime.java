@@ -3,8 +3,8 @@ package org.headhouse.linter.line;
 import org.jspecify.annotations.Nullable;
 
 /**
- * From the gust until the vents of a unit are shut, at worst, with its parts (computed). A part that
- * is not known is null, never 0: the total is then only what is known of it.
+ * From the gust until the vents of a unit are shut, at worst, with its parts (computed). A part
+ * that is not known is null, never 0: the total is then only what is known of it.
  *
  * @param averagingSeconds over which the station averages wind
  * @param broadcastSeconds until the next reading has come, {@link ReadingAge#totalSeconds}
@@ -23,13 +23,17 @@ public record ClosingTime(
   public static ClosingTime ofHeadUnit(
       @Nullable Double averagingSeconds, @Nullable Double closeSeconds) {
     return new ClosingTime(
-        averagingSeconds, null, null, closeSeconds, averagingSeconds != null && closeSeconds != null);
+        averagingSeconds,
+        null,
+        null,
+        closeSeconds,
+        averagingSeconds != null && closeSeconds != null);
   }
 
   /**
    * Of a follower that closes on a reading over the limit, and where readings stay away: {@code
-   * averaging + max(A, r + stale-after) + close-time}. The line may go dead at any moment; the vents
-   * then close only once the unit has waited.
+   * averaging + max(A, r + stale-after) + close-time}. The line may go dead at any moment; the
+   * vents then close only once the unit has waited.
    *
    * @param age of the readings, null without a broadcast that is known
    * @param staleAfterSeconds how long the unit goes on with a reading

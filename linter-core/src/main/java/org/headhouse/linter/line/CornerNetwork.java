@@ -1,6 +1,5 @@
 package org.headhouse.linter.line;
 
-import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -62,35 +61,40 @@ final class CornerNetwork {
 
   /** The least voltage of a node over all corners; with one source O(n). */
   double leastVolts(int target) {
-    BitSet corner = wanted(middleVolts, target, new BitSet());
+    boolean[] corner = wanted(middleVolts, target, new boolean[parts.size() * size() + hops()]);
     double[] volts = volts(corner);
     boolean lowered = true;
     while (lowered) {
       lowered = false;
-      BitSet differing = wanted(volts, target, corner);
-      differing.xor(corner);
-      for (int part = differing.nextSetBit(0); part >= 0; part = differing.nextSetBit(part + 1)) {
-        corner.flip(part);
-        double[] changed = volts(corner);
-        if (changed[target] < volts[target]) {
-          volts = changed;
-          lowered = true;
-        } else {
-          corner.flip(part);
+      boolean[] wanted = wanted(volts, target, corner);
+      for (int part = 0; part < corner.length; part++) {
+        if (wanted[part] != corner[part]) {
+          corner[part] = wanted[part];
+          double[] changed = volts(corner);
+          if (changed[target] < volts[target]) {
+            volts = changed;
+            lowered = true;
+          } else {
+            corner[part] = !wanted[part];
+          }
         }
       }
     }
     return volts[target];
   }
 
+  private int hops() {
+    return leastOhms.length;
+  }
+
   private int size() {
-    return leastOhms.length + 1;
+    return hops() + 1;
   }
 
   private double[] middleVolts() {
     double[] shunts = new double[size()];
     double[] sources = new double[size()];
-    double[] ohms = new double[leastOhms.length];
+    double[] ohms = new double[hops()];
     for (CornerPart part : parts) {
       for (int node = 0; node < size(); node++) {
         double siemens = (part.leastSiemens()[node] + part.greatestSiemens()[node]) / 2;
@@ -104,21 +108,23 @@ final class CornerNetwork {
     return solved(shunts, sources, ohms);
   }
 
-  /** The voltages at a corner: a set bit is a greatest conductance, or a greatest resistance. */
-  private double[] volts(BitSet corner) {
+  /**
+   * The voltages at a corner: of each part whether its conductance, then its cable, is greatest.
+   */
+  private double[] volts(boolean[] corner) {
     double[] shunts = new double[size()];
     double[] sources = new double[size()];
-    double[] ohms = new double[leastOhms.length];
-    int bit = 0;
+    double[] ohms = new double[hops()];
+    int at = 0;
     for (CornerPart part : parts) {
       for (int node = 0; node < size(); node++) {
-        double[] chosen = corner.get(bit++) ? part.greatestSiemens() : part.leastSiemens();
+        double[] chosen = corner[at++] ? part.greatestSiemens() : part.leastSiemens();
         shunts[node] += chosen[node];
         sources[node] += chosen[node] * part.volts()[node];
       }
     }
     for (int hop = 0; hop < ohms.length; hop++) {
-      ohms[hop] = corner.get(bit++) ? greatestOhms[hop] : leastOhms[hop];
+      ohms[hop] = corner[at++] ? greatestOhms[hop] : leastOhms[hop];
     }
     return solved(shunts, sources, ohms);
   }
@@ -136,25 +142,25 @@ final class CornerNetwork {
    *
    * @param undecided what a part is left at that has no voltage across it
    */
-  private BitSet wanted(double[] volts, int target, BitSet undecided) {
+  private boolean[] wanted(double[] volts, int target, boolean[] undecided) {
     double rounding = ROUNDING * greatest(volts);
-    BitSet wanted = (BitSet) undecided.clone();
-    int bit = 0;
+    boolean[] wanted = undecided.clone();
+    int at = 0;
     for (CornerPart part : parts) {
       for (int node = 0; node < volts.length; node++) {
-        decide(wanted, bit++, volts[node] - part.volts()[node], rounding);
+        decide(wanted, at++, volts[node] - part.volts()[node], rounding);
       }
     }
-    for (int hop = 0; hop < leastOhms.length; hop++) {
+    for (int hop = 0; hop < hops(); hop++) {
       double onward = volts[hop] - volts[hop + 1];
-      decide(wanted, bit++, hop < target ? onward : -onward, rounding);
+      decide(wanted, at++, hop < target ? onward : -onward, rounding);
     }
     return wanted;
   }
 
-  private static void decide(BitSet wanted, int bit, double across, double rounding) {
+  private static void decide(boolean[] wanted, int at, double across, double rounding) {
     if (Math.abs(across) > rounding) {
-      wanted.set(bit, across > 0);
+      wanted[at] = across > 0;
     }
   }
 

@@ -14,9 +14,9 @@ public record DriverLoad(int item, double ohms) {
   /**
    * What each item works into while it sends, exactly and in O(n): two over the conductance of the
    * differential ladder at the item, walked once from each end. Supplies count as shorts, so that a
-   * bias is {@code 2·R_B} across the pair; a terminator with a capacitor counts as its resistor;
-   * an item is {@code 24 kΩ / UL}, the sender's own receiver as well. Without cable resistance it
-   * is {@code (Σ1/R_T + Σ1/(2·R_B) + ΣUL/24 kΩ)^−1} (computed).
+   * bias is {@code 2·R_B} across the pair; a terminator with a capacitor counts as its resistor; an
+   * item is {@code 24 kΩ / UL}, the sender's own receiver as well. Without cable resistance it is
+   * {@code (Σ1/R_T + Σ1/(2·R_B) + ΣUL/24 kΩ)^−1} (computed).
    *
    * <p>TIA/EIA-485-A promises 1.5 V into 54 Ω and says nothing of less (TI SLLA272).
    *

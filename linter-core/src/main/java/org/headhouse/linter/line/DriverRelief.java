@@ -46,8 +46,7 @@ public final class DriverRelief {
     double greatest =
         circuit.items().stream().mapToDouble(SegmentItem::signalTerminatorSiemens).max().orElse(0);
     return resistance(
-        most(
-            greatest, siemens -> circuit.withItems(item -> withTerminatorAtMost(item, siemens))));
+        most(greatest, siemens -> circuit.withItems(item -> withTerminatorAtMost(item, siemens))));
   }
 
   /**
@@ -58,20 +57,15 @@ public final class DriverRelief {
    */
   public static OptionalDouble mostUnitLoads(SegmentCircuit circuit) {
     OptionalDouble share =
-        most(
-            1, scale -> circuit.withItems(item -> item.withUnitLoads(item.unitLoads() * scale)));
-    return share.isPresent()
-        ? OptionalDouble.of(share.getAsDouble() * circuit.unitLoads())
-        : share;
+        most(1, scale -> circuit.withItems(item -> item.withUnitLoads(item.unitLoads() * scale)));
+    return share.isPresent() ? OptionalDouble.of(share.getAsDouble() * circuit.unitLoads()) : share;
   }
 
   private static SegmentItem withBiasAtMost(SegmentItem item, double siemens) {
     BiasResistors bias = item.bias();
     return bias == null || bias.isWeak() || bias.siemens() <= siemens
         ? item
-        : item.with(
-            item.terminator(),
-            siemens == 0 ? null : bias.withOhms(1 / siemens));
+        : item.with(item.terminator(), siemens == 0 ? null : bias.withOhms(1 / siemens));
   }
 
   private static SegmentItem withTerminatorAtMost(SegmentItem item, double siemens) {

@@ -12,8 +12,7 @@ final class IdleCorners {
     CornerPart terminators = parts.steadyTerminators();
     return network(
         spread,
-        List.of(
-            parts.fullLoads(), terminators, parts.bias(1 - spread.tolerances().supply())),
+        List.of(parts.fullLoads(), terminators, parts.bias(1 - spread.tolerances().supply())),
         UnlikeResistors.idleAmperes(spread));
   }
 
@@ -34,8 +33,7 @@ final class IdleCorners {
     SpreadParts parts = new SpreadParts(spread);
     return network(
         spread,
-        List.of(
-            parts.loads(), terminators, parts.bias(-(1 + spread.tolerances().supply()))),
+        List.of(parts.loads(), terminators, parts.bias(-(1 + spread.tolerances().supply()))),
         unlikeAmperes);
   }
 

@@ -12,7 +12,10 @@ public record MeterAccuracy(double shareOfReading, double fixed) {
   /** A hand meter on direct volts: 1 % and 3 mV (common practice, no source). */
   public static final MeterAccuracy HAND_METER_VOLTS = new MeterAccuracy(0.01, 0.003);
 
-  /** A hand meter on ohms: 1 %, three tenths for digits, half an ohm for leads (common practice, no source). */
+  /**
+   * A hand meter on ohms: 1 %, three tenths for digits, half an ohm for leads (common practice, no
+   * source).
+   */
   public static final MeterAccuracy HAND_METER_OHMS = new MeterAccuracy(0.01, 0.8);
 
   public MeterAccuracy {

@@ -72,7 +72,8 @@ public record PollLoad(
     }
     int lastRegisters = (registers - 1) % FrameLengths.MOST_REGISTERS_READ + 1;
     PollLoad last =
-        new PollLoad(lastRegisters, zones, periodSeconds, processingSeconds, timeoutSeconds, retries);
+        new PollLoad(
+            lastRegisters, zones, periodSeconds, processingSeconds, timeoutSeconds, retries);
     double repeated =
         (1 + retries) * (serial.frameSeconds(FrameLengths.READ_REQUEST_BYTES) + timeoutSeconds);
     return Math.max(answered, answered - last.seconds(serial) + repeated);

@@ -8,9 +8,9 @@ import java.util.OptionalDouble;
  * = (lost + 1) · period + r}, where {@code r} is the longest other transaction and the broadcast's
  * frame (computed).
  *
- * <p>A reading is taken when its broadcast is due. So many broadcasts in a row are lost; just before
- * the next one is due another transaction begins and is not interrupted; and the reading is there
- * with the last bit of the frame.
+ * <p>A reading is taken when its broadcast is due. So many broadcasts in a row are lost; just
+ * before the next one is due another transaction begins and is not interrupted; and the reading is
+ * there with the last bit of the frame.
  *
  * @param periodsSeconds {@code (lost + 1) · period}
  * @param otherSeconds the longest other transaction, 0 without one
@@ -71,8 +71,8 @@ public record ReadingAge(double periodsSeconds, double otherSeconds, double fram
   }
 
   /**
-   * The longest period of the broadcast with which no reading becomes older than an age: {@code (age
-   * − r) / (lost + 1)} (computed).
+   * The longest period of the broadcast with which no reading becomes older than an age: {@code
+   * (age − r) / (lost + 1)} (computed).
    *
    * @param lost how many broadcasts in a row are lost, 0 or more
    * @return empty where no period is short enough

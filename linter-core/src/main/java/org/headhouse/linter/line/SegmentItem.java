@@ -18,9 +18,7 @@ public record SegmentItem(
     @Nullable Terminator terminator,
     @Nullable BiasResistors bias) {
 
-  /**
-   * What an item is. All kinds load the line, receive and send.
-   */
+  /** What an item is. All kinds load the line, receive and send. */
   public enum Kind {
     /** A controller. */
     UNIT,

@@ -5,8 +5,6 @@ import java.util.function.ToDoubleFunction;
 
 /** The parts of a segment as a {@link CornerNetwork} of its differential ladder takes them. */
 final class SpreadParts {
-  private static final ToDoubleFunction<SegmentItem> NONE = item -> 0;
-
   private final SegmentSpread spread;
 
   SpreadParts(SegmentSpread spread) {
@@ -15,12 +13,12 @@ final class SpreadParts {
 
   /** Receivers that take as much as they may. */
   CornerPart fullLoads() {
-    return part(SegmentItem::loadSiemens, SegmentItem::loadSiemens, NONE);
+    return part(SegmentItem::loadSiemens, SegmentItem::loadSiemens, SpreadParts::none);
   }
 
   /** Receivers that take anything from nothing to as much as they may. */
   CornerPart loads() {
-    return part(NONE, SegmentItem::loadSiemens, NONE);
+    return part(SpreadParts::none, SegmentItem::loadSiemens, SpreadParts::none);
   }
 
   /** Terminators that pass direct current. */
@@ -38,7 +36,7 @@ final class SpreadParts {
     return part(
         item -> 2 * siemens.applyAsDouble(item) / (1 + tolerance),
         item -> 2 * siemens.applyAsDouble(item) / (1 - tolerance),
-        NONE);
+        SpreadParts::none);
   }
 
   /**
@@ -51,6 +49,10 @@ final class SpreadParts {
         item -> biasSiemens(item, 1),
         item -> biasSiemens(item, -1),
         item -> item.bias() == null ? 0 : supplyScale * item.bias().supplyVolts());
+  }
+
+  private static double none(SegmentItem item) {
+    return 0;
   }
 
   private double biasSiemens(SegmentItem item, int sign) {

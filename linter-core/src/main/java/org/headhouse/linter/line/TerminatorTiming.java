@@ -5,7 +5,8 @@ package org.headhouse.linter.line;
  *
  * @param timeConstantSeconds {@code R · C}: so long after an edge it has let go of two thirds
  * @param bitSeconds {@code 1 / baud}
- * @param roundTripSeconds from one end of the segment to the other and back, {@code 2 · ℓ / (v · c)}
+ * @param roundTripSeconds from one end of the segment to the other and back, {@code 2 · ℓ / (v ·
+ *     c)}
  */
 public record TerminatorTiming(
     double timeConstantSeconds, double bitSeconds, double roundTripSeconds) {

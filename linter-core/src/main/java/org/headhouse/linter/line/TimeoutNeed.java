@@ -39,8 +39,7 @@ public record TimeoutNeed(
     Require.positive(registers, "registers of a poll");
     int asked = Math.min(registers, FrameLengths.MOST_REGISTERS_READ);
     return new TimeoutNeed(
-        serial.frameSeconds(
-            FrameLengths.READ_REQUEST_BYTES + FrameLengths.readAnswerBytes(asked)),
+        serial.frameSeconds(FrameLengths.READ_REQUEST_BYTES + FrameLengths.readAnswerBytes(asked)),
         2 * serial.silenceSeconds(),
         processingSeconds,
         latencySeconds,

@@ -10,8 +10,8 @@ import java.util.List;
  * <p>A bias drives {@code (Vs − a)/R1 + b/R0} into the difference, with D1 at a and D0 at b. As
  * long as {@code a < Vs} both are positive, and the least of it is that of two greatest resistors,
  * the most that of two least. A weak pull to a low supply may have D1 over it, because a bias of
- * another supply holds it there; then unlike resistors take up to {@code (1/R_least −
- * 1/R_greatest) · (a − Vs)} more, or give so much more.
+ * another supply holds it there; then unlike resistors take up to {@code (1/R_least − 1/R_greatest)
+ * · (a − Vs)} more, or give so much more.
  *
  * <p>How high D1 can be follows from {@code a = (s + d)/2} with the most of the sum {@code s} and
  * of the difference {@code d}. Into the sum a bias drives {@code Vs/R1 − (1/R1 + 1/R0)·s/2 − (1/R1
@@ -54,8 +54,7 @@ final class UnlikeResistors {
       mostSupply = Math.max(mostSupply, volts);
     }
     Arrays.fill(mostD1, mostSupply);
-    CornerNetwork difference =
-        IdleCorners.highestTurned(spread, terminators, amperes(mostD1));
+    CornerNetwork difference = IdleCorners.highestTurned(spread, terminators, amperes(mostD1));
     CornerNetwork sum = sumTurned();
     for (int item = 0; item < mostD1.length; item++) {
       if (items.get(item).bias() != null) {

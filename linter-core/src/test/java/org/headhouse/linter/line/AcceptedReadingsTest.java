@@ -73,14 +73,12 @@ class AcceptedReadingsTest {
   /** Computed: 1/R_B of 532 and 588 Ω, 4/R_T of 114 and 126 Ω, and 0 to 28 unit loads. */
   @Test
   void theIdleRangeIsThatOfAllParts() {
-    SegmentCircuit circuit =
-        withoutCable(unit(14, ohms(120), bias(560, 5)), unit(14, ohms(120)));
+    SegmentCircuit circuit = withoutCable(unit(14, ohms(120), bias(560, 5)), unit(14, ohms(120)));
     AcceptedReadings.IdleRange range =
         requireNonNull(AcceptedReadings.idleVolts(spread(circuit), 1));
     assertThat(range.lowVolts())
         .isCloseTo(4.75 / (588 * (1 / 588.0 + 28 / 12_000.0 + 4 / 114.0)), within(1e-12));
-    assertThat(range.highVolts())
-        .isCloseTo(5.25 / (532 * (1 / 532.0 + 4 / 126.0)), within(1e-12));
+    assertThat(range.highVolts()).isCloseTo(5.25 / (532 * (1 / 532.0 + 4 / 126.0)), within(1e-12));
   }
 
   @Test
@@ -112,10 +110,12 @@ class AcceptedReadingsTest {
             .map(SegmentItem::terminator)
             .anyMatch(terminator -> terminator != null && !terminator.capacitorInSeries());
     BruteForce all = new BruteForce(spread, true);
-    double[] low = BruteForce.least(all.corners(false).map(nodes -> pairOhms(nodes, ranges.size())));
+    double[] low =
+        BruteForce.least(all.corners(false).map(nodes -> pairOhms(nodes, ranges.size())));
     double[] high =
         closed
-            ? BruteForce.greatest(all.terminatorsOnly().map(nodes -> pairOhms(nodes, ranges.size())))
+            ? BruteForce.greatest(
+                all.terminatorsOnly().map(nodes -> pairOhms(nodes, ranges.size())))
             : low;
     for (int item = 0; item < ranges.size(); item++) {
       PairResistance range = ranges.get(item);
@@ -148,8 +148,7 @@ class AcceptedReadingsTest {
     double[] high = BruteForce.greatest(volts(unloaded));
     double granted = single ? 1e-9 : 0.15;
     for (int item = 0; item < low.length; item++) {
-      AcceptedReadings.IdleRange range =
-          requireNonNull(AcceptedReadings.idleVolts(spread, item));
+      AcceptedReadings.IdleRange range = requireNonNull(AcceptedReadings.idleVolts(spread, item));
       assertThat(range.lowVolts()).isBetween((1 - granted) * low[item], (1 + 1e-9) * low[item]);
       assertThat(range.highVolts()).isBetween((1 - 1e-9) * high[item], (1 + granted) * high[item]);
     }
@@ -177,7 +176,10 @@ class AcceptedReadingsTest {
   /** Computed: 100 of something, 1 % and 2 of it: 97 to 103. */
   @ParameterizedTest
   @CsvSource({
-    "100, 103, 110, true", "100, 103.1, 110, false", "100, 90, 97, true", "100, 90, 96.9, false",
+    "100, 103, 110, true",
+    "100, 103.1, 110, false",
+    "100, 90, 97, true",
+    "100, 90, 96.9, false",
   })
   void aReadingCanBeWithinARange(double reading, double low, double high, boolean expected) {
     assertThat(new MeterAccuracy(0.01, 2).canBe(reading, low, high)).isEqualTo(expected);

@@ -20,8 +20,8 @@ class BiasChoiceTest {
   private static final SegmentItem END = unit(0, ohms(120));
 
   /**
-   * Between two terminators of 120 Ω without loads, R_B = 30 Ω · (Vs / V − 1), computed. E24 has 470,
-   * 510, 560 and 620 Ω, E96 has 453 and 464 besides (IEC 60063, from memory).
+   * Between two terminators of 120 Ω without loads, R_B = 30 Ω · (Vs / V − 1), computed. E24 has
+   * 470, 510, 560 and 620 Ω, E96 has 453 and 464 besides (IEC 60063, from memory).
    */
   @ParameterizedTest
   @CsvSource({
@@ -52,8 +52,7 @@ class BiasChoiceTest {
 
   private static @Nullable BiasChoice shortLine(double largestOhms) {
     double supplyVolts = VOLTS * (largestOhms / 30 + 1);
-    return BiasSizing.choice(
-        SegmentSpread.none(withoutCable(END, END)), 0, supplyVolts, VOLTS);
+    return BiasSizing.choice(SegmentSpread.none(withoutCable(END, END)), 0, supplyVolts, VOLTS);
   }
 
   /** Parts within 5 % ask for smaller resistors than parts that are just as written. */
@@ -117,8 +116,7 @@ class BiasChoiceTest {
         new SegmentCircuit(
             items, spread.circuit().hopLengthsMetres(), spread.circuit().ohmsPerMetre());
     return requireNonNull(
-            WorstCorner.lowestIdle(
-                new SegmentSpread(circuit, spread.cable(), spread.tolerances())))
+            WorstCorner.lowestIdle(new SegmentSpread(circuit, spread.cable(), spread.tolerances())))
         .volts();
   }
 }

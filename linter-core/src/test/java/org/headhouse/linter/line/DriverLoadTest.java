@@ -63,8 +63,7 @@ class DriverLoadTest {
         withoutCable(
             end, pulled, unit(1, null, bias(560, 5)), unit(1, ohms(120), bias(470, 5)), end);
     assertThat(circuit.withoutExtras())
-        .isEqualTo(
-            withoutCable(end, pulled, unit(1, null, bias(560, 5)), unit(1, null), end));
+        .isEqualTo(withoutCable(end, pulled, unit(1, null, bias(560, 5)), unit(1, null), end));
   }
 
   /** Computed: 1/54 − 2/120 − 32/24 kΩ leave 1/2R_B, and so on for the other two. */

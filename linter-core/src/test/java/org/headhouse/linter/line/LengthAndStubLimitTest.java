@@ -67,8 +67,9 @@ class LengthAndStubLimitTest {
   }
 
   /**
-   * 120 Ω and 1 nF (MODBUS over Serial Line V1.02 §3.4.5, read) are 0.12 µs; a bit at 9600 is 104.17
-   * µs; 99.93 m at two thirds of the speed of light are half a microsecond each way (computed).
+   * 120 Ω and 1 nF (MODBUS over Serial Line V1.02 §3.4.5, read) are 0.12 µs; a bit at 9600 is
+   * 104.17 µs; 99.93 m at two thirds of the speed of light are half a microsecond each way
+   * (computed).
    */
   @Test
   void aCapacitorIsSetBesideBitAndRoundTrip() {

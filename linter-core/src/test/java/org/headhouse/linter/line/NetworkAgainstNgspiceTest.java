@@ -86,10 +86,8 @@ class NetworkAgainstNgspiceTest {
 
   private static Check driverLoad(SegmentCircuit circuit, int item, SpiceNetlist netlist) {
     double load = DriverLoad.ofAllItems(circuit).get(item);
-    Placed placed =
-        netlist.place(circuit, Parts.SIGNAL_UNPOWERED).measuredAt(item, METER_AMPERES);
-    return voltages ->
-        assertClose(load, placed.volts(voltages, item) / METER_AMPERES, circuit);
+    Placed placed = netlist.place(circuit, Parts.SIGNAL_UNPOWERED).measuredAt(item, METER_AMPERES);
+    return voltages -> assertClose(load, placed.volts(voltages, item) / METER_AMPERES, circuit);
   }
 
   private static Check pairResistance(SegmentCircuit circuit, int item, SpiceNetlist netlist) {
@@ -108,8 +106,7 @@ class NetworkAgainstNgspiceTest {
 
   private static SegmentSpread spread(SegmentCircuit circuit) {
     double ohms = circuit.ohmsPerMetre();
-    return new SegmentSpread(
-        circuit, new CableSpread(0.98 * ohms, 1.09 * ohms), Tolerances.USUAL);
+    return new SegmentSpread(circuit, new CableSpread(0.98 * ohms, 1.09 * ohms), Tolerances.USUAL);
   }
 
   /** At any corner no voltage is under the worst, and no reading outside its range. */
@@ -120,8 +117,7 @@ class NetworkAgainstNgspiceTest {
             circuit,
             terminator -> terminator.resistorOhms() * off(random),
             bias ->
-                new BiasResistors(
-                    bias.eachOhms() * off(random), bias.supplyVolts() * off(random)),
+                new BiasResistors(bias.eachOhms() * off(random), bias.supplyVolts() * off(random)),
             hop -> circuit.ohmsPerMetre() * (random.nextBoolean() ? 0.98 : 1.09));
     int last = circuit.items().size() - 1;
     int item = random.nextInt(last + 1);

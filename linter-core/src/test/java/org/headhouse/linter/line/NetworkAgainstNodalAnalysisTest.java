@@ -50,8 +50,7 @@ class NetworkAgainstNodalAnalysisTest {
             segments()
                 .filter(
                     circuit ->
-                        weakestAgrees(
-                            circuit, units(circuit), ReceivedVoltage.weakest(circuit)))
+                        weakestAgrees(circuit, units(circuit), ReceivedVoltage.weakest(circuit)))
                 .count())
         .as("segments with two units")
         .isGreaterThan(1500);

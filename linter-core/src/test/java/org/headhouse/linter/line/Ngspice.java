@@ -82,7 +82,7 @@ final class Ngspice {
             .dropWhile(line -> !line.startsWith("Variables:"))
             .skip(1)
             .takeWhile(line -> !line.startsWith("Values:"))
-            .map(line -> line.trim().split("\\s+")[1])
+            .map(line -> line.trim().split("\\s+", -1)[1])
             .toList();
     List<String> values =
         lines.stream()

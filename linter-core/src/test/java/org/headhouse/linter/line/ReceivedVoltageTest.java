@@ -77,8 +77,7 @@ class ReceivedVoltageTest {
   void repeatersArePairedAsItems() {
     SegmentItem near = SegmentItem.repeaterSide("near", 0, ohms(120), null);
     SegmentItem far = SegmentItem.repeaterSide("far", 0, ohms(60), null);
-    ReceivedVoltage weakest =
-        requireNonNull(ReceivedVoltage.weakestOfItems(pair(near, 40, far)));
+    ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakestOfItems(pair(near, 40, far)));
     assertThat(List.of(weakest.from(), weakest.to())).containsExactly(0, 1);
     assertThat(weakest.volts()).isCloseTo(1.5 * 60 / (60 + 2 * 40), within(1e-12));
     assertThat(ReceivedVoltage.weakestOfItems(withoutCable(near))).isNull();

@@ -67,9 +67,7 @@ class RefusalTest {
           Map.entry("no register to wait for", () -> TimeoutNeed.of(AT_9600, 0, 0, 0, 0)),
           Map.entry(
               "lost negative",
-              () ->
-                  ReadingAge.worst(
-                      AT_9600, new BroadcastLoad(1, 5, 0.1), List.of(), -1, false)),
+              () -> ReadingAge.worst(AT_9600, new BroadcastLoad(1, 5, 0.1), List.of(), -1, false)),
           Map.entry("capacitor 0", () -> TerminatorTiming.of(120, 0, 9600, 10, 0.66)),
           Map.entry("rate 0 beside it", () -> TerminatorTiming.of(120, 1e-9, 0, 10, 0.66)),
           Map.entry("length beside it", () -> TerminatorTiming.of(120, 1e-9, 9600, -1, 0.66)),

@@ -1,5 +1,7 @@
 package org.headhouse.linter.line;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -52,12 +54,12 @@ final class SpiceNetlist {
 
     /** D1 against common. */
     double d1Volts(Map<String, Double> voltages, int item) {
-      return voltages.get(d1(item));
+      return requireNonNull(voltages.get(d1(item)));
     }
 
     /** D0 against common. */
     double d0Volts(Map<String, Double> voltages, int item) {
-      return voltages.get(d0(item));
+      return requireNonNull(voltages.get(d0(item)));
     }
 
     /** D1 − D0. */

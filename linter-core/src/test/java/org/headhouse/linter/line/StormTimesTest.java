@@ -141,7 +141,14 @@ class StormTimesTest {
           20 + random.nextInt(100),
           lost,
           new Poller(
-              units, 1 + random.nextInt(60), every, 0, 0.02, timeout, retries, random.nextInt(units)),
+              units,
+              1 + random.nextInt(60),
+              every,
+              0,
+              0.02,
+              timeout,
+              retries,
+              random.nextInt(units)),
           new Poller(1, 4, 7 + random.nextInt(50), 0.5, 0.05, 1, 0, -1));
     }
 
@@ -198,8 +205,7 @@ class StormTimesTest {
       Site site = Site.random(random);
       Worst worst = worst(site, random, 300);
       ReadingAge age = site.age();
-      ClosingTime bound =
-          ClosingTime.ofFollower(site.averaging, age, site.staleAfter, site.close);
+      ClosingTime bound = ClosingTime.ofFollower(site.averaging, age, site.staleAfter, site.close);
       ClosingTime living = ClosingTime.ofFollowerThatStays(site.averaging, age, site.close);
       assertNear(worst.age, age.totalSeconds(), site);
       assertNear(worst.closed, bound.totalSeconds(), site);

@@ -23,8 +23,7 @@ class WorstCornerTest {
 
   /** Small segments of all sorts, in a cable of an area that may have 7 % more. */
   private static Stream<SegmentSpread> spreads(long seed, int count) {
-    CableSpread cable =
-        CableSpread.atWeakest(Wire.squareMillimetres(0.5), null, Tolerances.USUAL);
+    CableSpread cable = CableSpread.atWeakest(Wire.squareMillimetres(0.5), null, Tolerances.USUAL);
     return RandomSegments.of(seed, count, 1, 5)
         .map(circuit -> new SegmentSpread(circuit, cable, Tolerances.USUAL))
         .filter(spread -> new BruteForce(spread, true).parts() <= MOST_PARTS);
@@ -62,8 +61,7 @@ class WorstCornerTest {
         .singleElement()
         .satisfies(
             volts ->
-                assertThat(volts)
-                    .isCloseTo(5 / (565.6 * (1 / 565.6 + 2 / 60.0)), within(1e-12)));
+                assertThat(volts).isCloseTo(5 / (565.6 * (1 / 565.6 + 2 / 60.0)), within(1e-12)));
   }
 
   /**
@@ -125,7 +123,8 @@ class WorstCornerTest {
       return false;
     }
     double[] least =
-        BruteForce.least(new BruteForce(spread, true).corners(false).map(NodalAnalysis::differences));
+        BruteForce.least(
+            new BruteForce(spread, true).corners(false).map(NodalAnalysis::differences));
     for (int item = 0; item < least.length; item++) {
       assertWorst(found.get(item), least[item], spread);
     }
@@ -144,8 +143,7 @@ class WorstCornerTest {
   private static void assertWorst(double found, double least, SegmentSpread spread) {
     List<BiasResistors> biases = biases(spread);
     double rounding = RELATIVE * Math.max(Math.abs(least), 0.01);
-    boolean rough =
-        biases.stream().filter(bias -> !bias.isWeak()).count() > 1 || !isClosed(spread);
+    boolean rough = biases.stream().filter(bias -> !bias.isWeak()).count() > 1 || !isClosed(spread);
     double share = rough ? 0.1 : 0.01;
     double under = biases.size() <= 1 ? rounding : share * Math.max(Math.abs(least), 0.2);
     assertThat(found).as("%s", spread).isBetween(least - under, least + rounding);
@@ -182,8 +180,7 @@ class WorstCornerTest {
       assertThat(found.get(item).to()).isEqualTo(item);
       assertWorst(found.get(item).volts(), least[item], spread);
     }
-    assertWorst(
-        requireNonNull(weakest).volts(), Arrays.stream(least).min().orElseThrow(), spread);
+    assertWorst(requireNonNull(weakest).volts(), Arrays.stream(least).min().orElseThrow(), spread);
   }
 
   private static double[] weakestOfAllSenders(NodalAnalysis nodes, int size) {
@@ -204,12 +201,13 @@ class WorstCornerTest {
   void supplyThatDiffersMuchIsGranted() {
     SegmentCircuit circuit =
         pair(unit(1, ohms(120), bias(560, 12)), 20, unit(1, ohms(120), bias(4700, 3.3)));
-    SegmentSpread spread =
-        new SegmentSpread(circuit, new CableSpread(0.09, 0.1), Tolerances.USUAL);
+    SegmentSpread spread = new SegmentSpread(circuit, new CableSpread(0.09, 0.1), Tolerances.USUAL);
     double[] alike =
-        BruteForce.least(new BruteForce(spread, false).corners(false).map(NodalAnalysis::differences));
+        BruteForce.least(
+            new BruteForce(spread, false).corners(false).map(NodalAnalysis::differences));
     double[] unlike =
-        BruteForce.least(new BruteForce(spread, true).corners(false).map(NodalAnalysis::differences));
+        BruteForce.least(
+            new BruteForce(spread, true).corners(false).map(NodalAnalysis::differences));
     assertThat(unlike[1]).isLessThan(alike[1] * 0.999);
     assertThat(requireNonNull(WorstCorner.idleVolts(spread)).get(1))
         .isBetween(0.99 * unlike[1], unlike[1]);
