@@ -69,7 +69,7 @@ final class Ladder {
 
   /** The conductance between a node and the return, sources dead. */
   double siemensAt(int node) {
-    return siemens()[node];
+    return onwardSiemens[node] + reversed().onwardSiemens[size() - 1 - node] - shuntSiemens[node];
   }
 
   /** The conductance between each node and the return, sources dead, O(n). */
