@@ -132,7 +132,7 @@ public final class ColdStart {
     // The name of the program in parentheses may have spaces; of what follows, the 14th and 15th
     // are the hundredths of seconds of children in user mode and in the kernel (proc(5)).
     String account = Files.readString(PROCESS_ACCOUNT);
-    String[] fields = account.substring(account.lastIndexOf(')') + 2).split(" ");
+    String[] fields = account.substring(account.lastIndexOf(')') + 2).split(" ", -1);
     return (Long.parseLong(fields[13]) + Long.parseLong(fields[14])) / 100.0;
   }
 
