@@ -1,6 +1,6 @@
 package org.headhouse.linter.diagram;
 
-import static org.headhouse.linter.diagram.Sheet.number;
+import static org.headhouse.linter.diagram.SvgDocument.number;
 
 import java.util.List;
 import org.headhouse.linter.diagram.Part.Bar;
@@ -8,8 +8,8 @@ import org.headhouse.linter.diagram.Part.Dot;
 import org.headhouse.linter.diagram.Part.Frame;
 import org.headhouse.linter.diagram.Part.Sign;
 import org.headhouse.linter.diagram.Part.Symbol;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.headhouse.linter.markup.XmlWriter;
 
 /** Writes the parts of a layout as SVG, where they stand. */
@@ -27,9 +27,9 @@ final class Drawing {
    * @param told what is to be seen, in words
    */
   static String svg(Page page, String prefix, String title, String told) {
-    XmlWriter xml = Sheet.start(page.width(), page.height(), prefix, title, told);
+    XmlWriter xml = SvgDocument.start(page.width(), page.height(), prefix, title, told);
     new Drawing(xml).add(page.parts());
-    return Sheet.end(xml);
+    return SvgDocument.end(xml);
   }
 
   /** Lines first, then what stands on them. */
@@ -57,8 +57,8 @@ final class Drawing {
   }
 
   private void add(Part part) {
-    if (part instanceof Words words) {
-      words(words);
+    if (part instanceof TextPart text) {
+      text(text);
     } else if (part instanceof Frame frame) {
       frame(frame);
     } else if (part instanceof Wire wire) {
@@ -76,10 +76,10 @@ final class Drawing {
   }
 
   /** Text whose size only the font knows is kept in its area by a view of its own. */
-  private void words(Words words) {
-    Area area = words.area();
-    TextStyle style = words.style();
-    boolean clipped = Lettering.isUncertain(words.shown());
+  private void text(TextPart text) {
+    Area area = text.area();
+    TextStyle style = text.style();
+    boolean clipped = Lettering.isUncertain(text.shown());
     double left = 0;
     double top = 0;
     if (clipped) {
@@ -99,13 +99,13 @@ final class Drawing {
           "hidden");
     }
     double x =
-        switch (words.align()) {
+        switch (text.align()) {
           case START -> area.x();
           case MIDDLE -> area.centreX();
           case END -> area.right();
         };
     String anchor =
-        switch (words.align()) {
+        switch (text.align()) {
           case START -> "";
           case MIDDLE -> "middle ";
           case END -> "end ";
@@ -118,11 +118,11 @@ final class Drawing {
         number(x - left),
         "y",
         number(area.y() - top + style.base()));
-    String full = clipped && words.full() == null ? words.shown() : words.full();
+    String full = clipped && text.full() == null ? text.shown() : text.full();
     if (full != null) {
       xml.element("title", full);
     }
-    xml.text(Lettering.isolated(words.shown())).end();
+    xml.text(Lettering.isolated(text.shown())).end();
     if (clipped) {
       xml.end();
     }

@@ -3,7 +3,7 @@ package org.headhouse.linter.diagram;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.diagram.Part.Sign;
-import org.headhouse.linter.diagram.Part.Words;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.result.Result;
 
 /** What the numbers of the signs mean. */
@@ -26,10 +26,10 @@ final class Legend {
     void place(double top, double width, List<Part> parts) {
       parts.add(Sign.at(0, top, mark));
       double room = width - INDENT;
-      parts.add(Words.fitted(mark.place(), INDENT, top, room, TextStyle.STRONG, Align.START));
+      parts.add(TextPart.fitted(mark.place(), INDENT, top, room, TextStyle.STRONG, Align.START));
       double y = top + TextStyle.STRONG.line();
       for (String line : lines) {
-        parts.add(Words.shown(line, line, INDENT, y, room, TextStyle.NORMAL, Align.START));
+        parts.add(TextPart.shown(line, line, INDENT, y, room, TextStyle.NORMAL, Align.START));
         y += TextStyle.NORMAL.line();
       }
     }

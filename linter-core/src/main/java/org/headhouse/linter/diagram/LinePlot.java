@@ -3,8 +3,8 @@ package org.headhouse.linter.diagram;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.figures.SitePolicy;
@@ -70,7 +70,7 @@ final class LinePlot {
     double bottom = axis(top - VoltagePanel.GAP, parts);
     if (!profile.complete()) {
       String note = "A part of the line is not computed: a length or a value is not known.";
-      parts.add(Words.fitted(note, 0, bottom, width, TextStyle.NORMAL, Align.START));
+      parts.add(TextPart.fitted(note, 0, bottom, width, TextStyle.NORMAL, Align.START));
       bottom += TextStyle.NORMAL.line();
     }
     return new Page(width, Math.ceil(bottom + 2), parts, List.of());
@@ -84,13 +84,13 @@ final class LinePlot {
       parts.add(Wire.lead(new Point(x, y), new Point(x, y + TICK)));
       double left = x - room / 2;
       String text = Shown.plain(tick);
-      parts.add(Words.fitted(text, left, y + TICK + 1, room, SMALL, Align.MIDDLE));
+      parts.add(TextPart.fitted(text, left, y + TICK + 1, room, SMALL, Align.MIDDLE));
     }
     parts.add(Wire.lead(new Point(distances.start(), y), new Point(distances.end(), y)));
     String name = measure.unit() + " of cable from the start of the line";
     double top = y + TICK + 1 + SMALL.line();
     double whole = distances.end() - distances.start();
-    parts.add(Words.fitted(name, distances.start(), top, whole, SMALL, Align.MIDDLE));
+    parts.add(TextPart.fitted(name, distances.start(), top, whole, SMALL, Align.MIDDLE));
     return top + SMALL.line() + 2;
   }
 }

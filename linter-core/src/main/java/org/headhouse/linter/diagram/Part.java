@@ -14,17 +14,17 @@ sealed interface Part {
    * @param shown what is seen
    * @param full the whole text where what is seen is cut, else null
    */
-  record Words(Area area, String shown, TextStyle style, Align align, @Nullable String full)
+  record TextPart(Area area, String shown, TextStyle style, Align align, @Nullable String full)
       implements Part {
 
     /** A text that is cut where it is wider than some room. */
-    static Words fitted(
+    static TextPart fitted(
         String text, double x, double top, double room, TextStyle style, Align align) {
       return shown(Lettering.fit(text, room, style), text, x, top, room, style, align);
     }
 
     /** A text that is known to fit, and the one that it was cut from. */
-    static Words shown(
+    static TextPart shown(
         String shown,
         String whole,
         double x,
@@ -39,7 +39,7 @@ sealed interface Part {
             case MIDDLE -> x + (room - width) / 2;
             case END -> x + room - width;
           };
-      return new Words(
+      return new TextPart(
           new Area(left, top, width, style.line()),
           shown,
           style,

@@ -1,6 +1,6 @@
 package org.headhouse.linter.diagram;
 
-import static org.headhouse.linter.diagram.Sheet.number;
+import static org.headhouse.linter.diagram.SvgDocument.number;
 
 import org.headhouse.linter.diagram.Part.Bar;
 import org.headhouse.linter.diagram.Part.Dot;

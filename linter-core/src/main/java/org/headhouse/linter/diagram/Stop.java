@@ -3,8 +3,8 @@ package org.headhouse.linter.diagram;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.diagram.Part.Symbol;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,7 +52,7 @@ record Stop(Card card, String name, @Nullable String stub, @Nullable Hop toNext)
       parts.add(new Symbol(Area.around(centreX, trunkY, 6, 6), Symbol.Kind.JUNCTION));
       double room = Card.WIDTH - 30;
       parts.add(
-          Words.fitted(
+          TextPart.fitted(
               "stub " + stub, centreX + 5, trunkY + 8, room, TextStyle.SMALL, Align.START));
     }
   }

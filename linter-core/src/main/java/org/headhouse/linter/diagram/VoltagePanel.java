@@ -4,8 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.headhouse.linter.diagram.LineProfile.Value;
 import org.headhouse.linter.diagram.Part.Dot;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.Levels;
@@ -72,7 +72,7 @@ record VoltagePanel(
 
   void place(double top, double width, List<Part> parts) {
     Value lowest = lowest();
-    parts.add(Words.fitted(title, 0, top, width, TextStyle.STRONG, Align.START));
+    parts.add(TextPart.fitted(title, 0, top, width, TextStyle.STRONG, Align.START));
     String note =
         "lowest "
             + Shown.volts(lowest.volts())
@@ -83,7 +83,7 @@ record VoltagePanel(
             + ", in the ring: "
             + lowest.name();
     double noteTop = top + TextStyle.STRONG.line() + 1;
-    parts.add(Words.fitted(note, 0, noteTop, width, TextStyle.NORMAL, Align.START));
+    parts.add(TextPart.fitted(note, 0, noteTop, width, TextStyle.NORMAL, Align.START));
     double bottom = top + height();
     double most =
         stretches.stream().flatMap(List::stream).mapToDouble(Value::volts).max().orElse(0);
@@ -109,7 +109,7 @@ record VoltagePanel(
     for (double tick : volts.ticks()) {
       double y = volts.at(tick);
       String text = Shown.plain(tick) + " mV";
-      parts.add(Words.fitted(text, 0, y - SMALL.line() / 2, LEFT - 5, SMALL, Align.END));
+      parts.add(TextPart.fitted(text, 0, y - SMALL.line() / 2, LEFT - 5, SMALL, Align.END));
       parts.add(across(y, width - RIGHT, Wire.Kind.DIVIDER));
     }
     parts.add(Wire.lead(new Point(LEFT, volts.end()), new Point(LEFT, bottom)));
@@ -127,7 +127,7 @@ record VoltagePanel(
       if (end - x > LEAST_ROOM_FOR_A_NAME) {
         String text = "repeater " + repeaters.get(i).name();
         double room = end - x - 3;
-        parts.add(Words.fitted(text, x + 3, top - SMALL.line() - 1, room, SMALL, Align.START));
+        parts.add(TextPart.fitted(text, x + 3, top - SMALL.line() - 1, room, SMALL, Align.START));
       }
     }
   }
@@ -148,7 +148,7 @@ record VoltagePanel(
     String text = Shown.volts(limit) + (threshold ? " needed" : " with margin");
     double top = threshold ? y : y - SMALL.line();
     parts.add(across(y, right + 6, kind));
-    parts.add(Words.fitted(text, right + 10, top, RIGHT - 10, SMALL, Align.START));
+    parts.add(TextPart.fitted(text, right + 10, top, RIGHT - 10, SMALL, Align.START));
   }
 
   private void curve(List<Value> values, Value lowest, Scale volts, List<Part> parts) {

@@ -1,9 +1,9 @@
 package org.headhouse.linter.draft;
 
 import java.util.Locale;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.source.InvisibleCharacters;
 import org.headhouse.linter.yaml.CoreType;
-import org.headhouse.linter.yaml.OlderReading;
+import org.headhouse.linter.yaml.Yaml11Interpretation;
 
 /** Writes text so that readers of YAML 1.1 and of YAML 1.2 read just that text, in any place. */
 final class YamlScalar {
@@ -28,7 +28,7 @@ final class YamlScalar {
         && !text.endsWith(" ")
         && text.codePoints().allMatch(YamlScalar::isHarmless)
         && CoreType.of(text) == CoreType.TEXT
-        && OlderReading.of(text).isEmpty();
+        && Yaml11Interpretation.of(text).isEmpty();
   }
 
   private static boolean isHarmless(int c) {
@@ -55,6 +55,7 @@ final class YamlScalar {
 
   /** What cannot be seen is written as an escape, so that whoever reads the file sees it. */
   private static boolean isShown(int c) {
-    return c == ' ' || (Unseen.isWritten(c) && Character.getType(c) != Character.SPACE_SEPARATOR);
+    return c == ' '
+        || (InvisibleCharacters.isWritten(c) && Character.getType(c) != Character.SPACE_SEPARATOR);
   }
 }

@@ -161,7 +161,7 @@ public final class SegmentLine {
    * ends, a second place of bias, more than 32 unit loads, or a cable beyond every limit. Once it
    * is mended they are other ones.
    */
-  public boolean isOutOfOrder() {
+  public boolean hasFaultThatDistortsFigures() {
     return hasTerminatorBetweenEnds()
         || biases().size() > 1
         || isOverloaded()
@@ -207,7 +207,7 @@ public final class SegmentLine {
    * what a receiver needs.
    */
   public boolean isIdleUnderThreshold() {
-    SegmentFigures known = isOutOfOrder() ? null : figures();
+    SegmentFigures known = hasFaultThatDistortsFigures() ? null : figures();
     IdleVoltage lowest = known == null ? null : known.lowestIdle();
     return lowest != null && lowest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
   }

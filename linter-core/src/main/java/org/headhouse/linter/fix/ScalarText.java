@@ -2,16 +2,17 @@ package org.headhouse.linter.fix;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.source.InvisibleCharacters;
 import org.headhouse.linter.yaml.CoreType;
-import org.headhouse.linter.yaml.OlderReading;
+import org.headhouse.linter.yaml.Yaml11Interpretation;
 
 /** Writes text as a scalar that every reader takes for that text, in block and in flow style. */
 final class ScalarText {
   /** Letters, digits and signs that mean nothing to YAML, with single spaces between. */
   private static final Pattern HARMLESS =
       Pattern.compile(
-          "[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}_.+/()'-]*(?: [\\p{L}\\p{N}+(][\\p{L}\\p{M}\\p{N}_.+/()'-]*)*");
+          "[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}_.+/()'-]*(?:"
+              + " [\\p{L}\\p{N}+(][\\p{L}\\p{M}\\p{N}_.+/()'-]*)*");
 
   private ScalarText() {}
 
@@ -20,7 +21,7 @@ final class ScalarText {
     boolean plain =
         HARMLESS.matcher(text).matches()
             && CoreType.of(text) == CoreType.TEXT
-            && OlderReading.of(text).isEmpty();
+            && Yaml11Interpretation.of(text).isEmpty();
     return plain ? text : doubleQuoted(text);
   }
 
@@ -33,7 +34,7 @@ final class ScalarText {
     if (before.startsWith("\"")) {
       return doubleQuoted(text);
     }
-    boolean printable = text.codePoints().allMatch(Unseen::isWritten);
+    boolean printable = text.codePoints().allMatch(InvisibleCharacters::isWritten);
     return before.startsWith("'") && printable ? "'" + text.replace("'", "''") + "'" : of(text);
   }
 
@@ -45,7 +46,7 @@ final class ScalarText {
             c -> {
               if (c == '"' || c == '\\') {
                 quoted.append('\\').append((char) c);
-              } else if (Unseen.isWritten(c)) {
+              } else if (InvisibleCharacters.isWritten(c)) {
                 quoted.appendCodePoint(c);
               } else {
                 quoted.append(String.format(Locale.ROOT, c > 0xFFFF ? "\\U%08X" : "\\u%04X", c));

@@ -11,8 +11,8 @@ import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.source.InvisibleCharacters;
 import org.headhouse.linter.source.Region;
-import org.headhouse.linter.source.Unseen;
 
 /** Results as lines of text: the form of the GNU coding standards, and the excerpt under it. */
 public final class TextReport {
@@ -81,7 +81,7 @@ public final class TextReport {
 
   /** A text in which nothing garbles a terminal, and nothing is hidden. */
   public static String printable(String text) {
-    return Unseen.shown(text);
+    return InvisibleCharacters.shown(text);
   }
 
   /** How many results there are, by level and by rule. */

@@ -9,8 +9,8 @@ import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Message;
-import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
@@ -55,7 +55,7 @@ record SchemaFault(Node node, String detail, Finding finding) {
 
   private static Optional<String> meant(String key, List<String> known) {
     int colon = key.indexOf(':');
-    return Nearest.to(colon < 0 ? key : key.substring(0, colon), known);
+    return SpellingSuggester.suggest(colon < 0 ? key : key.substring(0, colon), known);
   }
 
   private static SchemaFault unknownKey(

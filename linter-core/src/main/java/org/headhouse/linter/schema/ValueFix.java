@@ -5,8 +5,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
-import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Scalar;
 import org.jspecify.annotations.Nullable;
@@ -42,7 +42,7 @@ final class ValueFix {
 
   /** A number that is nearly one of the list may as well be meant to be another. */
   private static @Nullable FixDraft nearest(Scalar scalar, Place place, ExpectedValue expected) {
-    String near = Nearest.to(scalar.text(), expected.words()).orElse(null);
+    String near = SpellingSuggester.suggest(scalar.text(), expected.words()).orElse(null);
     if (near == null) {
       return null;
     }

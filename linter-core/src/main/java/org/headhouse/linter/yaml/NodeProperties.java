@@ -51,7 +51,7 @@ final class NodeProperties {
 
     /** The region of an event without what stands before its node. */
     Region from(NodeEvent event) {
-      Region whole = Marks.region(event);
+      Region whole = ParserMarks.region(event);
       return startLine == 0
           ? whole
           : new Region(

@@ -210,11 +210,13 @@ final class ParserWords {
     Finding finding = at(mark, fact, remedy);
     return context == null
         ? finding
-        : finding.related(Marks.at(context), "what is being read starts here");
+        : finding.related(ParserMarks.at(context), "what is being read starts here");
   }
 
   private static Finding at(Mark mark, String fact, String remedy) {
     return Finding.of(
-        SyntaxFaults.SYNTAX, Marks.at(mark), new Message(fact, SyntaxFaults.NOT_READ, remedy));
+        SyntaxFaults.SYNTAX,
+        ParserMarks.at(mark),
+        new Message(fact, SyntaxFaults.NOT_READ, remedy));
   }
 }

@@ -3,9 +3,9 @@ package org.headhouse.linter.yaml;
 import java.util.Collection;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
-import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.reader.ReaderException;
@@ -116,7 +116,7 @@ final class SyntaxFaults {
 
   static Finding unknownAlias(String name, Collection<String> anchors, Region region) {
     String remedy =
-        Nearest.to(name, anchors)
+        SpellingSuggester.suggest(name, anchors)
             .map(near -> "write *" + near)
             .orElse("write &" + name + " before the value that is meant");
     return Finding.of(

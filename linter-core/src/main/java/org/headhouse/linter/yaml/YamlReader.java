@@ -85,7 +85,7 @@ public final class YamlReader {
   private static void reportSecondDocument(Parser parser, List<Finding> findings) {
     if (parser.checkEvent(Event.ID.DocumentStart)) {
       var start = (DocumentStartEvent) parser.getEvent();
-      findings.add(SyntaxFaults.severalDocuments(Marks.region(start)));
+      findings.add(SyntaxFaults.severalDocuments(ParserMarks.region(start)));
     }
   }
 }

@@ -7,7 +7,7 @@ import java.util.Locale;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.WeatherStation;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.source.InvisibleCharacters;
 
 /**
  * The part of a site's file that keeps the proof, as YAML to be completed and pasted over the key
@@ -56,7 +56,7 @@ final class CommissioningRecord {
             c -> {
               if (c == '"' || c == '\\') {
                 quoted.append('\\').appendCodePoint(c);
-              } else if (Unseen.isWritten(c)) {
+              } else if (InvisibleCharacters.isWritten(c)) {
                 quoted.appendCodePoint(c);
               } else {
                 quoted.append(

@@ -105,7 +105,7 @@ public record IndexRow(
   private static String margin(SiteFacts facts, boolean idle) {
     OptionalDouble worst =
         facts.figures().segments().stream()
-            .filter(segment -> !segment.isOutOfOrder())
+            .filter(segment -> !segment.hasFaultThatDistortsFigures())
             .flatMapToDouble(segment -> volts(segment, idle).stream())
             .min();
     return worst.isEmpty()

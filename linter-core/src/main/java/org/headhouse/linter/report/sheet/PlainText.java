@@ -3,7 +3,7 @@ package org.headhouse.linter.report.sheet;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Word;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.source.InvisibleCharacters;
 
 /**
  * Text of a site's file as a sheet shows it: no character that hides or that turns the direction of
@@ -50,7 +50,7 @@ final class PlainText {
     int count = 0;
     for (int i = 0; i < text.length() && count < most; count++) {
       int c = text.codePointAt(i);
-      shown.appendCodePoint(Unseen.isWritten(c) ? c : REPLACEMENT);
+      shown.appendCodePoint(InvisibleCharacters.isWritten(c) ? c : REPLACEMENT);
       i += Character.charCount(c);
     }
     return text.codePointCount(0, text.length()) > most

@@ -14,7 +14,7 @@ import org.headhouse.linter.stability.Internal;
  * wrong, no single one is misspelt.
  */
 @Internal
-public final class Nearest {
+public final class SpellingSuggester {
   /** Letters compared: some hundredths of a second, and a hundred words among five hundred. */
   private static final int MOST_STEPS = 10_000_000;
 
@@ -23,13 +23,13 @@ public final class Nearest {
   private int steps;
 
   /** Looks among known words. */
-  public Nearest(Collection<String> known) {
+  public SpellingSuggester(Collection<String> known) {
     this.known = known;
   }
 
   /** The known word nearest to a single one. */
-  public static Optional<String> to(String written, Collection<String> known) {
-    return new Nearest(known).to(written);
+  public static Optional<String> suggest(String written, Collection<String> known) {
+    return new SpellingSuggester(known).suggest(written);
   }
 
   /**
@@ -37,7 +37,7 @@ public final class Nearest {
    * differ (inserted, left out, replaced, or two neighbours swapped). Of two equally near ones, the
    * first. Empty as well once it has looked for too many.
    */
-  public Optional<String> to(String written) {
+  public Optional<String> suggest(String written) {
     if (candidates.isEmpty()) {
       known.forEach(word -> candidates.add(normal(word)));
     }

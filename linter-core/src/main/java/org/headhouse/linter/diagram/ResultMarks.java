@@ -14,7 +14,7 @@ import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** Which places of a line are faulty; what is accepted is no fault. */
-final class Marks {
+final class ResultMarks {
   private static final Set<String> KEYS_OF_THE_CABLE =
       Set.of("cable-to-next", "run-to-next", "surge-protection-to-next");
 
@@ -33,7 +33,7 @@ final class Marks {
   /**
    * @param stationAt the place in the chain of the unit with the weather station, or -1
    */
-  Marks(Site site, List<Result> results, int stationAt) {
+  ResultMarks(Site site, List<Result> results, int stationAt) {
     this.site = site;
     this.stationAt = stationAt;
     results.stream()

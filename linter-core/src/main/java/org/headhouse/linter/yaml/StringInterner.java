@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * <p>The same few words make up most of a file. As one object they stay in the processor's nearest
  * cache, where every unit's copies would have to be fetched from behind what the parser leaves.
  */
-final class Words {
+final class StringInterner {
   private static final int PLACES = 256;
   private static final int LONGEST = 24;
 
@@ -23,7 +23,7 @@ final class Words {
   record Word(String text, CoreType type, boolean differs) {
     static Word of(String text) {
       CoreType type = CoreType.of(text);
-      return new Word(text, type, OlderReading.differs(text, type));
+      return new Word(text, type, Yaml11Interpretation.differs(text, type));
     }
   }
 

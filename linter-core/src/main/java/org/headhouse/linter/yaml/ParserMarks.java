@@ -9,8 +9,8 @@ import org.yaml.snakeyaml.events.Event;
  *
  * <p>A mark holds on to the parser's buffers, so none is kept.
  */
-final class Marks {
-  private Marks() {}
+final class ParserMarks {
+  private ParserMarks() {}
 
   static Region region(Event event) {
     return region(event.getStartMark(), event.getEndMark());

@@ -4,13 +4,13 @@ import org.headhouse.linter.stability.Internal;
 
 /** Characters that show nothing, though they tell one text from another. */
 @Internal
-public final class Unseen {
+public final class InvisibleCharacters {
   private static final int REPLACEMENT = 0xFFFD;
   private static final int OPEN_BOX = 0x2423;
   private static final int ZERO_WIDTH_NON_JOINER = 0x200C;
   private static final int ZERO_WIDTH_JOINER = 0x200D;
 
-  private Unseen() {}
+  private InvisibleCharacters() {}
 
   /** Whether a character is a control character, or shows nothing and is no space. */
   public static boolean is(int c) {

@@ -10,7 +10,7 @@ import org.headhouse.linter.markup.XmlWriter;
  * <p>A page that embeds drawings sets {@code --drawing-ink} and {@code --drawing-paper}; without
  * them they follow the reader's choice of light or dark. Print is black on white in any case.
  */
-final class Sheet {
+final class SvgDocument {
   private static final String STYLE =
       """
       .line-drawing{--ink:var(--drawing-ink,#111);--paper:var(--drawing-paper,#fff);\
@@ -46,7 +46,7 @@ final class Sheet {
         .collect(Collectors.joining());
   }
 
-  private Sheet() {}
+  private SvgDocument() {}
 
   /**
    * Starts a drawing; {@link #end} ends it.
