@@ -2,22 +2,20 @@ package org.headhouse.linter.report;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.source.Sha256;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A short text that stays the same while a result is the same one, for systems that follow results
- * from run to run. It leaves out the rule, which SARIF tells beside it.
+ * from run to run. It leaves out the rule, which SARIF has beside it.
  */
 final class Fingerprint {
   /** What it is called in SARIF; another number once it is made in another way. */
   static final String NAME = "siteElement/v1";
 
-  private static final int BYTES = 16;
+  private static final int DIGITS = 32;
 
   private Fingerprint() {}
 
@@ -40,16 +38,10 @@ final class Fingerprint {
   }
 
   private static String digest(@Nullable String... parts) {
-    MessageDigest digest;
-    try {
-      digest = MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException everyJavaHasIt) {
-      throw new IllegalStateException(everyJavaHasIt);
-    }
+    StringBuilder text = new StringBuilder();
     for (String part : parts) {
-      digest.update((part == null ? "-" : "+" + part).getBytes(UTF_8));
-      digest.update((byte) 0);
+      text.append(part == null ? "-" : "+" + part).append('\0');
     }
-    return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
+    return Sha256.hex(text.toString().getBytes(UTF_8)).substring(0, DIGITS);
   }
 }

@@ -1,9 +1,6 @@
 package org.headhouse.linter.sheets;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.Iterator;
 import java.util.List;
 import java.util.function.Consumer;
@@ -30,6 +27,7 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.settings.LinterContext;
 import org.headhouse.linter.source.InputFile;
+import org.headhouse.linter.source.Sha256;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the sheets of one run: pages by several threads, names and index in the order of files. */
@@ -106,7 +104,7 @@ public final class SheetRun {
             read.site(),
             read.figures(),
             results,
-            revision(bytes),
+            Sha256.hex(bytes).substring(0, REVISION_DIGITS),
             drawings.of(read.site(), read.figures(), results));
     return new Content(
         file,
@@ -115,16 +113,6 @@ public final class SheetRun {
             SitePage.html(facts, PageNames.wanted(read.site()), settings),
             ZonesCsv.of(read.site()),
             SiteFigures.of(read.site(), read.figures())));
-  }
-
-  /** The start of the SHA-256 of the content, long enough to identify it. */
-  private static String revision(byte[] bytes) {
-    try {
-      byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
-      return HexFormat.of().formatHex(hash).substring(0, REVISION_DIGITS);
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java platform has SHA-256", impossible);
-    }
   }
 
   private void take(FileTask.Outcome<Content> draft) {
