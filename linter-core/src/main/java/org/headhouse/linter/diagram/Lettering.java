@@ -2,6 +2,7 @@ package org.headhouse.linter.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.source.InvisibleCharacters;
 
 /**
  * Text of a site made fit for a drawing: what cannot be seen is made visible, what is too long is
@@ -26,9 +27,8 @@ final class Lettering {
   private Lettering() {}
 
   /**
-   * The text with everything that would not be seen, or would change what stands around it, shown
-   * as U+FFFD: control characters and those that turn the direction of writing. White space becomes
-   * a space, and of many marks on one letter two are kept.
+   * The text with everything that cannot be seen shown as U+FFFD. White space becomes a space, and
+   * of many marks on one letter two are kept.
    */
   static String visible(String text) {
     StringBuilder clean = new StringBuilder(text.length());
@@ -42,18 +42,10 @@ final class Lettering {
       if (c == '\n' || c == '\t' || Character.isSpaceChar(c)) {
         clean.append(' ');
       } else {
-        clean.appendCodePoint(isHidden(c) ? REPLACEMENT : c);
+        clean.appendCodePoint(InvisibleCharacters.visible(c));
       }
     }
     return clean.toString();
-  }
-
-  private static boolean isHidden(int c) {
-    int type = Character.getType(c);
-    return type == Character.CONTROL
-        || (type == Character.FORMAT && c != JOINER && c != NON_JOINER)
-        || type == Character.SURROGATE
-        || type == Character.UNASSIGNED;
   }
 
   private static boolean isMark(int c) {

@@ -2,7 +2,10 @@ package org.headhouse.linter.source;
 
 import org.headhouse.linter.stability.Internal;
 
-/** Characters that show nothing, though they tell one text from another. */
+/**
+ * Decides which characters a reader cannot see, for everything that shows the text of a file:
+ * console, drawings, sheets, JUnit XML, and scalars that are written into a file.
+ */
 @Internal
 public final class InvisibleCharacters {
   private static final int REPLACEMENT = 0xFFFD;
@@ -12,20 +15,40 @@ public final class InvisibleCharacters {
 
   private InvisibleCharacters() {}
 
-  /** Whether a character is a control character, or shows nothing and is no space. */
+  /**
+   * Whether a character shows nothing and is no space, or changes the direction of what is around
+   * it, or has no agreed sign (private use), or is half of a surrogate pair.
+   */
   public static boolean is(int c) {
-    return isBlank(c) || isUnwritten(c);
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.PRIVATE_USE,
+          Character.SURROGATE ->
+          true;
+      case Character.UNASSIGNED -> isReservedAsInvisible(c);
+      default -> isBlank(c);
+    };
   }
 
-  /** Whether a character is written with a sign, which a space is as well. */
+  /** Whether a scalar can hold a character as it is, so that whoever reads the file sees it. */
   public static boolean isWritten(int c) {
-    return Character.isDefined(c) && !isUnwritten(c);
+    return Character.isDefined(c) && !is(c);
   }
 
   /**
-   * A text as a line of a terminal, in which nothing changes what stands around it and nothing is
-   * hidden: what shows nothing is U+FFFD, and a space of another kind U+2423. What moves the
-   * writing on is a space. Characters that only choose the form of their neighbours stay.
+   * The character, or U+FFFD for one that cannot be seen. Joiners and variation selectors stay: the
+   * letters next to them take another form.
+   */
+  public static int visible(int c) {
+    return is(c) && !isFormOfNeighbours(c) ? REPLACEMENT : c;
+  }
+
+  /**
+   * A text as one line in which nothing is hidden: what cannot be seen is U+FFFD, a space of
+   * another kind U+2423, and a tab or a line break a space.
    */
   public static String shown(String text) {
     StringBuilder shown = new StringBuilder(text.length());
@@ -40,10 +63,7 @@ public final class InvisibleCharacters {
     if (Character.getType(c) == Character.SPACE_SEPARATOR) {
       return OPEN_BOX;
     }
-    if (Character.isWhitespace(c)) {
-      return ' ';
-    }
-    return is(c) && !isFormOfNeighbours(c) ? REPLACEMENT : c;
+    return Character.isWhitespace(c) ? ' ' : visible(c);
   }
 
   private static boolean isFormOfNeighbours(int c) {
@@ -55,8 +75,8 @@ public final class InvisibleCharacters {
   }
 
   /**
-   * Letters and marks that show nothing: the rest of Default_Ignorable_Code_Point of the Unicode
-   * Character Database, and the empty Braille pattern.
+   * The letters and marks of Default_Ignorable_Code_Point (Unicode Character Database,
+   * DerivedCoreProperties), and the empty Braille pattern.
    */
   private static boolean isBlank(int c) {
     return c == 0x034F
@@ -71,16 +91,13 @@ public final class InvisibleCharacters {
         || c == 0xFFA0;
   }
 
-  private static boolean isUnwritten(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR,
-          Character.PRIVATE_USE,
-          Character.SURROGATE ->
-          true;
-      default -> false;
-    };
+  /** The unassigned part of the same property, and the noncharacters. */
+  private static boolean isReservedAsInvisible(int c) {
+    return c == 0x2065
+        || c == 0x180F // assigned in Unicode 14, which Java 17 does not know
+        || (c >= 0xFFF0 && c <= 0xFFF8)
+        || (c >= 0xE0000 && c <= 0xE0FFF)
+        || (c >= 0xFDD0 && c <= 0xFDEF)
+        || (c & 0xFFFE) == 0xFFFE;
   }
 }
