@@ -1,5 +1,6 @@
 package org.headhouse.linter.diagram;
 
+import static org.headhouse.linter.diagram.SvgDocument.move;
 import static org.headhouse.linter.diagram.SvgDocument.number;
 
 import java.util.List;
@@ -14,22 +15,24 @@ import org.headhouse.linter.markup.XmlWriter;
 
 /** Writes the parts of a layout as SVG, where they stand. */
 final class Drawing {
-  private final XmlWriter xml;
+  private final SvgDocument svg;
+  private final Symbols symbols;
 
-  private Drawing(XmlWriter xml) {
-    this.xml = xml;
+  private Drawing(SvgDocument svg) {
+    this.svg = svg;
+    this.symbols = new Symbols(svg);
   }
 
   /**
    * The text of a drawing.
    *
    * @param prefix of its ids
-   * @param told what is to be seen, in words
+   * @param description what is to be seen, in words
    */
-  static String svg(Page page, String prefix, String title, String told) {
-    XmlWriter xml = SvgDocument.start(page.width(), page.height(), prefix, title, told);
-    new Drawing(xml).add(page.parts());
-    return SvgDocument.end(xml);
+  static String svg(Page page, String prefix, String title, String description) {
+    SvgDocument svg = new SvgDocument(page.width(), page.height(), prefix, title, description);
+    new Drawing(svg).add(page.parts());
+    return svg.finish();
   }
 
   /** Lines first, then what stands on them. */
@@ -64,19 +67,20 @@ final class Drawing {
     } else if (part instanceof Wire wire) {
       wire(wire);
     } else if (part instanceof Symbol symbol) {
-      Symbols.write(symbol, xml);
+      symbols.write(symbol);
     } else if (part instanceof Sign sign) {
-      Symbols.write(sign, xml);
+      symbols.write(sign);
     } else if (part instanceof Dot dot) {
-      PlotSymbols.write(dot, xml);
+      symbols.write(dot);
     } else if (part instanceof Bar bar) {
-      PlotSymbols.write(bar, xml);
+      symbols.write(bar);
     }
-    xml.newLine();
+    svg.xml().newLine();
   }
 
   /** Text whose size only the font knows is kept in its area by a view of its own. */
   private void text(TextPart text) {
+    XmlWriter xml = svg.xml();
     Area area = text.area();
     TextStyle style = text.style();
     boolean clipped = Lettering.isUncertain(text.shown());
@@ -130,43 +134,20 @@ final class Drawing {
 
   private void frame(Frame frame) {
     Area area = frame.area();
-    rectangle(area, frame.kind() == Frame.Kind.PAGE_REFERENCE ? area.height() / 2 : 0);
+    outline(area, frame.kind() == Frame.Kind.PAGE_REFERENCE ? area.height() / 2 : 0);
     if (frame.kind() == Frame.Kind.HEAD) {
-      rectangle(new Area(area.x() + 2.5, area.y() + 2.5, area.width() - 5, area.height() - 5), 0);
+      outline(new Area(area.x() + 2.5, area.y() + 2.5, area.width() - 5, area.height() - 5), 0);
     }
     if (frame.kind() == Frame.Kind.STATION) {
-      xml.empty(
-          "path",
-          "class",
-          "thin",
-          "d",
-          "M" + number(area.x()) + " " + number(area.y() + 2) + "h" + number(area.width()));
+      svg.path("thin", move(area.x(), area.y() + 2) + "h" + number(area.width()));
     }
   }
 
-  private void rectangle(Area area, double round) {
-    xml.empty(
-        "rect",
-        "class",
-        "frame",
-        "x",
-        number(area.x()),
-        "y",
-        number(area.y()),
-        "width",
-        number(area.width()),
-        "height",
-        number(area.height()),
-        "rx",
-        number(round));
+  private void outline(Area area, double round) {
+    svg.rectangle("frame", area, "rx", number(round));
   }
 
   private void wire(Wire wire) {
-    StringBuilder points = new StringBuilder();
-    for (Point point : wire.points()) {
-      points.append(points.isEmpty() ? "" : " ");
-      points.append(number(point.x())).append(',').append(number(point.y()));
-    }
     String kind =
         switch (wire.kind()) {
           case CABLE -> "wire";
@@ -176,6 +157,6 @@ final class Drawing {
           case LIMIT -> "limit";
           case MARGIN -> "margin";
         };
-    xml.empty("polyline", "class", kind, "points", points.toString());
+    svg.polyline(kind, wire.points());
   }
 }

@@ -43,7 +43,7 @@ final class Legend {
     List<String> lines = new ArrayList<>();
     for (Result result : mark.results().subList(0, Math.min(MOST_RESULTS, mark.results().size()))) {
       lines.addAll(
-          Lettering.wrap(Lettering.visible(told(result)), room, TextStyle.NORMAL, MOST_LINES));
+          Lettering.wrap(Lettering.visible(text(result)), room, TextStyle.NORMAL, MOST_LINES));
     }
     int more = mark.results().size() - MOST_RESULTS;
     if (more > 0) {
@@ -52,7 +52,7 @@ final class Legend {
     return lines;
   }
 
-  private static String told(Result result) {
+  private static String text(Result result) {
     return result.level().word() + ": " + result.message().text() + " [" + result.rule() + "]";
   }
 }

@@ -18,7 +18,7 @@ import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
-/** What a drawing of a line shows, told for those who do not see it. */
+/** What a drawing of a line shows, in words for those who do not see it. */
 final class LineInWords {
   private final Site site;
   private final ResultMarks marks;

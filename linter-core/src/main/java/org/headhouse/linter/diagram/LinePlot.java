@@ -55,8 +55,8 @@ final class LinePlot {
   }
 
   /** What is to be seen, in words. */
-  String told() {
-    return panels.stream().map(VoltagePanel::told).collect(Collectors.joining(" "));
+  String description() {
+    return panels.stream().map(VoltagePanel::description).collect(Collectors.joining(" "));
   }
 
   /** Where everything stands. */

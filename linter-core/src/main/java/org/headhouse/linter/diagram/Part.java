@@ -108,9 +108,9 @@ sealed interface Part {
    * A value on a curve.
    *
    * @param ringed whether it is the one that matters most
-   * @param told what it is, in words
+   * @param title what it is, in words
    */
-  record Dot(Point at, boolean ringed, String told) implements Part {
+  record Dot(Point at, boolean ringed, String title) implements Part {
     @Override
     public Area area() {
       double size = ringed ? 13 : 5;
@@ -120,7 +120,7 @@ sealed interface Part {
 
   /** A part of a whole, as a stretch of a bar. */
   record Bar(Area area, Bar.Fill fill) implements Part {
-    /** How it is told from its neighbours. */
+    /** How it differs from its neighbours. */
     enum Fill {
       SOLID,
       LINED,

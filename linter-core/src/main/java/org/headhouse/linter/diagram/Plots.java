@@ -22,7 +22,8 @@ public final class Plots {
     LinePlot plot = new LinePlot(LineProfile.of(figures), policy, measure, format.width());
     return plot.isEmpty()
         ? Optional.empty()
-        : Optional.of(Drawing.svg(plot.page(), prefix, "Voltages along the line", plot.told()));
+        : Optional.of(
+            Drawing.svg(plot.page(), prefix, "Voltages along the line", plot.description()));
   }
 
   /**
@@ -33,6 +34,6 @@ public final class Plots {
   public static String useOfTime(Traffic traffic, PageFormat format, String prefix) {
     TimeBar bar = new TimeBar(traffic);
     return Drawing.svg(
-        bar.page(format.width()), prefix, "How the line's time is spent", bar.told());
+        bar.page(format.width()), prefix, "How the line's time is spent", bar.description());
   }
 }

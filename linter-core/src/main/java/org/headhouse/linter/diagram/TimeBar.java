@@ -24,7 +24,7 @@ record TimeBar(Traffic traffic) {
    * @param detail how its share comes about
    */
   private record Share(String name, double share, Bar.Fill fill, String detail) {
-    String told() {
+    String label() {
       return name + " " + Shown.share(share);
     }
   }
@@ -70,12 +70,12 @@ record TimeBar(Traffic traffic) {
   }
 
   /** What is to be seen, in words. */
-  String told() {
-    StringBuilder told = new StringBuilder(summary());
+  String description() {
+    StringBuilder text = new StringBuilder(summary());
     for (Share share : shares()) {
-      told.append(' ').append(share.told()).append(", ").append(share.detail()).append('.');
+      text.append(' ').append(share.label()).append(", ").append(share.detail()).append('.');
     }
-    return told.toString();
+    return text.toString();
   }
 
   /** Where everything stands. */
@@ -108,7 +108,7 @@ record TimeBar(Traffic traffic) {
     TextStyle strong = TextStyle.STRONG;
     TextStyle small = TextStyle.SMALL;
     double room = column - 6;
-    parts.add(TextPart.fitted(share.told(), left + 3, LABEL_TOP, room, strong, Align.MIDDLE));
+    parts.add(TextPart.fitted(share.label(), left + 3, LABEL_TOP, room, strong, Align.MIDDLE));
     double top = LABEL_TOP + strong.line() + 1;
     parts.add(TextPart.fitted(share.detail(), left + 3, top, room, small, Align.MIDDLE));
   }

@@ -56,7 +56,7 @@ record VoltagePanel(
   }
 
   /** What is to be seen, in words. */
-  String told() {
+  String description() {
     Value lowest = lowest();
     return title
         + ": lowest "
@@ -159,13 +159,13 @@ record VoltagePanel(
     parts.add(new Wire(points, Wire.Kind.LEAD));
     for (int i = 0; i < points.size(); i++) {
       Value value = values.get(i);
-      String told =
+      String label =
           Lettering.isolated(value.name())
               + ", at "
               + measure.length(value.metres())
               + ": "
               + Shown.volts(value.volts());
-      parts.add(new Dot(points.get(i), value.equals(lowest), told));
+      parts.add(new Dot(points.get(i), value.equals(lowest), label));
     }
   }
 }

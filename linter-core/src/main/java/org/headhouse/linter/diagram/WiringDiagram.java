@@ -37,13 +37,14 @@ public final class WiringDiagram {
     for (Page page : pages) {
       int number = drawings.size() + 1;
       String title = "Wiring diagram, page " + number + " of " + pages.size();
-      String told = told(page, words, number == 1 ? heading(site, marks, measure) : null);
-      drawings.add(Drawing.svg(page, prefix + "-" + number, title, told));
+      String description =
+          description(page, words, number == 1 ? heading(site, marks, measure) : null);
+      drawings.add(Drawing.svg(page, prefix + "-" + number, title, description));
     }
     return List.copyOf(drawings);
   }
 
-  private static String told(Page page, LineInWords words, @Nullable Heading heading) {
+  private static String description(Page page, LineInWords words, @Nullable Heading heading) {
     String start =
         heading == null
             ? ""
