@@ -36,7 +36,7 @@ sealed interface CardRow {
     }
   }
 
-  /** What a repeater is, with its symbol. */
+  /** The word for a repeater, with its symbol. */
   record RepeaterHead() implements CardRow {
     @Override
     public double height() {
@@ -135,7 +135,7 @@ sealed interface CardRow {
     }
   }
 
-  /** A lead between two named terminals, for the symbols that stand on it. */
+  /** A lead between two named terminals, on which symbols are drawn. */
   final class Leads {
     private static final double LEFT = 18;
 

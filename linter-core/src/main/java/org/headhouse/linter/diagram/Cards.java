@@ -141,7 +141,7 @@ final class Cards {
     }
   }
 
-  /** On one line where both fit. */
+  /** Label and value, on one line where both fit. */
   private static void labelled(String label, String value, List<CardRow> rows) {
     TextStyle style = TextStyle.SMALL;
     String both = label + " " + value;
@@ -181,7 +181,7 @@ final class Cards {
     }
   }
 
-  /** The bias that is written for an item; of two items with one name, for the first. */
+  /** The bias that the file has for an item; of two items with one name, the first has it. */
   static List<Bias> biasesAt(Site site, ChainItem item) {
     String name = item.name().orNull();
     boolean first =

@@ -28,7 +28,7 @@ record ChainRow(List<Stop> stops, double pitch) {
     return rows;
   }
 
-  /** From the top of the row to the trunk: the lengths of cable stand there. */
+  /** From the top of the row to the trunk, with room for the lengths of cable. */
   private double overTrunk() {
     double labels = 0;
     for (Stop stop : stops.subList(0, stops.size() - 1)) {

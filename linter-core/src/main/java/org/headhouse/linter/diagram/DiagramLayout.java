@@ -5,11 +5,11 @@ import java.util.List;
 import org.headhouse.linter.diagram.Part.TextPart;
 
 /**
- * Puts a line onto pages.
+ * Lays a line out on pages.
  *
  * <p>Every row is read from left to right, and the cable turns back between two rows. So "in" is
- * always left and "out" always right, as at the terminals, and the addresses rise as text does; in
- * rows that run to and fro, every other one would have to be read against all of that.
+ * always left and "out" always right, as at the terminals, and addresses rise from left to right.
+ * If the cable ran to and fro, every other row would be reversed.
  */
 final class DiagramLayout {
   private static final double LEGEND_GAP = 10;
@@ -80,7 +80,7 @@ final class DiagramLayout {
     return page().bottom + height + footHeight <= mostHeight;
   }
 
-  /** A row comes with the channel before it, and leaves room for the one behind it. */
+  /** Places a row with the channel above it, and leaves room for the one below. */
   private void place(int index) {
     ChainRow row = rows.get(index);
     double behind = index < rows.size() - 1 ? Trunk.CHANNEL : 0;

@@ -13,7 +13,7 @@ import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
 import org.headhouse.linter.markup.XmlWriter;
 
-/** Writes the parts of a layout as SVG, where they stand. */
+/** Writes the parts of a layout as SVG, each at its place. */
 final class Drawing {
   private final SvgDocument svg;
   private final Symbols symbols;
@@ -78,7 +78,7 @@ final class Drawing {
     svg.xml().newLine();
   }
 
-  /** Text whose size only the font knows is kept in its area by a view of its own. */
+  /** Text whose size depends on the font is clipped to its area by a nested {@code svg}. */
   private void text(TextPart text) {
     XmlWriter xml = svg.xml();
     Area area = text.area();

@@ -6,7 +6,7 @@ import org.headhouse.linter.diagram.Part.TextPart;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What stands at the top of every page, and the cautions at its foot.
+ * The heading of every page, and the cautions at its foot.
  *
  * @param mark of the line as a whole, or null
  */

@@ -7,7 +7,7 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
-/** Which conductors are landed where. */
+/** Which conductors are connected at which items. */
 final class LandedConductors {
   private static final int NOWHERE = -1;
 

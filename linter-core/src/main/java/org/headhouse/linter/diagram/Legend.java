@@ -6,7 +6,7 @@ import org.headhouse.linter.diagram.Part.Sign;
 import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.result.Result;
 
-/** What the numbers of the signs mean. */
+/** The legend: what is wrong at each numbered sign. */
 final class Legend {
   private static final double INDENT = Sign.WIDTH + 8;
   private static final double GAP = 6;
@@ -15,7 +15,7 @@ final class Legend {
 
   private Legend() {}
 
-  /** One sign with what is wrong at its place. */
+  /** One sign with the results at its place. */
   record Entry(Mark mark, List<String> lines) {
 
     double height() {

@@ -5,11 +5,11 @@ import java.util.List;
 import org.headhouse.linter.source.InvisibleCharacters;
 
 /**
- * Text of a site made fit for a drawing: what cannot be seen is made visible, what is too long is
- * cut, and how wide it becomes is estimated.
+ * Prepares text of a site for a drawing: shows what cannot be seen, estimates widths, and cuts what
+ * is too long.
  *
  * <p>The widths are upper bounds over DejaVu Sans, the widest of the usual sans-serif fonts, Noto
- * Sans and Liberation Sans, measured; a character that is not among those is taken for a full em.
+ * Sans and Liberation Sans, measured; any other character is taken for 1.1 em.
  */
 final class Lettering {
   /** Bold letters are wider by no more than this (measured on the same fonts). */
@@ -53,7 +53,7 @@ final class Lettering {
     return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
   }
 
-  /** Whether a text holds characters whose width and height only the font knows. */
+  /** Whether a text has characters whose width and height depend on the font. */
   static boolean isUncertain(String text) {
     return text.codePoints()
         .anyMatch(c -> c >= FIRST_NOT_LATIN && !isPunctuation(c) && c != REPLACEMENT);
@@ -64,7 +64,7 @@ final class Lettering {
     return c >= 0x2010 && c <= 0x2027;
   }
 
-  /** The text kept apart from the direction of writing of what stands around it (UAX 9). */
+  /** The text isolated from the direction of the text around it (UAX 9). */
   static String isolated(String text) {
     return isUncertain(text) ? ISOLATE + text + END_OF_ISOLATE : text;
   }
@@ -144,7 +144,7 @@ final class Lettering {
     return end;
   }
 
-  /** How far a text goes within a width, never between a letter and what belongs to it. */
+  /** The index up to which a text fits into a width; letters are not parted from their marks. */
   private static int endWithin(String text, int start, double width, TextStyle style) {
     double ems = width / (style.size() * (style.bold() ? BOLD : 1));
     int end = start;

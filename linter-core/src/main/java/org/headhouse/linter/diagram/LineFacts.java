@@ -9,7 +9,7 @@ import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Site;
 
-/** What holds for a line as a whole, in a sentence without its full stop. */
+/** The facts of a whole line, as a sentence without its full stop. */
 final class LineFacts {
   private LineFacts() {}
 

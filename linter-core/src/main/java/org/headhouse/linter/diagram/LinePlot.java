@@ -59,7 +59,7 @@ final class LinePlot {
     return panels.stream().map(VoltagePanel::description).collect(Collectors.joining(" "));
   }
 
-  /** Where everything stands. */
+  /** The plot as a page. */
   Page page() {
     List<Part> parts = new ArrayList<>();
     double top = 0;
@@ -76,7 +76,7 @@ final class LinePlot {
     return new Page(width, Math.ceil(bottom + 2), parts, List.of());
   }
 
-  /** The axis of distance; how far down it reaches. */
+  /** Draws the axis of distance, and returns its bottom. */
   private double axis(double y, List<Part> parts) {
     double room = (distances.end() - distances.start()) / distances.steps();
     for (double tick : distances.ticks()) {

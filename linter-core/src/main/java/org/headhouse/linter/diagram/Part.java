@@ -3,7 +3,7 @@ package org.headhouse.linter.diagram;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Something on a page, and the area that it takes at most. */
+/** Something drawn on a page, and the largest area that it takes. */
 sealed interface Part {
 
   Area area();
@@ -23,7 +23,7 @@ sealed interface Part {
       return shown(Lettering.fit(text, room, style), text, x, top, room, style, align);
     }
 
-    /** A text that is known to fit, and the one that it was cut from. */
+    /** A text that fits, and the one that it was cut from. */
     static TextPart shown(
         String shown,
         String whole,
@@ -51,7 +51,7 @@ sealed interface Part {
   /**
    * An outline that holds other parts.
    *
-   * @param item the place in the chain of what it stands for, or -1
+   * @param item the place of its item in the chain, or -1
    */
   record Frame(Area area, Frame.Kind kind, int item) implements Part {
     /** What the outline stands for. */

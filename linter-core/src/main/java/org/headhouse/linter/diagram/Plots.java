@@ -12,7 +12,7 @@ public final class Plots {
 
   /**
    * The idle and the received voltage at each unit over the distance from the start of the line.
-   * What a unit receives is taken from its weakest sender, and afresh behind a repeater.
+   * The received voltage is that from the weakest sender of the same segment.
    *
    * @param prefix for the ids of the drawing, a letter and then letters, digits or hyphens
    * @return empty where nothing can be computed

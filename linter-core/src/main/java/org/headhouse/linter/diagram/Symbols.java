@@ -45,7 +45,7 @@ final class Symbols {
     svg.circle(kind, area.centreX(), area.centreY(), area.width() / 2);
   }
 
-  /** Two plates, and nothing of the lead between them. */
+  /** Two plates; the lead between them is covered. */
   private void capacitor(Area area) {
     svg.xml()
         .empty(

@@ -21,7 +21,7 @@ record TimeBar(Traffic traffic) {
   /**
    * A stretch of the bar.
    *
-   * @param detail how its share comes about
+   * @param detail how its share is computed
    */
   private record Share(String name, double share, Bar.Fill fill, String detail) {
     String label() {
@@ -78,7 +78,7 @@ record TimeBar(Traffic traffic) {
     return text.toString();
   }
 
-  /** Where everything stands. */
+  /** The bar as a page. */
   Page page(double width) {
     List<Part> parts = new ArrayList<>();
     parts.add(TextPart.fitted(summary(), 0, 0, width, TextStyle.STRONG, Align.START));
@@ -113,7 +113,7 @@ record TimeBar(Traffic traffic) {
     parts.add(TextPart.fitted(share.detail(), left + 3, top, room, small, Align.MIDDLE));
   }
 
-  /** Where the time ends that there is. */
+  /** The limit of the time that there is. */
   private static void allTheTime(double x, double width, List<Part> parts) {
     double bottom = LABEL_TOP + 2 * TextStyle.STRONG.line() + 4;
     parts.add(

@@ -10,9 +10,7 @@ import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
 import org.jspecify.annotations.Nullable;
 
-/**
- * The cables: from one item to the next in a row, back to the next row, and over to other pages.
- */
+/** The cables: between neighbours of a row, back to the next row, and to other pages. */
 final class Trunk {
   /** The room at both edges of a page in which the cable turns back. */
   static final double GUTTER = 16;
@@ -58,7 +56,7 @@ final class Trunk {
     }
   }
 
-  /** The text, and left of it the sign; both are centred together. */
+  /** The sign and the text to the right of it, centred as one. */
   private static void labelWithMark(
       @Nullable Mark mark,
       String text,

@@ -11,7 +11,7 @@ import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.Levels;
 
 /**
- * One curve of voltages over the distance, with what a receiver needs.
+ * One curve of voltages over the distance, with the threshold of a receiver and the margin.
  *
  * @param repeaters where one stretch ends and the next begins
  * @param margin over the threshold, in volts
@@ -115,7 +115,7 @@ record VoltagePanel(
     parts.add(Wire.lead(new Point(LEFT, volts.end()), new Point(LEFT, bottom)));
   }
 
-  /** The names stand over the curve, as far as the next leaves room for them. */
+  /** Names above the curve, where there is room before the next. */
   private void repeaters(double top, double width, List<Part> parts) {
     for (int i = 0; i < repeaters.size(); i++) {
       double x = place(repeaters.get(i));
@@ -140,7 +140,10 @@ record VoltagePanel(
     return new Wire(List.of(new Point(LEFT, y), new Point(right, y)), kind);
   }
 
-  /** The threshold has its name under the line and the margin above, so that they never meet. */
+  /**
+   * The label of the threshold is below its line and that of the margin above, so that they never
+   * overlap.
+   */
   private static void limit(
       double limit, Wire.Kind kind, Scale volts, double right, List<Part> parts) {
     double y = volts.at(limit * MILLI);

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * The wiring diagram of a line: the trunk in the order of the chain, folded over rows and pages,
  * with everything that is wired, and signs at the places that results are about.
  *
- * <p>Names of a site are shown as text whatever they hold; those that do not fit are cut, and stand
- * in full in a {@code title}.
+ * <p>Names of a site are shown as text, whatever is in them; those that do not fit are cut, and are
+ * given in full in a {@code title}.
  */
 public final class WiringDiagram {
   private WiringDiagram() {}

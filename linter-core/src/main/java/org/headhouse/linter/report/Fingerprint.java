@@ -8,11 +8,11 @@ import org.headhouse.linter.source.Sha256;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A short text that stays the same while a result is the same one, for systems that follow results
- * from run to run. It leaves out the rule, which SARIF has beside it.
+ * A short text that identifies a result from run to run, together with the rule, which SARIF has
+ * beside it.
  */
 final class Fingerprint {
-  /** What it is called in SARIF; another number once it is made in another way. */
+  /** Its name in SARIF; the number changes with the way it is computed. */
   static final String NAME = "siteElement/v1";
 
   private static final int DIGITS = 32;
@@ -26,7 +26,7 @@ final class Fingerprint {
         : of(identity, result.location().file());
   }
 
-  /** Of what was at a place; the file counts where the id of the site is not known. */
+  /** The fingerprint of an identity; with the file where the id of the site is not known. */
   static String of(Identity identity, String file) {
     return digest(
         identity.site() == null ? file : "",

@@ -18,7 +18,7 @@ import org.headhouse.linter.result.Result;
 /**
  * Results in the XML form that Surefire writes for JUnit tests, which build servers read: a test
  * case for each rule that was broken in a file, failed where it reaches the failing level, and one
- * in error for each trouble of the tool itself.
+ * in error for each fault of the run itself.
  */
 public final class JUnitReport {
   private static final String DECLARATION = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
@@ -57,7 +57,7 @@ public final class JUnitReport {
         "testsuite",
         "name",
         "site definitions",
-        // A suite without a case is taken for a broken run by some servers.
+        // Some servers take a suite without a case for a broken run.
         "tests",
         String.valueOf(cases.size() + troubles.size() + 1),
         "errors",
@@ -115,7 +115,7 @@ public final class JUnitReport {
     return results.stream().anyMatch(this::fails);
   }
 
-  /** What a baseline knows fails nothing. */
+  /** What is known from the baseline does not fail. */
   private boolean fails(Result result) {
     return !result.known() && result.level().reaches(failLevel);
   }

@@ -41,7 +41,7 @@ public final class TextReport {
     return lines;
   }
 
-  /** A fault of a file that no rules are for, in the same form. */
+  /** The same for a fault of a file that no rule checks. */
   public static String headline(Location location, Message message) {
     return position(location) + ": error: " + printable(message.text());
   }
@@ -79,7 +79,7 @@ public final class TextReport {
         "  " + margin + " | " + " ".repeat(start) + "^".repeat(Math.max(1, end - start)));
   }
 
-  /** A text in which nothing garbles a terminal, and nothing is hidden. */
+  /** A text on one line, with what cannot be seen shown; safe for a terminal. */
   public static String printable(String text) {
     return InvisibleCharacters.shown(text);
   }

@@ -11,7 +11,7 @@ import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Scalar;
 import org.jspecify.annotations.Nullable;
 
-/** What a refused value was probably meant to be, where the file alone tells. */
+/** The value that was probably meant in place of a refused one, where the file alone shows it. */
 final class ValueFix {
   private static final Set<String> TRUE = Set.of("true", "yes", "on", "y");
   private static final Set<String> FALSE = Set.of("false", "no", "off", "n");
@@ -20,7 +20,7 @@ final class ValueFix {
   private ValueFix() {}
 
   /**
-   * The fix of a value, or null where nobody can tell.
+   * The fix of a value, or null where it cannot be known.
    *
    * @param expected the part of the schema that refused it
    */

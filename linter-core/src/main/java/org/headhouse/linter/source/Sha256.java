@@ -10,7 +10,7 @@ import org.headhouse.linter.stability.Internal;
 public final class Sha256 {
   private Sha256() {}
 
-  /** The digest of some bytes, as if they were one: 32 bytes. */
+  /** The digest of the parts, one after the other: 32 bytes. */
   public static byte[] of(byte[]... parts) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");

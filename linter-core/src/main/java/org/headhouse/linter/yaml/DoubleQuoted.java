@@ -9,7 +9,7 @@ import org.headhouse.linter.stability.Internal;
 public final class DoubleQuoted {
   private DoubleQuoted() {}
 
-  /** What cannot be seen is an escape, so that whoever reads the file sees it. */
+  /** The text in double quotes; what cannot be seen is written as an escape. */
   public static String of(String text) {
     StringBuilder quoted = new StringBuilder("\"");
     text.codePoints().forEach(c -> append(quoted, c));
@@ -26,7 +26,7 @@ public final class DoubleQuoted {
     }
   }
 
-  /** Spaces but the usual one look like it. */
+  /** Other spaces look like the usual one, so they are escaped too. */
   private static boolean isSeen(int c) {
     return c == ' '
         || (InvisibleCharacters.isWritten(c) && Character.getType(c) != Character.SPACE_SEPARATOR);

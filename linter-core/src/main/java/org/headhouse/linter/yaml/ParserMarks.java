@@ -7,7 +7,7 @@ import org.yaml.snakeyaml.events.Event;
 /**
  * Turns the parser's marks, which count from 0, into regions.
  *
- * <p>A mark holds on to the parser's buffers, so none is kept.
+ * <p>A mark refers to the parser's buffers, so none is kept.
  */
 final class ParserMarks {
   private ParserMarks() {}

@@ -33,7 +33,7 @@ final class TreeBuilder {
   /**
    * An anchor that aliases may name.
    *
-   * @param target the node, or null as long as it is not complete
+   * @param target the node, or null until it is complete
    * @param height how many levels the node has, aliases followed
    * @param weight how many nodes it has, aliases followed
    */
@@ -141,7 +141,7 @@ final class TreeBuilder {
     return new Mapping(region(start, found, last, end), entries.build(), found.anchor());
   }
 
-  /** A block collection ends with its last node: its end event stands at the next token. */
+  /** A block collection ends with its last node: its end event has the place of the next token. */
   private static Region region(
       CollectionStartEvent start, NodeProperties.Found found, @Nullable Node last, Event end) {
     Region opening = found.from(start);

@@ -9,9 +9,9 @@ import org.headhouse.linter.site.WeatherStation;
 import org.headhouse.linter.yaml.DoubleQuoted;
 
 /**
- * The part of a site's file that keeps the proof, as YAML to be completed and pasted over the key
- * {@code stage}. Whatever is not completed is a comment, so that no value enters the file which
- * nobody has measured.
+ * The part of a site's file that records the proof, as YAML to complete and to paste over the key
+ * {@code stage}. What is still to be measured is a comment, so that no value enters the file
+ * unmeasured.
  */
 final class CommissioningRecord {
   private CommissioningRecord() {}

@@ -13,7 +13,7 @@ final class PlainText {
   private static final int LONGEST_NAME = 60;
   private static final int LONGEST_TEXT = 1000;
 
-  /** What stands where the file says nothing, or nothing that is understood. */
+  /** Printed where the file has no value, or none that is understood. */
   static final String NOT_WRITTEN = "not written";
 
   private PlainText() {}
