@@ -76,7 +76,7 @@ class ArchitectureTest {
     "markup, ''",
     "diagram, source result site figures line markup",
     "report, source result site rule change figures line markup",
-    "report.sheet, source result site figures line report",
+    "report.sheet, source result yaml site figures line report",
     "settings, source result site figures rule rules policy check draft baseline",
     "batch, source result figures check fix baseline settings",
     "sheets, source result site figures line rule rules policy check diagram report settings batch",

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.stream.Stream;
-import javax.xml.stream.XMLStreamException;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.JUnitReport;
@@ -60,7 +59,7 @@ class MachineSettingsTest {
     assertThat(everything()).isEqualTo(expected);
   }
 
-  private static String everything() throws IOException, XMLStreamException {
+  private static String everything() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     SiteLinter faulty = linter(FAULTY);
     CheckReport report = faulty.checkFiles(files(FAULTY.resolve("sites")));

@@ -9,7 +9,6 @@ import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import javax.xml.stream.XMLStreamException;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.Paper;
@@ -27,7 +26,7 @@ final class SmallHeap {
    * Checks the files of a folder, or a stream of sites, writes reports, prints what was found; or
    * makes the sheets of a stream of sites.
    */
-  public static void main(String[] arguments) throws IOException, XMLStreamException {
+  public static void main(String[] arguments) throws IOException {
     SiteLinter linter = SiteLinter.builder().threads(2).build();
     if (arguments[0].equals("sheets")) {
       sheets(linter, Integer.parseInt(arguments[1]));

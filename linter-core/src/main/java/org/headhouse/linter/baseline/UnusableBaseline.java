@@ -1,7 +1,7 @@
 package org.headhouse.linter.baseline;
 
 import java.io.IOException;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.source.InvisibleCharacters;
 
 /** That a baseline is not there, or is damaged; the message says where and why. */
 public final class UnusableBaseline extends IOException {
@@ -21,7 +21,8 @@ public final class UnusableBaseline extends IOException {
 
   /** A fault of a line; what is quoted of it may hold anything, and must not garble a terminal. */
   static UnusableBaseline damaged(String name, int line, String reason) {
-    return new UnusableBaseline(name + ":" + line + ": " + Unseen.shown(reason), false);
+    return new UnusableBaseline(
+        name + ":" + line + ": " + InvisibleCharacters.shown(reason), false);
   }
 
   /** Whether it does not exist. */

@@ -18,9 +18,9 @@ import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Document;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
-import org.headhouse.linter.yaml.OlderReading;
 import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
+import org.headhouse.linter.yaml.Yaml11Interpretation;
 import org.jspecify.annotations.Nullable;
 
 /** Reports values that YAML 1.1 readers take for something else. */
@@ -92,7 +92,7 @@ final class AmbiguousScalars {
     } else if (node instanceof Sequence sequence) {
       sequence.items().forEach(item -> visit(item, "", isRead));
     } else if (node instanceof Scalar scalar && ambiguous.contains(scalar.region())) {
-      boolean isDate = DATE_KEYS.contains(key) && OlderReading.isDate(scalar.text());
+      boolean isDate = DATE_KEYS.contains(key) && Yaml11Interpretation.isDate(scalar.text());
       if (!isDate) {
         findings.put(scalar.region(), isRead ? finding(scalar) : unread(scalar));
       }
@@ -139,7 +139,7 @@ final class AmbiguousScalars {
   }
 
   private static String readings(Scalar scalar) {
-    String older = OlderReading.of(scalar.text()).orElse("something else");
+    String older = Yaml11Interpretation.of(scalar.text()).orElse("something else");
     String number =
         scalar.type() == CoreType.TEXT ? null : PlainNumber.of(scalar.text()).orElse(null);
     if (number == null) {

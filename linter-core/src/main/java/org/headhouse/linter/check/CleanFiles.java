@@ -8,7 +8,6 @@ import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -44,7 +43,7 @@ public final class CleanFiles {
 
   /** The outcome of a file, which is checked unless these very bytes were clean before. */
   public FileOutcome outcome(String path, byte[] bytes, Supplier<FileOutcome> check) {
-    String file = HexFormat.of().formatHex(Sha256.of(bytes)) + path;
+    String file = Sha256.hex(bytes) + path;
     String known = before.get(file);
     FileOutcome outcome = known == null ? check.get() : read(path, known.split("\t", -1));
     String line = known == null ? line(file, outcome) : known;

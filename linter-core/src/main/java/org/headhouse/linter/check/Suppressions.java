@@ -14,7 +14,7 @@ import org.headhouse.linter.result.Suppression;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.SuppressionEntry;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /** Applies the suppressions of a site to its results, and reports those that have no effect. */
@@ -26,7 +26,7 @@ final class Suppressions {
   private final List<SuppressionEntry> expired = new ArrayList<>();
   private final Set<SuppressionEntry> used = Collections.newSetFromMap(new IdentityHashMap<>());
   private final List<Finding> findings = new ArrayList<>();
-  private @Nullable Nearest suppressible;
+  private @Nullable SpellingSuggester suppressible;
 
   /**
    * @param compared whether rules on changes were run, so that a suppression of theirs can be
@@ -57,10 +57,12 @@ final class Suppressions {
     }
   }
 
-  private Nearest suppressible() {
-    Nearest known = suppressible;
+  private SpellingSuggester suppressible() {
+    SpellingSuggester known = suppressible;
     if (known == null) {
-      known = new Nearest(rules.ids().stream().filter(this::isSuppressible).sorted().toList());
+      known =
+          new SpellingSuggester(
+              rules.ids().stream().filter(this::isSuppressible).sorted().toList());
       suppressible = known;
     }
     return known;
@@ -162,7 +164,7 @@ final class Suppressions {
     boolean known = rules.get(rule) != null;
     String remedy =
         suppressible()
-            .to(rule)
+            .suggest(rule)
             .filter(near -> !known)
             .map(near -> "write \"" + near + "\"")
             .orElse("delete the entry");

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -89,7 +89,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
     }
     List<String> words = Arrays.stream(CommandOption.values()).map(CommandOption::word).toList();
     String remedy =
-        Nearest.to(word, words)
+        SpellingSuggester.suggest(word, words)
             .flatMap(CommandOption::of)
             .map(option -> "write " + option.form())
             .orElse("--help lists the options; a file of that name is written ./" + written);

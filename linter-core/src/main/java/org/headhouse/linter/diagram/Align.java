@@ -1,6 +1,6 @@
 package org.headhouse.linter.diagram;
 
-/** Where in its area a text begins to be set. */
+/** How a text is aligned in its area. */
 enum Align {
   START,
   MIDDLE,

@@ -7,18 +7,18 @@ import org.headhouse.linter.diagram.Part.Wire;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What stands inside one outline.
+ * The content of one outline, with what hangs below it.
  *
  * @param item the place in the chain
  * @param mark what is wrong there, or null
- * @param below what is wired to it alone, or null
+ * @param below the card of the weather station wired to it, or null
  */
 record Card(
     int item, Frame.Kind kind, List<CardRow> rows, @Nullable Mark mark, @Nullable Card below) {
   static final double WIDTH = 122;
   static final double PADDING = 5;
 
-  /** The room for what it says. */
+  /** The width of its content. */
   static final double INNER = WIDTH - 2 * PADDING;
 
   private static final double LEAD = 12;

@@ -2,8 +2,8 @@ package org.headhouse.linter.diagram;
 
 import java.util.List;
 import org.headhouse.linter.diagram.Part.Symbol;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 
 /** One row inside the outline of an item. */
 sealed interface CardRow {
@@ -32,11 +32,11 @@ sealed interface CardRow {
 
     @Override
     public void place(double left, double top, List<Part> parts) {
-      parts.add(Words.shown(shown, whole, left, top, Card.INNER, style, Align.START));
+      parts.add(TextPart.shown(shown, whole, left, top, Card.INNER, style, Align.START));
     }
   }
 
-  /** What a repeater is, with its symbol. */
+  /** The word for a repeater, with its symbol. */
   record RepeaterHead() implements CardRow {
     @Override
     public double height() {
@@ -46,7 +46,7 @@ sealed interface CardRow {
     @Override
     public void place(double left, double top, List<Part> parts) {
       parts.add(new Symbol(new Area(left, top + 1, 20, 12), Symbol.Kind.AMPLIFIERS));
-      parts.add(Words.fitted("repeater", left + 23, top, 62, TextStyle.STRONG, Align.START));
+      parts.add(TextPart.fitted("repeater", left + 23, top, 62, TextStyle.STRONG, Align.START));
     }
   }
 
@@ -129,12 +129,13 @@ sealed interface CardRow {
       double text = left + 44;
       double room = Card.INNER - 44;
       TextStyle style = TextStyle.SMALL;
-      parts.add(Words.fitted("to earth", text, top + 1, room, style, Align.START));
-      parts.add(Words.fitted("only here", text, top + 1 + style.line(), room, style, Align.START));
+      parts.add(TextPart.fitted("to earth", text, top + 1, room, style, Align.START));
+      parts.add(
+          TextPart.fitted("only here", text, top + 1 + style.line(), room, style, Align.START));
     }
   }
 
-  /** A lead between two named terminals, for the symbols that stand on it. */
+  /** A lead between two named terminals, on which symbols are drawn. */
   final class Leads {
     private static final double LEFT = 18;
 
@@ -150,9 +151,9 @@ sealed interface CardRow {
       parts.add(mark(to, left + Card.INNER - toWidth, y, toWidth));
     }
 
-    static Words mark(String text, double left, double y, double room) {
+    static TextPart mark(String text, double left, double y, double room) {
       TextStyle style = TextStyle.SMALL;
-      return Words.fitted(text, left, y - style.line() / 2, room, style, Align.START);
+      return TextPart.fitted(text, left, y - style.line() / 2, room, style, Align.START);
     }
   }
 }

@@ -29,15 +29,15 @@ final class Cards {
   private static final int MOST_LINES_OF_READINGS = 4;
 
   private final Site site;
-  private final Marks marks;
+  private final ResultMarks marks;
   private final int stationAt;
   private final int earthAt;
 
-  Cards(Site site, Marks marks, int stationAt) {
+  Cards(Site site, ResultMarks marks, int stationAt) {
     this.site = site;
     this.marks = marks;
     this.stationAt = stationAt;
-    this.earthAt = Landed.earthAt(site);
+    this.earthAt = LandedConductors.earthAt(site);
   }
 
   Card of(ChainItem item) {
@@ -71,7 +71,8 @@ final class Cards {
         CardRow.Line.of(
             unit.address().optional().map(address -> "address " + address).orElse("no address"),
             TextStyle.STRONG));
-    rows.add(CardRow.Line.of(Landed.marks(unit.conductors()) + " landed", TextStyle.SMALL));
+    rows.add(
+        CardRow.Line.of(LandedConductors.marks(unit.conductors()) + " landed", TextStyle.SMALL));
     if (unit.pair().is(Pair.CROSSED)) {
       rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
     }
@@ -87,7 +88,9 @@ final class Cards {
         .ifPresent(address -> rows.add(CardRow.Line.of("address " + address, TextStyle.STRONG)));
     Connection connection = item.connection(Side.IN);
     if (connection.conductors().isGiven()) {
-      rows.add(CardRow.Line.of(Landed.marks(connection.conductors()) + " landed", TextStyle.SMALL));
+      rows.add(
+          CardRow.Line.of(
+              LandedConductors.marks(connection.conductors()) + " landed", TextStyle.SMALL));
     }
     if (connection.pair().is(Pair.CROSSED)) {
       rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
@@ -138,7 +141,7 @@ final class Cards {
     }
   }
 
-  /** On one line where both fit. */
+  /** Label and value, on one line where both fit. */
   private static void labelled(String label, String value, List<CardRow> rows) {
     TextStyle style = TextStyle.SMALL;
     String both = label + " " + value;
@@ -178,7 +181,7 @@ final class Cards {
     }
   }
 
-  /** The bias that is written for an item; of two items with one name, for the first. */
+  /** The bias that the file has for an item; of two items with one name, the first has it. */
   static List<Bias> biasesAt(Site site, ChainItem item) {
     String name = item.name().orNull();
     boolean first =

@@ -2,20 +2,20 @@ package org.headhouse.linter.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.headhouse.linter.diagram.Part.Words;
+import org.headhouse.linter.diagram.Part.TextPart;
 
 /**
- * Puts a line onto pages.
+ * Lays a line out on pages.
  *
  * <p>Every row is read from left to right, and the cable turns back between two rows. So "in" is
- * always left and "out" always right, as at the terminals, and the addresses rise as text does; in
- * rows that run to and fro, every other one would have to be read against all of that.
+ * always left and "out" always right, as at the terminals, and addresses rise from left to right.
+ * If the cable ran to and fro, every other row would be reversed.
  */
 final class DiagramLayout {
   private static final double LEGEND_GAP = 10;
 
   private final Heading heading;
-  private final List<Row> rows;
+  private final List<ChainRow> rows;
   private final List<Legend.Entry> legend;
   private final double width;
   private final double mostHeight;
@@ -30,7 +30,7 @@ final class DiagramLayout {
     this.mostHeight = format.height();
     this.headingHeight = heading.height(width);
     this.footHeight = Heading.footHeight(width);
-    this.rows = Row.of(stops, width);
+    this.rows = ChainRow.of(stops, width);
     this.legend = Legend.of(marks, width);
   }
 
@@ -80,9 +80,9 @@ final class DiagramLayout {
     return page().bottom + height + footHeight <= mostHeight;
   }
 
-  /** A row comes with the channel before it, and leaves room for the one behind it. */
+  /** Places a row with the channel above it, and leaves room for the one below. */
   private void place(int index) {
-    Row row = rows.get(index);
+    ChainRow row = rows.get(index);
     double behind = index < rows.size() - 1 ? Trunk.CHANNEL : 0;
     Draft before = page();
     boolean turns = !before.stops.isEmpty() && !fits(Trunk.CHANNEL + row.height() + behind);
@@ -90,7 +90,7 @@ final class DiagramLayout {
     double channelTop = page.bottom;
     double top = index == 0 ? channelTop : channelTop + Trunk.CHANNEL;
     if (index > 0) {
-      Row previous = rows.get(index - 1);
+      ChainRow previous = rows.get(index - 1);
       if (turns) {
         before.bottom += Trunk.CHANNEL;
         turnPage(previous, row, before, page, top);
@@ -105,7 +105,7 @@ final class DiagramLayout {
     lastTop = top;
   }
 
-  private void turnPage(Row previous, Row row, Draft before, Draft page, double top) {
+  private void turnPage(ChainRow previous, ChainRow row, Draft before, Draft page, double top) {
     int number = drafts.size();
     Trunk.away(
         hop(previous),
@@ -123,7 +123,7 @@ final class DiagramLayout {
         page.parts);
   }
 
-  private static Hop hop(Row previous) {
+  private static Hop hop(ChainRow previous) {
     Hop hop = previous.last().toNext();
     if (hop == null) {
       throw new IllegalStateException("the line ends within its rows");
@@ -153,7 +153,7 @@ final class DiagramLayout {
   private void placeLegendTitle(String title) {
     Draft page = page();
     page.bottom += LEGEND_GAP;
-    page.parts.add(Words.fitted(title, 0, page.bottom, width, TextStyle.TITLE, Align.START));
+    page.parts.add(TextPart.fitted(title, 0, page.bottom, width, TextStyle.TITLE, Align.START));
     page.bottom += TextStyle.TITLE.line();
   }
 }

@@ -1,6 +1,7 @@
 package org.headhouse.linter.diagram;
 
-import static org.headhouse.linter.diagram.Sheet.number;
+import static org.headhouse.linter.diagram.SvgDocument.move;
+import static org.headhouse.linter.diagram.SvgDocument.number;
 
 import java.util.List;
 import org.headhouse.linter.diagram.Part.Bar;
@@ -8,28 +9,30 @@ import org.headhouse.linter.diagram.Part.Dot;
 import org.headhouse.linter.diagram.Part.Frame;
 import org.headhouse.linter.diagram.Part.Sign;
 import org.headhouse.linter.diagram.Part.Symbol;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.headhouse.linter.markup.XmlWriter;
 
-/** Writes the parts of a layout as SVG, where they stand. */
+/** Writes the parts of a layout as SVG, each at its place. */
 final class Drawing {
-  private final XmlWriter xml;
+  private final SvgDocument svg;
+  private final Symbols symbols;
 
-  private Drawing(XmlWriter xml) {
-    this.xml = xml;
+  private Drawing(SvgDocument svg) {
+    this.svg = svg;
+    this.symbols = new Symbols(svg);
   }
 
   /**
    * The text of a drawing.
    *
    * @param prefix of its ids
-   * @param told what is to be seen, in words
+   * @param description what is to be seen, in words
    */
-  static String svg(Page page, String prefix, String title, String told) {
-    XmlWriter xml = Sheet.start(page.width(), page.height(), prefix, title, told);
-    new Drawing(xml).add(page.parts());
-    return Sheet.end(xml);
+  static String svg(Page page, String prefix, String title, String description) {
+    SvgDocument svg = new SvgDocument(page.width(), page.height(), prefix, title, description);
+    new Drawing(svg).add(page.parts());
+    return svg.finish();
   }
 
   /** Lines first, then what stands on them. */
@@ -57,29 +60,30 @@ final class Drawing {
   }
 
   private void add(Part part) {
-    if (part instanceof Words words) {
-      words(words);
+    if (part instanceof TextPart text) {
+      text(text);
     } else if (part instanceof Frame frame) {
       frame(frame);
     } else if (part instanceof Wire wire) {
       wire(wire);
     } else if (part instanceof Symbol symbol) {
-      Symbols.write(symbol, xml);
+      symbols.write(symbol);
     } else if (part instanceof Sign sign) {
-      Symbols.write(sign, xml);
+      symbols.write(sign);
     } else if (part instanceof Dot dot) {
-      PlotSymbols.write(dot, xml);
+      symbols.write(dot);
     } else if (part instanceof Bar bar) {
-      PlotSymbols.write(bar, xml);
+      symbols.write(bar);
     }
-    xml.newLine();
+    svg.xml().newLine();
   }
 
-  /** Text whose size only the font knows is kept in its area by a view of its own. */
-  private void words(Words words) {
-    Area area = words.area();
-    TextStyle style = words.style();
-    boolean clipped = Lettering.isUncertain(words.shown());
+  /** Text whose size depends on the font is clipped to its area by a nested {@code svg}. */
+  private void text(TextPart text) {
+    XmlWriter xml = svg.xml();
+    Area area = text.area();
+    TextStyle style = text.style();
+    boolean clipped = Lettering.isUncertain(text.shown());
     double left = 0;
     double top = 0;
     if (clipped) {
@@ -99,13 +103,13 @@ final class Drawing {
           "hidden");
     }
     double x =
-        switch (words.align()) {
+        switch (text.align()) {
           case START -> area.x();
           case MIDDLE -> area.centreX();
           case END -> area.right();
         };
     String anchor =
-        switch (words.align()) {
+        switch (text.align()) {
           case START -> "";
           case MIDDLE -> "middle ";
           case END -> "end ";
@@ -118,11 +122,11 @@ final class Drawing {
         number(x - left),
         "y",
         number(area.y() - top + style.base()));
-    String full = clipped && words.full() == null ? words.shown() : words.full();
+    String full = clipped && text.full() == null ? text.shown() : text.full();
     if (full != null) {
       xml.element("title", full);
     }
-    xml.text(Lettering.isolated(words.shown())).end();
+    xml.text(Lettering.isolated(text.shown())).end();
     if (clipped) {
       xml.end();
     }
@@ -130,43 +134,20 @@ final class Drawing {
 
   private void frame(Frame frame) {
     Area area = frame.area();
-    rectangle(area, frame.kind() == Frame.Kind.PAGE_REFERENCE ? area.height() / 2 : 0);
+    outline(area, frame.kind() == Frame.Kind.PAGE_REFERENCE ? area.height() / 2 : 0);
     if (frame.kind() == Frame.Kind.HEAD) {
-      rectangle(new Area(area.x() + 2.5, area.y() + 2.5, area.width() - 5, area.height() - 5), 0);
+      outline(new Area(area.x() + 2.5, area.y() + 2.5, area.width() - 5, area.height() - 5), 0);
     }
     if (frame.kind() == Frame.Kind.STATION) {
-      xml.empty(
-          "path",
-          "class",
-          "thin",
-          "d",
-          "M" + number(area.x()) + " " + number(area.y() + 2) + "h" + number(area.width()));
+      svg.path("thin", move(area.x(), area.y() + 2) + "h" + number(area.width()));
     }
   }
 
-  private void rectangle(Area area, double round) {
-    xml.empty(
-        "rect",
-        "class",
-        "frame",
-        "x",
-        number(area.x()),
-        "y",
-        number(area.y()),
-        "width",
-        number(area.width()),
-        "height",
-        number(area.height()),
-        "rx",
-        number(round));
+  private void outline(Area area, double round) {
+    svg.rectangle("frame", area, "rx", number(round));
   }
 
   private void wire(Wire wire) {
-    StringBuilder points = new StringBuilder();
-    for (Point point : wire.points()) {
-      points.append(points.isEmpty() ? "" : " ");
-      points.append(number(point.x())).append(',').append(number(point.y()));
-    }
     String kind =
         switch (wire.kind()) {
           case CABLE -> "wire";
@@ -176,6 +157,6 @@ final class Drawing {
           case LIMIT -> "limit";
           case MARGIN -> "margin";
         };
-    xml.empty("polyline", "class", kind, "points", points.toString());
+    svg.polyline(kind, wire.points());
   }
 }

@@ -2,11 +2,11 @@ package org.headhouse.linter.diagram;
 
 import java.util.List;
 import org.headhouse.linter.diagram.Part.Sign;
-import org.headhouse.linter.diagram.Part.Words;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What stands at the top of every page, and the cautions at its foot.
+ * The heading of every page, and the cautions at its foot.
  *
  * @param mark of the line as a whole, or null
  */
@@ -45,9 +45,10 @@ record Heading(String title, String facts, @Nullable Mark mark) {
 
   void place(int number, int pages, double width, List<Part> parts) {
     TextStyle strong = TextStyle.TITLE;
-    parts.add(Words.fitted(title, 0, 0, width - PAGE_NUMBER, strong, Align.START));
+    parts.add(TextPart.fitted(title, 0, 0, width - PAGE_NUMBER, strong, Align.START));
     String page = "page " + number + " of " + pages;
-    parts.add(Words.fitted(page, width - PAGE_NUMBER, 1, PAGE_NUMBER, TextStyle.NORMAL, Align.END));
+    parts.add(
+        TextPart.fitted(page, width - PAGE_NUMBER, 1, PAGE_NUMBER, TextStyle.NORMAL, Align.END));
     double y = strong.line() + GAP;
     double left = 0;
     if (mark != null) {
@@ -56,7 +57,7 @@ record Heading(String title, String facts, @Nullable Mark mark) {
     }
     double factsTop = y;
     for (String line : facts(width)) {
-      parts.add(Words.shown(line, line, left, y, width - left, TextStyle.NORMAL, Align.START));
+      parts.add(TextPart.shown(line, line, left, y, width - left, TextStyle.NORMAL, Align.START));
       y += TextStyle.NORMAL.line();
     }
     y = Math.max(y, factsTop + (mark == null ? 0 : Sign.HEIGHT)) + GAP;
@@ -74,7 +75,7 @@ record Heading(String title, String facts, @Nullable Mark mark) {
   private static void place(List<String> lines, double top, double width, List<Part> parts) {
     double y = top;
     for (String line : lines) {
-      parts.add(Words.shown(line, line, 0, y, width, SMALL, Align.START));
+      parts.add(TextPart.shown(line, line, 0, y, width, SMALL, Align.START));
       y += SMALL.line();
     }
   }

@@ -3,10 +3,10 @@ package org.headhouse.linter.diagram;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.diagram.Part.Sign;
-import org.headhouse.linter.diagram.Part.Words;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.result.Result;
 
-/** What the numbers of the signs mean. */
+/** The legend: what is wrong at each numbered sign. */
 final class Legend {
   private static final double INDENT = Sign.WIDTH + 8;
   private static final double GAP = 6;
@@ -15,7 +15,7 @@ final class Legend {
 
   private Legend() {}
 
-  /** One sign with what is wrong at its place. */
+  /** One sign with the results at its place. */
   record Entry(Mark mark, List<String> lines) {
 
     double height() {
@@ -26,10 +26,10 @@ final class Legend {
     void place(double top, double width, List<Part> parts) {
       parts.add(Sign.at(0, top, mark));
       double room = width - INDENT;
-      parts.add(Words.fitted(mark.place(), INDENT, top, room, TextStyle.STRONG, Align.START));
+      parts.add(TextPart.fitted(mark.place(), INDENT, top, room, TextStyle.STRONG, Align.START));
       double y = top + TextStyle.STRONG.line();
       for (String line : lines) {
-        parts.add(Words.shown(line, line, INDENT, y, room, TextStyle.NORMAL, Align.START));
+        parts.add(TextPart.shown(line, line, INDENT, y, room, TextStyle.NORMAL, Align.START));
         y += TextStyle.NORMAL.line();
       }
     }
@@ -43,7 +43,7 @@ final class Legend {
     List<String> lines = new ArrayList<>();
     for (Result result : mark.results().subList(0, Math.min(MOST_RESULTS, mark.results().size()))) {
       lines.addAll(
-          Lettering.wrap(Lettering.visible(told(result)), room, TextStyle.NORMAL, MOST_LINES));
+          Lettering.wrap(Lettering.visible(text(result)), room, TextStyle.NORMAL, MOST_LINES));
     }
     int more = mark.results().size() - MOST_RESULTS;
     if (more > 0) {
@@ -52,7 +52,7 @@ final class Legend {
     return lines;
   }
 
-  private static String told(Result result) {
+  private static String text(Result result) {
     return result.level().word() + ": " + result.message().text() + " [" + result.rule() + "]";
   }
 }

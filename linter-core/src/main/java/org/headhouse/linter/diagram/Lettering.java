@@ -2,13 +2,14 @@ package org.headhouse.linter.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.source.InvisibleCharacters;
 
 /**
- * Text of a site made fit for a drawing: what cannot be seen is made visible, what is too long is
- * cut, and how wide it becomes is estimated.
+ * Prepares text of a site for a drawing: shows what cannot be seen, estimates widths, and cuts what
+ * is too long.
  *
  * <p>The widths are upper bounds over DejaVu Sans, the widest of the usual sans-serif fonts, Noto
- * Sans and Liberation Sans, measured; a character that is not among those is taken for a full em.
+ * Sans and Liberation Sans, measured; any other character is taken for 1.1 em.
  */
 final class Lettering {
   /** Bold letters are wider by no more than this (measured on the same fonts). */
@@ -26,9 +27,8 @@ final class Lettering {
   private Lettering() {}
 
   /**
-   * The text with everything that would not be seen, or would change what stands around it, shown
-   * as U+FFFD: control characters and those that turn the direction of writing. White space becomes
-   * a space, and of many marks on one letter two are kept.
+   * The text with everything that cannot be seen shown as U+FFFD. White space becomes a space, and
+   * of many marks on one letter two are kept.
    */
   static String visible(String text) {
     StringBuilder clean = new StringBuilder(text.length());
@@ -42,18 +42,10 @@ final class Lettering {
       if (c == '\n' || c == '\t' || Character.isSpaceChar(c)) {
         clean.append(' ');
       } else {
-        clean.appendCodePoint(isHidden(c) ? REPLACEMENT : c);
+        clean.appendCodePoint(InvisibleCharacters.visible(c));
       }
     }
     return clean.toString();
-  }
-
-  private static boolean isHidden(int c) {
-    int type = Character.getType(c);
-    return type == Character.CONTROL
-        || (type == Character.FORMAT && c != JOINER && c != NON_JOINER)
-        || type == Character.SURROGATE
-        || type == Character.UNASSIGNED;
   }
 
   private static boolean isMark(int c) {
@@ -61,7 +53,7 @@ final class Lettering {
     return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
   }
 
-  /** Whether a text holds characters whose width and height only the font knows. */
+  /** Whether a text has characters whose width and height depend on the font. */
   static boolean isUncertain(String text) {
     return text.codePoints()
         .anyMatch(c -> c >= FIRST_NOT_LATIN && !isPunctuation(c) && c != REPLACEMENT);
@@ -72,7 +64,7 @@ final class Lettering {
     return c >= 0x2010 && c <= 0x2027;
   }
 
-  /** The text kept apart from the direction of writing of what stands around it (UAX 9). */
+  /** The text isolated from the direction of the text around it (UAX 9). */
   static String isolated(String text) {
     return isUncertain(text) ? ISOLATE + text + END_OF_ISOLATE : text;
   }
@@ -152,7 +144,7 @@ final class Lettering {
     return end;
   }
 
-  /** How far a text goes within a width, never between a letter and what belongs to it. */
+  /** The index up to which a text fits into a width; letters are not parted from their marks. */
   private static int endWithin(String text, int start, double width, TextStyle style) {
     double ems = width / (style.size() * (style.bold() ? BOLD : 1));
     int end = start;

@@ -18,14 +18,14 @@ import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
-/** What a drawing of a line shows, told for those who do not see it. */
+/** What a drawing of a line shows, in words for those who do not see it. */
 final class LineInWords {
   private final Site site;
-  private final Marks marks;
+  private final ResultMarks marks;
   private final Measure measure;
   private final int stationAt;
 
-  LineInWords(Site site, Marks marks, Measure measure, int stationAt) {
+  LineInWords(Site site, ResultMarks marks, Measure measure, int stationAt) {
     this.site = site;
     this.marks = marks;
     this.measure = measure;
@@ -68,7 +68,7 @@ final class LineInWords {
       Resistance each = bias.resistors().orNull();
       clauses.add("bias" + (each == null ? "" : " " + Shown.resistor(each.ohms()) + " each"));
     }
-    if (item.index() == Landed.earthAt(site)) {
+    if (item.index() == LandedConductors.earthAt(site)) {
       clauses.add("the common to earth here");
     }
     if (item.index() == stationAt) {
@@ -97,7 +97,7 @@ final class LineInWords {
   private void unit(Unit unit, List<String> clauses) {
     clauses.add(unit.isHead() ? "head unit" : "follower");
     clauses.add("address " + unit.address().optional().map(String::valueOf).orElse("not known"));
-    clauses.add(Landed.marks(unit.conductors()) + " landed");
+    clauses.add(LandedConductors.marks(unit.conductors()) + " landed");
     if (unit.pair().is(Pair.CROSSED)) {
       clauses.add("pair crossed");
     }

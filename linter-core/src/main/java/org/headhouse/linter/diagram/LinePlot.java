@@ -3,8 +3,8 @@ package org.headhouse.linter.diagram;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.figures.SitePolicy;
@@ -55,11 +55,11 @@ final class LinePlot {
   }
 
   /** What is to be seen, in words. */
-  String told() {
-    return panels.stream().map(VoltagePanel::told).collect(Collectors.joining(" "));
+  String description() {
+    return panels.stream().map(VoltagePanel::description).collect(Collectors.joining(" "));
   }
 
-  /** Where everything stands. */
+  /** The plot as a page. */
   Page page() {
     List<Part> parts = new ArrayList<>();
     double top = 0;
@@ -70,13 +70,13 @@ final class LinePlot {
     double bottom = axis(top - VoltagePanel.GAP, parts);
     if (!profile.complete()) {
       String note = "A part of the line is not computed: a length or a value is not known.";
-      parts.add(Words.fitted(note, 0, bottom, width, TextStyle.NORMAL, Align.START));
+      parts.add(TextPart.fitted(note, 0, bottom, width, TextStyle.NORMAL, Align.START));
       bottom += TextStyle.NORMAL.line();
     }
     return new Page(width, Math.ceil(bottom + 2), parts, List.of());
   }
 
-  /** The axis of distance; how far down it reaches. */
+  /** Draws the axis of distance, and returns its bottom. */
   private double axis(double y, List<Part> parts) {
     double room = (distances.end() - distances.start()) / distances.steps();
     for (double tick : distances.ticks()) {
@@ -84,13 +84,13 @@ final class LinePlot {
       parts.add(Wire.lead(new Point(x, y), new Point(x, y + TICK)));
       double left = x - room / 2;
       String text = Shown.plain(tick);
-      parts.add(Words.fitted(text, left, y + TICK + 1, room, SMALL, Align.MIDDLE));
+      parts.add(TextPart.fitted(text, left, y + TICK + 1, room, SMALL, Align.MIDDLE));
     }
     parts.add(Wire.lead(new Point(distances.start(), y), new Point(distances.end(), y)));
     String name = measure.unit() + " of cable from the start of the line";
     double top = y + TICK + 1 + SMALL.line();
     double whole = distances.end() - distances.start();
-    parts.add(Words.fitted(name, distances.start(), top, whole, SMALL, Align.MIDDLE));
+    parts.add(TextPart.fitted(name, distances.start(), top, whole, SMALL, Align.MIDDLE));
     return top + SMALL.line() + 2;
   }
 }

@@ -14,8 +14,9 @@ import org.headhouse.linter.site.Repeater;
  * The voltages of a line over the distance from its start, as far as they can be computed.
  *
  * @param idle for each segment with bias, its units in the order of the chain
- * @param received for each segment with two units or more, what each receives of its weakest sender
- * @param repeaters where the segments meet; the volts are of no meaning
+ * @param received for each segment with two units or more, what each receives from its weakest
+ *     sender
+ * @param repeaters where the segments meet; their volts have no meaning
  * @param lengthMetres as far as the lengths of cable are known
  * @param complete whether every segment could be computed
  */

@@ -7,7 +7,7 @@ import org.headhouse.linter.result.Result;
 /**
  * A faulty place of the drawing.
  *
- * @param number as it is told in the legend, from 1
+ * @param number as the legend has it, from 1
  * @param place in words
  * @param results what is wrong there, in the order of the file; at least one
  */
@@ -17,7 +17,7 @@ record Mark(int number, String place, List<Result> results) {
     results = List.copyOf(results);
   }
 
-  /** The gravest of its results. */
+  /** The most severe level of its results. */
   Level level() {
     return results.stream().map(Result::level).min(Level::compareTo).orElse(Level.NOTE);
   }

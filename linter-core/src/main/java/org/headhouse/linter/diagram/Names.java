@@ -3,7 +3,7 @@ package org.headhouse.linter.diagram;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
 
-/** How things are called on a drawing. */
+/** The names of things on a drawing. */
 final class Names {
   private Names() {}
 
@@ -13,12 +13,12 @@ final class Names {
     return name.isBlank() ? "item " + (item.index() + 1) + ", no name" : name;
   }
 
-  /** The same, kept apart from the direction of writing of the sentence around it. */
+  /** The same, isolated from the direction of the sentence around it. */
   static String inSentence(ChainItem item) {
     return Lettering.isolated(plain(item));
   }
 
-  /** The title of a site with its id, or what there is of the two. */
+  /** The title of a site with its id, or the one that there is. */
   static String of(Site site) {
     String id = site.id().or(site.source().path());
     return Lettering.visible(site.title().isGiven() ? site.title().or("") + " (" + id + ")" : id);

@@ -3,7 +3,7 @@ package org.headhouse.linter.diagram;
 import java.util.List;
 
 /**
- * One page of a drawing with the place of everything on it.
+ * One page of a drawing: its parts, each with its place.
  *
  * @param stops the items of the chain that are drawn on it, in order
  */

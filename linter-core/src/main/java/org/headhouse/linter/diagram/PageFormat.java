@@ -1,6 +1,6 @@
 package org.headhouse.linter.diagram;
 
-/** A sheet of paper, and what of it is printed on: all but a margin of 12 mm on each side. */
+/** A sheet of paper; a margin of 12 mm on each side is not printed on. */
 public enum PageFormat {
   /** 210 mm by 297 mm (ISO 216). */
   A4(210, 297),

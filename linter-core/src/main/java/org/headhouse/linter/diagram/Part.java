@@ -3,7 +3,7 @@ package org.headhouse.linter.diagram;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Something on a page, and the area that it takes at most. */
+/** Something drawn on a page, and the largest area that it takes. */
 sealed interface Part {
 
   Area area();
@@ -14,17 +14,17 @@ sealed interface Part {
    * @param shown what is seen
    * @param full the whole text where what is seen is cut, else null
    */
-  record Words(Area area, String shown, TextStyle style, Align align, @Nullable String full)
+  record TextPart(Area area, String shown, TextStyle style, Align align, @Nullable String full)
       implements Part {
 
     /** A text that is cut where it is wider than some room. */
-    static Words fitted(
+    static TextPart fitted(
         String text, double x, double top, double room, TextStyle style, Align align) {
       return shown(Lettering.fit(text, room, style), text, x, top, room, style, align);
     }
 
-    /** A text that is known to fit, and the one that it was cut from. */
-    static Words shown(
+    /** A text that fits, and the one that it was cut from. */
+    static TextPart shown(
         String shown,
         String whole,
         double x,
@@ -39,7 +39,7 @@ sealed interface Part {
             case MIDDLE -> x + (room - width) / 2;
             case END -> x + room - width;
           };
-      return new Words(
+      return new TextPart(
           new Area(left, top, width, style.line()),
           shown,
           style,
@@ -51,7 +51,7 @@ sealed interface Part {
   /**
    * An outline that holds other parts.
    *
-   * @param item the place in the chain of what it stands for, or -1
+   * @param item the place of its item in the chain, or -1
    */
   record Frame(Area area, Frame.Kind kind, int item) implements Part {
     /** What the outline stands for. */
@@ -108,9 +108,9 @@ sealed interface Part {
    * A value on a curve.
    *
    * @param ringed whether it is the one that matters most
-   * @param told what it is, in words
+   * @param title what it is, in words
    */
-  record Dot(Point at, boolean ringed, String told) implements Part {
+  record Dot(Point at, boolean ringed, String title) implements Part {
     @Override
     public Area area() {
       double size = ringed ? 13 : 5;
@@ -120,7 +120,7 @@ sealed interface Part {
 
   /** A part of a whole, as a stretch of a bar. */
   record Bar(Area area, Bar.Fill fill) implements Part {
-    /** How it is told from its neighbours. */
+    /** How it differs from its neighbours. */
     enum Fill {
       SOLID,
       LINED,

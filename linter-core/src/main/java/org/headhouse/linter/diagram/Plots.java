@@ -12,7 +12,7 @@ public final class Plots {
 
   /**
    * The idle and the received voltage at each unit over the distance from the start of the line.
-   * What a unit receives is taken from its weakest sender, and afresh behind a repeater.
+   * The received voltage is that from the weakest sender of the same segment.
    *
    * @param prefix for the ids of the drawing, a letter and then letters, digits or hyphens
    * @return empty where nothing can be computed
@@ -22,7 +22,8 @@ public final class Plots {
     LinePlot plot = new LinePlot(LineProfile.of(figures), policy, measure, format.width());
     return plot.isEmpty()
         ? Optional.empty()
-        : Optional.of(Drawing.svg(plot.page(), prefix, "Voltages along the line", plot.told()));
+        : Optional.of(
+            Drawing.svg(plot.page(), prefix, "Voltages along the line", plot.description()));
   }
 
   /**
@@ -33,6 +34,6 @@ public final class Plots {
   public static String useOfTime(Traffic traffic, PageFormat format, String prefix) {
     TimeBar bar = new TimeBar(traffic);
     return Drawing.svg(
-        bar.page(format.width()), prefix, "How the line's time is spent", bar.told());
+        bar.page(format.width()), prefix, "How the line's time is spent", bar.description());
   }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * From values to places along an axis, with round numbers at both ends and between.
+ * Converts values to places along an axis whose ticks are round numbers.
  *
  * @param least the value at the start, a multiple of the step
  * @param steps how many steps there are to the end
@@ -14,7 +14,10 @@ import java.util.stream.IntStream;
 record Scale(double least, double step, int steps, double start, double end) {
   private static final double NEARLY = 1e-9;
 
-  /** The scale with the smallest steps of 1, 2 or 5 that has no more of them than some number. */
+  /**
+   * The scale with the smallest steps (1, 2 or 5 times a power of ten) of which there are at most
+   * {@code mostSteps}.
+   */
   static Scale over(double least, double greatest, int mostSteps, double start, double end) {
     if (!(greatest > least)) {
       throw new IllegalArgumentException("no scale from " + least + " to " + greatest);

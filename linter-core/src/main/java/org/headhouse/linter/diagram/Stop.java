@@ -3,21 +3,21 @@ package org.headhouse.linter.diagram;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.diagram.Part.Symbol;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One item of the chain on its way through the drawing: the cable comes in on the left and goes out
- * on the right, through its terminals, or past it where it hangs on a stub.
+ * One item of the chain with its connection to the trunk: the cable comes in on the left and leaves
+ * on the right, through its terminals, or passes by where the item is on a stub.
  *
- * @param name for references from other pages
+ * @param name as references on other pages have it
  * @param stub the length of the branch in words, or null
- * @param toNext the cable behind it, or null at the end of the line
+ * @param toNext the cable to the next item, or null at the end of the line
  */
 record Stop(Card card, String name, @Nullable String stub, @Nullable Hop toNext) {
 
-  /** From the trunk down to the outline. */
+  /** The distance from the trunk down to the outline. */
   static final double DROP = 13;
 
   /** The same with the length of a stub beside it. */
@@ -52,12 +52,12 @@ record Stop(Card card, String name, @Nullable String stub, @Nullable Hop toNext)
       parts.add(new Symbol(Area.around(centreX, trunkY, 6, 6), Symbol.Kind.JUNCTION));
       double room = Card.WIDTH - 30;
       parts.add(
-          Words.fitted(
+          TextPart.fitted(
               "stub " + stub, centreX + 5, trunkY + 8, room, TextStyle.SMALL, Align.START));
     }
   }
 
-  /** Points of two stretches, one after the other. */
+  /** All points in one list. */
   static List<Point> joined(List<Point> one, List<Point> between, List<Point> other) {
     List<Point> all = new ArrayList<>(one);
     all.addAll(between);

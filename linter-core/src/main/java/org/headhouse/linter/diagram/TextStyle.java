@@ -21,7 +21,7 @@ enum TextStyle {
     this.bold = bold;
   }
 
-  /** The word for it in the style sheet. */
+  /** Its class in the style sheet. */
   String word() {
     return name().toLowerCase(Locale.ROOT);
   }
@@ -39,12 +39,12 @@ enum TextStyle {
     return size * LINE;
   }
 
-  /** From the top of a line down to where its letters stand. */
+  /** From the top of a line down to its baseline. */
   double base() {
     return size * BASE;
   }
 
-  /** How wide a text is at most. */
+  /** The greatest width of a text. */
   double widthOf(String text) {
     return Lettering.ems(text) * size * (bold ? Lettering.BOLD : 1);
   }

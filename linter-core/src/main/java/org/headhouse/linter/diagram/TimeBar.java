@@ -3,8 +3,8 @@ package org.headhouse.linter.diagram;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.diagram.Part.Bar;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.BroadcastLoad;
 import org.headhouse.linter.line.PollLoad;
@@ -21,10 +21,10 @@ record TimeBar(Traffic traffic) {
   /**
    * A stretch of the bar.
    *
-   * @param detail how its share comes about
+   * @param detail how its share is computed
    */
   private record Share(String name, double share, Bar.Fill fill, String detail) {
-    String told() {
+    String label() {
       return name + " " + Shown.share(share);
     }
   }
@@ -70,18 +70,18 @@ record TimeBar(Traffic traffic) {
   }
 
   /** What is to be seen, in words. */
-  String told() {
-    StringBuilder told = new StringBuilder(summary());
+  String description() {
+    StringBuilder text = new StringBuilder(summary());
     for (Share share : shares()) {
-      told.append(' ').append(share.told()).append(", ").append(share.detail()).append('.');
+      text.append(' ').append(share.label()).append(", ").append(share.detail()).append('.');
     }
-    return told.toString();
+    return text.toString();
   }
 
-  /** Where everything stands. */
+  /** The bar as a page. */
   Page page(double width) {
     List<Part> parts = new ArrayList<>();
-    parts.add(Words.fitted(summary(), 0, 0, width, TextStyle.STRONG, Align.START));
+    parts.add(TextPart.fitted(summary(), 0, 0, width, TextStyle.STRONG, Align.START));
     List<Share> shares = shares();
     double whole = Math.max(1, traffic.utilisation());
     double inner = width - 4;
@@ -108,12 +108,12 @@ record TimeBar(Traffic traffic) {
     TextStyle strong = TextStyle.STRONG;
     TextStyle small = TextStyle.SMALL;
     double room = column - 6;
-    parts.add(Words.fitted(share.told(), left + 3, LABEL_TOP, room, strong, Align.MIDDLE));
+    parts.add(TextPart.fitted(share.label(), left + 3, LABEL_TOP, room, strong, Align.MIDDLE));
     double top = LABEL_TOP + strong.line() + 1;
-    parts.add(Words.fitted(share.detail(), left + 3, top, room, small, Align.MIDDLE));
+    parts.add(TextPart.fitted(share.detail(), left + 3, top, room, small, Align.MIDDLE));
   }
 
-  /** Where the time ends that there is. */
+  /** The limit of the time that there is. */
   private static void allTheTime(double x, double width, List<Part> parts) {
     double bottom = LABEL_TOP + 2 * TextStyle.STRONG.line() + 4;
     parts.add(
@@ -121,7 +121,7 @@ record TimeBar(Traffic traffic) {
             List.of(new Point(x, BAR_TOP - 4), new Point(x, BAR_TOP + BAR_HEIGHT + 4)),
             Wire.Kind.LIMIT));
     parts.add(
-        Words.fitted(
+        TextPart.fitted(
             "dashed: all the time there is", 0, bottom, width, TextStyle.SMALL, Align.START));
   }
 }

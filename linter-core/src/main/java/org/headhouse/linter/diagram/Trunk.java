@@ -6,13 +6,11 @@ import java.util.List;
 import org.headhouse.linter.diagram.Part.Frame;
 import org.headhouse.linter.diagram.Part.Sign;
 import org.headhouse.linter.diagram.Part.Symbol;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.jspecify.annotations.Nullable;
 
-/**
- * The cables: from one item to the next in a row, back to the next row, and over to other pages.
- */
+/** The cables: between neighbours of a row, back to the next row, and to other pages. */
 final class Trunk {
   /** The room at both edges of a page in which the cable turns back. */
   static final double GUTTER = 16;
@@ -53,11 +51,12 @@ final class Trunk {
     labelWithMark(hop.mark(), lines.get(0), centre, top, room, firstLine, parts);
     for (int i = 1; i < lines.size(); i++) {
       double lineTop = top + firstLine + (i - 1) * TEXT.line();
-      parts.add(Words.fitted(lines.get(i), centre - room / 2, lineTop, room, TEXT, Align.MIDDLE));
+      parts.add(
+          TextPart.fitted(lines.get(i), centre - room / 2, lineTop, room, TEXT, Align.MIDDLE));
     }
   }
 
-  /** The text, and left of it the sign; both are centred together. */
+  /** The sign and the text to the right of it, centred as one. */
   private static void labelWithMark(
       @Nullable Mark mark,
       String text,
@@ -73,7 +72,7 @@ final class Trunk {
       parts.add(Sign.at(left, top + height - Sign.HEIGHT, mark));
     }
     double lineTop = top + (height - TEXT.line()) / 2;
-    parts.add(Words.fitted(text, left + sign, lineTop, width, TEXT, Align.START));
+    parts.add(TextPart.fitted(text, left + sign, lineTop, width, TEXT, Align.START));
   }
 
   /** The cable from the end of a row to the start of the next, through the channel between. */
@@ -109,13 +108,13 @@ final class Trunk {
     double y = channelTop + CHANNEL_LINE;
     double right = width - TURN;
     double end = right - 2 * FROM_EDGE;
-    Words words = referenceWords(reference + ", " + String.join(", ", hop.lines()), width, y);
-    double left = end - words.area().width() - 16;
+    TextPart label = referenceWords(reference + ", " + String.join(", ", hop.lines()), width, y);
+    double left = end - label.area().width() - 16;
     List<Point> turn =
         List.of(
             new Point(right, out.get(out.size() - 1).y()), new Point(right, y), new Point(end, y));
     parts.add(new Wire(joined(out, turn, List.of()), hop.kind()));
-    reference(words, left, y, parts);
+    reference(label, left, y, parts);
     if (hop.arrested()) {
       arrester(right - FROM_EDGE, y, parts);
     }
@@ -138,27 +137,27 @@ final class Trunk {
     List<Point> turn =
         List.of(new Point(start, y), new Point(TURN, y), new Point(TURN, in.get(0).y()));
     parts.add(new Wire(joined(List.of(), turn, in), hop.kind()));
-    Words words = referenceWords(reference + ", " + String.join(", ", hop.lines()), width, y);
-    reference(words, start, y, parts);
+    TextPart label = referenceWords(reference + ", " + String.join(", ", hop.lines()), width, y);
+    reference(label, start, y, parts);
     if (hop.arrested()) {
       arrester(TURN + FROM_EDGE, y, parts);
     }
   }
 
-  private static Words referenceWords(String text, double width, double y) {
+  private static TextPart referenceWords(String text, double width, double y) {
     double room = width - 8 * FROM_EDGE;
-    return Words.fitted(text, 0, y - TEXT.line() / 2, room, TEXT, Align.START);
+    return TextPart.fitted(text, 0, y - TEXT.line() / 2, room, TEXT, Align.START);
   }
 
-  private static void reference(Words words, double left, double y, List<Part> parts) {
-    Area at = words.area();
+  private static void reference(TextPart label, double left, double y, List<Part> parts) {
+    Area at = label.area();
     parts.add(
         new Frame(
             new Area(left, y - REFERENCE_HEIGHT / 2, at.width() + 16, REFERENCE_HEIGHT),
             Frame.Kind.PAGE_REFERENCE,
             -1));
     Area moved = new Area(left + 8, at.y(), at.width(), at.height());
-    parts.add(new Words(moved, words.shown(), TEXT, Align.START, words.full()));
+    parts.add(new TextPart(moved, label.shown(), TEXT, Align.START, label.full()));
   }
 
   private static void arrester(double x, double y, List<Part> parts) {

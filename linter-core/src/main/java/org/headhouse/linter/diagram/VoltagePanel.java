@@ -4,14 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 import org.headhouse.linter.diagram.LineProfile.Value;
 import org.headhouse.linter.diagram.Part.Dot;
+import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
-import org.headhouse.linter.diagram.Part.Words;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.Levels;
 
 /**
- * One curve of voltages over the distance, with what a receiver needs.
+ * One curve of voltages over the distance, with the threshold of a receiver and the margin.
  *
  * @param repeaters where one stretch ends and the next begins
  * @param margin over the threshold, in volts
@@ -56,7 +56,7 @@ record VoltagePanel(
   }
 
   /** What is to be seen, in words. */
-  String told() {
+  String description() {
     Value lowest = lowest();
     return title
         + ": lowest "
@@ -72,7 +72,7 @@ record VoltagePanel(
 
   void place(double top, double width, List<Part> parts) {
     Value lowest = lowest();
-    parts.add(Words.fitted(title, 0, top, width, TextStyle.STRONG, Align.START));
+    parts.add(TextPart.fitted(title, 0, top, width, TextStyle.STRONG, Align.START));
     String note =
         "lowest "
             + Shown.volts(lowest.volts())
@@ -83,7 +83,7 @@ record VoltagePanel(
             + ", in the ring: "
             + lowest.name();
     double noteTop = top + TextStyle.STRONG.line() + 1;
-    parts.add(Words.fitted(note, 0, noteTop, width, TextStyle.NORMAL, Align.START));
+    parts.add(TextPart.fitted(note, 0, noteTop, width, TextStyle.NORMAL, Align.START));
     double bottom = top + height();
     double most =
         stretches.stream().flatMap(List::stream).mapToDouble(Value::volts).max().orElse(0);
@@ -109,13 +109,13 @@ record VoltagePanel(
     for (double tick : volts.ticks()) {
       double y = volts.at(tick);
       String text = Shown.plain(tick) + " mV";
-      parts.add(Words.fitted(text, 0, y - SMALL.line() / 2, LEFT - 5, SMALL, Align.END));
+      parts.add(TextPart.fitted(text, 0, y - SMALL.line() / 2, LEFT - 5, SMALL, Align.END));
       parts.add(across(y, width - RIGHT, Wire.Kind.DIVIDER));
     }
     parts.add(Wire.lead(new Point(LEFT, volts.end()), new Point(LEFT, bottom)));
   }
 
-  /** The names stand over the curve, as far as the next leaves room for them. */
+  /** Names above the curve, where there is room before the next. */
   private void repeaters(double top, double width, List<Part> parts) {
     for (int i = 0; i < repeaters.size(); i++) {
       double x = place(repeaters.get(i));
@@ -127,7 +127,7 @@ record VoltagePanel(
       if (end - x > LEAST_ROOM_FOR_A_NAME) {
         String text = "repeater " + repeaters.get(i).name();
         double room = end - x - 3;
-        parts.add(Words.fitted(text, x + 3, top - SMALL.line() - 1, room, SMALL, Align.START));
+        parts.add(TextPart.fitted(text, x + 3, top - SMALL.line() - 1, room, SMALL, Align.START));
       }
     }
   }
@@ -140,7 +140,10 @@ record VoltagePanel(
     return new Wire(List.of(new Point(LEFT, y), new Point(right, y)), kind);
   }
 
-  /** The threshold has its name under the line and the margin above, so that they never meet. */
+  /**
+   * The label of the threshold is below its line and that of the margin above, so that they never
+   * overlap.
+   */
   private static void limit(
       double limit, Wire.Kind kind, Scale volts, double right, List<Part> parts) {
     double y = volts.at(limit * MILLI);
@@ -148,7 +151,7 @@ record VoltagePanel(
     String text = Shown.volts(limit) + (threshold ? " needed" : " with margin");
     double top = threshold ? y : y - SMALL.line();
     parts.add(across(y, right + 6, kind));
-    parts.add(Words.fitted(text, right + 10, top, RIGHT - 10, SMALL, Align.START));
+    parts.add(TextPart.fitted(text, right + 10, top, RIGHT - 10, SMALL, Align.START));
   }
 
   private void curve(List<Value> values, Value lowest, Scale volts, List<Part> parts) {
@@ -159,13 +162,13 @@ record VoltagePanel(
     parts.add(new Wire(points, Wire.Kind.LEAD));
     for (int i = 0; i < points.size(); i++) {
       Value value = values.get(i);
-      String told =
+      String label =
           Lettering.isolated(value.name())
               + ", at "
               + measure.length(value.metres())
               + ": "
               + Shown.volts(value.volts());
-      parts.add(new Dot(points.get(i), value.equals(lowest), told));
+      parts.add(new Dot(points.get(i), value.equals(lowest), label));
     }
   }
 }

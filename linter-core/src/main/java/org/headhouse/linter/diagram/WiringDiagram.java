@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * The wiring diagram of a line: the trunk in the order of the chain, folded over rows and pages,
  * with everything that is wired, and signs at the places that results are about.
  *
- * <p>Names of a site are shown as text whatever they hold; those that do not fit are cut, and stand
- * in full in a {@code title}.
+ * <p>Names of a site are shown as text, whatever is in them; those that do not fit are cut, and are
+ * given in full in a {@code title}.
  */
 public final class WiringDiagram {
   private WiringDiagram() {}
@@ -29,21 +29,22 @@ public final class WiringDiagram {
    */
   public static List<String> svg(
       Site site, List<Result> results, Measure measure, PageFormat format, String prefix) {
-    int stationAt = Marks.stationAt(site);
-    Marks marks = new Marks(site, results, stationAt);
+    int stationAt = ResultMarks.stationAt(site);
+    ResultMarks marks = new ResultMarks(site, results, stationAt);
     List<Page> pages = pages(site, marks, measure, format);
     LineInWords words = new LineInWords(site, marks, measure, stationAt);
     List<String> drawings = new ArrayList<>();
     for (Page page : pages) {
       int number = drawings.size() + 1;
       String title = "Wiring diagram, page " + number + " of " + pages.size();
-      String told = told(page, words, number == 1 ? heading(site, marks, measure) : null);
-      drawings.add(Drawing.svg(page, prefix + "-" + number, title, told));
+      String description =
+          description(page, words, number == 1 ? heading(site, marks, measure) : null);
+      drawings.add(Drawing.svg(page, prefix + "-" + number, title, description));
     }
     return List.copyOf(drawings);
   }
 
-  private static String told(Page page, LineInWords words, @Nullable Heading heading) {
+  private static String description(Page page, LineInWords words, @Nullable Heading heading) {
     String start =
         heading == null
             ? ""
@@ -58,15 +59,16 @@ public final class WiringDiagram {
     return start + rest;
   }
 
-  static List<Page> pages(Site site, Marks marks, Measure measure, PageFormat format) {
-    int stationAt = Marks.stationAt(site);
+  static List<Page> pages(Site site, ResultMarks marks, Measure measure, PageFormat format) {
+    int stationAt = ResultMarks.stationAt(site);
     Cards cards = new Cards(site, marks, stationAt);
     List<Stop> stops =
         site.items().stream().map(item -> stop(item, site, cards, marks, measure)).toList();
     return DiagramLayout.of(heading(site, marks, measure), stops, marks.all(), format);
   }
 
-  private static Stop stop(ChainItem item, Site site, Cards cards, Marks marks, Measure measure) {
+  private static Stop stop(
+      ChainItem item, Site site, Cards cards, ResultMarks marks, Measure measure) {
     Length stub = item.connection(Side.IN).stub().orNull();
     boolean last = item.index() == site.items().size() - 1;
     return new Stop(
@@ -76,8 +78,8 @@ public final class WiringDiagram {
         last ? null : Hop.behind(item, measure, marks.ofCableBehind(item)));
   }
 
-  private static Heading heading(Site site, Marks marks, Measure measure) {
+  private static Heading heading(Site site, ResultMarks marks, Measure measure) {
     return new Heading(
-        "Wiring diagram: " + Names.of(site), Facts.of(site, measure), marks.ofWholeLine());
+        "Wiring diagram: " + Names.of(site), LineFacts.of(site, measure), marks.ofWholeLine());
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -83,7 +83,10 @@ final class Header {
 
   private static @Nullable Cell misspelt(Column column, List<Cell> others) {
     return others.stream()
-        .filter(cell -> Nearest.to(Column.normal(cell.text()), column.headings()).isPresent())
+        .filter(
+            cell ->
+                SpellingSuggester.suggest(Column.normal(cell.text()), column.headings())
+                    .isPresent())
         .findFirst()
         .orElse(null);
   }

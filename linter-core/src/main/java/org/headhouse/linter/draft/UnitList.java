@@ -11,16 +11,16 @@ import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Length;
-import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /** Makes units of the rows of a list, and tells what no line can have. */
 final class UnitList {
   private final Header header;
   private final DeviceTypes types;
-  private final Nearest nearestType;
+  private final SpellingSuggester nearestType;
   private final ExcludedAddresses keptFree;
   private final Faults faults;
   private final Map<String, Integer> names = new HashMap<>();
@@ -28,7 +28,7 @@ final class UnitList {
   private UnitList(Header header, DeviceTypes types, ExcludedAddresses keptFree, Faults faults) {
     this.header = header;
     this.types = types;
-    this.nearestType = new Nearest(types.ids());
+    this.nearestType = new SpellingSuggester(types.ids());
     this.keptFree = keptFree;
     this.faults = faults;
   }
@@ -172,7 +172,7 @@ final class UnitList {
       return "write an id of lower-case letters, digits and hyphens, or leave the cell empty";
     }
     return "write "
-        + nearestType.to(id).orElse("one of " + String.join(", ", types.ids()))
+        + nearestType.suggest(id).orElse("one of " + String.join(", ", types.ids()))
         + ", or add the type to the device types";
   }
 

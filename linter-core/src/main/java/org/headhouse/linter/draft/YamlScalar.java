@@ -1,9 +1,9 @@
 package org.headhouse.linter.draft;
 
-import java.util.Locale;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.source.InvisibleCharacters;
 import org.headhouse.linter.yaml.CoreType;
-import org.headhouse.linter.yaml.OlderReading;
+import org.headhouse.linter.yaml.DoubleQuoted;
+import org.headhouse.linter.yaml.Yaml11Interpretation;
 
 /** Writes text so that readers of YAML 1.1 and of YAML 1.2 read just that text, in any place. */
 final class YamlScalar {
@@ -17,7 +17,7 @@ final class YamlScalar {
 
   /** The text as it is where that is safe, else in double quotes. */
   static String of(String text) {
-    return isPlain(text) ? text : quoted(text);
+    return isPlain(text) ? text : DoubleQuoted.of(text);
   }
 
   /** Texts that start with a digit or a sign are quoted, whatever readers make of them. */
@@ -28,33 +28,10 @@ final class YamlScalar {
         && !text.endsWith(" ")
         && text.codePoints().allMatch(YamlScalar::isHarmless)
         && CoreType.of(text) == CoreType.TEXT
-        && OlderReading.of(text).isEmpty();
+        && Yaml11Interpretation.of(text).isEmpty();
   }
 
   private static boolean isHarmless(int c) {
-    return Character.isLetterOrDigit(c) || HARMLESS.indexOf(c) >= 0;
-  }
-
-  private static String quoted(String text) {
-    StringBuilder quoted = new StringBuilder("\"");
-    text.codePoints().forEach(c -> append(quoted, c));
-    return quoted.append('"').toString();
-  }
-
-  private static void append(StringBuilder quoted, int c) {
-    if (c == '"' || c == '\\') {
-      quoted.append('\\').appendCodePoint(c);
-    } else if (isShown(c)) {
-      quoted.appendCodePoint(c);
-    } else if (c <= 0xFFFF) {
-      quoted.append(String.format(Locale.ROOT, "\\u%04X", c));
-    } else {
-      quoted.append(String.format(Locale.ROOT, "\\U%08X", c));
-    }
-  }
-
-  /** What cannot be seen is written as an escape, so that whoever reads the file sees it. */
-  private static boolean isShown(int c) {
-    return c == ' ' || (Unseen.isWritten(c) && Character.getType(c) != Character.SPACE_SEPARATOR);
+    return (Character.isLetterOrDigit(c) && !InvisibleCharacters.is(c)) || HARMLESS.indexOf(c) >= 0;
   }
 }

@@ -19,7 +19,7 @@ import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Voltage;
 import org.jspecify.annotations.Nullable;
 
-/** From a segment as it is written to the circuit that the formulas take. */
+/** Makes the circuit for the formulas from a segment of the file. */
 final class Circuits {
   private Circuits() {}
 
@@ -93,7 +93,7 @@ final class Circuits {
     return celsius <= Wire.LEAST_CELSIUS ? null : wire.resistanceOhmsPerMetre(celsius);
   }
 
-  /** The conductor that a gauge stands for; null for one without a cross-section. */
+  /** The conductor of a gauge; null for one without a cross-section. */
   private static @Nullable Wire wire(@Nullable Gauge gauge) {
     if (gauge instanceof Gauge.Awg awg) {
       return Wire.awg(awg.number());

@@ -37,7 +37,7 @@ public final class LineFigures {
     return known;
   }
 
-  /** What goes over the line; null where nothing does, or where it is not understood. */
+  /** The traffic on the line; null where there is none, or where it is not understood. */
   public @Nullable Traffic traffic() {
     if (!trafficKnown) {
       traffic = SiteTraffic.of(site, times);

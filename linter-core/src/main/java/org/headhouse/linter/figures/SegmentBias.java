@@ -9,13 +9,13 @@ import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Side;
 
-/** Which bias belongs to which segment. */
+/** Assigns bias to segments. */
 final class SegmentBias {
   private SegmentBias() {}
 
   /**
-   * The entries whose item stands in a segment. Bias at a repeater is on its far side, where it
-   * stands in for the head unit, unless another side is written or nothing follows.
+   * The bias entries whose item is in a segment. Bias at a repeater is on the side away from the
+   * head unit, unless the file gives another side or nothing follows.
    *
    * @param endsChain whether no segment follows
    */

@@ -25,10 +25,10 @@ import org.jspecify.annotations.Nullable;
 public final class SegmentLine {
   private static final double USUAL_CELSIUS = 20;
 
-  /** Eighths add up exactly, thirds do not. */
+  /** Sums of eighths of a unit load are exact, those of thirds are not. */
   private static final double ROUNDING_UNIT_LOADS = 1e-9;
 
-  /** Nor do tenths of a metre. */
+  /** Sums of tenths of a metre are not exact. */
   private static final double ROUNDING_METRES = 1e-6;
 
   private final Segment segment;
@@ -74,7 +74,7 @@ public final class SegmentLine {
     return segment.items().subList(0, segment.items().size() - 1);
   }
 
-  /** The stretch of the chain that this is about. */
+  /** The segment of the chain. */
   public Segment segment() {
     return segment;
   }
@@ -117,10 +117,7 @@ public final class SegmentLine {
     return SegmentBias.itemOf(bias, segment, endsChain);
   }
 
-  /**
-   * The sum of the unit loads of all items; one whose load nothing says in a way that is understood
-   * counts one.
-   */
+  /** The sum of the unit loads of all items; one whose load is not known counts as one. */
   public double unitLoads() {
     double sum = 0;
     for (ChainItem item : segment.items()) {
@@ -133,7 +130,7 @@ public final class SegmentLine {
     return item.unitLoad(segment.side(item));
   }
 
-  /** What the formulas need of the segment; null where a part of it is not known. */
+  /** The circuit for the formulas; null where a part of it is not known. */
   public @Nullable SegmentCircuit circuit() {
     if (!circuitKnown) {
       circuit = line == null || hopMetres == null ? null : Circuits.of(this, line, hopMetres);
@@ -157,11 +154,11 @@ public final class SegmentLine {
   }
 
   /**
-   * Whether a mistake that has a result of its own falsifies the voltages: a terminator between the
-   * ends, a second place of bias, more than 32 unit loads, or a cable beyond every limit. Once it
-   * is mended they are other ones.
+   * Whether a fault that another rule reports makes the voltages meaningless: a terminator between
+   * the ends, a second bias point, more than 32 unit loads, or a cable beyond every limit. They
+   * change once it is fixed.
    */
-  public boolean isOutOfOrder() {
+  public boolean hasFaultThatDistortsFigures() {
     return hasTerminatorBetweenEnds()
         || biases().size() > 1
         || isOverloaded()
@@ -194,7 +191,7 @@ public final class SegmentLine {
     return length != null && length > metres + ROUNDING_METRES;
   }
 
-  /** 1200 m, or less where the rate asks for it. */
+  /** 1200 m, or less at high rates. */
   private double longestMetres() {
     Integer baud = line == null ? null : line.baud().orNull();
     return baud == null
@@ -203,16 +200,16 @@ public final class SegmentLine {
   }
 
   /**
-   * Whether the bias, in a segment that is otherwise in order, leaves a unit of an idle line under
-   * what a receiver needs.
+   * Whether the segment has no such fault, and its bias leaves a unit of the idle line below the
+   * threshold of a receiver.
    */
   public boolean isIdleUnderThreshold() {
-    SegmentFigures known = isOutOfOrder() ? null : figures();
+    SegmentFigures known = hasFaultThatDistortsFigures() ? null : figures();
     IdleVoltage lowest = known == null ? null : known.lowestIdle();
     return lowest != null && lowest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
   }
 
-  /** The last item up to which the cable is no longer than some metres; the first at least. */
+  /** The last item within a length of cable from the first; at least the first. */
   public ChainItem lastWithinMetres(double metres) {
     List<Double> hops = hopMetres == null ? List.of() : hopMetres;
     double reached = 0;
@@ -224,7 +221,10 @@ public final class SegmentLine {
     return segment.items().get(at);
   }
 
-  /** The last item up to which the loads are no more than some unit loads; the first at least. */
+  /**
+   * The last item up to which the sum of loads is at most a number of unit loads; at least the
+   * first.
+   */
   public ChainItem lastWithinUnitLoads(double most) {
     double sum = 0;
     ChainItem last = segment.first();
@@ -239,8 +239,8 @@ public final class SegmentLine {
   }
 
   /**
-   * An end whose terminator is less than half of the cable's impedance, as no cable has one; null
-   * where there is none. Whatever is weak in such a segment is so for that reason.
+   * An end whose terminator is less than half of the cable's impedance, which fits no cable; null
+   * where there is none. It is the cause of any weak voltage in the segment.
    */
   public @Nullable ChainItem endWithLowTerminator() {
     Cable cable = line == null ? null : line.cable().orNull();

@@ -21,7 +21,7 @@ public final class Shown {
     return ohms < 1000 ? format("%.1f ohm", ohms) : format("%.2f kohm", ohms / 1e3);
   }
 
-  /** A value that resistors are sold in: {@code 470 ohm}, {@code 1.2 kohm}. */
+  /** A nominal value of a resistor: {@code 470 ohm}, {@code 1.2 kohm}. */
   public static String resistor(double ohms) {
     return ohms < 1000 ? trimmed(ohms) + " ohm" : trimmed(ohms / 1e3) + " kohm";
   }
@@ -37,7 +37,7 @@ public final class Shown {
     return feet < 0.1 ? format("%.2f ft", feet) : trimmed(Math.rint(feet * 10) / 10) + " ft";
   }
 
-  /** A mark on an axis: as many digits as it needs, three after the point at most. */
+  /** A mark on an axis: as many digits as it needs, at most three decimals. */
   public static String plain(double number) {
     return trimmed(number);
   }
@@ -72,7 +72,7 @@ public final class Shown {
     return format("%.0f %%", share * 100);
   }
 
-  /** {@code 1.4 %}, for shares that are to add up before the reader's eyes. */
+  /** {@code 1.4 %}, for shares that the reader adds up. */
   public static String share(double share) {
     return format("%.1f %%", share * 100);
   }
@@ -87,7 +87,7 @@ public final class Shown {
     return trimmed(number);
   }
 
-  /** A length rounded down, so that a limit still holds. */
+  /** A length rounded down, so that it stays within a limit. */
   public static String atMostMetres(double metres) {
     double steps = metres < 1 ? 100 : metres < 10 ? 10 : 1;
     return trimmed(Math.floor(metres * steps) / steps) + " m";

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param site its id, or the path of its file where it has none
  * @param segments from the head unit on
- * @param traffic null where nothing goes over the line, or where it is not understood
+ * @param traffic null where there is none, or where it is not understood
  */
 public record SiteFigures(
     String site, List<SegmentSummary> segments, @Nullable TrafficFigures traffic) {
@@ -25,7 +25,7 @@ public record SiteFigures(
     return of(site, new LineFigures(site, times));
   }
 
-  /** Puts the figures of a site together. */
+  /** Collects the figures of a site. */
   public static SiteFigures of(Site site, LineFigures line) {
     Traffic traffic = line.traffic();
     return new SiteFigures(

@@ -4,12 +4,12 @@ import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.site.ExcludedAddresses;
 
 /**
- * What the policy of a repository says of every site: rules check it, figures are computed with it,
- * sheets and drafts show it.
+ * The policy for every site of a repository: rules check it, figures are computed with it, sheets
+ * and drafts show it.
  *
  * @param times what the traffic is computed with
  * @param mostUtilisation the share of the time that the line may be in use
- * @param keptFree the addresses that no unit gets
+ * @param keptFree the addresses that no unit may have
  * @param groundAtEveryUnit whether ground is landed at every unit, and not at the head unit only
  * @param idleMarginVolts what an idle line must have over the threshold of a receiver
  * @param signalMarginVolts what a received signal must have over the threshold of a receiver
@@ -24,7 +24,7 @@ public record SitePolicy(
     double signalMarginVolts,
     double measuringTolerance) {
 
-  /** Where the policy says nothing (common practice, no source). */
+  /** The values where the policy gives none (common practice, no source). */
   public static final SitePolicy DEFAULT =
       new SitePolicy(TransactionTimes.DEFAULT, 0.7, ExcludedAddresses.NONE, false, 0.02, 0.1, 0.1);
 

@@ -16,9 +16,9 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
 import org.jspecify.annotations.Nullable;
 
-/** What a site says of the traffic on its line. */
+/** Reads the traffic on the line from a site. */
 final class SiteTraffic {
-  /** What the schema documents as defaults. */
+  /** The default that the schema documents. */
   private static final Interval TIMEOUT = new Interval(1, "1 s");
 
   private static final int RETRIES = 1;
@@ -84,7 +84,7 @@ final class SiteTraffic {
     return setting.isMissing() ? new Setting.Given<>(value, setting.place()) : setting;
   }
 
-  /** A time above zero; a period of nothing is no period. */
+  /** A time above zero; null for any other. */
   private static @Nullable Double seconds(Setting<Interval> setting) {
     Interval interval = setting.orNull();
     return interval == null || interval.seconds() <= 0 ? null : interval.seconds();

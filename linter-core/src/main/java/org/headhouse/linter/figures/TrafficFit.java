@@ -14,18 +14,18 @@ import org.headhouse.linter.source.Place;
 import org.headhouse.linter.stability.Internal;
 
 /**
- * What would make the traffic of a site fit.
+ * Changes that would make the traffic of a site fit.
  *
  * @param place the period of the part that takes the greater share of the time
  * @param part {@code the polls} or {@code the broadcast}
- * @param periodSeconds the shortest period of that part that does; empty where none does
- * @param baud the next rate that does and that all types of device have; empty where none does
+ * @param periodSeconds the shortest period of that part that fits; empty where none does
+ * @param baud the next rate that fits and that all device types have; empty where none does
  */
 @Internal
 public record TrafficFit(Place place, String part, OptionalDouble periodSeconds, OptionalInt baud) {
 
   /**
-   * What keeps the line in use for at most a share of the time.
+   * The changes that keep the line in use for at most a share of the time.
    *
    * @param most the share, at most 1
    */
@@ -53,8 +53,8 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
   }
 
   /**
-   * The next standard rate at which the traffic fits, that all known types can be set to, and that
-   * no segment becomes too long for.
+   * The next standard rate at which the traffic fits, that all known types can be set to, and at
+   * which no segment is too long.
    */
   public static OptionalInt nextBaud(Traffic traffic, Site site, Predicate<Traffic> fits) {
     return TrafficSizing.nextBaud(

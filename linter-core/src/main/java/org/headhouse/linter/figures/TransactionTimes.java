@@ -4,14 +4,14 @@ import org.headhouse.linter.line.BroadcastLoad;
 import org.headhouse.linter.line.PollLoad;
 
 /**
- * What a site's file does not say of its traffic.
+ * Times of the traffic that a site's file does not give.
  *
  * @param turnaroundSeconds the pause after a broadcast
- * @param processingSeconds what a unit takes from a request to its answer
+ * @param processingSeconds the time of a unit from a request to its answer
  */
 public record TransactionTimes(double turnaroundSeconds, double processingSeconds) {
 
-  /** Where nobody says otherwise. */
+  /** The times where the policy gives none. */
   public static final TransactionTimes DEFAULT =
       new TransactionTimes(BroadcastLoad.TURNAROUND_SECONDS, PollLoad.PROCESSING_SECONDS);
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Replacement;
 import org.headhouse.linter.source.Region;
+import org.headhouse.linter.yaml.DoubleQuoted;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
@@ -41,7 +42,7 @@ final class EditWriter {
   private static String text(String before, Edit.Write edit) {
     return switch (edit.style()) {
       case PLAIN -> edit.value();
-      case QUOTED -> ScalarText.doubleQuoted(edit.value());
+      case QUOTED -> DoubleQuoted.of(edit.value());
       case AS_BEFORE -> ScalarText.like(before, edit.value());
     };
   }

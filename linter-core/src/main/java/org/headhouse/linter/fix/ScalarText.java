@@ -1,17 +1,18 @@
 package org.headhouse.linter.fix;
 
-import java.util.Locale;
 import java.util.regex.Pattern;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.source.InvisibleCharacters;
 import org.headhouse.linter.yaml.CoreType;
-import org.headhouse.linter.yaml.OlderReading;
+import org.headhouse.linter.yaml.DoubleQuoted;
+import org.headhouse.linter.yaml.Yaml11Interpretation;
 
 /** Writes text as a scalar that every reader takes for that text, in block and in flow style. */
 final class ScalarText {
   /** Letters, digits and signs that mean nothing to YAML, with single spaces between. */
   private static final Pattern HARMLESS =
       Pattern.compile(
-          "[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}_.+/()'-]*(?: [\\p{L}\\p{N}+(][\\p{L}\\p{M}\\p{N}_.+/()'-]*)*");
+          "[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}_.+/()'-]*(?:"
+              + " [\\p{L}\\p{N}+(][\\p{L}\\p{M}\\p{N}_.+/()'-]*)*");
 
   private ScalarText() {}
 
@@ -19,9 +20,10 @@ final class ScalarText {
   static String of(String text) {
     boolean plain =
         HARMLESS.matcher(text).matches()
+            && text.codePoints().noneMatch(InvisibleCharacters::is)
             && CoreType.of(text) == CoreType.TEXT
-            && OlderReading.of(text).isEmpty();
-    return plain ? text : doubleQuoted(text);
+            && Yaml11Interpretation.of(text).isEmpty();
+    return plain ? text : DoubleQuoted.of(text);
   }
 
   /**
@@ -31,26 +33,9 @@ final class ScalarText {
    */
   static String like(String before, String text) {
     if (before.startsWith("\"")) {
-      return doubleQuoted(text);
+      return DoubleQuoted.of(text);
     }
-    boolean printable = text.codePoints().allMatch(Unseen::isWritten);
+    boolean printable = text.codePoints().allMatch(InvisibleCharacters::isWritten);
     return before.startsWith("'") && printable ? "'" + text.replace("'", "''") + "'" : of(text);
-  }
-
-  /** In double quotes; invisible characters are written as escapes. */
-  static String doubleQuoted(String text) {
-    StringBuilder quoted = new StringBuilder("\"");
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (c == '"' || c == '\\') {
-                quoted.append('\\').append((char) c);
-              } else if (Unseen.isWritten(c)) {
-                quoted.appendCodePoint(c);
-              } else {
-                quoted.append(String.format(Locale.ROOT, c > 0xFFFF ? "\\U%08X" : "\\u%04X", c));
-              }
-            });
-    return quoted.append('"').toString();
   }
 }

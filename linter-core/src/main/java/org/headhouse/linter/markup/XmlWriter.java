@@ -4,12 +4,15 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /**
- * Writes elements of XML into one text, each value escaped for where it stands. Names of elements
- * and of attributes are the program's own and are taken as they are.
+ * Writes elements of XML, each value escaped for its place; characters that XML 1.0 cannot hold
+ * become U+FFFD. Names of elements and of attributes are the program's own and are taken as they
+ * are.
  *
  * <p>What comes out also reads the same inside HTML.
  */
 public final class XmlWriter {
+  private static final int REPLACEMENT = 0xFFFD;
+
   private final StringBuilder out = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
 
@@ -45,7 +48,7 @@ public final class XmlWriter {
 
   /** Text between tags. */
   public XmlWriter text(String text) {
-    append(XmlText.of(text), false);
+    append(text, false);
     return this;
   }
 
@@ -62,15 +65,16 @@ public final class XmlWriter {
     out.append('<').append(name);
     for (int i = 0; i < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
-      append(XmlText.of(attributes[i + 1]), true);
+      append(attributes[i + 1], true);
       out.append('"');
     }
   }
 
   /** In an attribute a line break or a tab would be read as a space. */
   private void append(String text, boolean inAttribute) {
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      i += Character.charCount(c);
       switch (c) {
         case '&' -> out.append("&amp;");
         case '<' -> out.append("&lt;");
@@ -79,13 +83,25 @@ public final class XmlWriter {
         case '\r' -> out.append("&#13;");
         case '\n' -> out.append(inAttribute ? "&#10;" : "\n");
         case '\t' -> out.append(inAttribute ? "&#9;" : "\t");
-        default -> out.append(c);
+        default -> out.appendCodePoint(isAllowed(c) ? c : REPLACEMENT);
       }
     }
   }
 
+  /** The production Char of XML 1.0, but for tabs and line breaks. */
+  private static boolean isAllowed(int c) {
+    return (c >= 0x20 && c <= 0xD7FF) || (c >= 0xE000 && c <= 0xFFFD) || c >= 0x10000;
+  }
+
+  /** What was written since the last call, so that a long text need not be held as a whole. */
+  public String take() {
+    String text = out.toString();
+    out.setLength(0);
+    return text;
+  }
+
   /**
-   * What was written.
+   * The end of what was written, or all of it.
    *
    * @throws IllegalStateException where an element is not ended
    */
@@ -93,6 +109,6 @@ public final class XmlWriter {
     if (!open.isEmpty()) {
       throw new IllegalStateException("not ended: " + open);
     }
-    return out.toString();
+    return take();
   }
 }

@@ -1,5 +1,5 @@
 /**
- * Text in the forms of XML: which characters it can hold, and how they are escaped.
+ * Writes XML: which characters it can hold, and how they are escaped.
  *
  * <p>Nothing here knows of sites, of results or of any vocabulary of elements.
  *

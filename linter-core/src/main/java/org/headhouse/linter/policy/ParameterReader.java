@@ -7,7 +7,7 @@ import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.ParameterType;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
@@ -59,7 +59,7 @@ final class ParameterReader {
 
   private Finding fault(ParameterType<?> type, String quoted, String written, Cursor value) {
     String remedy =
-        Nearest.to(written, type.words())
+        SpellingSuggester.suggest(written, type.words())
             .map(near -> "write " + near)
             .or(() -> type.remedy(written))
             .orElse("write for example " + parameter.fallback());

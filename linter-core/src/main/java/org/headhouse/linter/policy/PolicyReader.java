@@ -11,7 +11,7 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads a policy whose form the schema has looked at; what the schema refused is passed over. */
 public final class PolicyReader {
   private final Map<String, RuleDescriptor> known = new TreeMap<>();
-  private final Nearest ids = new Nearest(known.keySet());
+  private final SpellingSuggester ids = new SpellingSuggester(known.keySet());
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Level> levels = new HashMap<>();
   private final Map<String, Map<String, Object>> parameters = new HashMap<>();
@@ -133,7 +133,7 @@ public final class PolicyReader {
         rule.parameters().stream().filter(one -> one.name().equals(name)).findFirst();
     if (parameter.isEmpty()) {
       List<String> names = rule.parameters().stream().map(Parameter::name).sorted().toList();
-      unknown("parameter of " + rule.id(), name, new Nearest(names), parent, entry);
+      unknown("parameter of " + rule.id(), name, new SpellingSuggester(names), parent, entry);
       return;
     }
     Cursor value = parent.valueOf(entry);
@@ -151,10 +151,10 @@ public final class PolicyReader {
   }
 
   private void unknown(
-      String what, String name, Nearest known, Cursor parent, Mapping.Entry entry) {
+      String what, String name, SpellingSuggester known, Cursor parent, Mapping.Entry entry) {
     String remedy =
         known
-            .to(name)
+            .suggest(name)
             .map(near -> "write \"" + near + "\"")
             .orElse("delete it; the goal \"rules\" lists what there is");
     findings.add(

@@ -6,7 +6,7 @@ import org.headhouse.linter.change.FieldWork;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.change.Step;
 
-/** The changes of a site as titles, paragraphs and lists, whatever the form they are written in. */
+/** The changes of a site as titles, paragraphs and lists, for every form of text. */
 final class ChangeDocument {
 
   /** The usual cautions of the trade. */
@@ -19,8 +19,8 @@ final class ChangeDocument {
           "Before you test a storm response, prove that vents and screens can move without hurting"
               + " anyone.",
           "While a unit is without readings, watch the weather: its vents may stay open.",
-          "This is a computed plan: it does not replace the code, the makers' manuals or the person in"
-              + " charge.");
+          "This is a computed plan: it does not replace the code, the makers' manuals or the person"
+              + " in charge.");
 
   /** A part of the document. */
   sealed interface Block {}
@@ -40,7 +40,7 @@ final class ChangeDocument {
 
   private ChangeDocument() {}
 
-  /** What stands at the top. */
+  /** The head of the document. */
   static List<Block> head(String compared) {
     return List.of(
         new Title(1, "Changes since " + compared), new Title(2, "Cautions"), new Bullets(CAUTIONS));

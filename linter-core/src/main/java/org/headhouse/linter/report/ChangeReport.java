@@ -79,7 +79,7 @@ public final class ChangeReport {
     return String.join("\n", lines);
   }
 
-  /** Names of units must not turn into marks of the page. */
+  /** Names of units must not become markup. */
   private static String escaped(String text) {
     return TextReport.printable(text).replaceAll("[\\\\`*_\\[\\]<>&|#~]", "\\\\$0");
   }

@@ -7,7 +7,7 @@ import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.site.ItemKind;
 import org.jspecify.annotations.Nullable;
 
-/** Tells in sentences what differs between two states of a site. */
+/** Puts the differences between two states of a site into sentences. */
 final class ChangeWords {
   private ChangeWords() {}
 

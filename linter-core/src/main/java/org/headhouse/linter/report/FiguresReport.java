@@ -14,7 +14,7 @@ import tools.jackson.core.JsonGenerator;
 /**
  * Figures as JSON, in full precision, written site by site so that none is kept.
  *
- * <p>What cannot be computed is null, and so is the resistance of a pair that nothing joins.
+ * <p>What cannot be computed is null, and so is the resistance of a pair that nothing connects.
  */
 public final class FiguresReport implements AutoCloseable {
   private static final double MILLIS = 1e3;

@@ -2,21 +2,20 @@ package org.headhouse.linter.report;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.util.HexFormat;
 import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.Sha256;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A short text that stays the same while a result is the same one, for systems that follow results
- * from run to run. It leaves out the rule, which SARIF tells beside it.
+ * A short text that identifies a result from run to run, together with the rule, which SARIF has
+ * beside it.
  */
 final class Fingerprint {
-  /** What it is called in SARIF; another number once it is made in another way. */
+  /** Its name in SARIF; the number changes with the way it is computed. */
   static final String NAME = "siteElement/v1";
 
-  private static final int BYTES = 16;
+  private static final int DIGITS = 32;
 
   private Fingerprint() {}
 
@@ -27,7 +26,7 @@ final class Fingerprint {
         : of(identity, result.location().file());
   }
 
-  /** Of what was at a place; the file counts where the id of the site is not known. */
+  /** The fingerprint of an identity; with the file where the id of the site is not known. */
   static String of(Identity identity, String file) {
     return digest(
         identity.site() == null ? file : "",
@@ -43,7 +42,6 @@ final class Fingerprint {
     for (String part : parts) {
       text.append(part == null ? "-" : "+" + part).append('\0');
     }
-    byte[] digest = Sha256.of(text.toString().getBytes(UTF_8));
-    return HexFormat.of().formatHex(digest, 0, BYTES);
+    return Sha256.hex(text.toString().getBytes(UTF_8)).substring(0, DIGITS);
   }
 }

@@ -1,15 +1,16 @@
 package org.headhouse.linter.report;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.headhouse.linter.source.InvisibleCharacters.shown;
+
+import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
-import org.headhouse.linter.markup.XmlText;
+import org.headhouse.linter.markup.XmlWriter;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -17,12 +18,14 @@ import org.headhouse.linter.result.Result;
 /**
  * Results in the XML form that Surefire writes for JUnit tests, which build servers read: a test
  * case for each rule that was broken in a file, failed where it reaches the failing level, and one
- * in error for each trouble of the tool itself.
+ * in error for each fault of the run itself.
  */
 public final class JUnitReport {
+  private static final String DECLARATION = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+
   private final Level failLevel;
 
-  /** A report in which results of a level and graver are failures. */
+  /** A report in which results of a level and more severe ones are failures. */
   public JUnitReport(Level failLevel) {
     this.failLevel = failLevel;
   }
@@ -37,7 +40,7 @@ public final class JUnitReport {
 
   /** Writes the report; the stream is left open. */
   public void write(List<Result> results, List<Notification> notifications, OutputStream out)
-      throws XMLStreamException {
+      throws IOException {
     List<Notification> troubles =
         notifications.stream().filter(one -> one.level() == Level.ERROR).toList();
     Map<Case, List<Result>> cases =
@@ -49,43 +52,59 @@ public final class JUnitReport {
                     TreeMap::new,
                     Collectors.toList()));
     long failures = cases.values().stream().filter(this::fails).count();
-    XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8");
-    xml.writeStartDocument("UTF-8", "1.0");
-    xml.writeCharacters("\n");
-    xml.writeStartElement("testsuite");
-    xml.writeAttribute("name", "site definitions");
-    // A suite without a case is taken for a broken run by some servers.
-    xml.writeAttribute("tests", String.valueOf(cases.size() + troubles.size() + 1));
-    xml.writeAttribute("errors", String.valueOf(troubles.size()));
-    xml.writeAttribute("skipped", "0");
-    xml.writeAttribute("failures", String.valueOf(failures));
-    xml.writeAttribute("time", "0");
-    openCase(xml, "all sites", "checked");
-    xml.writeEndElement();
+    XmlWriter xml = new XmlWriter();
+    xml.start(
+        "testsuite",
+        "name",
+        "site definitions",
+        // Some servers take a suite without a case for a broken run.
+        "tests",
+        String.valueOf(cases.size() + troubles.size() + 1),
+        "errors",
+        String.valueOf(troubles.size()),
+        "skipped",
+        "0",
+        "failures",
+        String.valueOf(failures),
+        "time",
+        "0");
+    openCase(xml, "all sites", "checked").end();
+    out.write((DECLARATION + xml.take()).getBytes(UTF_8));
     for (Map.Entry<Case, List<Result>> entry : cases.entrySet()) {
       testCase(xml, entry.getKey(), entry.getValue());
+      out.write(xml.take().getBytes(UTF_8));
     }
-    for (Notification trouble : troubles) {
-      errorCase(xml, trouble);
-    }
-    xml.writeCharacters("\n");
-    xml.writeEndElement();
-    xml.writeCharacters("\n");
-    xml.writeEndDocument();
-    xml.flush();
+    troubles.forEach(trouble -> errorCase(xml, trouble));
+    out.write(xml.newLine().end().newLine().finish().getBytes(UTF_8));
+    out.flush();
   }
 
-  private static void errorCase(XMLStreamWriter xml, Notification trouble)
-      throws XMLStreamException {
+  private static XmlWriter openCase(XmlWriter xml, String file, String name) {
+    xml.text("\n  ");
+    return xml.start("testcase", "classname", shown(file), "name", name, "time", "0");
+  }
+
+  private void testCase(XmlWriter xml, Case id, List<Result> results) {
+    openCase(xml, id.file(), id.rule());
+    String text = results.stream().map(JUnitReport::line).collect(Collectors.joining("\n"));
+    Optional<Result> first = results.stream().filter(this::fails).findFirst();
+    if (first.isPresent()) {
+      String message = shown(first.get().message().text());
+      xml.element("failure", text, "message", message, "type", id.rule());
+    } else {
+      xml.element("system-out", text);
+    }
+    xml.end();
+  }
+
+  private static void errorCase(XmlWriter xml, Notification trouble) {
     openCase(
-        xml,
-        trouble.file() == null ? "all sites" : trouble.file(),
-        trouble.rule() == null ? "reading" : trouble.rule());
-    xml.writeStartElement("error");
-    xml.writeAttribute("message", XmlText.of(trouble.text()));
-    xml.writeAttribute("type", "trouble");
-    xml.writeEndElement();
-    xml.writeEndElement();
+            xml,
+            trouble.file() == null ? "all sites" : trouble.file(),
+            trouble.rule() == null ? "reading" : trouble.rule())
+        .start("error", "message", shown(trouble.text()), "type", "trouble")
+        .end()
+        .end();
   }
 
   private static String line(Result result) {
@@ -96,36 +115,8 @@ public final class JUnitReport {
     return results.stream().anyMatch(this::fails);
   }
 
-  /** What a baseline knows fails nothing. */
+  /** What is known from the baseline does not fail. */
   private boolean fails(Result result) {
     return !result.known() && result.level().reaches(failLevel);
-  }
-
-  private static void openCase(XMLStreamWriter xml, String file, String name)
-      throws XMLStreamException {
-    xml.writeCharacters("\n  ");
-    xml.writeStartElement("testcase");
-    xml.writeAttribute("classname", XmlText.of(file));
-    xml.writeAttribute("name", XmlText.of(name));
-    xml.writeAttribute("time", "0");
-  }
-
-  private void testCase(XMLStreamWriter xml, Case id, List<Result> results)
-      throws XMLStreamException {
-    openCase(xml, id.file(), id.rule());
-    String text = results.stream().map(JUnitReport::line).collect(Collectors.joining("\n"));
-    Optional<Result> first = results.stream().filter(this::fails).findFirst();
-    if (first.isPresent()) {
-      xml.writeStartElement("failure");
-      xml.writeAttribute("message", XmlText.of(first.get().message().text()));
-      xml.writeAttribute("type", id.rule());
-      xml.writeCharacters(XmlText.of(text));
-      xml.writeEndElement();
-    } else {
-      xml.writeStartElement("system-out");
-      xml.writeCharacters(XmlText.of(text));
-      xml.writeEndElement();
-    }
-    xml.writeEndElement();
   }
 }

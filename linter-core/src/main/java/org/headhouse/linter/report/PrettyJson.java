@@ -9,8 +9,8 @@ import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /**
- * JSON with a line for each value, written piece by piece. A mapper of objects would do it too, and
- * takes a fifth of a second to start, which is longer than the check of a site.
+ * JSON with a line for each value, written piece by piece. An object mapper takes a fifth of a
+ * second to start, which is longer than the check of a site.
  */
 final class PrettyJson {
   private static final JsonFactory JSON =
@@ -18,7 +18,7 @@ final class PrettyJson {
 
   private PrettyJson() {}
 
-  /** Begins a text; the stream is left open. */
+  /** A generator on a stream, which is left open. */
   static JsonGenerator to(OutputStream out) {
     return JSON.createGenerator(new Indented(), out);
   }

@@ -4,14 +4,14 @@ import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Replacement;
 import tools.jackson.core.JsonGenerator;
 
-/** How a result is mended, as the property {@code fixes} of SARIF 2.1.0 (chapter 3.55). */
+/** The fix of a result, as the property {@code fixes} of SARIF 2.1.0 (chapter 3.55). */
 final class SarifFix {
   private SarifFix() {}
 
   /**
    * Writes the property.
    *
-   * @param file the file that the result stands in
+   * @param file the file of the result
    */
   static void write(JsonGenerator json, Fix fix, String file) {
     json.writeArrayPropertyStart("fixes");

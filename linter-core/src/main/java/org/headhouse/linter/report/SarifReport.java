@@ -37,8 +37,8 @@ public final class SarifReport {
   /**
    * Writes the log; the stream is left open.
    *
-   * @param absent what a baseline knows and the check did not find; told as passed, so that a
-   *     reader who does not look at the state never takes it for a fault
+   * @param absent what is in the baseline and was not found; reported as passed, so that a reader
+   *     that ignores the state does not take it for a fault
    */
   public void write(
       List<Result> results,
@@ -184,7 +184,7 @@ public final class SarifReport {
     json.writeEndObject();
   }
 
-  /** What follows a result from run to run. */
+  /** What identifies a result from run to run. */
   private static void lasting(JsonGenerator json, String fingerprint, @Nullable String state) {
     json.writeObjectPropertyStart("partialFingerprints");
     json.writeStringProperty(Fingerprint.NAME, fingerprint);

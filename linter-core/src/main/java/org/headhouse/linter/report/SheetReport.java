@@ -4,9 +4,9 @@ import java.util.List;
 import org.headhouse.linter.result.Notification;
 
 /**
- * What is left to say once all sheets are made.
+ * The outcome once all sheets are made.
  *
- * @param html the page over all sites, to lie beside those of the sites
+ * @param html the page over all sites, which belongs beside those of the sites
  * @param notifications what the tool itself could not do, and files that have no sheets
  * @param sites how many sites have sheets
  */

@@ -6,7 +6,7 @@ import org.headhouse.linter.figures.SiteFigures;
  * The sheets of one site.
  *
  * @param page the name of the file of the page
- * @param html the page, which needs nothing beside it
+ * @param html the page, without references
  * @param zonesFile the name of the file of the zones; the page has a link to it
  * @param zones the zones for the supervising software, as RFC 4180 has it
  * @param figures what is computed of its line

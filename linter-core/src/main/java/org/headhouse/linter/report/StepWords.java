@@ -9,7 +9,7 @@ import org.headhouse.linter.change.Step;
 import org.headhouse.linter.change.WiringPlace;
 import org.jspecify.annotations.Nullable;
 
-/** Tells a step of the field work: what to do where, from what to what. */
+/** Puts a step of the field work into words: what to do, where, and from what to what. */
 final class StepWords {
   private StepWords() {}
 
@@ -48,8 +48,8 @@ final class StepWords {
           + ChangeWords.set(line.settings())
           + ", in one go: "
           + ChangeWords.quoted(line.units())
-          + ". Restart each. The line is down meanwhile; each follower shows the readings again once"
-          + " it is set.";
+          + ". Restart each. The line is down meanwhile; each follower shows the readings again"
+          + " once it is set.";
     }
     return aside(step);
   }
@@ -62,7 +62,8 @@ final class StepWords {
         + " to "
         + prepare.address()
         + also(prepare.settings())
-        + ". Restart the unit, then switch it off. Its address as delivered may be taken on the line.";
+        + ". Restart the unit, then switch it off. Its address as delivered may be taken on the"
+        + " line.";
   }
 
   private static String aside(Step step) {

@@ -11,8 +11,8 @@ import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
+import org.headhouse.linter.source.InvisibleCharacters;
 import org.headhouse.linter.source.Region;
-import org.headhouse.linter.source.Unseen;
 
 /** Results as lines of text: the form of the GNU coding standards, and the excerpt under it. */
 public final class TextReport {
@@ -41,7 +41,7 @@ public final class TextReport {
     return lines;
   }
 
-  /** A fault of a file that no rules are for, in the same form. */
+  /** The same for a fault of a file that no rule checks. */
   public static String headline(Location location, Message message) {
     return position(location) + ": error: " + printable(message.text());
   }
@@ -79,9 +79,9 @@ public final class TextReport {
         "  " + margin + " | " + " ".repeat(start) + "^".repeat(Math.max(1, end - start)));
   }
 
-  /** A text in which nothing garbles a terminal, and nothing is hidden. */
+  /** A text on one line, with what cannot be seen shown; safe for a terminal. */
   public static String printable(String text) {
-    return Unseen.shown(text);
+    return InvisibleCharacters.shown(text);
   }
 
   /** How many results there are, by level and by rule. */

@@ -1,5 +1,5 @@
 /**
- * The forms in which results and changes are told: text, SARIF 2.1.0, JUnit XML, Markdown, JSON.
+ * The forms of results and changes: text, SARIF 2.1.0, JUnit XML, Markdown, JSON.
  *
  * <p>Stable: names and meanings stay within a major version; types marked {@link
  * org.headhouse.linter.stability.Internal} are not meant.

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 
 /** Reads a parameter that is one of a few words. */
 public final class Choice {
@@ -28,6 +28,7 @@ public final class Choice {
             + " cannot be \""
             + written
             + "\": write "
-            + Nearest.to(written, words).orElse("one of " + String.join(", ", words)));
+            + SpellingSuggester.suggest(written, words)
+                .orElse("one of " + String.join(", ", words)));
   }
 }

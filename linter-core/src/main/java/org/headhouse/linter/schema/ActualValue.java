@@ -9,7 +9,7 @@ import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
 
-/** What stands in the file, as a sentence calls it. */
+/** A value of the file, in the words of a sentence. */
 record ActualValue(Node.Valued node) {
   private static final int LONGEST = 60;
   private static final Set<String> YES = Set.of("true", "yes", "y", "on");

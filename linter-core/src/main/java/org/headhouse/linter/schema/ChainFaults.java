@@ -29,7 +29,7 @@ final class ChainFaults {
     }
   }
 
-  /** Whether an error comes of a mistaken item, so that nothing else is to be said of it. */
+  /** Whether an error is due to a mistaken item, which is reported instead. */
   boolean takes(Error error) {
     NodePath path = error.getInstanceLocation();
     int length = path.getNameCount();

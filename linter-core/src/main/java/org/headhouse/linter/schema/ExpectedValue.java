@@ -137,7 +137,7 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
         .findFirst();
   }
 
-  /** What the value tells, as a clause; empty where the schema has no fitting sentence. */
+  /** The meaning of the value, as a clause; empty where the schema has no fitting sentence. */
   Optional<String> meaning() {
     String description = get("description").asString("");
     Matcher end = END_OF_CLAUSE.matcher(description);

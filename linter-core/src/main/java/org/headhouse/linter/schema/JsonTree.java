@@ -18,7 +18,7 @@ final class JsonTree {
   /** More characters than this make no number of a definition, and could take long to read. */
   private static final int LONGEST_NUMBER = 12;
 
-  /** What stands for any number beyond all limits; the message quotes the file, not this. */
+  /** Replaces any number beyond all limits; the message quotes the file, not this. */
   private static final long BEYOND = 999_999_999_999L;
 
   private static final double NEVER_ALLOWED = -0.5;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.headhouse.linter.result.Message;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 
 /** Says of keys that they are not known, or missing. */
 final class KeyWords {
@@ -31,7 +31,7 @@ final class KeyWords {
 
   /** The key that was probably meant. */
   static Optional<String> nearest(String key, List<String> known, Predicate<String> free) {
-    return Nearest.to(key, known).filter(free);
+    return SpellingSuggester.suggest(key, known).filter(free);
   }
 
   /** A known key whose colon lacks the space behind it, which makes one word of key and value. */

@@ -7,14 +7,14 @@ import java.util.Set;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.ItemKind;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Tells of an item of the chain that is written as what it is not. The schema has many things
- * against such an item, and all of them are this one mistake.
+ * Reports an item of the chain that is written as another kind of item. The schema has many errors
+ * for such an item, and all of them have this one cause.
  */
 final class MistakenItem {
   private static final String UNIT = ItemKind.UNIT.word();
@@ -26,10 +26,10 @@ final class MistakenItem {
   private final Tree tree;
   private final Set<String> keys = new HashSet<>();
 
-  /** The key that makes the item something other than a unit, as it is meant; null for none. */
+  /** The key of what the item is meant to be, where that is no unit; null for a unit. */
   private @Nullable String kind;
 
-  /** The same key as it is written. */
+  /** The same key as the file has it. */
   private @Nullable String written;
 
   private MistakenItem(ErrorLocation where, Mapping mapping, Tree tree, Set<String> known) {
@@ -38,7 +38,7 @@ final class MistakenItem {
     this.tree = tree;
     for (Mapping.Entry entry : mapping.entries()) {
       String key = entry.key().text();
-      String meant = known.contains(key) ? key : Nearest.to(key, known).orElse(key);
+      String meant = known.contains(key) ? key : SpellingSuggester.suggest(key, known).orElse(key);
       keys.add(meant);
       if (ItemKind.KEYS.contains(meant) && !meant.equals(UNIT)) {
         kind = meant;
@@ -47,7 +47,7 @@ final class MistakenItem {
     }
   }
 
-  /** The one thing to tell of an item, or empty where the schema's words fit. */
+  /** The one finding for an item, or empty where the errors of the schema fit. */
   static Optional<Finding> of(ErrorLocation where, Tree tree, Set<String> known) {
     return where.cursor().node() instanceof Mapping mapping
         ? Optional.ofNullable(new MistakenItem(where, mapping, tree, known).finding())

@@ -96,7 +96,7 @@ final class QuantityRepair {
 
   private QuantityRepair() {}
 
-  /** The quantity in the form that is accepted, where number and unit can be told. */
+  /** The quantity in the form that is accepted, where number and unit can be recognised. */
   static Optional<String> of(ActualValue actual, ExpectedValue expected) {
     String text = actual.text().strip();
     int plus = text.indexOf('+', 1);

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Mapping;
 
@@ -49,7 +49,7 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
           : "write none";
     }
     return "write "
-        + Nearest.to(text, words)
+        + SpellingSuggester.suggest(text, words)
             .filter(near -> near.length() > 1 || near.equalsIgnoreCase(text))
             .orElse(alternatives(words));
   }

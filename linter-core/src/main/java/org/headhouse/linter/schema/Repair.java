@@ -18,7 +18,7 @@ final class Repair {
 
   private Repair() {}
 
-  /** The text that was probably meant, where it can be told. */
+  /** The text that was probably meant, where it can be known. */
   static Optional<String> of(ActualValue actual, ExpectedValue expected) {
     String text = actual.text().strip();
     if (!expected.has("pattern") || text.isEmpty() || text.length() > 100) {

@@ -20,7 +20,7 @@ import org.headhouse.linter.yaml.Node;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Tells what the schema of a kind of file has against a tree. Safe for use by several threads. */
+/** Checks trees against the schema of a kind of file. Safe for use by several threads. */
 public final class SchemaCheck {
   private final Schema schema;
   private final JsonNode text;
@@ -39,18 +39,18 @@ public final class SchemaCheck {
     this.text = JsonMapper.shared().readTree(json);
   }
 
-  /** What the schema has against a tree: one finding for each fault, in the order of the file. */
+  /** The findings of the schema: one for each fault, in the order of the file. */
   public List<Finding> explain(Node.Valued root) {
     Tree tree = new Tree(new Cursor(root, null));
     ChainFaults chain = new ChainFaults(kind, text, tree);
-    IdentityHashMap<Node, Set<String>> told = new IdentityHashMap<>();
+    IdentityHashMap<Node, Set<String>> reported = new IdentityHashMap<>();
     List<Finding> findings = new ArrayList<>();
     for (Error error : inOrder(schema.validate(JsonTree.of(tree.root())))) {
       if (chain.takes(error) || SchemaFault.isMisspelt(error, text, tree)) {
         continue;
       }
       SchemaFault fault = SchemaFault.of(error, text, tree);
-      if (told.computeIfAbsent(fault.node(), node -> new HashSet<>()).add(fault.detail())) {
+      if (reported.computeIfAbsent(fault.node(), node -> new HashSet<>()).add(fault.detail())) {
         findings.add(fault.finding());
       }
     }
@@ -59,7 +59,7 @@ public final class SchemaCheck {
     return findings;
   }
 
-  /** Where a value has the wrong type, nothing else that is said of it helps. */
+  /** Where a value has the wrong type, its other errors do not help. */
   private static List<Error> inOrder(List<Error> errors) {
     return errors.stream()
         .sorted(Comparator.comparing(error -> !error.getKeyword().equals("type")))

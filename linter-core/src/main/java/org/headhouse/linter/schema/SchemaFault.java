@@ -9,8 +9,8 @@ import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Message;
-import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
@@ -20,10 +20,10 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 
 /**
- * One error of the schema, told in the words of the trade.
+ * One error of the schema in the words of the trade.
  *
- * @param node what the fault is about, whatever the way it was reached
- * @param detail tells faults of one node apart
+ * @param node the node with the fault, without the alias that led to it
+ * @param detail distinguishes faults of one node
  */
 record SchemaFault(Node node, String detail, Finding finding) {
   private static final String NOT_READ = "nothing can be checked without its keys";
@@ -39,7 +39,7 @@ record SchemaFault(Node node, String detail, Finding finding) {
     };
   }
 
-  /** Whether a key is only missing because it is misspelt, which is told of the misspelt one. */
+  /** Whether a key is only missing because it is misspelt; the misspelt one is reported. */
   static boolean isMisspelt(Error error, JsonNode schema, Tree tree) {
     if (!error.getKeyword().equals("required")) {
       return false;
@@ -55,7 +55,7 @@ record SchemaFault(Node node, String detail, Finding finding) {
 
   private static Optional<String> meant(String key, List<String> known) {
     int colon = key.indexOf(':');
-    return Nearest.to(colon < 0 ? key : key.substring(0, colon), known);
+    return SpellingSuggester.suggest(colon < 0 ? key : key.substring(0, colon), known);
   }
 
   private static SchemaFault unknownKey(

@@ -5,13 +5,13 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
-import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Scalar;
 import org.jspecify.annotations.Nullable;
 
-/** What a refused value was probably meant to be, where the file alone tells. */
+/** The value that was probably meant in place of a refused one, where the file alone shows it. */
 final class ValueFix {
   private static final Set<String> TRUE = Set.of("true", "yes", "on", "y");
   private static final Set<String> FALSE = Set.of("false", "no", "off", "n");
@@ -20,7 +20,7 @@ final class ValueFix {
   private ValueFix() {}
 
   /**
-   * The fix of a value, or null where nobody can tell.
+   * The fix of a value, or null where it cannot be known.
    *
    * @param expected the part of the schema that refused it
    */
@@ -42,7 +42,7 @@ final class ValueFix {
 
   /** A number that is nearly one of the list may as well be meant to be another. */
   private static @Nullable FixDraft nearest(Scalar scalar, Place place, ExpectedValue expected) {
-    String near = Nearest.to(scalar.text(), expected.words()).orElse(null);
+    String near = SpellingSuggester.suggest(scalar.text(), expected.words()).orElse(null);
     if (near == null) {
       return null;
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.headhouse.linter.yaml.CoreType;
-import org.headhouse.linter.yaml.OlderReading;
+import org.headhouse.linter.yaml.Yaml11Interpretation;
 import tools.jackson.databind.JsonNode;
 
 /** Writes values as a definition has them, for remedies that can be copied. */
@@ -34,7 +34,7 @@ final class YamlText {
   static String text(String text) {
     boolean other =
         CoreType.of(text) != CoreType.TEXT
-            || (OlderReading.of(text).isPresent() && !OlderReading.isDate(text));
+            || (Yaml11Interpretation.of(text).isPresent() && !Yaml11Interpretation.isDate(text));
     return other ? quoted(text) : text;
   }
 

@@ -1,5 +1,5 @@
 /**
- * The published JSON Schemas, and their errors told in the words of the trade.
+ * The published JSON Schemas, and their errors in the words of the trade.
  *
  * <p>A schema is loaded only when a file is in doubt: loading one costs more than checking hundreds
  * of clean files.

@@ -1,7 +1,6 @@
 package org.headhouse.linter.sheets;
 
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.Iterator;
 import java.util.List;
 import java.util.function.Consumer;
@@ -105,7 +104,7 @@ public final class SheetRun {
             read.site(),
             read.figures(),
             results,
-            revision(bytes),
+            Sha256.hex(bytes).substring(0, REVISION_DIGITS),
             drawings.of(read.site(), read.figures(), results));
     return new Content(
         file,
@@ -114,11 +113,6 @@ public final class SheetRun {
             SitePage.html(facts, PageNames.wanted(read.site()), settings),
             ZonesCsv.of(read.site()),
             SiteFigures.of(read.site(), read.figures())));
-  }
-
-  /** The start of the SHA-256 of the content, long enough to identify it. */
-  private static String revision(byte[] bytes) {
-    return HexFormat.of().formatHex(Sha256.of(bytes)).substring(0, REVISION_DIGITS);
   }
 
   private void take(FileTask.Outcome<Content> draft) {

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
-import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /** One customer's line, as one file defines it. */
@@ -217,11 +217,11 @@ public final class Site {
   public Set<String> misspelt(Collection<String> listed) {
     Set<String> names = new LinkedHashSet<>();
     units.forEach(unit -> unit.name().optional().ifPresent(names::add));
-    Nearest nearest = new Nearest(names);
+    SpellingSuggester nearest = new SpellingSuggester(names);
     Set<String> misspelt = new HashSet<>();
     for (String name : listed) {
       if (!names.contains(name)) {
-        nearest.to(name).ifPresent(misspelt::add);
+        nearest.suggest(name).ifPresent(misspelt::add);
       }
     }
     return misspelt;

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 public final class FileFault {
   private FileFault() {}
 
-  /** The reason alone: which file it is, the caller says. */
+  /** The reason alone; the caller names the file. */
   public static String reason(IOException failure) {
     if (failure instanceof AccessDeniedException) {
       return "permission denied";
@@ -28,12 +28,12 @@ public final class FileFault {
     if (failure instanceof DirectoryNotEmptyException) {
       return "a folder stands where a file is needed";
     }
-    String told = told(failure);
-    return told == null ? failure.getClass().getSimpleName() : told;
+    String message = message(failure);
+    return message == null ? failure.getClass().getSimpleName() : message;
   }
 
-  /** Messages of the file system name the file as well; what it gives as the reason does not. */
-  private static @Nullable String told(IOException failure) {
+  /** The message of an exception of the file system names the file too; its reason does not. */
+  private static @Nullable String message(IOException failure) {
     return failure instanceof FileSystemException ofFile
         ? ofFile.getReason()
         : failure.getMessage();

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
-/** A file, or a text that takes the place of one. It is read when its turn comes, and not kept. */
+/** A file, or a text that takes the place of one. Its content is read when needed, and not kept. */
 public interface InputFile {
   /**
-   * How the file is called in results, with forward slashes; an angle bracket in front marks a text
+   * The name of the file in results, with forward slashes; an angle bracket in front marks a text
    * without a file.
    */
   String path();
@@ -18,11 +18,11 @@ public interface InputFile {
   /**
    * The first bytes of the content.
    *
-   * @param most how many are wanted at most
+   * @param most the greatest number of bytes
    */
   byte[] read(int most) throws IOException;
 
-  /** The content as far as it is needed: one byte over the limit shows that it is over. */
+  /** The content, or one byte more than the limit where the file is larger. */
   default byte[] bytes(Limits limits) throws IOException {
     return read(limits.bytes() + 1);
   }

@@ -1,7 +1,7 @@
 package org.headhouse.linter.source;
 
 /**
- * Budgets that keep one file from taking the machine: a file over any of them is not read further.
+ * Limits that keep one file from using up the machine: reading stops at the first that is passed.
  *
  * @param bytes the largest file, less than 2 GiB
  * @param depth the deepest nesting, aliases followed

@@ -3,10 +3,10 @@ package org.headhouse.linter.source;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a value stands for the reader of the file.
+ * Where a value is in the file.
  *
- * <p>A value that is written out stands at its region. A value that came through an alias stands at
- * the alias; {@link #anchored()} then tells where it is written.
+ * <p>The place of a value that is written out is its region. The place of one that came through an
+ * alias is the alias; {@link #anchored()} then has the place where it is written.
  */
 public sealed interface Place permits Region, Place.ThroughAlias {
 
@@ -20,8 +20,8 @@ public sealed interface Place permits Region, Place.ThroughAlias {
    * The written end of an alias.
    *
    * @param name the anchor's name, without the ampersand
-   * @param anchor where the anchor stands
-   * @param value where the value stands inside the anchored node
+   * @param anchor where the anchor is
+   * @param value where the value is inside the anchored node
    */
   record Anchored(String name, Region anchor, Region value) {}
 

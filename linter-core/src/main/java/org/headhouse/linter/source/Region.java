@@ -31,7 +31,7 @@ public record Region(int startLine, int startColumn, int endLine, int endColumn)
     return new Region(line, column, line, column + length);
   }
 
-  /** A value that is written out stands here. */
+  /** The region of a value that is written out is the value itself. */
   @Override
   public Region region() {
     return this;

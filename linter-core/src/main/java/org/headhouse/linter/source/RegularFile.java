@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 
-/** Opens files, and nothing else that may stand under the name of one. */
+/** Opens regular files, and refuses folders, pipes, sockets and devices. */
 public final class RegularFile {
   private RegularFile() {}
 

@@ -6,9 +6,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The decoded text of one file, with its lines.
  *
- * <p>Lines end as YAML 1.1 readers end them, since the positions of the parser count on it: LF, CR
- * LF, a lone CR, NEL (U+0085), LS (U+2028) and PS (U+2029). A leading byte order mark is not part
- * of the text.
+ * <p>Lines end as YAML 1.1 readers end them, as the positions of the parser do: LF, CR LF, a lone
+ * CR, NEL (U+0085), LS (U+2028) and PS (U+2029). A leading byte order mark is not part of the text.
  */
 public final class SourceText {
   private static final int NEAR_THE_TOP = 8;
@@ -21,7 +20,7 @@ public final class SourceText {
   private volatile @Nullable Boolean oneUnitEach;
 
   /**
-   * @param path how the file is called in results, with forward slashes
+   * @param path the name of the file in results, with forward slashes
    * @param text the file's characters without a byte order mark
    */
   public SourceText(String path, String text) {
@@ -40,7 +39,7 @@ public final class SourceText {
   /**
    * The characters of a line without its end; empty for a line that the text does not have.
    *
-   * @param most how many code points are wanted at most
+   * @param most the greatest number of code points
    */
   public String line(int number, int most) {
     int start = startOfLine(number);
@@ -70,7 +69,10 @@ public final class SourceText {
     return offset;
   }
 
-  /** Counting from the start of a line for each of many places on it would take long. */
+  /**
+   * Whether no character needs two UTF-16 units: then a column is an offset, and a long line with
+   * many places need not be counted through for each.
+   */
   private boolean isOneUnitEach() {
     Boolean known = oneUnitEach;
     if (known == null) {
@@ -92,7 +94,10 @@ public final class SourceText {
     return Region.onLine(line, 1 + before, 0);
   }
 
-  /** Whether the text has both ends of a region. Where signs are wider, a little more passes. */
+  /**
+   * Whether the text has both ends of a region. Columns are compared with UTF-16 units, so a column
+   * slightly beyond a line with wide characters passes.
+   */
   public boolean has(Region region) {
     return has(region.startLine(), region.startColumn())
         && has(region.endLine(), region.endColumn());
@@ -120,8 +125,8 @@ public final class SourceText {
   }
 
   /**
-   * Of every file a line at its top is asked for, where the id stands; most ask for no other. Looks
-   * no further than it is worth to look again each time.
+   * Most files are asked only for a line near the top, which has the id; for it no index of all
+   * lines is made. Gives up where the search becomes longer than an index is worth.
    */
   private int startNearTheTop(int number) {
     int line = 1;
@@ -141,7 +146,7 @@ public final class SourceText {
     return start;
   }
 
-  /** Counted when first asked for: most files have nothing to tell, and some have much. */
+  /** Computed when first needed: a file without results needs none. */
   private int[] startsOfLines() {
     int[] known = startsOfLines;
     if (known == null) {

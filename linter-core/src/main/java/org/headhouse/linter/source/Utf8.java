@@ -16,7 +16,7 @@ public final class Utf8 {
 
   private Utf8() {}
 
-  /** What became of some bytes. */
+  /** The result of decoding. */
   public sealed interface Decoded {
     /** The bytes are UTF-8. */
     record Text(SourceText text) implements Decoded {}
@@ -24,7 +24,7 @@ public final class Utf8 {
     /**
      * The bytes are not UTF-8.
      *
-     * @param region where the first wrong byte stands, in code points of what could be read
+     * @param region where the first wrong byte is, in code points of what could be read
      * @param offset how many bytes precede it
      * @param value the wrong byte, 0 to 255
      */
@@ -35,8 +35,8 @@ public final class Utf8 {
   /** Decodes the bytes of a file; a leading byte order mark is dropped. */
   public static Decoded decode(String path, byte[] bytes) {
     String text = new String(bytes, UTF_8);
-    // The fast decoder replaces what it cannot read, so only a text with the replacement in it
-    // (which may also be written there) is worth a second, strict look.
+    // The fast decoder writes U+FFFD for what it cannot read. Only a text that has this character,
+    // which a file may also contain, is decoded again strictly.
     if (text.indexOf(REPLACEMENT) >= 0) {
       int valid = validLength(bytes);
       if (valid < bytes.length) {

@@ -13,9 +13,8 @@ import org.yaml.snakeyaml.parser.Parser;
 /**
  * Finds the comments of a first document that was read without a fault.
  *
- * <p>A number sign starts a comment where it follows a space or starts a line, and stands in no
- * scalar. A check needs no comments, so the tree does not carry them: whoever asks pays for a
- * second pass.
+ * <p>A number sign starts a comment where it follows a space or starts a line, and is in no scalar.
+ * A check needs no comments, so the tree has none: they are found in a second pass over the text.
  */
 final class Comments {
   private final SourceText source;
@@ -50,7 +49,7 @@ final class Comments {
     return parser.checkEvent(Event.ID.DocumentEnd) || parser.checkEvent(Event.ID.StreamEnd);
   }
 
-  /** What follows a first document was not read, and may be no YAML. */
+  /** What follows the first document was not read, and need not be YAML. */
   private int endOfDocument(Parser parser) {
     parser.getEvent();
     return parser.checkEvent(Event.ID.DocumentStart)
@@ -100,7 +99,10 @@ final class Comments {
     return end;
   }
 
-  /** The index in UTF-16 units of an index in code points; they are asked for in rising order. */
+  /**
+   * The index in UTF-16 units of an index in code points; each call has an index no lower than the
+   * last.
+   */
   private int offsetOf(int index) {
     offset = text.offsetByCodePoints(offset, index - codePoint);
     codePoint = index;

@@ -4,14 +4,14 @@ import org.headhouse.linter.source.Place;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A node as a reader of the tree meets it: aliases followed, and the alias that led here kept.
+ * A node with the way that led to it: aliases are followed, and the outermost one is kept.
  *
  * @param node the node that is written out
  * @param via the outermost alias on the way here, or null
  */
 public record Cursor(Node.Valued node, @Nullable Alias via) {
 
-  /** The cursor at a node that is met behind an alias, or behind none. */
+  /** The cursor at a node; {@code outer} is the alias that led to it, or null. */
   public static Cursor at(Node node, @Nullable Alias outer) {
     if (node instanceof Alias alias) {
       return new Cursor(alias.target(), outer == null ? alias : outer);
@@ -52,7 +52,7 @@ public record Cursor(Node.Valued node, @Nullable Alias via) {
     return null;
   }
 
-  /** Where the node stands. */
+  /** Where the node is. */
   public Place place() {
     return place(node, via);
   }

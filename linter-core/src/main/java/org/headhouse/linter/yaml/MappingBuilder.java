@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Collects the entries of one mapping: each key once, merge keys followed. */
 final class MappingBuilder {
-  /** Up to here, looking through the entries is quicker than keeping an index. */
+  /** Up to this size, a search through the entries is quicker than an index. */
   private static final int SMALL = 16;
 
   private final List<Finding> findings;
@@ -17,7 +17,7 @@ final class MappingBuilder {
   private final List<Node> merged = new ArrayList<>();
   private @Nullable Map<String, Scalar> index;
 
-  /** For each key one of 64 bits, by its hash. */
+  /** The bit of each key, by its hash. */
   private long hashes;
 
   MappingBuilder(List<Finding> findings) {
@@ -84,7 +84,7 @@ final class MappingBuilder {
     }
   }
 
-  /** Most keys are new, which one bit of their hash tells without a look at the others. */
+  /** Whether a key can be a duplicate: where its bit is not set, it is new, as most are. */
   private boolean mayBeThere(String key) {
     return (hashes & bit(key)) != 0;
   }

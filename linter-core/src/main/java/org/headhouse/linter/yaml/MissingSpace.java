@@ -9,8 +9,8 @@ import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 
 /**
- * Finds a colon or hyphen that lacks the space behind it. The parser takes it for a part of a text
- * that goes on, and complains of the next line, which is innocent.
+ * Finds a colon or hyphen without a space after it. The parser takes it for a part of a text, and
+ * reports the next line, which is right.
  */
 final class MissingSpace {
   private static final int LONGEST_LINE = 200;
@@ -20,7 +20,7 @@ final class MissingSpace {
 
   private MissingSpace() {}
 
-  /** What is to be said of a line, where it starts with a key and a colon without the space. */
+  /** The finding for a line that starts with a key and a colon without the space. */
   static Optional<Finding> behindColon(SourceText source, int line) {
     Matcher matcher = COLON.matcher(source.line(line, LONGEST_LINE));
     return matcher.matches()
@@ -32,7 +32,7 @@ final class MissingSpace {
         : Optional.empty();
   }
 
-  /** What is to be said of a line, where it starts with a hyphen and a key without the space. */
+  /** The finding for a line that starts with a hyphen and a key without the space. */
   static Optional<Finding> behindHyphen(SourceText source, int line) {
     Matcher matcher = HYPHEN.matcher(source.line(line, LONGEST_LINE));
     return matcher.matches()

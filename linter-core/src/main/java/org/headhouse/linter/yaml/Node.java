@@ -3,7 +3,7 @@ package org.headhouse.linter.yaml;
 import org.headhouse.linter.source.Region;
 import org.jspecify.annotations.Nullable;
 
-/** A node of the located tree. */
+/** A node of a tree in which every node has its region. */
 public sealed interface Node permits Node.Valued, Alias {
 
   /** Where the node is written, without its anchor and tag. */

@@ -14,16 +14,16 @@ import org.yaml.snakeyaml.events.ScalarEvent;
  * over it serves all of them.
  */
 final class NodeProperties {
-  /** The tags of the core schema; any other would ask for something that no site needs. */
+  /** The tags of the core schema; no site needs another. */
   private static final String CORE = "tag:yaml.org,2002:";
 
   private static final Set<String> CORE_TAGS =
       Set.of("str", "int", "float", "bool", "null", "map", "seq");
 
-  /** Those of YAML 1.1, as the parser counts lines. */
+  /** The line breaks of YAML 1.1, as the parser counts lines. */
   private static final String LINE_BREAKS = "\r\n\u0085\u2028\u2029";
 
-  /** Nothing else follows a tag, as the parser reads it; a tag itself may have commas. */
+  /** Only these end a tag for the parser; a comma may be a part of one. */
   private static final String ENDS_OF_TAGS = " \t" + LINE_BREAKS;
 
   private static final Found NONE = new Found(null, null, "", false, 0, 0);
@@ -37,9 +37,9 @@ final class NodeProperties {
   }
 
   /**
-   * What stands before a node.
+   * The properties found before a node.
    *
-   * @param startLine where the node itself starts, or 0 where nothing stands before it
+   * @param startLine where the node itself starts, or 0 where it has no properties
    */
   record Found(
       Node.@Nullable Anchor anchor,
@@ -49,9 +49,9 @@ final class NodeProperties {
       int startLine,
       int startColumn) {
 
-    /** The region of an event without what stands before its node. */
+    /** The region of a node without its properties. */
     Region from(NodeEvent event) {
-      Region whole = Marks.region(event);
+      Region whole = ParserMarks.region(event);
       return startLine == 0
           ? whole
           : new Region(

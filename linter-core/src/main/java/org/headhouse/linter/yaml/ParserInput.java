@@ -7,15 +7,14 @@ import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
- * Gives a whole text to the parser, which asks for nearly every character several times.
+ * Gives a whole text to the parser, which reads nearly every character several times.
  *
- * <p>The parser's own reader is made for streams: it moves a window over them and makes a text of
- * each piece anew. Here the text is in memory already, so a look at a character is a look into an
- * array, and a piece is a part of the text. A test holds that the parser tells the same of either.
+ * <p>The parser's own reader is made for streams: it moves a window and copies each piece into a
+ * new text. Here the text is already in memory, so a character is read from an array, and a piece
+ * is a part of the text. A test proves that the parser reports the same with either reader.
  *
- * <p>The parser goes by lines and columns, and passes over most byte order marks and over a return
- * that ends the text. The marks that it hands on tell where something stands, and pass over
- * neither.
+ * <p>By lines and columns the parser does not count most byte order marks, nor a carriage return
+ * that ends the text. The marks that this reader makes count both.
  */
 final class ParserInput extends StreamReader {
   /** Stands for what is not ISO 8859-1. */
@@ -41,8 +40,8 @@ final class ParserInput extends StreamReader {
   }
 
   /**
-   * The reader for a text. A text with characters beyond the basic plane, or with some that YAML
-   * forbids, is left to the parser's own reader: it takes code points, and tells what is forbidden.
+   * The reader for a text. The parser's own reader takes a text with characters beyond the basic
+   * plane, or with some that YAML forbids: it reads code points, and reports what is forbidden.
    */
   static StreamReader of(String text) {
     // The bytes that Java holds of most texts, which are copied faster than characters.
@@ -68,7 +67,7 @@ final class ParserInput extends StreamReader {
     return isPrintable(character) && !Character.isSurrogate(character);
   }
 
-  /** A mark without the text around it, which only the parser's own messages show. */
+  /** A mark without the text around it, which is needed only for the parser's own messages. */
   @Override
   public Mark getMark() {
     if (mark.getIndex() != index) {
@@ -128,7 +127,7 @@ final class ParserInput extends StreamReader {
     return text.substring(index, Math.min(index + length, characters.length));
   }
 
-  /** What lies ahead on this line, and moves behind it. */
+  /** The next characters; moves behind them. */
   @Override
   public String prefixForward(int length) {
     String prefix = prefix(length);

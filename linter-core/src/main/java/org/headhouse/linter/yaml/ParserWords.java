@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
-/** Says in plain words what the parser has against a text. */
+/** Puts the errors of the parser into plain words. */
 final class ParserWords {
   private static final int LONGEST_LINE = 400;
   private static final Pattern FOUND =
@@ -142,7 +142,7 @@ final class ParserWords {
         : missingSpace().orElseGet(this::strayColon);
   }
 
-  /** A colon that cannot belong to a key, because of what stands above it. */
+  /** A colon that cannot belong to a key because of the line above. */
   private Finding strayColon() {
     int above = MissingSpace.lineAbove(source, mark.getLine() + 1);
     if (above == 0) {
@@ -157,7 +157,7 @@ final class ParserWords {
             "line the keys up, and write a colon and a space behind each");
   }
 
-  /** What stands on the line of the problem in front of it. */
+  /** The text before the problem on its line. */
   private String before() {
     String line = source.line(mark.getLine() + 1, LONGEST_LINE);
     int length = line.codePointCount(0, line.length());
@@ -210,11 +210,13 @@ final class ParserWords {
     Finding finding = at(mark, fact, remedy);
     return context == null
         ? finding
-        : finding.related(Marks.at(context), "what is being read starts here");
+        : finding.related(ParserMarks.at(context), "what is being read starts here");
   }
 
   private static Finding at(Mark mark, String fact, String remedy) {
     return Finding.of(
-        SyntaxFaults.SYNTAX, Marks.at(mark), new Message(fact, SyntaxFaults.NOT_READ, remedy));
+        SyntaxFaults.SYNTAX,
+        ParserMarks.at(mark),
+        new Message(fact, SyntaxFaults.NOT_READ, remedy));
   }
 }

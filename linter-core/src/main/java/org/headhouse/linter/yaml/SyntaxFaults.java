@@ -3,15 +3,15 @@ package org.headhouse.linter.yaml;
 import java.util.Collection;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
-import org.headhouse.linter.source.Nearest;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.reader.ReaderException;
 import org.yaml.snakeyaml.reader.StreamReader;
 
-/** What is said of a text that is not the YAML it should be. */
+/** The findings for text that is not valid YAML. */
 final class SyntaxFaults {
   static final String SYNTAX = "yaml.syntax";
   private static final String TOO_LARGE = "file.too-large";
@@ -20,9 +20,9 @@ final class SyntaxFaults {
   private SyntaxFaults() {}
 
   /**
-   * What the parser has against a text.
+   * The finding for an exception of the parser.
    *
-   * @param reached how far it came
+   * @param reached how far the parser has read
    */
   static Finding of(YAMLException exception, SourceText source, Region reached) {
     if (exception instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
@@ -44,7 +44,7 @@ final class SyntaxFaults {
             "write two backslashes for one, or put the text in single quotes"));
   }
 
-  /** The one fault that the parser tells without a place: {@code ] c} where a key could start. */
+  /** The one fault that the parser reports without a place: {@code ] c} where a key could start. */
   private static Finding behindValue(Region reached) {
     return Finding.of(
         SYNTAX,
@@ -70,7 +70,7 @@ final class SyntaxFaults {
                 "delete it, or write it as an escape in double quotes"));
       }
     }
-    throw exception; // not a fault of the text: the caller's last resort tells it
+    throw exception; // not a fault of the text: the caller reports it as one of the program
   }
 
   static Finding severalDocuments(Region region) {
@@ -116,7 +116,7 @@ final class SyntaxFaults {
 
   static Finding unknownAlias(String name, Collection<String> anchors, Region region) {
     String remedy =
-        Nearest.to(name, anchors)
+        SpellingSuggester.suggest(name, anchors)
             .map(near -> "write *" + near)
             .orElse("write &" + name + " before the value that is meant");
     return Finding.of(

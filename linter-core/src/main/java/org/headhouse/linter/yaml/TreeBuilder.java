@@ -25,7 +25,7 @@ final class TreeBuilder {
   private final List<Scalar> ambiguous;
   private final List<Finding> findings;
   private final Map<String, Anchored> anchored = new HashMap<>();
-  private final Words words = new Words();
+  private final StringInterner texts = new StringInterner();
   private int depth;
   private int tallest;
   private long nodes;
@@ -33,7 +33,7 @@ final class TreeBuilder {
   /**
    * An anchor that aliases may name.
    *
-   * @param target the node, or null as long as it is not complete
+   * @param target the node, or null until it is complete
    * @param height how many levels the node has, aliases followed
    * @param weight how many nodes it has, aliases followed
    */
@@ -76,7 +76,7 @@ final class TreeBuilder {
   }
 
   private Alias alias(AliasEvent event) {
-    Region region = Marks.region(event);
+    Region region = ParserMarks.region(event);
     Anchored anchor = anchored.get(event.getAnchor());
     if (anchor == null) {
       throw new Unreadable(SyntaxFaults.unknownAlias(event.getAnchor(), anchored.keySet(), region));
@@ -110,7 +110,7 @@ final class TreeBuilder {
 
   private Scalar scalar(ScalarEvent event, NodeProperties.Found found, boolean isValue) {
     boolean plain = event.getScalarStyle() == ScalarStyle.PLAIN && !found.tagOfText();
-    Words.Word word = words.of(event.getValue());
+    StringInterner.Word word = texts.of(event.getValue());
     CoreType type = plain ? word.type() : CoreType.TEXT;
     Scalar scalar = new Scalar(found.from(event), word.text(), plain, type, found.anchor());
     if (isValue && plain && word.differs()) {
@@ -141,12 +141,12 @@ final class TreeBuilder {
     return new Mapping(region(start, found, last, end), entries.build(), found.anchor());
   }
 
-  /** A block collection ends with its last node: its end event stands at the next token. */
+  /** A block collection ends with its last node: its end event has the place of the next token. */
   private static Region region(
       CollectionStartEvent start, NodeProperties.Found found, @Nullable Node last, Event end) {
     Region opening = found.from(start);
     if (start.isFlow() || last == null) {
-      Region closing = Marks.region(end);
+      Region closing = ParserMarks.region(end);
       return spanning(opening, closing);
     }
     return spanning(opening, last.region());
@@ -159,7 +159,7 @@ final class TreeBuilder {
   private void count(long more, NodeEvent event) {
     nodes += more;
     if (nodes > limits.nodes()) {
-      throw new Unreadable(SyntaxFaults.tooManyNodes(limits.nodes(), Marks.region(event)));
+      throw new Unreadable(SyntaxFaults.tooManyNodes(limits.nodes(), ParserMarks.region(event)));
     }
   }
 

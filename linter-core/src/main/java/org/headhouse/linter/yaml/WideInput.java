@@ -5,8 +5,8 @@ import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
- * The parser's own reader, whose marks tell where something stands. By themselves they pass over
- * most byte order marks, and over a return that ends the text.
+ * The parser's own reader with exact marks: its own do not count most byte order marks, nor a
+ * carriage return that ends the text.
  */
 final class WideInput extends StreamReader {
   private final int[] characters;

@@ -18,8 +18,8 @@ import org.yaml.snakeyaml.reader.StreamReader;
 /**
  * Reads the first document of a text into a located tree.
  *
- * <p>Whatever the text, {@link #read} returns: faults of syntax are findings, and so is a document
- * over the limits.
+ * <p>{@link #read} returns for any text: faults of syntax are findings, and so is a document over
+ * the limits.
  */
 public final class YamlReader {
   private final Limits limits;
@@ -57,12 +57,12 @@ public final class YamlReader {
       findings.add(SyntaxFaults.of(exception, source, reached(reader)));
       root = null;
     } catch (NumberFormatException noNumber) {
-      // So the parser tells of an escape that the text ends in, or that stands for no character.
+      // The parser fails so for an escape at the end of the text, or for one that is no character.
       findings.add(SyntaxFaults.escape(reached(reader)));
       root = null;
     }
-    // What was read before a fault is kept from the later stages: half a chain would look like a
-    // chain with faults of its own.
+    // Later stages do not get what was read before a fault: half a chain would seem to have faults
+    // of its own.
     return new Document(source, root, List.copyOf(ambiguous), List.copyOf(findings));
   }
 
@@ -85,7 +85,7 @@ public final class YamlReader {
   private static void reportSecondDocument(Parser parser, List<Finding> findings) {
     if (parser.checkEvent(Event.ID.DocumentStart)) {
       var start = (DocumentStartEvent) parser.getEvent();
-      findings.add(SyntaxFaults.severalDocuments(Marks.region(start)));
+      findings.add(SyntaxFaults.severalDocuments(ParserMarks.region(start)));
     }
   }
 }

@@ -1,8 +1,8 @@
 /**
- * From text to a located tree: every scalar keeps its region from the parser on.
+ * From text to a located tree: every node has its region.
  *
- * <p>Nothing here knows what a site is. The tree is built from the parser's events, since composing
- * first would cost a second tree and lose aliases and duplicate keys.
+ * <p>Nothing here knows what a site is. The tree is built from the parser's events: the library's
+ * own tree would be a second one, without aliases and duplicate keys.
  *
  * <p>Internal: may change in any release.
  */

@@ -36,7 +36,8 @@ class LayoutTest {
     DrawnSite drawn = DrawnSite.of(RandomSite.text(units, random));
     assertThat(drawn.site().units()).hasSize(units);
     Measure measure = format == PageFormat.A4 ? Measure.METRIC : Measure.US;
-    Marks marks = new Marks(drawn.site(), drawn.results(), Marks.stationAt(drawn.site()));
+    ResultMarks marks =
+        new ResultMarks(drawn.site(), drawn.results(), ResultMarks.stationAt(drawn.site()));
     List<Page> pages = WiringDiagram.pages(drawn.site(), marks, measure, format);
 
     everyItemStandsOnceAndInOrder(drawn, pages);
@@ -73,7 +74,7 @@ class LayoutTest {
   }
 
   /** Once in the legend, and at its place; that of the line as a whole stands on every page. */
-  private static void everyFaultHasItsSign(Marks marks, List<Page> pages) {
+  private static void everyFaultHasItsSign(ResultMarks marks, List<Page> pages) {
     for (Mark mark : marks.all()) {
       long signs =
           pages.stream()

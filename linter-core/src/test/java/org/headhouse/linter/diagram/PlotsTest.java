@@ -175,7 +175,7 @@ class PlotsTest {
   }
 
   private static Page words(Page page) {
-    List<Part> words = page.parts().stream().filter(Part.Words.class::isInstance).toList();
+    List<Part> words = page.parts().stream().filter(Part.TextPart.class::isInstance).toList();
     return new Page(page.width(), page.height(), words, List.of());
   }
 

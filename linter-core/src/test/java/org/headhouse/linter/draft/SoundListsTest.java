@@ -128,6 +128,7 @@ class SoundListsTest {
         "\uD83C\uDF31 x",
         "a\u00A0b",
         "a\u200Bb",
+        "a\u3164b",
         "a\u2028b",
         "a\u0085b",
         "a\u0000b",

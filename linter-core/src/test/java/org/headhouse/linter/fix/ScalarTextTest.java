@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import org.headhouse.linter.yaml.DoubleQuoted;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -68,6 +69,8 @@ class ScalarTextTest {
         "no\u00a0break",
         "bell\u0007",
         "zero\u200bwidth",
+        "a\u3164b",
+        "soft\u00adhyphen",
         "\u2028",
         "Élevage",
         "温室",
@@ -95,14 +98,15 @@ class ScalarTextTest {
     for (String written :
         List.of(
             ScalarText.of(text),
-            ScalarText.doubleQuoted(text),
+            DoubleQuoted.of(text),
             ScalarText.like("'old'", text),
             ScalarText.like("\"old\"", text),
             ScalarText.like("old", text))) {
       assertThat(read(written)).isEqualTo(text);
       assertThat(read("[" + written + ", " + written + "]")).isEqualTo(List.of(text, text));
       assertThat(read("a: " + written + "\n")).isEqualTo(Map.of("a", text));
-      assertThat(written.codePoints()).noneMatch(c -> c < ' ' || c == 0x200B || c == 0x2028);
+      assertThat(written.codePoints())
+          .noneMatch(c -> c < ' ' || List.of(0xAD, 0x200B, 0x2028, 0x3164).contains(c));
     }
   }
 

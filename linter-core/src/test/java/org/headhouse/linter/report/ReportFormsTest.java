@@ -116,7 +116,7 @@ class ReportFormsTest {
   private static String message(String rule) {
     return faulty().results().stream()
         .filter(result -> result.rule().equals(rule))
-        .map(result -> result.message().text())
+        .map(result -> TextReport.printable(result.message().text()))
         .findFirst()
         .orElseThrow();
   }

@@ -46,7 +46,7 @@ class CoreTypeTest {
         "-1:30"
       })
   void tellsWhatAnOlderReaderSeesOtherwise(String text) {
-    assertThat(OlderReading.of(text)).isPresent();
+    assertThat(Yaml11Interpretation.of(text)).isPresent();
     Tag older = new Resolver().resolve(NodeId.scalar, text, true);
     boolean sameKind =
         older.equals(Tag.INT) ? CoreType.of(text) == CoreType.INTEGER : older.equals(Tag.STR);
@@ -60,12 +60,12 @@ class CoreTypeTest {
         "1", "0", "-5", "3.2", "0x1F", "true", "~", "24 AWG", "1/8", "East 2", "none", "n/a"
       })
   void readsTheRestAsOlderReadersDo(String text) {
-    assertThat(OlderReading.of(text)).isEmpty();
+    assertThat(Yaml11Interpretation.of(text)).isEmpty();
   }
 
   @ParameterizedTest
   @CsvSource({"010,the number 8", "NO,the truth value false", "12:30,a number to the base 60"})
   void saysWhatTheyWouldSee(String text, String seen) {
-    assertThat(OlderReading.of(text)).hasValue(seen);
+    assertThat(Yaml11Interpretation.of(text)).hasValue(seen);
   }
 }

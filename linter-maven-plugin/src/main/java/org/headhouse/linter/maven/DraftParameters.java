@@ -13,7 +13,7 @@ import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Voltage;
 import org.headhouse.linter.site.Word;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what is given for a draft as parameters, in the words of site files. */
@@ -56,7 +56,9 @@ final class DraftParameters {
     }
     List<String> words = Stream.of(known).map(Word::word).toList();
     throw wrong(
-        property, written, Nearest.to(written, words).orElse("one of " + String.join(", ", words)));
+        property,
+        written,
+        SpellingSuggester.suggest(written, words).orElse("one of " + String.join(", ", words)));
   }
 
   private static <T> T quantity(

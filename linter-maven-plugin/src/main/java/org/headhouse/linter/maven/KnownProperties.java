@@ -17,7 +17,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 
 /**
  * The properties that the goals of this plugin take. Maven itself says nothing of one that is
@@ -102,7 +102,7 @@ record KnownProperties(Map<String, String> types) {
    */
   private Optional<String> meant(String name) {
     List<String> known = types.keySet().stream().map(KnownProperties::parameter).toList();
-    return Nearest.to(parameter(name), known).map(PluginParameters::name);
+    return SpellingSuggester.suggest(parameter(name), known).map(PluginParameters::name);
   }
 
   private static String parameter(String property) {

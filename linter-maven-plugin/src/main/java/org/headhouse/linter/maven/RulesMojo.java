@@ -7,7 +7,7 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.Trouble;
 import org.headhouse.linter.rule.RuleDescriptor;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /** Lists the rules, or shows the page of one. */
@@ -43,7 +43,7 @@ public final class RulesMojo extends LinterMojo {
           "there is no rule \""
               + id
               + "\": write "
-              + Nearest.to(id, ids).orElse("one of " + String.join(", ", ids)));
+              + SpellingSuggester.suggest(id, ids).orElse("one of " + String.join(", ", ids)));
     }
     String text = linter.page(id).orElse("The rule " + id + " has no page.");
     text.lines().forEach(line -> getLog().info(line));

@@ -9,7 +9,7 @@ import java.util.TreeSet;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.ChainItem;
 
-/** Which rules each unit breaks, so that nobody wires or sets up what is still in question. */
+/** The rules that each unit breaks, so that nobody wires or sets up what is still wrong. */
 final class Attention {
   private static final Set<String> WIRING =
       Set.of(

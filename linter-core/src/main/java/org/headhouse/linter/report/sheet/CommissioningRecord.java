@@ -3,16 +3,15 @@ package org.headhouse.linter.report.sheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.WeatherStation;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.yaml.DoubleQuoted;
 
 /**
- * The part of a site's file that keeps the proof, as YAML to be completed and pasted over the key
- * {@code stage}. Whatever is not completed is a comment, so that no value enters the file which
- * nobody has measured.
+ * The part of a site's file that records the proof, as YAML to complete and to paste over the key
+ * {@code stage}. What is still to be measured is a comment, so that no value enters the file
+ * unmeasured.
  */
 final class CommissioningRecord {
   private CommissioningRecord() {}
@@ -28,7 +27,7 @@ final class CommissioningRecord {
     List<String> followers = followers(site);
     if (!followers.isEmpty()) {
       lines.add("  outdoor-readings-seen:  # delete each unit whose display did not show them");
-      followers.forEach(name -> lines.add("    - " + quoted(name)));
+      followers.forEach(name -> lines.add("    - " + DoubleQuoted.of(name)));
     }
     return String.join("\n", lines) + "\n";
   }
@@ -46,25 +45,5 @@ final class CommissioningRecord {
       }
     }
     return names;
-  }
-
-  /** A double-quoted scalar of YAML 1.2; what is not plain is escaped, so that it can be seen. */
-  private static String quoted(String text) {
-    StringBuilder quoted = new StringBuilder("\"");
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (c == '"' || c == '\\') {
-                quoted.append('\\').appendCodePoint(c);
-              } else if (Unseen.isWritten(c)) {
-                quoted.appendCodePoint(c);
-              } else {
-                quoted.append(
-                    c > 0xFFFF
-                        ? String.format(Locale.ROOT, "\\U%08X", c)
-                        : String.format(Locale.ROOT, "\\u%04X", c));
-              }
-            });
-    return quoted.append('"').toString();
   }
 }

@@ -3,16 +3,15 @@ package org.headhouse.linter.report.sheet;
 import java.util.List;
 
 /**
- * What is drawn of a site. Each text is a complete {@code svg} element that may stand in a page as
- * it is: whatever it holds of a site's file is escaped, and it has a name for those who cannot see
- * it.
+ * The drawings of a site. Each text is a complete {@code svg} element that a page can contain as it
+ * is: text of a site's file is escaped, and the drawing has a text alternative.
  *
  * @param wiring the wiring diagram, one text a page of paper
  * @param plots the course of voltages along the chain, and how the time of the line is spent
  */
 public record Drawings(List<String> wiring, List<String> plots) {
 
-  /** Where nothing is drawn. */
+  /** No drawings. */
   public static final Drawings NONE = new Drawings(List.of(), List.of());
 
   public Drawings {

@@ -1,4 +1,4 @@
 package org.headhouse.linter.report.sheet;
 
-/** A thing and what is said of it. */
+/** A name and its value, as a sheet prints them. */
 record Fact(String name, String value) {}

@@ -3,10 +3,10 @@ package org.headhouse.linter.report.sheet;
 import java.util.List;
 
 /**
- * Computed values beside what they must keep to.
+ * Computed values beside their limits.
  *
  * @param title what they are about
- * @param note what keeps them from being computed or from being right; empty where nothing does
+ * @param note why they are not computed or not right; empty where they are
  */
 record FigureTable(String title, String note, List<Row> rows) {
 
@@ -14,7 +14,7 @@ record FigureTable(String title, String note, List<Row> rows) {
     rows = List.copyOf(rows);
   }
 
-  /** Whether a limit is kept, in the word that the sheet prints. */
+  /** Whether a value is within its limit, in the word that the sheet prints. */
   enum Verdict {
     HOLDS("holds"),
     FAILS("does not hold"),

@@ -15,14 +15,14 @@ import org.headhouse.linter.site.Supervision;
 import org.headhouse.linter.site.Unit;
 
 /**
- * What the keeper of the site gets.
+ * The handover to the operator of the site.
  *
  * @param link how the supervising software reaches the units
  * @param listed whether the zones are those of the file, and not simply all units
- * @param spare the addresses that units can still get
- * @param keptFree the addresses that no unit is to have; empty for none
+ * @param spare the addresses that are still free
+ * @param keptFree the addresses that no unit may have; empty for none
  * @param next the address of the next unit; empty where there is none left
- * @param delivered types that come with an address of their own
+ * @param delivered types that are delivered with an address set
  */
 record HandOver(
     String link,

@@ -15,7 +15,7 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Site;
 
 /**
- * One site in the index; little enough to be kept for all of them.
+ * One site in the index; small, as one is kept for every site.
  *
  * @param link to its page; empty where there is none
  * @param id empty where there is none
@@ -24,7 +24,7 @@ import org.headhouse.linter.site.Site;
  * @param idle the margin of the weakest idle voltage; empty where it is not computed
  * @param received the margin of the weakest signal; empty where it is not computed
  * @param use the share of the time that the line is in use; empty where it is not computed
- * @param told what is wrong, where there is no page to tell it
+ * @param faults what is wrong, where there is no page that shows it
  */
 public record IndexRow(
     String link,
@@ -40,12 +40,12 @@ public record IndexRow(
     String idle,
     String received,
     String use,
-    List<String> told) {
+    List<String> faults) {
 
-  private static final int MOST_TOLD = 10;
+  private static final int MOST_FAULTS = 10;
 
   public IndexRow {
-    told = List.copyOf(told);
+    faults = List.copyOf(faults);
   }
 
   /** A site with a page. */
@@ -70,14 +70,14 @@ public record IndexRow(
   }
 
   /**
-   * A file without a page, or what is wrong outside of sites.
+   * A file without a page, or faults outside of sites.
    *
-   * @param trouble what kept it from being read; empty where results tell
+   * @param trouble why it could not be read; empty where results say so
    */
   public static IndexRow unread(String file, String state, String trouble, List<Result> results) {
-    List<String> told =
+    List<String> faults =
         trouble.isEmpty()
-            ? results.stream().limit(MOST_TOLD).map(TextReport::headline).toList()
+            ? results.stream().limit(MOST_FAULTS).map(TextReport::headline).toList()
             : List.of(trouble);
     return new IndexRow(
         "",
@@ -93,7 +93,7 @@ public record IndexRow(
         "",
         "",
         "",
-        told.stream().map(PlainText::sentence).toList());
+        faults.stream().map(PlainText::sentence).toList());
   }
 
   private static int count(List<Result> results, Level level) {
@@ -101,11 +101,11 @@ public record IndexRow(
         results.stream().filter(result -> !result.suppressed() && result.level() == level).count();
   }
 
-  /** The worst over all segments whose voltages are those of a line in order. */
+  /** The smallest over all segments without a fault that distorts the figures. */
   private static String margin(SiteFacts facts, boolean idle) {
     OptionalDouble worst =
         facts.figures().segments().stream()
-            .filter(segment -> !segment.isOutOfOrder())
+            .filter(segment -> !segment.hasFaultThatDistortsFigures())
             .flatMapToDouble(segment -> volts(segment, idle).stream())
             .min();
     return worst.isEmpty()

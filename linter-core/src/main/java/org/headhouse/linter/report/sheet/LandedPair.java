@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param positive the terminal for D1
  * @param negative the terminal for D0
- * @param note how that compares with the marks at the head unit
+ * @param note how this compares with the marks at the head unit
  */
 record LandedPair(String positive, String negative, String note) {
 
@@ -25,7 +25,7 @@ record LandedPair(String positive, String negative, String note) {
     return new LandedPair(here.word(), other(here).word(), note(unit, head, atHead, here));
   }
 
-  /** By the marks of its type; without a known type as the pair is written to be landed. */
+  /** By the marks of its type; without a known type, by the conductors in the file. */
   private static Conductor positive(ChainItem unit, @Nullable Conductor atHead) {
     if (unit.type().isKnown() || atHead == null) {
       return unit.type().positiveTerminal();

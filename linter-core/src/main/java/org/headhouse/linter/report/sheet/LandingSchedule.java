@@ -22,7 +22,7 @@ import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
-/** What is landed where, item by item along the chain. */
+/** The connections item by item along the chain. */
 final class LandingSchedule {
   private static final String NONE = "none";
 
@@ -181,7 +181,7 @@ final class LandingSchedule {
         : in + (in.isEmpty() || out.isEmpty() ? "" : "; ") + out;
   }
 
-  /** Told where it is fitted, and where a run leaves the building without. */
+  /** Shown where it is fitted, and where a run leaves the building without it. */
   private static String surge(String side, ChainItem from) {
     if (from.surgeProtectionToNext().is(SurgeProtection.FITTED)) {
       return side + ": fit";

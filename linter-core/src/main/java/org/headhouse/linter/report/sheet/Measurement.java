@@ -26,7 +26,7 @@ record Measurement(String state, String what, String where, String computed, Str
   static List<Measurement> of(List<SegmentLine> segments, double tolerance) {
     List<Measurement> all = new ArrayList<>();
     for (SegmentLine segment : segments) {
-      SegmentFigures figures = segment.isOutOfOrder() ? null : segment.figures();
+      SegmentFigures figures = segment.hasFaultThatDistortsFigures() ? null : segment.figures();
       all.add(resistance(segment, figures, tolerance));
       int last = segment.segment().items().size() - 1;
       all.add(idle(segment, figures, 0, tolerance));
@@ -87,7 +87,7 @@ record Measurement(String state, String what, String where, String computed, Str
   }
 
   private static String missing(SegmentLine segment) {
-    return segment.isOutOfOrder()
+    return segment.hasFaultThatDistortsFigures()
         ? "not computed: mend the results of this segment first"
         : "not computed: a value is missing in the file";
   }

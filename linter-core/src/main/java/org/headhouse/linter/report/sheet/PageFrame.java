@@ -5,10 +5,10 @@ import java.util.regex.Pattern;
 import org.headhouse.linter.report.Paper;
 
 /**
- * The paper that a page is printed on, and what stands at the foot of each.
+ * The paper that a page is printed on, and the text at its foot.
  *
  * @param size a word of CSS
- * @param foot empty, or characters that mean nothing to CSS
+ * @param foot empty, or characters without a meaning in CSS
  */
 record PageFrame(String size, String foot) {
   private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9 ,-]*");

@@ -8,8 +8,8 @@ import org.headhouse.linter.report.UriText;
 import org.headhouse.linter.site.Site;
 
 /**
- * Names of pages, no two of which are one file, also where upper and lower case are the same. For
- * one thread, in the order of the sites.
+ * Names of pages, distinct also where file names do not differ by case. For one thread, in the
+ * order of the sites.
  */
 public final class PageNames {
   /** The name of the page over all sites. */
@@ -20,7 +20,7 @@ public final class PageNames {
 
   private final Set<String> taken = new HashSet<>(Set.of(INDEX));
 
-  /** The name that a site would like: its id, else that of its file. */
+  /** The preferred name for a site: its id, else that of its file. */
   public static String wanted(Site site) {
     return site.id().isGiven() ? site.id().or("") : ofPath(site.source().path());
   }
@@ -33,7 +33,7 @@ public final class PageNames {
     return trimmed.isEmpty() ? "site" : trimmed;
   }
 
-  /** The name where it is free, else the same with the first number from 2 on that is. */
+  /** The name where it is free, else with the first free number from 2 on. */
   public String take(String wanted) {
     String name = wanted;
     for (int number = 2; !taken.add(name.toLowerCase(Locale.ROOT)); number++) {

@@ -3,19 +3,17 @@ package org.headhouse.linter.report.sheet;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Word;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.source.InvisibleCharacters;
 
 /**
- * Text of a site's file as a sheet shows it: no character that hides or that turns the direction of
- * what stands around it, and not longer than a sheet has room for. Escaping is left to the
- * templates.
+ * Text of a site's file as a sheet shows it: nothing that cannot be seen, and not longer than a
+ * sheet has room for. Escaping is left to the templates.
  */
 final class PlainText {
   private static final int LONGEST_NAME = 60;
   private static final int LONGEST_TEXT = 1000;
-  private static final int REPLACEMENT = 0xFFFD;
 
-  /** What stands where the file says nothing, or nothing that is understood. */
+  /** Printed where the file has no value, or none that is understood. */
   static final String NOT_WRITTEN = "not written";
 
   private PlainText() {}
@@ -50,7 +48,7 @@ final class PlainText {
     int count = 0;
     for (int i = 0; i < text.length() && count < most; count++) {
       int c = text.codePointAt(i);
-      shown.appendCodePoint(Unseen.isWritten(c) ? c : REPLACEMENT);
+      shown.appendCodePoint(InvisibleCharacters.visible(c));
       i += Character.charCount(c);
     }
     return text.codePointCount(0, text.length()) > most

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param station the readings of the station, to be compared with
  * @param at the unit that the station is wired to
- * @param record the part of the file that keeps the proof
+ * @param record the part of the file that records the proof
  */
 record Proving(
     List<Measurement> measurements,
@@ -33,8 +33,8 @@ record Proving(
    * What is seen at one unit.
    *
    * @param readings whether the shared readings are looked for on its display
-   * @param vents what its vents must do in a storm; empty where it moves none
-   * @param stale what it must do once readings stay away; empty where nothing is written
+   * @param vents the required position of its vents in a storm; empty where it moves none
+   * @param stale what it must do once readings stop; empty where the file does not say
    */
   record UnitProof(String name, String address, boolean readings, String vents, String stale) {}
 

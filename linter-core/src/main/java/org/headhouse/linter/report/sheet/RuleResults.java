@@ -12,8 +12,8 @@ import org.headhouse.linter.result.Result;
  * The results of one rule.
  *
  * @param rule its id
- * @param requirement what it asks for; empty where that is not known
- * @param level the gravest of its results here
+ * @param requirement its requirement; empty where it is not known
+ * @param level the most severe level of its results here
  */
 record RuleResults(String rule, String requirement, Level level, List<Entry> entries) {
 
@@ -35,7 +35,7 @@ record RuleResults(String rule, String requirement, Level level, List<Entry> ent
     entries = List.copyOf(entries);
   }
 
-  /** The results by rule, the gravest rules first. */
+  /** The results by rule, the most severe first. */
   static List<RuleResults> of(
       List<Result> results, boolean accepted, Map<String, String> requirements) {
     Map<String, List<Result>> byRule = new TreeMap<>();

@@ -74,7 +74,7 @@ final class SegmentTable {
       return "Voltages are not computed: a length, a terminator, the cable or the bias is missing"
           + " or not understood.";
     }
-    return line.isOutOfOrder()
+    return line.hasFaultThatDistortsFigures()
         ? "The voltages are those of the line as it is written. Results above change them: mend"
             + " those first."
         : "";

@@ -13,14 +13,14 @@ import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.WeatherStation;
 
 /**
- * What is set at one unit.
+ * The settings to make at one unit.
  *
  * @param number its place in the chain, from 1
  * @param about the site and the type of the unit
  * @param settings each with a box to tick
  * @param readings the source of each outdoor reading, each with a box to tick
  * @param advice what to know before
- * @param rules what is still in question here
+ * @param rules the rules that are broken here
  */
 record SetUpCard(
     int number,

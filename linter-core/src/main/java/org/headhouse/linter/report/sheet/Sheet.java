@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Everything that stands on the page of one site.
+ * The content of the page of one site.
  *
  * @param name of the page, without its ending
- * @param open results that are to be mended
+ * @param open results that are to be fixed
  * @param accepted results that were accepted on purpose
  */
 record Sheet(

@@ -13,11 +13,11 @@ import org.headhouse.linter.site.WeatherStation;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What tells one sheet from another.
+ * The head of a sheet, which identifies it.
  *
  * @param title what people call the site
- * @param origin which file it was made of, when, and by which rules
- * @param line what the line is, in short
+ * @param origin the file it was made from, the date, and the rule set
+ * @param line the line in short
  */
 record SheetHead(String title, List<Fact> origin, List<Fact> line) {
 

@@ -3,7 +3,7 @@ package org.headhouse.linter.report.sheet;
 import java.util.List;
 
 /**
- * Everything that stands on the page over all sites.
+ * The content of the page over all sites.
  *
  * @param date the day on which it is made
  * @param settings what is wrong in the files that hold for all sites
@@ -16,7 +16,7 @@ record SheetIndex(
     settings = List.copyOf(settings);
   }
 
-  /** How many sites there are, with and without something to mend. */
+  /** The number of sites, and of those with errors. */
   String summary() {
     long broken = rows.stream().filter(row -> row.errors() > 0 || row.link().isEmpty()).count();
     return rows.size()

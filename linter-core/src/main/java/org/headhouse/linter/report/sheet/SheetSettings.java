@@ -7,12 +7,12 @@ import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.report.Paper;
 
 /**
- * What holds for the sheets of all sites.
+ * Settings for the sheets of all sites.
  *
  * @param date the day on which they are made
  * @param ruleSet the number of the rule set that the sites were checked with
- * @param requirements what each rule asks for, in a sentence, by its id
- * @param policy what the policy says of every site: the sheets show the limits that rules check
+ * @param requirements the requirement of each rule, by its id
+ * @param policy the policy for every site: the sheets show the limits that rules check
  */
 public record SheetSettings(
     Measure measure,

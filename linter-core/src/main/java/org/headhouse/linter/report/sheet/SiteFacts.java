@@ -6,10 +6,10 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Site;
 
 /**
- * What the sheets of one site are made of.
+ * The input of the sheets of one site.
  *
- * @param revision tells the content of the file from any other
- * @param results of the file, those accepted on purpose included
+ * @param revision identifies the content of the file
+ * @param results of the file, suppressed ones included
  */
 public record SiteFacts(
     Site site, LineFigures figures, List<Result> results, String revision, Drawings drawings) {

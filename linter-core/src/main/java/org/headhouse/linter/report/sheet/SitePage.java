@@ -5,7 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 
-/** The page of one site: one file that needs nothing beside it, and no script. */
+/** The page of one site: one file without references and without a script. */
 public final class SitePage {
   private static final int USUAL_SIZE = 1 << 16;
 

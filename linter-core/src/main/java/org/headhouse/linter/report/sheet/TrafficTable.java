@@ -12,7 +12,7 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.WeatherStation;
 import org.jspecify.annotations.Nullable;
 
-/** How the time of the line is spent, and how old readings become. */
+/** The use of the time on the line, and the age of readings. */
 final class TrafficTable {
   private static final String TIMES =
       "MODBUS over Serial Line V1.02 and Application Protocol V1.1b3, added up";

@@ -3,7 +3,7 @@ package org.headhouse.linter.report.sheet;
 import java.util.Optional;
 import org.headhouse.linter.site.Unit;
 
-/** What a unit is, in words that several sheets use. */
+/** Descriptions of a unit that several sheets use. */
 final class UnitWords {
   private UnitWords() {}
 

@@ -1,8 +1,8 @@
 /**
  * The sheets that people take to a site, as pages of HTML, and the index over all sites.
  *
- * <p>The records say what stands on a page, in words and ready to print; the templates in {@code
- * src/main/jte}, compiled into this package, say where. Text that a file holds goes through {@link
+ * <p>Records have the content of a page in words, ready to print; the templates in {@code
+ * src/main/jte}, compiled into this package, arrange it. Text of a file goes through {@link
  * org.headhouse.linter.report.sheet.PlainText}, and is escaped by the templates. What is computed
  * comes from {@code figures}; what is drawn comes as {@link
  * org.headhouse.linter.report.sheet.Drawings}.

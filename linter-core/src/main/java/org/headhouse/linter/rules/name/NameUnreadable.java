@@ -11,7 +11,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.source.Unseen;
+import org.headhouse.linter.source.InvisibleCharacters;
 import org.jspecify.annotations.Nullable;
 
 /** {@code name.unreadable}. */
@@ -19,7 +19,8 @@ public final class NameUnreadable implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "name.unreadable",
-          "A name can be read and said: no control or invisible characters, no spaces around it, at least one letter.",
+          "A name can be read and said: no control or invisible characters, no spaces around it, at"
+              + " least one letter.",
           Level.ERROR);
 
   @Override
@@ -79,7 +80,7 @@ public final class NameUnreadable implements SiteRule {
     if (isPlain(name)) {
       return null;
     }
-    if (name.codePoints().anyMatch(Unseen::is)) {
+    if (name.codePoints().anyMatch(InvisibleCharacters::is)) {
       return "has a control or invisible character";
     }
     int first = name.codePointAt(0);

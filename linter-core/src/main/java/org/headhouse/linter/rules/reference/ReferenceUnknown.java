@@ -24,7 +24,7 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
 import org.headhouse.linter.site.SuppressionEntry;
 import org.headhouse.linter.site.WeatherStation;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 
 /** {@code reference.unknown}. */
 public final class ReferenceUnknown implements SiteRule {
@@ -126,7 +126,7 @@ public final class ReferenceUnknown implements SiteRule {
 
   private static void report(
       Setting<String> reference, String what, Known meant, String otherwise, RuleContext context) {
-    Optional<String> near = meant.nearest().to(reference.or(""));
+    Optional<String> near = meant.nearest().suggest(reference.or(""));
     if (near.filter(NameUnreadable::isUnreadable).isPresent()) {
       return;
     }
@@ -146,9 +146,9 @@ public final class ReferenceUnknown implements SiteRule {
   }
 
   /** Names that may be referred to. */
-  private record Known(Set<String> names, Nearest nearest) {
+  private record Known(Set<String> names, SpellingSuggester nearest) {
     Known(Set<String> names) {
-      this(names, new Nearest(names));
+      this(names, new SpellingSuggester(names));
     }
 
     boolean lack(Setting<String> reference) {

@@ -44,7 +44,7 @@ public record ComputedSegment(SegmentLine line, SegmentCircuit circuit, SegmentF
 
   /** The segment, or null where it cannot be judged. */
   public static @Nullable ComputedSegment of(SegmentLine line) {
-    SegmentCircuit circuit = line.isOutOfOrder() ? null : line.circuit();
+    SegmentCircuit circuit = line.hasFaultThatDistortsFigures() ? null : line.circuit();
     SegmentFigures figures = circuit == null ? null : line.figures();
     return circuit == null || figures == null ? null : new ComputedSegment(line, circuit, figures);
   }

@@ -15,7 +15,7 @@ import org.headhouse.linter.rules.name.NameUnreadable;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
-import org.headhouse.linter.source.Nearest;
+import org.headhouse.linter.source.SpellingSuggester;
 
 /** {@code supervision.zone-unknown}. */
 public final class SupervisionZoneUnknown implements SiteRule {
@@ -37,11 +37,11 @@ public final class SupervisionZoneUnknown implements SiteRule {
     }
     Set<String> names = new LinkedHashSet<>();
     site.units().forEach(unit -> unit.name().optional().ifPresent(names::add));
-    Nearest known = new Nearest(names);
+    SpellingSuggester known = new SpellingSuggester(names);
     for (Setting<String> zone : supervision.zones().or(List.of())) {
       String name = zone.orNull();
       if (name != null && !names.contains(name)) {
-        Optional<String> nearest = known.to(name);
+        Optional<String> nearest = known.suggest(name);
         if (nearest.filter(NameUnreadable::isUnreadable).isPresent()) {
           continue;
         }
@@ -55,7 +55,8 @@ public final class SupervisionZoneUnknown implements SiteRule {
                     zone.place(),
                     new Message(
                         "the zone \"" + name + "\" is no unit of the chain",
-                        "the software shows a unit that never answers, and each try costs a timeout",
+                        "the software shows a unit that never answers, and each try costs a"
+                            + " timeout",
                         remedy))
                 .fixedBy(
                     nearest

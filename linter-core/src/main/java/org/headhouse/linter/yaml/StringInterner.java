@@ -3,16 +3,16 @@ package org.headhouse.linter.yaml;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks at each text of one file once, and lets equal ones be one object.
+ * Makes equal texts of one file one object, and determines the type of each only once.
  *
- * <p>The same few words make up most of a file. As one object they stay in the processor's nearest
- * cache, where every unit's copies would have to be fetched from behind what the parser leaves.
+ * <p>The same few words make up most of a file. As one object they stay in the processor's cache;
+ * separate copies for every unit would be spread over what the parser leaves in memory.
  */
-final class Words {
+final class StringInterner {
   private static final int PLACES = 256;
   private static final int LONGEST = 24;
 
-  /** The last text for each place; another that belongs there takes it. */
+  /** The last text for each place; a new one replaces it. */
   private final @Nullable Word[] known = new @Nullable Word[PLACES];
 
   /**
@@ -23,11 +23,11 @@ final class Words {
   record Word(String text, CoreType type, boolean differs) {
     static Word of(String text) {
       CoreType type = CoreType.of(text);
-      return new Word(text, type, OlderReading.differs(text, type));
+      return new Word(text, type, Yaml11Interpretation.differs(text, type));
     }
   }
 
-  /** What is known of a text; its own is equal to the given one. */
+  /** The word for a text. */
   Word of(String text) {
     int length = text.length();
     if (length > LONGEST) {
@@ -43,7 +43,9 @@ final class Words {
     return word;
   }
 
-  /** Three letters tell nearly all words of a file apart, without a look at the others. */
+  /**
+   * Three letters and the length are enough to give nearly all words of a file places of their own.
+   */
   private static int place(String text, int length) {
     int ends = text.charAt(0) * 37 + text.charAt(length - 1) * 17;
     return (ends + text.charAt(length >> 1) * 5 + length) & (PLACES - 1);

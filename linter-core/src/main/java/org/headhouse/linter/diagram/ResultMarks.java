@@ -13,8 +13,8 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
-/** Which places of a line are faulty; what is accepted is no fault. */
-final class Marks {
+/** The faulty places of a line, numbered; suppressed results are left out. */
+final class ResultMarks {
   private static final Set<String> KEYS_OF_THE_CABLE =
       Set.of("cable-to-next", "run-to-next", "surge-protection-to-next");
 
@@ -33,7 +33,7 @@ final class Marks {
   /**
    * @param stationAt the place in the chain of the unit with the weather station, or -1
    */
-  Marks(Site site, List<Result> results, int stationAt) {
+  ResultMarks(Site site, List<Result> results, int stationAt) {
     this.site = site;
     this.stationAt = stationAt;
     results.stream()
@@ -61,7 +61,7 @@ final class Marks {
     }
   }
 
-  /** The item that holds the result's place, or is named by it. */
+  /** The item that the result's place is in, or that the result names. */
   private @Nullable ChainItem itemOf(Result result) {
     boolean here = result.location().file().equals(site.source().path());
     for (ChainItem item : site.items()) {
@@ -102,7 +102,7 @@ final class Marks {
     return mark;
   }
 
-  /** What concerns no single place of the chain. */
+  /** The mark of results that are about no single place of the chain. */
   @Nullable Mark ofWholeLine() {
     return wholeLine;
   }

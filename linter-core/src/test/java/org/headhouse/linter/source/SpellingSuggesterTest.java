@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class NearestTest {
+class SpellingSuggesterTest {
   private static final List<String> KNOWN = List.of("Tomatoes North", "Tomatoes South", "Nursery");
 
   /**
@@ -25,19 +25,21 @@ class NearestTest {
     "Nu, "
   })
   void theNearestWordIsFound(String written, String near) {
-    assertThat(Nearest.to(written, KNOWN).orElse(null)).isEqualTo(near);
+    assertThat(SpellingSuggester.suggest(written, KNOWN).orElse(null)).isEqualTo(near);
   }
 
   /** Five hundred names of sixty letters, each as near to every one that is looked for. */
   @Test
   void whereHundredsAreWrongNoneIsMisspelt() {
-    Nearest nearest = new Nearest(IntStream.range(0, 500).mapToObj(NearestTest::name).toList());
-    assertThat(nearest.to(name(1) + "x")).contains(name(1));
+    SpellingSuggester nearest =
+        new SpellingSuggester(
+            IntStream.range(0, 500).mapToObj(SpellingSuggesterTest::name).toList());
+    assertThat(nearest.suggest(name(1) + "x")).contains(name(1));
     for (int i = 0; i < 10; i++) {
-      nearest.to(name(i) + "x");
+      nearest.suggest(name(i) + "x");
     }
-    assertThat(nearest.to(name(1) + "x")).isEmpty();
-    assertThat(nearest.to(name(1) + "x")).isEmpty();
+    assertThat(nearest.suggest(name(1) + "x")).isEmpty();
+    assertThat(nearest.suggest(name(1) + "x")).isEmpty();
   }
 
   private static String name(int number) {

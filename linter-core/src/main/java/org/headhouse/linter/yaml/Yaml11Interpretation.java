@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  *
  * <p>The forms are those of the type repository of YAML 1.1 (bool, int, float, timestamp).
  */
-public final class OlderReading {
+public final class Yaml11Interpretation {
   private static final Map<String, String> TRUTH_VALUES = truthValues();
   private static final Pattern BINARY = Pattern.compile("[-+]?0b[01_]+");
   private static final Pattern OCTAL = Pattern.compile("[-+]?0[0-7_]+");
@@ -28,7 +28,7 @@ public final class OlderReading {
           "[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}(?:[Tt]|[ \\t]+)[0-9]{1,2}:[0-9]{2}:[0-9]{2}(?:\\.[0-9]*)?"
               + "(?:[ \\t]*(?:Z|[-+][0-9]{1,2}(?::?[0-9]{2})?))?");
 
-  private OlderReading() {}
+  private Yaml11Interpretation() {}
 
   /** Whether the characters are a date, which either reader understands where a date is wanted. */
   public static boolean isDate(String text) {

@@ -9,9 +9,9 @@ import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Site;
 
-/** What holds for a line as a whole, in a sentence without its full stop. */
-final class Facts {
-  private Facts() {}
+/** The facts of a whole line, as a sentence without its full stop. */
+final class LineFacts {
+  private LineFacts() {}
 
   static String of(Site site, Measure measure) {
     List<String> facts = new ArrayList<>();
@@ -19,7 +19,7 @@ final class Facts {
     facts.add(count(Math.max(1, site.segments().size()), "segment"));
     facts.add(length(site, measure));
     site.line().optional().ifPresent(line -> line(line, facts));
-    if (site.weatherStation().isGiven() && Marks.stationAt(site) < 0) {
+    if (site.weatherStation().isGiven() && ResultMarks.stationAt(site) < 0) {
       facts.add("the unit with the weather station is not known");
     }
     return String.join(", ", facts);

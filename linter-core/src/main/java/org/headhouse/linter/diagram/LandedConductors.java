@@ -7,11 +7,11 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
-/** Which conductors are landed where. */
-final class Landed {
+/** Which conductors are connected at which items. */
+final class LandedConductors {
   private static final int NOWHERE = -1;
 
-  private Landed() {}
+  private LandedConductors() {}
 
   /** The marks of the terminals of an item that carry a conductor: {@code A B G}. */
   static String marks(Setting<List<Setting<Conductor>>> landed) {
@@ -34,7 +34,7 @@ final class Landed {
    * §3.3.2, §3.4.4), or the only unit that lands G.
    */
   static int earthAt(Site site) {
-    List<Unit> grounded = site.units().stream().filter(Landed::landsGround).toList();
+    List<Unit> grounded = site.units().stream().filter(LandedConductors::landsGround).toList();
     return grounded.stream()
         .filter(Unit::isHead)
         .findFirst()

@@ -7,10 +7,10 @@ import org.yaml.snakeyaml.events.Event;
 /**
  * Turns the parser's marks, which count from 0, into regions.
  *
- * <p>A mark holds on to the parser's buffers, so none is kept.
+ * <p>A mark refers to the parser's buffers, so none is kept.
  */
-final class Marks {
-  private Marks() {}
+final class ParserMarks {
+  private ParserMarks() {}
 
   static Region region(Event event) {
     return region(event.getStartMark(), event.getEndMark());

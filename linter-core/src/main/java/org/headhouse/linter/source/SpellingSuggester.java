@@ -8,36 +8,39 @@ import java.util.Optional;
 import org.headhouse.linter.stability.Internal;
 
 /**
- * Finds the word that was probably meant, for remedies that say what to write.
+ * Suggests the word that was probably meant, for remedies that say what to write.
  *
- * <p>One that looks for many words stops once that has taken long: where hundreds of words are
- * wrong, no single one is misspelt.
+ * <p>A suggester that is asked many times stops after a limit: where hundreds of words are wrong,
+ * they are not misspelt.
  */
 @Internal
-public final class Nearest {
-  /** Letters compared: some hundredths of a second, and a hundred words among five hundred. */
+public final class SpellingSuggester {
+  /**
+   * Pairs of letters compared: some hundredths of a second, or about a hundred words looked up
+   * among five hundred.
+   */
   private static final int MOST_STEPS = 10_000_000;
 
   private final Collection<String> known;
   private final List<String> candidates = new ArrayList<>();
   private int steps;
 
-  /** Looks among known words. */
-  public Nearest(Collection<String> known) {
+  /** A suggester for a list of known words. */
+  public SpellingSuggester(Collection<String> known) {
     this.known = known;
   }
 
-  /** The known word nearest to a single one. */
-  public static Optional<String> to(String written, Collection<String> known) {
-    return new Nearest(known).to(written);
+  /** A suggestion for a single word. */
+  public static Optional<String> suggest(String written, Collection<String> known) {
+    return new SpellingSuggester(known).suggest(written);
   }
 
   /**
    * The known word nearest to a written one, where one is near: at most a third of its letters
    * differ (inserted, left out, replaced, or two neighbours swapped). Of two equally near ones, the
-   * first. Empty as well once it has looked for too many.
+   * first. Empty also after the limit of comparisons.
    */
-  public Optional<String> to(String written) {
+  public Optional<String> suggest(String written) {
     if (candidates.isEmpty()) {
       known.forEach(word -> candidates.add(normal(word)));
     }

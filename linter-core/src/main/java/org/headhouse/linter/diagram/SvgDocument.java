@@ -1,16 +1,19 @@
 package org.headhouse.linter.diagram;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.headhouse.linter.markup.XmlWriter;
 
 /**
- * The outer element of a drawing, with its name, its text alternative and its style.
+ * A drawing as SVG: the outer element with its name, its text alternative and its style, and the
+ * basic shapes in it. The kind of a shape is its class in the style sheet.
  *
  * <p>A page that embeds drawings sets {@code --drawing-ink} and {@code --drawing-paper}; without
  * them they follow the reader's choice of light or dark. Print is black on white in any case.
  */
-final class Sheet {
+final class SvgDocument {
   private static final String STYLE =
       """
       .line-drawing{--ink:var(--drawing-ink,#111);--paper:var(--drawing-paper,#fff);\
@@ -46,16 +49,15 @@ final class Sheet {
         .collect(Collectors.joining());
   }
 
-  private Sheet() {}
+  private final XmlWriter xml = new XmlWriter();
 
   /**
-   * Starts a drawing; {@link #end} ends it.
+   * Starts a drawing; {@link #finish} ends it.
    *
    * @param prefix of the ids, unlike any other on the page that it is put into
-   * @param told what is drawn, in words
+   * @param description what is drawn, in words
    */
-  static XmlWriter start(double width, double height, String prefix, String title, String told) {
-    XmlWriter xml = new XmlWriter();
+  SvgDocument(double width, double height, String prefix, String title, String description) {
     xml.start(
         "svg",
         "xmlns",
@@ -73,13 +75,67 @@ final class Sheet {
         "aria-labelledby",
         prefix + "-title " + prefix + "-desc");
     xml.newLine().element("title", title, "id", prefix + "-title");
-    xml.newLine().element("desc", told, "id", prefix + "-desc");
+    xml.newLine().element("desc", description, "id", prefix + "-desc");
     xml.newLine().element("style", STYLE).newLine();
+  }
+
+  /** For elements that have no method here. */
+  XmlWriter xml() {
     return xml;
   }
 
-  static String end(XmlWriter xml) {
+  String finish() {
     return xml.end().newLine().finish();
+  }
+
+  /**
+   * A rectangle.
+   *
+   * @param more names and values of further attributes in turn
+   */
+  void rectangle(String kind, Area area, String... more) {
+    Stream<String> attributes =
+        Stream.of(
+            "class",
+            kind,
+            "x",
+            number(area.x()),
+            "y",
+            number(area.y()),
+            "width",
+            number(area.width()),
+            "height",
+            number(area.height()));
+    xml.empty("rect", Stream.concat(attributes, Arrays.stream(more)).toArray(String[]::new));
+  }
+
+  void circle(String kind, double x, double y, double radius) {
+    xml.empty("circle", "class", kind, "cx", number(x), "cy", number(y), "r", number(radius));
+  }
+
+  /**
+   * A path.
+   *
+   * @param commands as SVG has them, such as {@link #move} and {@link #line} give
+   */
+  void path(String kind, String commands) {
+    xml.empty("path", "class", kind, "d", commands);
+  }
+
+  void polyline(String kind, List<Point> points) {
+    String text =
+        points.stream()
+            .map(point -> number(point.x()) + "," + number(point.y()))
+            .collect(Collectors.joining(" "));
+    xml.empty("polyline", "class", kind, "points", text);
+  }
+
+  static String move(double x, double y) {
+    return "M" + number(x) + " " + number(y);
+  }
+
+  static String line(double x, double y) {
+    return "L" + number(x) + " " + number(y);
   }
 
   /** A coordinate, to a hundredth of a px; there are thousands, so no formatter is asked. */

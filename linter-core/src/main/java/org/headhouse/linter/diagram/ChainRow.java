@@ -9,26 +9,26 @@ import java.util.List;
  * @param stops from left to right
  * @param pitch from the middle of one to that of the next
  */
-record Row(List<Stop> stops, double pitch) {
+record ChainRow(List<Stop> stops, double pitch) {
   private static final double OVER_TRUNK = 8;
 
-  Row {
+  ChainRow {
     stops = List.copyOf(stops);
   }
 
   /** The rows of a line, each filled before the next begins. */
-  static List<Row> of(List<Stop> stops, double width) {
+  static List<ChainRow> of(List<Stop> stops, double width) {
     double room = width - 2 * Trunk.GUTTER;
     int columns = (int) (room / (Card.WIDTH + 10));
-    List<Row> rows = new ArrayList<>();
+    List<ChainRow> rows = new ArrayList<>();
     for (int from = 0; from < stops.size(); from += columns) {
       List<Stop> some = stops.subList(from, Math.min(from + columns, stops.size()));
-      rows.add(new Row(some, room / columns));
+      rows.add(new ChainRow(some, room / columns));
     }
     return rows;
   }
 
-  /** From the top of the row to the trunk: the lengths of cable stand there. */
+  /** From the top of the row to the trunk, with room for the lengths of cable. */
   private double overTrunk() {
     double labels = 0;
     for (Stop stop : stops.subList(0, stops.size() - 1)) {
