@@ -18,26 +18,26 @@ import org.jspecify.annotations.Nullable;
 final class PieceOfWiring {
   private final Site before;
   private final Site after;
-  private final Chains chains;
+  private final ChainStates chains;
 
-  PieceOfWiring(Site before, Site after, Chains chains) {
+  PieceOfWiring(Site before, Site after, ChainStates chains) {
     this.before = before;
     this.after = after;
     this.chains = chains;
   }
 
   /** The step, or nothing where all that changes is what is written. */
-  Optional<Step> step(List<Member> piece) {
+  Optional<Step> step(List<TrackedItem> piece) {
     List<WiringPlace> places = new ArrayList<>();
-    for (Member member : piece) {
-      List<Act> acts = acts(member, piece);
+    for (TrackedItem item : piece) {
+      List<FieldAction> acts = acts(item, piece);
       if (!acts.isEmpty()) {
-        places.add(new WiringPlace(member.name(), acts));
+        places.add(new WiringPlace(item.name(), acts));
       }
-      Member next = exchangedTo(member);
+      TrackedItem next = exchangedTo(item);
       if (next != null && !piece.contains(next)) {
         // The other end of the cable is worked at as well.
-        places.add(new WiringPlace(next.name(), exchangedFrom(member)));
+        places.add(new WiringPlace(next.name(), exchangedFrom(item)));
       }
     }
     return places.isEmpty()
@@ -45,27 +45,27 @@ final class PieceOfWiring {
         : Optional.of(new Step.Wire(places, withoutReadings(piece)));
   }
 
-  private List<Act> acts(Member member, List<Member> piece) {
-    List<Act> acts = new ArrayList<>();
-    takeOff(member, acts);
-    land(member, acts);
-    for (Change change : ItemChanges.termination(member)) {
+  private List<FieldAction> acts(TrackedItem item, List<TrackedItem> piece) {
+    List<FieldAction> acts = new ArrayList<>();
+    takeOff(item, acts);
+    land(item, acts);
+    for (ValueChange change : ItemChanges.termination(item)) {
       if (!isNone(change.from()) || !isNone(change.to())) {
-        acts.add(new Act.Terminate(change));
+        acts.add(new FieldAction.Terminate(change));
       }
     }
-    ItemChanges.bias(before, after, member).forEach(change -> acts.add(new Act.Fit(change)));
-    if (member.stays()) {
-      ItemChanges.terminals(member).forEach(change -> acts.add(new Act.Fit(change)));
-      exchange(member, piece, acts);
+    ItemChanges.bias(before, after, item).forEach(change -> acts.add(new FieldAction.Fit(change)));
+    if (item.stays()) {
+      ItemChanges.terminals(item).forEach(change -> acts.add(new FieldAction.Fit(change)));
+      exchange(item, piece, acts);
     } else {
-      terminals(member.after(), acts);
+      terminals(item.after(), acts);
     }
-    station(member, acts);
-    if (member.after() == null) {
-      acts.add(new Act.TakeOut());
-    } else if (member.liveAfter() && !member.liveBefore()) {
-      acts.add(new Act.SwitchOn(member.addressAfter()));
+    station(item, acts);
+    if (item.after() == null) {
+      acts.add(new FieldAction.TakeOut());
+    } else if (item.liveAfter() && !item.liveBefore()) {
+      acts.add(new FieldAction.SwitchOn(item.addressAfter()));
     }
     return acts;
   }
@@ -74,63 +74,63 @@ final class PieceOfWiring {
     return termination == null || termination.equals("none");
   }
 
-  private void takeOff(Member member, List<Act> acts) {
-    Member previous = chains.before().previous(member);
-    Member next = chains.before().next(member);
-    if (previous != null && previous != chains.after().previous(member)) {
-      acts.add(new Act.TakeOff(false, previous.name()));
+  private void takeOff(TrackedItem item, List<FieldAction> acts) {
+    TrackedItem previous = chains.before().previous(item);
+    TrackedItem next = chains.before().next(item);
+    if (previous != null && previous != chains.after().previous(item)) {
+      acts.add(new FieldAction.TakeOff(false, previous.name()));
     }
-    if (next != null && next != chains.after().next(member)) {
-      acts.add(new Act.TakeOff(true, next.name()));
-    }
-  }
-
-  private void land(Member member, List<Act> acts) {
-    Member previous = chains.after().previous(member);
-    Member next = chains.after().next(member);
-    if (previous != null && previous != chains.before().previous(member)) {
-      acts.add(new Act.Land(false, previous.name(), length(previous)));
-    }
-    if (next != null && next != chains.before().next(member)) {
-      acts.add(new Act.Land(true, next.name(), length(member)));
+    if (next != null && next != chains.after().next(item)) {
+      acts.add(new FieldAction.TakeOff(true, next.name()));
     }
   }
 
-  private static @Nullable String length(Member member) {
-    return member.after() == null ? null : Written.text(member.after().cableToNext());
+  private void land(TrackedItem item, List<FieldAction> acts) {
+    TrackedItem previous = chains.after().previous(item);
+    TrackedItem next = chains.after().next(item);
+    if (previous != null && previous != chains.before().previous(item)) {
+      acts.add(new FieldAction.Land(false, previous.name(), length(previous)));
+    }
+    if (next != null && next != chains.before().next(item)) {
+      acts.add(new FieldAction.Land(true, next.name(), length(item)));
+    }
+  }
+
+  private static @Nullable String length(TrackedItem item) {
+    return item.after() == null ? null : SettingComparison.text(item.after().cableToNext());
   }
 
   /** The same neighbours, and another cable to one of them. */
-  private void exchange(Member member, List<Member> piece, List<Act> acts) {
-    Member previous = chains.after().previous(member);
-    if (previous != null && piece.contains(previous) && exchangedTo(previous) == member) {
+  private void exchange(TrackedItem item, List<TrackedItem> piece, List<FieldAction> acts) {
+    TrackedItem previous = chains.after().previous(item);
+    if (previous != null && piece.contains(previous) && exchangedTo(previous) == item) {
       acts.addAll(exchangedFrom(previous));
     }
-    Member next = exchangedTo(member);
+    TrackedItem next = exchangedTo(item);
     if (next != null) {
-      ItemChanges.cable(member)
-          .forEach(change -> acts.add(new Act.Replace(true, next.name(), change)));
+      ItemChanges.cable(item)
+          .forEach(change -> acts.add(new FieldAction.Replace(true, next.name(), change)));
     }
   }
 
-  private static List<Act> exchangedFrom(Member previous) {
-    List<Act> acts = new ArrayList<>();
+  private static List<FieldAction> exchangedFrom(TrackedItem previous) {
+    List<FieldAction> acts = new ArrayList<>();
     ItemChanges.cable(previous)
-        .forEach(change -> acts.add(new Act.Replace(false, previous.name(), change)));
+        .forEach(change -> acts.add(new FieldAction.Replace(false, previous.name(), change)));
     return acts;
   }
 
   /** The neighbour that stays one, where the cable to it is another; else null. */
-  private @Nullable Member exchangedTo(Member member) {
-    Member next = chains.after().next(member);
+  private @Nullable TrackedItem exchangedTo(TrackedItem item) {
+    TrackedItem next = chains.after().next(item);
     return next == null
-            || next != chains.before().next(member)
-            || ItemChanges.cable(member).isEmpty()
+            || next != chains.before().next(item)
+            || ItemChanges.cable(item).isEmpty()
         ? null
         : next;
   }
 
-  private static void terminals(@Nullable ChainItem item, List<Act> acts) {
+  private static void terminals(@Nullable ChainItem item, List<FieldAction> acts) {
     if (item != null && !(item instanceof Repeater)) {
       Connection connection = item.connection(Side.IN);
       fit("conductors", connection.conductors(), acts);
@@ -142,19 +142,19 @@ final class PieceOfWiring {
     }
   }
 
-  private static void fit(String what, Setting<?> setting, List<Act> acts) {
-    String to = Written.text(setting);
+  private static void fit(String what, Setting<?> setting, List<FieldAction> acts) {
+    String to = SettingComparison.text(setting);
     if (to != null) {
-      acts.add(new Act.Fit(new Change(what, null, to)));
+      acts.add(new FieldAction.Fit(new ValueChange(what, null, to)));
     }
   }
 
-  private void station(Member member, List<Act> acts) {
-    boolean was = member.before() != null && isAt(before, member.before().name());
-    boolean will = member.after() != null && isAt(after, member.after().name());
+  private void station(TrackedItem item, List<FieldAction> acts) {
+    boolean was = item.before() != null && isAt(before, item.before().name());
+    boolean will = item.after() != null && isAt(after, item.after().name());
     if (was != will) {
       acts.add(
-          new Act.Fit(new Change("weather-station", was ? "wired" : null, will ? "wired" : null)));
+          new FieldAction.Fit(new ValueChange("weather-station", was ? "wired" : null, will ? "wired" : null)));
     }
   }
 
@@ -168,13 +168,13 @@ final class PieceOfWiring {
   /**
    * Those behind the first place, or all where the head unit is worked at; the head has its own.
    */
-  private List<String> withoutReadings(List<Member> piece) {
+  private List<String> withoutReadings(List<TrackedItem> piece) {
     int first = chains.all().place(piece.get(0));
-    return chains.all().members().stream()
-        .filter(member -> chains.all().place(member) >= first)
-        .filter(Member::liveThroughout)
-        .filter(member -> !member.isHeadAfter())
-        .map(Member::name)
+    return chains.all().items().stream()
+        .filter(item -> chains.all().place(item) >= first)
+        .filter(TrackedItem::liveThroughout)
+        .filter(item -> !item.isHeadAfter())
+        .map(TrackedItem::name)
         .toList();
   }
 }

@@ -3,7 +3,7 @@ package org.headhouse.linter.change;
 import java.util.List;
 
 /** What is done at one item in the course of a piece of wiring. */
-public record WiringPlace(String item, List<Act> acts) {
+public record WiringPlace(String item, List<FieldAction> acts) {
 
   public WiringPlace {
     acts = List.copyOf(acts);

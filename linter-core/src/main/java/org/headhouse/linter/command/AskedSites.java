@@ -15,7 +15,7 @@ import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +34,7 @@ final class AskedSites {
   private final Path sites;
   private final SiteNames names;
 
-  AskedSites(Arguments arguments, BaseFolder base, Console console) throws Trouble {
+  AskedSites(Arguments arguments, BaseFolder base, Console console) throws UserError {
     this.arguments = arguments;
     this.base = base;
     this.console = console;
@@ -47,7 +47,7 @@ final class AskedSites {
   }
 
   /** The sites, put together by what holds for them. */
-  List<FoundSites> find() throws Trouble {
+  List<FoundSites> find() throws UserError {
     SettingsFiles settings = settings(sites);
     if (arguments.files().isEmpty()) {
       return List.of(new FoundSites(sites, names, wholeFolder().find(settings.all()), settings));
@@ -90,7 +90,7 @@ final class AskedSites {
   }
 
   /** The files that are named; one goes by its own name where that and a link are among them. */
-  private List<Path> asked() throws Trouble {
+  private List<Path> asked() throws UserError {
     Set<Path> asked = new LinkedHashSet<>();
     for (String file : arguments.files()) {
       asked.add(file(file));
@@ -98,19 +98,19 @@ final class AskedSites {
     return asked.stream().sorted(Comparator.comparing(Files::isSymbolicLink)).toList();
   }
 
-  private Path file(String written) throws Trouble {
+  private Path file(String written) throws UserError {
     Path file = base.path().resolve(written).normalize();
     if (written.isEmpty()) {
-      throw new Trouble("the name of a file is empty: leave it out");
+      throw new UserError("the name of a file is empty: leave it out");
     }
     if (Files.isDirectory(file)) {
-      throw new Trouble(
+      throw new UserError(
           "\"" + written + "\" is a folder: write --sites=" + written + ", or name files in it");
     }
     return file;
   }
 
-  private SettingsFiles settings(Path checked) throws Trouble {
+  private SettingsFiles settings(Path checked) throws UserError {
     return SettingsFiles.find(
         checked, path(CommandOption.POLICY), path(CommandOption.DEVICE_TYPES), CALLED);
   }
@@ -131,7 +131,7 @@ final class AskedSites {
 
   /** The files elsewhere, each with what holds for it; for one that is not there, it is all one. */
   private Map<Path, SettingsFiles> outside(List<Path> asked, SettingsFiles otherwise)
-      throws Trouble {
+      throws UserError {
     Map<Path, SettingsFiles> outside = new LinkedHashMap<>();
     for (Path file : asked) {
       if (!isInside(file)) {

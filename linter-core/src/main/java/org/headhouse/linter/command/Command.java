@@ -9,12 +9,12 @@ import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundSites;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.Levels;
-import org.headhouse.linter.run.Linters;
+import org.headhouse.linter.run.LinterFactory;
 import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.ProgressLines;
 import org.headhouse.linter.run.ResultFiles;
@@ -61,10 +61,10 @@ final class Command {
         return CLEAN;
       }
       return check(arguments);
-    } catch (Trouble trouble) {
+    } catch (UserError trouble) {
       return trouble(String.valueOf(trouble.getMessage()));
     } catch (InvalidPathException noName) {
-      return trouble(String.valueOf(Trouble.of(noName).getMessage()));
+      return trouble(String.valueOf(UserError.of(noName).getMessage()));
     } catch (RuntimeException | Error failure) {
       return trouble("the tool failed, please report it: " + failure);
     }
@@ -75,7 +75,7 @@ final class Command {
     return TROUBLE;
   }
 
-  private int check(Arguments arguments) throws Trouble {
+  private int check(Arguments arguments) throws UserError {
     Level failing =
         Levels.of("--failLevel", arguments.get(CommandOption.FAIL_LEVEL, Level.ERROR.word()));
     Level printed =
@@ -105,7 +105,7 @@ final class Command {
     return outcome.isClean() ? CLEAN : TROUBLE;
   }
 
-  private CheckReport check(FoundSites found, Arguments arguments, int threads) throws Trouble {
+  private CheckReport check(FoundSites found, Arguments arguments, int threads) throws UserError {
     SiteRun run = new SiteRun(found, base);
     run.tellSettings(console);
     SiteLinter.Builder builder = run.builder(threads);
@@ -114,7 +114,7 @@ final class Command {
       builder.baseline(base.path().resolve(baseline));
     }
     SiteLinter linter =
-        Linters.build(
+        LinterFactory.build(
             builder,
             Command.class.getClassLoader(),
             "on the class path",
@@ -122,11 +122,11 @@ final class Command {
     return linter.check(run.stream(), new ProgressLines(console, found.files().size()));
   }
 
-  private static @Nullable Integer number(@Nullable String written) throws Trouble {
+  private static @Nullable Integer number(@Nullable String written) throws UserError {
     try {
       return written == null ? null : Integer.valueOf(written);
     } catch (NumberFormatException noNumber) {
-      throw new Trouble("--threads cannot be \"" + written + "\": write 1 or more", noNumber);
+      throw new UserError("--threads cannot be \"" + written + "\": write 1 or more", noNumber);
     }
   }
 }

@@ -37,24 +37,24 @@ public final class AtomicFile {
   /**
    * Writes a file, or replaces it.
    *
-   * @throws Trouble where it cannot be written; the old file is then left as it was
+   * @throws UserError where it cannot be written; the old file is then left as it was
    */
-  public static void write(Path file, Writer writer) throws Trouble {
+  public static void write(Path file, Writer writer) throws UserError {
     write(file, writer, AtomicFile::replace);
   }
 
   /**
    * Writes a file where there is none; one that has come in the meantime stays as it is.
    *
-   * @throws Trouble where it cannot be written, or is there
+   * @throws UserError where it cannot be written, or is there
    */
-  public static void writeNew(Path file, Writer writer) throws Trouble {
+  public static void writeNew(Path file, Writer writer) throws UserError {
     write(file, writer, AtomicFile::occupy);
   }
 
   // The writers throw what their formats throw; here all of it means that the file is not written.
   @SuppressWarnings("IllegalCatch")
-  private static void write(Path file, Writer writer, Move move) throws Trouble {
+  private static void write(Path file, Writer writer, Move move) throws UserError {
     // Not a temporary file of the library: that one is closed to all but its owner, and stays so.
     Path beside = beside(file);
     try {
@@ -66,9 +66,9 @@ public final class AtomicFile {
       move.move(beside, file);
     } catch (IOException failure) {
       if (failure instanceof FileAlreadyExistsException && Files.isRegularFile(file)) {
-        throw new Trouble(file + " is there already, and is left as it is", failure);
+        throw new UserError(file + " is there already, and is left as it is", failure);
       }
-      throw Trouble.of(file + " cannot be written", failure);
+      throw UserError.of(file + " cannot be written", failure);
     } catch (Exception failure) {
       throw wrapped(file, failure);
     } finally {
@@ -77,13 +77,13 @@ public final class AtomicFile {
   }
 
   /** Formats wrap the failure of the disk in one of their own, which tells users nothing. */
-  private static Trouble wrapped(Path file, Exception failure) {
+  private static UserError wrapped(Path file, Exception failure) {
     for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
       if (cause instanceof IOException disk) {
-        return Trouble.of(file + " cannot be written", disk);
+        return UserError.of(file + " cannot be written", disk);
       }
     }
-    return new Trouble(file + " cannot be written: " + failure, failure);
+    return new UserError(file + " cannot be written: " + failure, failure);
   }
 
   /**

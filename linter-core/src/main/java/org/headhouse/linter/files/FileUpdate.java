@@ -20,25 +20,25 @@ public final class FileUpdate {
    * Writes a file anew.
    *
    * @param before what the change was made for
-   * @throws Trouble where it cannot be written, or has other content; it is then left as it is
+   * @throws UserError where it cannot be written, or has other content; it is then left as it is
    */
-  public static void write(Path file, byte[] before, byte[] after) throws Trouble {
+  public static void write(Path file, byte[] before, byte[] after) throws UserError {
     Path beside = null;
     try {
       Path target = file.toRealPath();
       if (!Files.isWritable(target)) {
-        throw new Trouble(file + " cannot be written: it is read-only");
+        throw new UserError(file + " cannot be written: it is read-only");
       }
       beside = AtomicFile.beside(target);
       Files.copy(target, beside, StandardCopyOption.COPY_ATTRIBUTES);
       Files.write(beside, after);
       if (!has(target, before)) {
-        throw new Trouble(
+        throw new UserError(
             file + " was changed by somebody else meanwhile, and is left as it is: try again");
       }
       AtomicFile.replace(beside, target);
     } catch (IOException failure) {
-      throw Trouble.of(file + " cannot be written", failure);
+      throw UserError.of(file + " cannot be written", failure);
     } finally {
       delete(beside);
     }

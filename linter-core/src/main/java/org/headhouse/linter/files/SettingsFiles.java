@@ -25,23 +25,23 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
    * What is named, else what lies beside the folder of sites, else in it. One file is looked at
    * like the folder of sites that it lies in, so that the checks of both agree.
    *
-   * @throws Trouble where a file that is named is none
+   * @throws UserError where a file that is named is none
    */
   public static SettingsFiles find(
       Path sites, @Nullable Path policy, @Nullable Path deviceTypes, ParameterNames called)
-      throws Trouble {
+      throws UserError {
     return new SettingsFiles(
         find(sites, policy, called.of("policy"), POLICY),
         find(sites, deviceTypes, called.of("deviceTypes"), DEVICE_TYPES));
   }
 
   private static @Nullable Path find(
-      Path sites, @Nullable Path named, String parameter, String usual) throws Trouble {
+      Path sites, @Nullable Path named, String parameter, String usual) throws UserError {
     if (named == null) {
       return usual(sites.toAbsolutePath().normalize(), usual);
     }
     if (!Files.isRegularFile(named)) {
-      throw new Trouble(
+      throw new UserError(
           parameter
               + " names "
               + named

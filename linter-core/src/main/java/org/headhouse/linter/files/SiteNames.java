@@ -19,10 +19,10 @@ public final class SiteNames {
   /**
    * @param includes patterns of names, in which * stands for any part of a name, ** for any folders
    * @param excludes patterns of names that are no sites all the same
-   * @throws Trouble where a pattern cannot be read
+   * @throws UserError where a pattern cannot be read
    */
   public SiteNames(List<String> includes, List<String> excludes, ParameterNames called)
-      throws Trouble {
+      throws UserError {
     this.includes = includes.stream().map(SiteNames::pattern).toList();
     this.excludes = excludes.stream().map(SiteNames::pattern).toList();
     this.excludedWithAllBelow =
@@ -35,7 +35,7 @@ public final class SiteNames {
       Stream.concat(this.includes.stream(), this.excludes.stream())
           .forEach(pattern -> matchesAny(List.of(pattern), "any"));
     } catch (PatternSyntaxException wrong) {
-      throw new Trouble(
+      throw new UserError(
           called.of("includes")
               + " or "
               + called.of("excludes")

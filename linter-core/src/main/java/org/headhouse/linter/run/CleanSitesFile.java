@@ -9,7 +9,7 @@ import java.util.Arrays;
 import java.util.zip.CRC32;
 import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 
@@ -65,7 +65,7 @@ public final class CleanSitesFile {
       if (!Arrays.equals(sealed, found)) {
         AtomicFile.write(file, out -> out.write(sealed));
       }
-    } catch (Trouble nothingIsKept) {
+    } catch (UserError nothingIsKept) {
       // The results are there, and the next run checks all sites.
     }
   }

@@ -1,6 +1,6 @@
 package org.headhouse.linter.run;
 
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 
 /** Reads levels given as parameters. */
@@ -10,9 +10,9 @@ public final class Levels {
   /**
    * The level that a word stands for.
    *
-   * @throws Trouble that says what can be written instead
+   * @throws UserError that says what can be written instead
    */
-  public static Level of(String parameter, String word) throws Trouble {
-    return Choice.of(parameter, word, Level.values(), Level::word);
+  public static Level of(String parameter, String word) throws UserError {
+    return EnumParameter.of(parameter, word, Level.values(), Level::word);
   }
 }

@@ -8,7 +8,7 @@ import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.ParameterNames;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,14 +22,14 @@ public record SiteRun(FoundSites found, BaseFolder base) {
    * Looks at the number of threads that was asked for.
    *
    * @param asked or null for the number of cores
-   * @throws Trouble where it is none
+   * @throws UserError where it is none
    */
-  public static int threads(@Nullable Integer asked, ParameterNames called) throws Trouble {
+  public static int threads(@Nullable Integer asked, ParameterNames called) throws UserError {
     if (asked == null) {
       return Runtime.getRuntime().availableProcessors();
     }
     if (asked < 1) {
-      throw new Trouble(called.of("threads") + " cannot be " + asked + ": write 1 or more");
+      throw new UserError(called.of("threads") + " cannot be " + asked + ": write 1 or more");
     }
     return asked;
   }

@@ -20,7 +20,7 @@ class PlanOfWorkTest {
   }
 
   private static List<String> told(Site before, Site after) {
-    FieldWork work = Comparison.of(before, after, ExcludedAddresses.NONE).work();
+    FieldWork work = SiteComparison.of(before, after, ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     return ((FieldWork.Plan) work).steps().stream().map(PlanOfWorkTest::told).toList();
   }
@@ -112,12 +112,12 @@ class PlanOfWorkTest {
     String sound = States.text(chain("H 1, B 2"), 9600);
     String faulty = sound.replace(text, other);
     assertThat(
-            Comparison.of(States.site(faulty), States.site(sound), ExcludedAddresses.NONE).work())
+            SiteComparison.of(States.site(faulty), States.site(sound), ExcludedAddresses.NONE).work())
         .isEqualTo(
             new FieldWork.None(
                 "in the earlier state " + trouble + ": put the line in order first"));
     assertThat(
-            Comparison.of(States.site(sound), States.site(faulty), ExcludedAddresses.NONE).work())
+            SiteComparison.of(States.site(sound), States.site(faulty), ExcludedAddresses.NONE).work())
         .isEqualTo(
             new FieldWork.None("in the later state " + trouble + ": check and correct it first"));
   }
@@ -130,7 +130,7 @@ class PlanOfWorkTest {
         text.replaceFirst(
             "address: 2\n    comm-module: fitted", "address: 1\n    comm-module: absent");
     assertThat(
-            Comparison.of(States.site(absent), States.site(absent), ExcludedAddresses.NONE).work())
+            SiteComparison.of(States.site(absent), States.site(absent), ExcludedAddresses.NONE).work())
         .isEqualTo(new FieldWork.Plan(List.of(), List.of()));
   }
 
@@ -152,7 +152,7 @@ class PlanOfWorkTest {
             .replace("stage: commissioned", "stage: " + stage)
             .replace("baud:", "cable: {shielded: true}, baud:");
     FieldWork work =
-        Comparison.of(
+        SiteComparison.of(
                 States.site(before),
                 States.site(before.replace(text, other)),
                 ExcludedAddresses.NONE)

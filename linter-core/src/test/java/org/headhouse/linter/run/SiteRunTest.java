@@ -16,7 +16,7 @@ import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Notification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,7 +26,7 @@ class SiteRunTest {
 
   @TempDir private Path folder;
 
-  private SiteRun found() throws Trouble {
+  private SiteRun found() throws UserError {
     Path sites = folder.resolve("sites");
     SiteNames names = new SiteNames(SiteNames.USUAL, List.of(), CALLED);
     SettingsFiles settings = SettingsFiles.find(sites, null, null, CALLED);
@@ -95,11 +95,11 @@ class SiteRunTest {
   }
 
   @Test
-  void threadsAreCores() throws Trouble {
+  void threadsAreCores() throws UserError {
     assertThat(SiteRun.threads(null, CALLED)).isEqualTo(Runtime.getRuntime().availableProcessors());
     assertThat(SiteRun.threads(5, CALLED)).isEqualTo(5);
     assertThatThrownBy(() -> SiteRun.threads(0, CALLED))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage("linter.threads cannot be 0: write 1 or more");
   }
 }

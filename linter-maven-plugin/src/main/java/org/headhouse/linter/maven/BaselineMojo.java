@@ -17,7 +17,7 @@ import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.baseline.SitePaths;
 import org.headhouse.linter.baseline.UnusableBaseline;
 import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
@@ -56,8 +56,8 @@ public final class BaselineMojo extends SitesMojo {
 
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs)
-      throws MojoExecutionException, MojoFailureException, Trouble {
-    SoundSettings.require(linter, console());
+      throws MojoExecutionException, MojoFailureException, UserError {
+    ValidSettingsGuard.require(linter, console());
     CheckReport report = linter.check(inputs.stream(), new ProgressLines(console(), inputs.size()));
     new ConsoleReport(console(), Level.NOTE).print(report.notifications());
     BuildOutcome.ofTroubles(report.notifications());
@@ -77,7 +77,7 @@ public final class BaselineMojo extends SitesMojo {
   }
 
   /** What it knows of sites that are not looked at this time stays. */
-  private Baseline present(Path file) throws Trouble {
+  private Baseline present(Path file) throws UserError {
     SitePaths paths = pathsFrom(file);
     try {
       return Baseline.read(file, shown(file), paths);
@@ -88,19 +88,19 @@ public final class BaselineMojo extends SitesMojo {
       }
       return Baseline.empty(paths);
     } catch (IOException unreadable) {
-      throw Trouble.of("the baseline cannot be read", unreadable);
+      throw UserError.of("the baseline cannot be read", unreadable);
     }
   }
 
-  private void refuseToReplaceOther(Path file) throws Trouble {
+  private void refuseToReplaceOther(Path file) throws UserError {
     boolean may;
     try {
       may = Baseline.mayReplace(file);
     } catch (IOException unreadable) {
-      throw Trouble.of("the baseline cannot be read", unreadable);
+      throw UserError.of("the baseline cannot be read", unreadable);
     }
     if (!may) {
-      throw new Trouble(
+      throw new UserError(
           shown(file)
               + " is there and is no baseline, and is left as it is: name another file with"
               + " linter.baseline");

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
@@ -41,12 +41,12 @@ final class BuildOutcome {
   }
 
   /** What was in the way of the goal, as an error of the build. */
-  static MojoExecutionException error(Trouble trouble) {
+  static MojoExecutionException error(UserError trouble) {
     return new MojoExecutionException(printable(trouble), trouble);
   }
 
   /** Maven prints it as it is; several troubles have a line each. */
-  private static String printable(Trouble trouble) {
+  private static String printable(UserError trouble) {
     return String.valueOf(trouble.getMessage())
         .lines()
         .map(TextReport::printable)

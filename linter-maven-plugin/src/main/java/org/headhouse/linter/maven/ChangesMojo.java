@@ -18,7 +18,7 @@ import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.SettingsFiles;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.repository.SiteState;
@@ -48,7 +48,7 @@ public final class ChangesMojo extends SitesMojo {
   private @Nullable FoundSites found;
 
   @Override
-  void checkParameters() throws MojoExecutionException, Trouble {
+  void checkParameters() throws MojoExecutionException, UserError {
     if ((since == null) == (before == null)) {
       throw new MojoExecutionException(
           (since == null
@@ -57,14 +57,14 @@ public final class ChangesMojo extends SitesMojo {
               + ": write -Dlinter.since=HEAD, or -Dlinter.before with a folder of sites or one file");
     }
     if (before != null && !before.exists()) {
-      throw new Trouble(
+      throw new UserError(
           "linter.before names " + before + ", which does not exist: correct the path");
     }
   }
 
   @Override
   void compare(SiteLinter.Builder builder, FoundSites sites)
-      throws MojoExecutionException, Trouble {
+      throws MojoExecutionException, UserError {
     found = sites;
     if (since != null) {
       revision = Revision.open(sites.sites(), since);
@@ -75,31 +75,31 @@ public final class ChangesMojo extends SitesMojo {
   }
 
   /** A folder has the device types that lie beside it, unless others are named. */
-  private SiteState state(Path folder, FoundSites sites) throws Trouble {
+  private SiteState state(Path folder, FoundSites sites) throws UserError {
     SettingsFiles settings = settings(folder);
     earlierTypes = settings.deviceTypes();
     return state(files(folder, sites.names(), settings), settings);
   }
 
-  private SiteState state(List<FoundFile> files, SettingsFiles settings) throws Trouble {
+  private SiteState state(List<FoundFile> files, SettingsFiles settings) throws UserError {
     Path types = settings.deviceTypes();
     try {
       return SiteState.of(inputs(files).stream(), types == null ? null : input(types));
     } catch (IOException unreadable) {
-      throw Trouble.of("the device types cannot be read", unreadable);
+      throw UserError.of("the device types cannot be read", unreadable);
     }
   }
 
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs)
-      throws MojoExecutionException, MojoFailureException, Trouble {
+      throws MojoExecutionException, MojoFailureException, UserError {
     if (earlier == null || found == null) {
       throw new IllegalStateException("nothing to compare with");
     }
-    SoundSettings.require(linter, console());
+    ValidSettingsGuard.require(linter, console());
     if (earlierTypes != null && !earlierTypes.equals(found.settings().deviceTypes())) {
       SiteLinter.Builder then = SiteLinter.builder().deviceTypes(input(earlierTypes));
-      SoundSettings.require(PluginLinters.build(then), console());
+      ValidSettingsGuard.require(PluginLinterFactory.build(then), console());
     }
     SiteState later = state(found.files(), found.settings());
     List<SiteChange> changes = linter.changes(earlier, later);

@@ -12,7 +12,7 @@ import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.FoundSites;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.CleanSitesFile;
 import org.headhouse.linter.run.ConsoleReport;
@@ -78,7 +78,7 @@ public final class CheckMojo extends SitesMojo {
   }
 
   @Override
-  void checkParameters() throws MojoExecutionException, Trouble {
+  void checkParameters() throws MojoExecutionException, UserError {
     failing();
     printed();
     if (changedOnly && since == null) {
@@ -89,7 +89,7 @@ public final class CheckMojo extends SitesMojo {
 
   @Override
   void compare(SiteLinter.Builder builder, FoundSites found)
-      throws MojoExecutionException, Trouble {
+      throws MojoExecutionException, UserError {
     if (since != null) {
       revision = Revision.open(found.sites(), since);
       earlier = new EarlierFiles(revision, found, this::shown);
@@ -104,17 +104,17 @@ public final class CheckMojo extends SitesMojo {
     }
   }
 
-  private Level failing() throws Trouble {
+  private Level failing() throws UserError {
     return Levels.of("linter.failLevel", failLevel);
   }
 
-  private Level printed() throws Trouble {
+  private Level printed() throws UserError {
     return Levels.of("linter.printLevel", printLevel);
   }
 
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs)
-      throws MojoExecutionException, MojoFailureException, Trouble {
+      throws MojoExecutionException, MojoFailureException, UserError {
     CheckReport whole = linter.check(inputs.stream(), new ProgressLines(console(), inputs.size()));
     CheckReport report =
         changedOnly && earlier != null

@@ -21,7 +21,7 @@ import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.ListFault;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.SettingsFiles;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.ConsoleReport;
@@ -110,7 +110,7 @@ public final class DraftMojo extends LinterMojo {
   private File basedir = new File("");
 
   @Override
-  void work() throws MojoExecutionException, MojoFailureException, Trouble {
+  void work() throws MojoExecutionException, MojoFailureException, UserError {
     if (skip) {
       getLog().info("The goal is skipped by linter.skip.");
       return;
@@ -134,7 +134,7 @@ public final class DraftMojo extends LinterMojo {
   }
 
   private void draft(Path list, String id)
-      throws MojoExecutionException, MojoFailureException, Trouble {
+      throws MojoExecutionException, MojoFailureException, UserError {
     DraftSettings settings = settings(id);
     Path file = output == null ? sites.toPath().resolve(id + ".yaml") : output.toPath();
     refuseToOverwrite(file);
@@ -146,7 +146,7 @@ public final class DraftMojo extends LinterMojo {
         .print(linter.check(Stream.of(SiteInput.file(file, shown(file)))));
   }
 
-  private DraftSettings settings(String id) throws MojoExecutionException, Trouble {
+  private DraftSettings settings(String id) throws MojoExecutionException, UserError {
     try {
       return new DraftSettings(
           id,
@@ -163,32 +163,32 @@ public final class DraftMojo extends LinterMojo {
     }
   }
 
-  private void refuseToOverwrite(Path file) throws Trouble {
+  private void refuseToOverwrite(Path file) throws UserError {
     if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw new Trouble(
+      throw new UserError(
           shown(file)
               + " is there already, and is left as it is: move it away, or name another file with"
               + " linter.output");
     }
   }
 
-  private SiteLinter linter() throws MojoExecutionException, MojoFailureException, Trouble {
+  private SiteLinter linter() throws MojoExecutionException, MojoFailureException, UserError {
     SettingsFiles files =
         SettingsFiles.find(sites.toPath(), path(policy), path(deviceTypes), PluginParameters::name);
     SharedSettings settings = new SharedSettings(files, BuildFolder.of(basedir).base());
     settings.tell(sites.toPath(), console());
-    SiteLinter linter = PluginLinters.build(settings.builder());
-    SoundSettings.require(linter, console());
+    SiteLinter linter = PluginLinterFactory.build(settings.builder());
+    ValidSettingsGuard.require(linter, console());
     return linter;
   }
 
   private String text(SiteLinter linter, Path list, DraftSettings settings)
-      throws MojoFailureException, Trouble {
+      throws MojoFailureException, UserError {
     Draft draft;
     try {
       draft = linter.draft(SiteInput.file(list, shown(list)), settings);
     } catch (IOException unreadable) {
-      throw Trouble.of("the list of units cannot be read", unreadable);
+      throw UserError.of("the list of units cannot be read", unreadable);
     }
     if (draft instanceof Draft.Refused refused) {
       tell(refused.faults());

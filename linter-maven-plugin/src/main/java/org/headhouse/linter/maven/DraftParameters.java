@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Quantities;
@@ -23,11 +23,11 @@ final class DraftParameters {
 
   private DraftParameters() {}
 
-  static Parity parity(String property, String written) throws Trouble {
+  static Parity parity(String property, String written) throws UserError {
     return word(property, written, Parity.values());
   }
 
-  static List<Reading> readings(String property, List<String> written) throws Trouble {
+  static List<Reading> readings(String property, List<String> written) throws UserError {
     List<Reading> readings = new ArrayList<>();
     for (String word : written) {
       readings.add(word(property, word, Reading.values()));
@@ -35,20 +35,20 @@ final class DraftParameters {
     return readings;
   }
 
-  static Gauge gauge(String property, String written) throws Trouble {
+  static Gauge gauge(String property, String written) throws UserError {
     return quantity(property, written, Quantities::gauge, "a number with AWG or mm2");
   }
 
-  static Resistance resistance(String property, String written) throws Trouble {
+  static Resistance resistance(String property, String written) throws UserError {
     return quantity(property, written, Quantities::resistance, "a number with ohm or kohm");
   }
 
-  static Voltage voltage(String property, String written) throws Trouble {
+  static Voltage voltage(String property, String written) throws UserError {
     return quantity(property, written, Quantities::voltage, "a number with V or mV");
   }
 
   private static <T extends Word> T word(String property, String written, T[] known)
-      throws Trouble {
+      throws UserError {
     for (T one : known) {
       if (one.word().equals(written.strip())) {
         return one;
@@ -61,7 +61,7 @@ final class DraftParameters {
 
   private static <T> T quantity(
       String property, String written, Function<String, @Nullable T> reader, String form)
-      throws Trouble {
+      throws UserError {
     T quantity = reader.apply(BEFORE_UNIT.matcher(written.strip()).replaceFirst(" "));
     if (quantity == null) {
       throw wrong(property, written, form);
@@ -69,7 +69,7 @@ final class DraftParameters {
     return quantity;
   }
 
-  private static Trouble wrong(String property, String written, String remedy) {
-    return new Trouble(property + " cannot be \"" + written + "\": write " + remedy);
+  private static UserError wrong(String property, String written, String remedy) {
+    return new UserError(property + " cannot be \"" + written + "\": write " + remedy);
   }
 }

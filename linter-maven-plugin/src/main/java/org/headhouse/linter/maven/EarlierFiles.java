@@ -17,7 +17,7 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.SettingsFiles;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
@@ -35,11 +35,11 @@ final class EarlierFiles {
   }
 
   /** The state of the repository then; it reads from the revision as long as it is used. */
-  SiteState state() throws Trouble {
+  SiteState state() throws UserError {
     try {
       return SiteState.of(paths().stream().map(this::input), deviceTypes());
     } catch (IOException failure) {
-      throw Trouble.of("linter.since: " + revision.name() + " cannot be read", failure);
+      throw UserError.of("linter.since: " + revision.name() + " cannot be read", failure);
     }
   }
 
@@ -92,7 +92,7 @@ final class EarlierFiles {
    *
    * @param baseline the file with the results that are known today, if there is one
    */
-  Set<String> changed(Optional<Path> baseline) throws Trouble {
+  Set<String> changed(Optional<Path> baseline) throws UserError {
     try {
       boolean all = anyForAllDiffers(baseline);
       Set<String> changed = new HashSet<>();
@@ -106,7 +106,7 @@ final class EarlierFiles {
       }
       return changed;
     } catch (IOException failure) {
-      throw Trouble.of("linter.since: " + revision.name() + " cannot be compared", failure);
+      throw UserError.of("linter.since: " + revision.name() + " cannot be compared", failure);
     }
   }
 

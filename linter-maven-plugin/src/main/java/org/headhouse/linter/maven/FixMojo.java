@@ -16,12 +16,12 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.FileUpdate;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.FixedSite;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
-import org.headhouse.linter.run.Choice;
+import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.run.ConsoleReport;
 
 /**
@@ -43,18 +43,18 @@ public final class FixMojo extends SitesMojo {
   private boolean write;
 
   @Override
-  void checkParameters() throws Trouble {
+  void checkParameters() throws UserError {
     kind();
   }
 
-  private FixKind kind() throws Trouble {
-    return Choice.of("linter.fixes", fixes, FixKind.values(), FixKind::word);
+  private FixKind kind() throws UserError {
+    return EnumParameter.of("linter.fixes", fixes, FixKind.values(), FixKind::word);
   }
 
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs)
-      throws MojoExecutionException, MojoFailureException, Trouble {
-    SoundSettings.require(linter, console());
+      throws MojoExecutionException, MojoFailureException, UserError {
+    ValidSettingsGuard.require(linter, console());
     FixKind kind = kind();
     FixLog told = new FixLog(kind);
     Writing writing = new Writing();
@@ -78,7 +78,7 @@ public final class FixMojo extends SitesMojo {
   private final class Writing {
     private final Map<String, Path> files = files();
     private final Set<Path> written = new HashSet<>();
-    private final List<Trouble> troubles = new ArrayList<>();
+    private final List<UserError> troubles = new ArrayList<>();
 
     void write(FixedSite site) {
       Path file = Objects.requireNonNull(files.get(site.path()), site.path());
@@ -87,15 +87,15 @@ public final class FixMojo extends SitesMojo {
           FileUpdate.write(file, site.before(), site.after());
         }
       } catch (IOException gone) {
-        troubles.add(Trouble.of(site.path() + " cannot be written", gone));
-      } catch (Trouble trouble) {
+        troubles.add(UserError.of(site.path() + " cannot be written", gone));
+      } catch (UserError trouble) {
         troubles.add(trouble);
       }
     }
 
-    void failOnTroubles() throws Trouble {
+    void failOnTroubles() throws UserError {
       if (!troubles.isEmpty()) {
-        throw new Trouble(
+        throw new UserError(
             troubles.stream().map(Throwable::getMessage).collect(Collectors.joining("\n")),
             troubles.get(0));
       }

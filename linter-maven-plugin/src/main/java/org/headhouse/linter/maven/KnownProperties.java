@@ -16,7 +16,7 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.source.Nearest;
 
 /**
@@ -68,9 +68,9 @@ record KnownProperties(Map<String, String> types) {
    *
    * @param given on the command line
    * @param ofProject what the project sets, which may be for itself, such as the plugin's version
-   * @throws Trouble that names all that cannot be, and says what to write instead
+   * @throws UserError that names all that cannot be, and says what to write instead
    */
-  void check(Properties given, Properties ofProject) throws Trouble {
+  void check(Properties given, Properties ofProject) throws UserError {
     List<String> faults = new ArrayList<>();
     for (String name : sorted(given.stringPropertyNames())) {
       if (name.startsWith(PluginParameters.name(""))
@@ -88,7 +88,7 @@ record KnownProperties(Map<String, String> types) {
           }
         });
     if (!faults.isEmpty()) {
-      throw new Trouble(String.join("\n", faults));
+      throw new UserError(String.join("\n", faults));
     }
   }
 

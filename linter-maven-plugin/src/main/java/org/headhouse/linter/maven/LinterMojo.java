@@ -6,7 +6,7 @@ import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 
 /** A goal of this plugin: it refuses properties that no goal knows. */
 abstract class LinterMojo extends AbstractMojo {
@@ -23,19 +23,19 @@ abstract class LinterMojo extends AbstractMojo {
   public final void execute() throws MojoExecutionException, MojoFailureException {
     try {
       work();
-    } catch (Trouble trouble) {
+    } catch (UserError trouble) {
       throw BuildOutcome.error(trouble);
     } catch (InvalidPathException noName) {
       // The name of a file that is given, that git knows, or of a baseline.
-      throw BuildOutcome.error(Trouble.of(noName));
+      throw BuildOutcome.error(UserError.of(noName));
     }
   }
 
   /** Does what the goal is for. */
-  abstract void work() throws MojoExecutionException, MojoFailureException, Trouble;
+  abstract void work() throws MojoExecutionException, MojoFailureException, UserError;
 
   /** Most builds give no property, and need not know which there are. */
-  final void checkProperties() throws Trouble {
+  final void checkProperties() throws UserError {
     if (hasAny(userProperties) || hasAny(projectProperties)) {
       KnownProperties.ofPlugin().check(userProperties, projectProperties);
     }

@@ -11,13 +11,13 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
-import org.headhouse.linter.run.Choice;
+import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.run.ConsoleReport;
 
 /**
@@ -37,23 +37,23 @@ public final class ReportMojo extends SitesMojo {
   private String paper = "A4";
 
   @Override
-  void checkParameters() throws Trouble {
+  void checkParameters() throws UserError {
     measure();
     paper();
   }
 
-  private Measure measure() throws Trouble {
-    return Choice.of("linter.units", units, Measure.values(), Measure::word);
+  private Measure measure() throws UserError {
+    return EnumParameter.of("linter.units", units, Measure.values(), Measure::word);
   }
 
-  private Paper paper() throws Trouble {
-    return Choice.of("linter.paper", paper, Paper.values(), Paper::word);
+  private Paper paper() throws UserError {
+    return EnumParameter.of("linter.paper", paper, Paper.values(), Paper::word);
   }
 
   @Override
   void run(SiteLinter linter, List<SiteInput> inputs)
-      throws MojoExecutionException, MojoFailureException, Trouble {
-    SoundSettings.require(linter, console());
+      throws MojoExecutionException, MojoFailureException, UserError {
+    ValidSettingsGuard.require(linter, console());
     Measure measure = measure();
     Paper size = paper();
     SheetFiles files = new SheetFiles(this::output);

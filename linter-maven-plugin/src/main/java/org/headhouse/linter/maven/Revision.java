@@ -23,7 +23,7 @@ import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 import org.eclipse.jgit.treewalk.TreeWalk;
 import org.eclipse.jgit.treewalk.filter.PathFilter;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -49,7 +49,7 @@ final class Revision implements AutoCloseable {
    * @param name as git takes it
    */
   static Revision open(Path inside, String name) throws MojoExecutionException {
-    OnlyTheRepository.use();
+    HermeticSystemReader.use();
     try {
       Repository repository = repository(inside, name);
       try {
@@ -64,7 +64,7 @@ final class Revision implements AutoCloseable {
       }
     } catch (IOException failure) {
       throw BuildOutcome.error(
-          Trouble.of("linter.since: the git repository cannot be read", failure));
+          UserError.of("linter.since: the git repository cannot be read", failure));
     }
   }
 
@@ -76,7 +76,7 @@ final class Revision implements AutoCloseable {
             .findGitDir(nearestFolder(inside).toRealPath().toFile());
     if (builder.getGitDir() == null) {
       throw BuildOutcome.error(
-          new Trouble(
+          new UserError(
               "linter.since is "
                   + name
                   + ", and "

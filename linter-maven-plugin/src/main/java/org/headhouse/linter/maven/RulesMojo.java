@@ -5,7 +5,7 @@ import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Nearest;
 import org.jspecify.annotations.Nullable;
@@ -18,9 +18,9 @@ public final class RulesMojo extends LinterMojo {
   private @Nullable String rule;
 
   @Override
-  void work() throws MojoExecutionException, Trouble {
+  void work() throws MojoExecutionException, UserError {
     checkProperties();
-    SiteLinter linter = PluginLinters.build(SiteLinter.builder());
+    SiteLinter linter = PluginLinterFactory.build(SiteLinter.builder());
     if (rule == null) {
       linter.rules().forEach(one -> getLog().info(line(one)));
     } else {

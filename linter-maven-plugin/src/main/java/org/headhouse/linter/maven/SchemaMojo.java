@@ -8,7 +8,7 @@ import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.BaseFolder;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.PublishedSchemas;
@@ -27,7 +27,7 @@ public final class SchemaMojo extends LinterMojo {
   private File basedir = new File("");
 
   @Override
-  void work() throws Trouble {
+  void work() throws UserError {
     checkProperties();
     BuildFolder build = BuildFolder.of(basedir);
     BaseFolder base = build.base();

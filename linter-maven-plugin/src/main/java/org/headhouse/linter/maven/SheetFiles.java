@@ -3,7 +3,7 @@ package org.headhouse.linter.maven;
 import java.nio.file.Path;
 import java.util.function.Function;
 import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SiteSheet;
 import org.jspecify.annotations.Nullable;
@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** Writes sheets into the output directory, one site at a time; the first trouble ends it. */
 final class SheetFiles {
   private final Function<String, Path> output;
-  private @Nullable Trouble trouble;
+  private @Nullable UserError trouble;
 
   SheetFiles(Function<String, Path> output) {
     this.output = output;
@@ -29,7 +29,7 @@ final class SheetFiles {
   }
 
   /** Tells of the first file that could not be written; none was written after it. */
-  void failOnTrouble() throws Trouble {
+  void failOnTrouble() throws UserError {
     if (trouble != null) {
       throw trouble;
     }
@@ -39,7 +39,7 @@ final class SheetFiles {
     if (trouble == null) {
       try {
         AtomicFile.write(output.apply(name), out -> out.write(content));
-      } catch (Trouble failure) {
+      } catch (UserError failure) {
         trouble = failure;
       }
     }

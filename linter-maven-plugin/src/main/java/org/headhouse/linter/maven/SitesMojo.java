@@ -16,7 +16,7 @@ import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.SiteRun;
 import org.jspecify.annotations.Nullable;
@@ -72,7 +72,7 @@ abstract class SitesMojo extends LinterMojo {
   private List<FoundFile> files = List.of();
 
   @Override
-  final void work() throws MojoExecutionException, MojoFailureException, Trouble {
+  final void work() throws MojoExecutionException, MojoFailureException, UserError {
     if (skip) {
       getLog().info("The goal is skipped by linter.skip.");
       return;
@@ -85,7 +85,7 @@ abstract class SitesMojo extends LinterMojo {
     }
   }
 
-  private void execute(int most) throws MojoExecutionException, MojoFailureException, Trouble {
+  private void execute(int most) throws MojoExecutionException, MojoFailureException, UserError {
     checkParameters();
     settings = settings(sites.toPath());
     SiteNames names = new SiteNames(includes, excludes, PluginParameters::name);
@@ -97,12 +97,12 @@ abstract class SitesMojo extends LinterMojo {
     useEarlierResults(builder);
     compare(builder, found);
     files = found.files();
-    run(PluginLinters.build(builder), siteRun.inputs());
+    run(PluginLinterFactory.build(builder), siteRun.inputs());
   }
 
   /** Looks up what the goal compares with. */
   void compare(SiteLinter.Builder builder, FoundSites found)
-      throws MojoExecutionException, Trouble {
+      throws MojoExecutionException, UserError {
     // Most goals compare with nothing.
   }
 
@@ -112,7 +112,7 @@ abstract class SitesMojo extends LinterMojo {
   }
 
   /** Looks at the parameters of the goal itself, before anything is read. */
-  abstract void checkParameters() throws MojoExecutionException, Trouble;
+  abstract void checkParameters() throws MojoExecutionException, UserError;
 
   /** What earlier runs left; by default a goal looks at all results, whatever was known before. */
   void useEarlierResults(SiteLinter.Builder builder) {
@@ -121,7 +121,7 @@ abstract class SitesMojo extends LinterMojo {
 
   /** Does the work of the goal. */
   abstract void run(SiteLinter linter, List<SiteInput> inputs)
-      throws MojoExecutionException, MojoFailureException, Trouble;
+      throws MojoExecutionException, MojoFailureException, UserError;
 
   /** The log of the build. */
   final Console console() {
@@ -161,7 +161,7 @@ abstract class SitesMojo extends LinterMojo {
   }
 
   /** The files that hold for all sites of a folder. */
-  final SettingsFiles settings(Path folder) throws Trouble {
+  final SettingsFiles settings(Path folder) throws UserError {
     return SettingsFiles.find(folder, path(policy), path(deviceTypes), PluginParameters::name);
   }
 
@@ -170,7 +170,7 @@ abstract class SitesMojo extends LinterMojo {
   }
 
   /** The sites of a folder, or the one file that it is. */
-  final List<FoundFile> files(Path path, SiteNames names, SettingsFiles others) throws Trouble {
+  final List<FoundFile> files(Path path, SiteNames names, SettingsFiles others) throws UserError {
     return new SiteFiles(path, names, allowEmpty, PluginParameters::name).find(others.all());
   }
 

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Message;
@@ -111,7 +111,7 @@ class BuildOutcomeTest {
   /** Maven prints it as it is, and a name in it may hold what would garble a terminal. */
   @Test
   void aTroubleIsPrintable() {
-    assertThat(BuildOutcome.error(new Trouble("a\u001b[2J is lost\nb is lost")))
+    assertThat(BuildOutcome.error(new UserError("a\u001b[2J is lost\nb is lost")))
         .hasMessage("a\uFFFD[2J is lost\nb is lost");
   }
 }

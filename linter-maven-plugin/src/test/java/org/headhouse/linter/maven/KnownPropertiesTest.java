@@ -10,7 +10,7 @@ import java.util.Properties;
 import java.util.Set;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,7 +48,7 @@ class KnownPropertiesTest {
   })
   void theNearestIsNamed(String written, String known) {
     assertThatThrownBy(() -> KNOWN.check(properties(written, "warning"), properties()))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage("there is no property " + written + ": write " + known);
   }
 
@@ -94,7 +94,7 @@ class KnownPropertiesTest {
   void aPropertyThatTheProjectHasForItselfIsNoSlip() {
     Properties own = properties("linter.sitee", "1.0.0");
     assertThatCode(() -> KNOWN.check(own, own)).doesNotThrowAnyException();
-    assertThatThrownBy(() -> KNOWN.check(own, properties())).isInstanceOf(Trouble.class);
+    assertThatThrownBy(() -> KNOWN.check(own, properties())).isInstanceOf(UserError.class);
   }
 
   private static Set<AbstractMojo> goals() {

@@ -22,7 +22,7 @@ import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +36,7 @@ class RevisionTest {
 
   @BeforeEach
   void repository() throws IOException, GitAPIException {
-    OnlyTheRepository.use();
+    HermeticSystemReader.use();
     work = temporary.resolve("work");
     write("customer/sites/alder.yaml", "alder 1\n");
     write("customer/sites/north/birch.yaml", "birch 1\n");
@@ -155,11 +155,11 @@ class RevisionTest {
                 + " lies in no git repository: run the goal in one, or leave linter.since out");
   }
 
-  private Set<String> changed(Revision revision) throws Trouble {
+  private Set<String> changed(Revision revision) throws UserError {
     return changed(revision, Optional.empty());
   }
 
-  private Set<String> changed(Revision revision, Optional<Path> baseline) throws Trouble {
+  private Set<String> changed(Revision revision, Optional<Path> baseline) throws UserError {
     ParameterNames called = PluginParameters::name;
     SiteNames names = new SiteNames(List.of("**/*.yaml"), List.of(), called);
     SettingsFiles settings = SettingsFiles.find(sites(), null, null, called);

@@ -3,11 +3,11 @@ package org.headhouse.linter.run;
 import java.io.IOException;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.baseline.UnusableBaseline;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 
 /** Makes linters, and says in plain words why one cannot be made. */
-public final class Linters {
-  private Linters() {}
+public final class LinterFactory {
+  private LinterFactory() {}
 
   /**
    * A linter that also knows the rules of other jars.
@@ -15,20 +15,20 @@ public final class Linters {
    * @param jars what they are loaded by
    * @param place where those jars are looked for, to be told where a rule cannot be used
    * @param howToMakeBaseline a remedy for one that is missing
-   * @throws Trouble where a file of settings cannot be read, or a rule cannot be used
+   * @throws UserError where a file of settings cannot be read, or a rule cannot be used
    */
   public static SiteLinter build(
       SiteLinter.Builder builder, ClassLoader jars, String place, String howToMakeBaseline)
-      throws Trouble {
+      throws UserError {
     try {
       return builder.rulesFrom(jars).build();
     } catch (UnusableBaseline baseline) {
-      throw new Trouble(
+      throw new UserError(
           baseline.getMessage() + (baseline.isMissing() ? ": " + howToMakeBaseline : ""), baseline);
     } catch (IOException unreadable) {
-      throw Trouble.of("the policy, the device types or the baseline cannot be read", unreadable);
+      throw UserError.of("the policy, the device types or the baseline cannot be read", unreadable);
     } catch (IllegalArgumentException wrong) {
-      throw new Trouble(
+      throw new UserError(
           wrong.getMessage() + "; rules of other jars are looked for " + place, wrong);
     }
   }

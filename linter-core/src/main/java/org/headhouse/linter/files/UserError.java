@@ -7,26 +7,26 @@ import org.headhouse.linter.source.FileFault;
 import org.jspecify.annotations.Nullable;
 
 /** What keeps a run from its work; the message is for the user, in plain words. */
-public final class Trouble extends Exception {
+public final class UserError extends Exception {
   private static final long serialVersionUID = 1;
 
-  public Trouble(String message) {
+  public UserError(String message) {
     super(message);
   }
 
-  public Trouble(String message, @Nullable Throwable cause) {
+  public UserError(String message, @Nullable Throwable cause) {
     super(message, cause);
   }
 
   /** What cannot be done, to which file, and why. */
-  public static Trouble of(String what, IOException failure) {
+  public static UserError of(String what, IOException failure) {
     String file = failure instanceof FileSystemException ofFile ? ofFile.getFile() + ": " : "";
-    return new Trouble(what + ": " + file + FileFault.reason(failure), failure);
+    return new UserError(what + ": " + file + FileFault.reason(failure), failure);
   }
 
   /** That a name cannot be that of a file here. */
-  public static Trouble of(InvalidPathException noName) {
-    return new Trouble(
+  public static UserError of(InvalidPathException noName) {
+    return new UserError(
         "\""
             + noName.getInput()
             + "\" cannot be the name of a file here: correct it; where letters of the name are lost,"

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** No goal makes anything of a policy or of device types that it does not understand. */
-class SoundSettingsTest {
+class ValidSettingsGuardTest {
   @TempDir private Path folder = Path.of("");
 
   /** The goals that build upon policy and device types. */

@@ -8,7 +8,7 @@ import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleContext;
@@ -18,7 +18,7 @@ import org.headhouse.linter.site.Site;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class LintersTest {
+class LinterFactoryTest {
   @TempDir Path folder;
 
   /** A rule that a jar might offer. */
@@ -43,8 +43,8 @@ class LintersTest {
     }
   }
 
-  private static SiteLinter build(SiteLinter.Builder builder, ClassLoader jars) throws Trouble {
-    return Linters.build(builder, jars, "among the plugin's dependencies", "make it");
+  private static SiteLinter build(SiteLinter.Builder builder, ClassLoader jars) throws UserError {
+    return LinterFactory.build(builder, jars, "among the plugin's dependencies", "make it");
   }
 
   private SiteLinter withRule(String className) throws Exception {
@@ -52,7 +52,7 @@ class LintersTest {
     Files.createDirectories(services);
     Files.writeString(services.resolve(Rule.class.getName()), className + "\n");
     URL[] jars = {folder.toUri().toURL()};
-    try (URLClassLoader loader = new URLClassLoader(jars, LintersTest.class.getClassLoader())) {
+    try (URLClassLoader loader = new URLClassLoader(jars, LinterFactoryTest.class.getClassLoader())) {
       return build(SiteLinter.builder(), loader);
     }
   }
@@ -67,7 +67,7 @@ class LintersTest {
   @Test
   void aRuleThatCannotBeLoadedIsNamed() {
     assertThatThrownBy(() -> withRule("org.example.Missing"))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessageStartingWith("a rule of another jar cannot be used: ")
         .hasMessageContaining("org.example.Missing")
         .hasMessageEndingWith(
@@ -77,7 +77,7 @@ class LintersTest {
   @Test
   void aRuleWhoseIdIsTakenIsNamed() {
     assertThatThrownBy(() -> withRule(SecondRule.class.getName()))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessageStartingWith("two rules have the id address.gap")
         .hasMessageContaining(SecondRule.class.getName());
   }
@@ -86,8 +86,8 @@ class LintersTest {
   void settingsThatCannotBeReadAreNamed() {
     Path missing = folder.resolve("linter.yaml");
     assertThatThrownBy(
-            () -> build(SiteLinter.builder().policy(missing), LintersTest.class.getClassLoader()))
-        .isInstanceOf(Trouble.class)
+            () -> build(SiteLinter.builder().policy(missing), LinterFactoryTest.class.getClassLoader()))
+        .isInstanceOf(UserError.class)
         .hasMessage(
             "the policy, the device types or the baseline cannot be read: "
                 + missing

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a change touches besides the line. */
-class ConsequencesTest {
+class ConsequenceFinderTest {
   private static final String SITE =
       """
       format: 1
@@ -29,7 +29,7 @@ class ConsequencesTest {
   private static final String FERNS = "  - {unit: Ferns, role: follower, address: 4}\n";
 
   private static List<String> told(String before, String after) {
-    return Comparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE)
+    return SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE)
         .consequences()
         .stream()
         .map(one -> one.kind().word() + ": " + one.text())

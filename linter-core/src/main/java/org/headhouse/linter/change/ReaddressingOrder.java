@@ -19,7 +19,7 @@ import org.headhouse.linter.site.ExcludedAddresses;
  * Every unit that moves is set once, and one unit of each cycle twice; fewer cannot do, since in a
  * cycle no unit can take its address first.
  */
-final class AddressOrder {
+final class ReaddressingOrder {
   /**
    * A unit that stays on the line.
    *
@@ -68,7 +68,7 @@ final class AddressOrder {
     }
   }
 
-  private AddressOrder(List<Seat> seats, Set<Integer> held, Spares spares) {
+  private ReaddressingOrder(List<Seat> seats, Set<Integer> held, Spares spares) {
     this.spares = spares;
     this.taken.addAll(held);
     for (Seat seat : seats) {
@@ -83,7 +83,7 @@ final class AddressOrder {
    * @param held addresses of other units on the line, which no seat is to take
    */
   static Sequences of(List<Seat> seats, Set<Integer> held, Spares spares) {
-    AddressOrder order = new AddressOrder(seats, held, spares);
+    ReaddressingOrder order = new ReaddressingOrder(seats, held, spares);
     List<List<Turn>> paths = new ArrayList<>();
     List<List<Turn>> cycles = new ArrayList<>();
     Set<Seat> done = new HashSet<>();

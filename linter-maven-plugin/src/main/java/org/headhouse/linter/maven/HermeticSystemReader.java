@@ -14,10 +14,10 @@ import org.jspecify.annotations.Nullable;
  * Keeps git's library to the repository at hand: it neither looks for settings of the user or the
  * machine, for which it would start the program git, nor writes any of its own.
  */
-final class OnlyTheRepository extends SystemReader.Delegate {
-  private static final SystemReader READER = new OnlyTheRepository(SystemReader.getInstance());
+final class HermeticSystemReader extends SystemReader.Delegate {
+  private static final SystemReader READER = new HermeticSystemReader(SystemReader.getInstance());
 
-  private OnlyTheRepository(SystemReader usual) {
+  private HermeticSystemReader(SystemReader usual) {
     super(usual);
   }
 

@@ -22,28 +22,28 @@ import org.jspecify.annotations.Nullable;
  * Compares what two files say, by what it means: {@code 0.5 kohm} is {@code 500 ohm}. What is not
  * understood is never told as changed.
  */
-final class Written {
-  private Written() {}
+final class SettingComparison {
+  private SettingComparison() {}
 
   /** Adds the change of a value to a list, where there is one. */
-  static void compare(String what, Setting<?> from, Setting<?> to, List<Change> changes) {
+  static void compare(String what, Setting<?> from, Setting<?> to, List<ValueChange> changes) {
     if (differ(from, to)) {
-      changes.add(new Change(what, text(from), text(to)));
+      changes.add(new ValueChange(what, text(from), text(to)));
     }
   }
 
   /** The changes of one value: one or none. */
-  static List<Change> change(String what, Setting<?> from, Setting<?> to) {
-    List<Change> changes = new ArrayList<>(1);
+  static List<ValueChange> change(String what, Setting<?> from, Setting<?> to) {
+    List<ValueChange> changes = new ArrayList<>(1);
     compare(what, from, to, changes);
     return changes;
   }
 
   /** The change of a word that means another word where it is missing. */
-  static <T> List<Change> change(String what, Setting<T> from, Setting<T> to, T fallback) {
+  static <T> List<ValueChange> change(String what, Setting<T> from, Setting<T> to, T fallback) {
     return from.isFaulty() || to.isFaulty() || from.or(fallback).equals(to.or(fallback))
         ? List.of()
-        : List.of(new Change(what, text(from.or(fallback)), text(to.or(fallback))));
+        : List.of(new ValueChange(what, text(from.or(fallback)), text(to.or(fallback))));
   }
 
   static boolean differ(Setting<?> from, Setting<?> to) {

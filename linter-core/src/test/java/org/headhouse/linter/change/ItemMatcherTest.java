@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Who is who in two states of a chain. A unit is written as name, address, type, and role r or s, a
  * repeater as its name in brackets.
  */
-class MembersTest {
+class ItemMatcherTest {
 
   private static Site site(String chain) {
     List<String> lines = new ArrayList<>();
@@ -40,9 +40,9 @@ class MembersTest {
     return States.site(String.join("\n", lines) + "\n");
   }
 
-  private static String told(Member member) {
-    String before = name(member.before());
-    String after = name(member.after());
+  private static String told(TrackedItem item) {
+    String before = name(item.before());
+    String after = name(item.after());
     if (before == null || after == null) {
       return before == null ? "+" + after : "-" + before;
     }
@@ -90,9 +90,9 @@ class MembersTest {
         "A 1, (R), B 2      | A 1, N 3 t r, B 2  | A -R +N B",
         "(R), A 1           | A 1, (R)           | A R",
       })
-  void items(String before, String after, String members) {
+  void items(String before, String after, String expected) {
     List<String> told =
-        Members.of(site(before), site(after)).stream().map(MembersTest::told).toList();
-    assertThat(String.join(" ", told)).isEqualTo(members);
+        ItemMatcher.of(site(before), site(after)).stream().map(ItemMatcherTest::told).toList();
+    assertThat(String.join(" ", told)).isEqualTo(expected);
   }
 }

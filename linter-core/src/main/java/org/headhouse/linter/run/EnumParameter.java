@@ -3,27 +3,27 @@ package org.headhouse.linter.run;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.source.Nearest;
 
 /** Reads a parameter that is one of a few words. */
-public final class Choice {
-  private Choice() {}
+public final class EnumParameter {
+  private EnumParameter() {}
 
   /**
    * The value that a word stands for.
    *
-   * @throws Trouble that says what can be written instead
+   * @throws UserError that says what can be written instead
    */
   public static <T> T of(String parameter, String written, T[] values, Function<T, String> word)
-      throws Trouble {
+      throws UserError {
     for (T value : values) {
       if (word.apply(value).equals(written)) {
         return value;
       }
     }
     List<String> words = Arrays.stream(values).map(word).toList();
-    throw new Trouble(
+    throw new UserError(
         parameter
             + " cannot be \""
             + written

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** One edit of a site's text, and what is told of it. */
-class ComparisonTest {
+class SiteComparisonTest {
   private static final String SITE =
       """
       format: 1
@@ -67,7 +67,7 @@ class ComparisonTest {
     int at = SITE.indexOf(old);
     Site after = States.site(SITE.substring(0, at) + edited + SITE.substring(at + old.length()));
     return ChangeReport.text(
-        "then", List.of(Comparison.of(States.site(SITE), after, ExcludedAddresses.NONE)));
+        "then", List.of(SiteComparison.of(States.site(SITE), after, ExcludedAddresses.NONE)));
   }
 
   /** The difference as it is told; what is written otherwise and means the same is none. */
@@ -156,7 +156,7 @@ class ComparisonTest {
     List<String> told =
         ChangeReport.text(
             "then",
-            List.of(Comparison.of(States.site(SITE), States.site(edited), ExcludedAddresses.NONE)));
+            List.of(SiteComparison.of(States.site(SITE), States.site(edited), ExcludedAddresses.NONE)));
     int follower = indexOf(told, "At \"" + old + "\" set role from head to follower");
     int head = indexOf(told, "At \"" + now + "\" set role from follower to head");
     assertThat(follower).isPositive();

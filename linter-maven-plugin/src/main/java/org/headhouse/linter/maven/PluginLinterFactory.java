@@ -1,21 +1,21 @@
 package org.headhouse.linter.maven;
 
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.run.Linters;
+import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.run.LinterFactory;
 
 /** Makes linters that know the rules of all jars the plugin is given as dependencies. */
-final class PluginLinters {
+final class PluginLinterFactory {
   private static final String HOW_TO_MAKE_IT =
       "correct the name, or make it with mvn org.headhouse:linter-maven-plugin:baseline, and"
           + " -Dlinter.baseline=<file> where the policy does not name it";
 
-  private PluginLinters() {}
+  private PluginLinterFactory() {}
 
-  static SiteLinter build(SiteLinter.Builder builder) throws Trouble {
-    return Linters.build(
+  static SiteLinter build(SiteLinter.Builder builder) throws UserError {
+    return LinterFactory.build(
         builder,
-        PluginLinters.class.getClassLoader(),
+        PluginLinterFactory.class.getClassLoader(),
         "among the plugin's dependencies",
         HOW_TO_MAKE_IT);
   }

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A unit of another device type is another unit, whatever it is called.
  */
-final class Members {
+final class ItemMatcher {
   private static final int NONE = -1;
 
   private final List<ChainItem> before;
@@ -23,7 +23,7 @@ final class Members {
   private final int[] earlier; // of each later item
   private final int[] later; // of each earlier item
 
-  private Members(Site before, Site after) {
+  private ItemMatcher(Site before, Site after) {
     this.before = before.items();
     this.after = after.items();
     this.earlier = new int[this.after.size()];
@@ -33,12 +33,12 @@ final class Members {
   }
 
   /** All items of both states, along the later chain; one that left stands where it was. */
-  static List<Member> of(Site before, Site after) {
-    Members members = new Members(before, after);
-    members.match(Members::sameName);
-    members.match(Members::sameAddress);
-    members.matchByPlace();
-    return members.merged();
+  static List<TrackedItem> of(Site before, Site after) {
+    ItemMatcher items = new ItemMatcher(before, after);
+    items.match(ItemMatcher::sameName);
+    items.match(ItemMatcher::sameAddress);
+    items.matchByPlace();
+    return items.merged();
   }
 
   private interface Likeness {
@@ -106,20 +106,20 @@ final class Members {
     return mayBeOne(before, after);
   }
 
-  private List<Member> merged() {
-    List<Member> merged = new ArrayList<>();
-    Member[] ofBefore = new Member[later.length];
+  private List<TrackedItem> merged() {
+    List<TrackedItem> merged = new ArrayList<>();
+    TrackedItem[] ofBefore = new TrackedItem[later.length];
     for (int a = 0; a < earlier.length; a++) {
-      Member member = new Member(earlier[a] == NONE ? null : before.get(earlier[a]), after.get(a));
-      merged.add(member);
+      TrackedItem item = new TrackedItem(earlier[a] == NONE ? null : before.get(earlier[a]), after.get(a));
+      merged.add(item);
       if (earlier[a] != NONE) {
-        ofBefore[earlier[a]] = member;
+        ofBefore[earlier[a]] = item;
       }
     }
-    @Nullable Member previous = null;
+    @Nullable TrackedItem previous = null;
     for (int b = 0; b < later.length; b++) {
       if (later[b] == NONE) {
-        ofBefore[b] = new Member(before.get(b), null);
+        ofBefore[b] = new TrackedItem(before.get(b), null);
         merged.add(previous == null ? 0 : merged.indexOf(previous) + 1, ofBefore[b]);
       }
       previous = ofBefore[b];

@@ -8,13 +8,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * An item of the chain in both states; one of the two is null where it joins or leaves.
  *
- * <p>Two members are the same only if they are one object.
+ * <p>Two are the same only if they are one object.
  */
-final class Member {
+final class TrackedItem {
   private final @Nullable ChainItem before;
   private final @Nullable ChainItem after;
 
-  Member(@Nullable ChainItem before, @Nullable ChainItem after) {
+  TrackedItem(@Nullable ChainItem before, @Nullable ChainItem after) {
     if (before == null && after == null) {
       throw new IllegalArgumentException("an item of neither state");
     }
@@ -31,7 +31,7 @@ final class Member {
   }
 
   /** The item in the later state where it has one. */
-  ChainItem item() {
+  ChainItem latest() {
     ChainItem item = after == null ? before : after;
     if (item == null) {
       throw new IllegalStateException("an item of neither state");
@@ -41,8 +41,8 @@ final class Member {
 
   /** The later name, or the place on the chain where there is none. */
   String name() {
-    ChainItem item = item();
-    return item.name().optional().orElseGet(item::called);
+    ChainItem latest = latest();
+    return latest.name().optional().orElseGet(latest::called);
   }
 
   boolean stays() {

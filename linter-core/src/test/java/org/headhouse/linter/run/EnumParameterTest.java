@@ -4,22 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.headhouse.linter.figures.Measure;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.Paper;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ChoiceTest {
+class EnumParameterTest {
   @ParameterizedTest
   @CsvSource({"metric, METRIC", "us, US"})
-  void unitsHaveTheirWords(String word, Measure measure) throws Trouble {
-    assertThat(Choice.of("linter.units", word, Measure.values(), Measure::word)).isEqualTo(measure);
+  void unitsHaveTheirWords(String word, Measure measure) throws UserError {
+    assertThat(EnumParameter.of("linter.units", word, Measure.values(), Measure::word)).isEqualTo(measure);
   }
 
   @ParameterizedTest
   @CsvSource({"A4, A4", "Letter, LETTER"})
-  void papersHaveTheirWords(String word, Paper paper) throws Trouble {
-    assertThat(Choice.of("linter.paper", word, Paper.values(), Paper::word)).isEqualTo(paper);
+  void papersHaveTheirWords(String word, Paper paper) throws UserError {
+    assertThat(EnumParameter.of("linter.paper", word, Paper.values(), Paper::word)).isEqualTo(paper);
   }
 
   @ParameterizedTest
@@ -32,8 +32,8 @@ class ChoiceTest {
           ''       | one of A4, Letter
           """)
   void otherWordsAreQuotedWithWhatToWrite(String word, String remedy) {
-    assertThatThrownBy(() -> Choice.of("linter.paper", word, Paper.values(), Paper::word))
-        .isInstanceOf(Trouble.class)
+    assertThatThrownBy(() -> EnumParameter.of("linter.paper", word, Paper.values(), Paper::word))
+        .isInstanceOf(UserError.class)
         .hasMessage("linter.paper cannot be \"" + word + "\": write " + remedy);
   }
 }

@@ -11,8 +11,8 @@ import java.util.function.ToIntFunction;
  * The way along the chain: from the head unit on, always to the nearest unit at which something can
  * be done next, and onward rather than back.
  */
-final class Walk {
-  private Walk() {}
+final class VisitOrder {
+  private VisitOrder() {}
 
   /**
    * @param sequences each in an order that has to be kept

@@ -9,4 +9,4 @@ import org.jspecify.annotations.Nullable;
  * @param from as the file has it, or null where nothing was written
  * @param to as the file has it, or null where nothing is written
  */
-public record Change(String what, @Nullable String from, @Nullable String to) {}
+public record ValueChange(String what, @Nullable String from, @Nullable String to) {}

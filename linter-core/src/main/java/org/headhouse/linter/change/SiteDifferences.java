@@ -15,24 +15,24 @@ import org.jspecify.annotations.Nullable;
 
 /** Tells in what two states of a site differ. What is not understood is not told as changed. */
 @Internal
-public final class Differences {
+public final class SiteDifferences {
   private static final Place NOWHERE = Place.at(Region.START_OF_FILE);
 
   private final List<Difference> found = new ArrayList<>();
 
-  private Differences() {}
+  private SiteDifferences() {}
 
   /** All differences: of the site, of the line, then of the items along the chain. */
   public static List<Difference> between(Site before, Site after) {
-    return between(before, after, Members.of(before, after));
+    return between(before, after, ItemMatcher.of(before, after));
   }
 
-  static List<Difference> between(Site before, Site after, List<Member> members) {
-    Differences differences = new Differences();
+  static List<Difference> between(Site before, Site after, List<TrackedItem> items) {
+    SiteDifferences differences = new SiteDifferences();
     differences.site(before, after);
     differences.line(before.line().orNull(), after.line().orNull());
-    ItemDifferences items = new ItemDifferences(before, after, Chains.of(members));
-    members.forEach(member -> differences.found.addAll(items.of(member)));
+    ItemDifferences ofItems = new ItemDifferences(before, after, ChainStates.of(items));
+    items.forEach(item -> differences.found.addAll(ofItems.of(item)));
     return List.copyOf(differences.found);
   }
 
@@ -79,15 +79,15 @@ public final class Differences {
   }
 
   private void line(String what, Setting<?> from, Setting<?> to) {
-    Written.change(what, from, to).forEach(this::line);
+    SettingComparison.change(what, from, to).forEach(this::line);
   }
 
-  private void line(Change change) {
+  private void line(ValueChange change) {
     found.add(new Difference.LineSet(change));
   }
 
   private void site(String what, Setting<?> from, Setting<?> to) {
-    Written.change(what, from, to).forEach(change -> found.add(new Difference.SiteSet(change)));
+    SettingComparison.change(what, from, to).forEach(change -> found.add(new Difference.SiteSet(change)));
   }
 
   private interface Part<S> {

@@ -14,8 +14,8 @@ import org.headhouse.linter.run.Outcome;
  * Keeps a goal from building upon a policy or device types that are broken: what was not understood
  * there would be missing from what it makes, and nothing in that would tell so.
  */
-final class SoundSettings {
-  private SoundSettings() {}
+final class ValidSettingsGuard {
+  private ValidSettingsGuard() {}
 
   /**
    * Tells what is wrong with policy and device types, as a check does.

@@ -15,9 +15,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.headhouse.linter.RandomCases;
-import org.headhouse.linter.change.AddressOrder.Kind;
-import org.headhouse.linter.change.AddressOrder.Seat;
-import org.headhouse.linter.change.AddressOrder.Turn;
+import org.headhouse.linter.change.ReaddressingOrder.Kind;
+import org.headhouse.linter.change.ReaddressingOrder.Seat;
+import org.headhouse.linter.change.ReaddressingOrder.Turn;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Plays the turns on a line of units. Each server address must be unique on the bus (Modbus over
  * Serial Line V1.02, 2.2), so at no moment may two units hold one.
  */
-class AddressOrderTest {
+class ReaddressingOrderTest {
 
   /**
    * Every way in which units can get other addresses out of a pool, against the fewest settings
@@ -229,8 +229,8 @@ class AddressOrderTest {
   }
 
   private static List<Turn> turns(List<Seat> seats, Set<Integer> held) {
-    AddressOrder.Sequences sequences = AddressOrder.of(seats, held, AddressOrder.Spares.ANY);
-    List<Turn> turns = new ArrayList<>(Walk.along(sequences.paths(), Turn::place));
+    ReaddressingOrder.Sequences sequences = ReaddressingOrder.of(seats, held, ReaddressingOrder.Spares.ANY);
+    List<Turn> turns = new ArrayList<>(VisitOrder.along(sequences.paths(), Turn::place));
     sequences.cycles().forEach(turns::addAll);
     return turns;
   }

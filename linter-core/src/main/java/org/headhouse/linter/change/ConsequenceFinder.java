@@ -12,15 +12,15 @@ import org.headhouse.linter.site.SuppressionEntry;
 import org.headhouse.linter.site.Unit;
 
 /** Names what a change touches besides the line. */
-final class Consequences {
-  private Consequences() {}
+final class ConsequenceFinder {
+  private ConsequenceFinder() {}
 
   static List<Consequence> of(Site before, Site after, List<Difference> differences) {
     List<Consequence> found = new ArrayList<>();
     if (before.supervision().isGiven() || after.supervision().isGiven()) {
       supervision(after, differences, found);
     }
-    if (before.stage().is(Stage.COMMISSIONED) && Proof.isDue(differences)) {
+    if (before.stage().is(Stage.COMMISSIONED) && ReprovingCheck.isDue(differences)) {
       found.add(
           new Consequence(
               Consequence.Kind.RECORD,

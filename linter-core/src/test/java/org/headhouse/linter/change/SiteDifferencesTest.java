@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every key that is compared, and whether the line has to be proved again because of it. */
-class DifferencesTest {
+class SiteDifferencesTest {
   private static final String SITE =
       """
       format: 1
@@ -58,12 +58,12 @@ class DifferencesTest {
 
   private static List<Difference> differences(String text, String other) {
     assertThat(SITE).contains(text);
-    return Differences.between(States.site(SITE), States.site(SITE.replace(text, other)));
+    return SiteDifferences.between(States.site(SITE), States.site(SITE.replace(text, other)));
   }
 
   /** The kind, the item, what it is, from and to. */
   private static String told(Difference difference) {
-    return difference.toString().replaceAll("Change\\[|[a-zA-Z]+=|]", "").replaceFirst("\\[", " ");
+    return difference.toString().replaceAll("ValueChange\\[|[a-zA-Z]+=|]", "").replaceFirst("\\[", " ");
   }
 
   @ParameterizedTest
@@ -115,9 +115,9 @@ class DifferencesTest {
       })
   void oneEdit(String text, String other, boolean proof, String expected) {
     List<Difference> differences = differences(text, other);
-    assertThat(differences.stream().map(DifferencesTest::told))
+    assertThat(differences.stream().map(SiteDifferencesTest::told))
         .containsExactly(expected.split("; ", -1));
-    assertThat(Proof.isDue(differences)).isEqualTo(proof);
+    assertThat(ReprovingCheck.isDue(differences)).isEqualTo(proof);
   }
 
   @ParameterizedTest
@@ -136,7 +136,7 @@ class DifferencesTest {
       })
   void aWholePart(String text, String other, String expected) {
     String edited = other.endsWith("[") ? "network: {ip: 10" : other;
-    assertThat(differences(text, edited).stream().map(DifferencesTest::told))
+    assertThat(differences(text, edited).stream().map(SiteDifferencesTest::told))
         .containsExactlyElementsOf(
             expected == null ? List.of() : List.of(expected.split("; ", -1)));
   }
@@ -148,11 +148,11 @@ class DifferencesTest {
     List<Difference> gone = differences(boiler, "");
     assertThat(gone)
         .containsExactly(
-            new Difference.Rewired("Head House", new Change("next item", "Boiler", "Palms")),
+            new Difference.Rewired("Head House", new ValueChange("next item", "Boiler", "Palms")),
             new Difference.Removed("Boiler", ItemKind.REPEATER, "Head House"),
-            new Difference.Rewired("Palms", new Change("previous item", "Boiler", "Head House")));
+            new Difference.Rewired("Palms", new ValueChange("previous item", "Boiler", "Head House")));
     List<Difference> come =
-        Differences.between(
+        SiteDifferences.between(
             States.site(SITE),
             States.site(
                 SITE.replace(
@@ -160,7 +160,7 @@ class DifferencesTest {
     assertThat(come)
         .containsExactly(
             new Difference.Added("Gate", ItemKind.UNIT, null),
-            new Difference.Rewired("Head House", new Change("previous item", null, "Gate")));
+            new Difference.Rewired("Head House", new ValueChange("previous item", null, "Gate")));
     assertThat(ItemKind.UNIT.word()).isEqualTo("unit");
     assertThat(ItemKind.REPEATER.word()).isEqualTo("repeater");
   }

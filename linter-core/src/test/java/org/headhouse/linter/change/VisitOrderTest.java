@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Sequences of places, from place 0 on. */
-class WalkTest {
+class VisitOrderTest {
 
   @ParameterizedTest
   @CsvSource(
@@ -42,7 +42,7 @@ class WalkTest {
                         .toList())
             .toList();
     assertThat(
-            Walk.along(each, Integer::intValue).stream()
+            VisitOrder.along(each, Integer::intValue).stream()
                 .map(String::valueOf)
                 .collect(Collectors.joining(" ")))
         .isEqualTo(walked);

@@ -5,14 +5,14 @@ import org.headhouse.linter.stability.Internal;
 
 /** Tells which differences make an earlier proof of the line worthless. */
 @Internal
-public final class Proof {
-  private Proof() {}
+public final class ReprovingCheck {
+  private ReprovingCheck() {}
 
   /**
    * Whether the line has to be proved again: wiring, addresses, sources or line settings differ.
    */
   public static boolean isDue(List<Difference> differences) {
-    return differences.stream().anyMatch(Proof::concerns);
+    return differences.stream().anyMatch(ReprovingCheck::concerns);
   }
 
   /** Whether a difference is one of those. */

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Compares two states of a site. */
 @Internal
-public final class Comparison {
-  private Comparison() {}
+public final class SiteComparison {
+  private SiteComparison() {}
 
   /**
    * All that differs, and the work that leads from one state to the other.
@@ -24,17 +24,17 @@ public final class Comparison {
    * @param keptFree addresses that no step uses
    */
   public static SiteChange.Changed of(Site before, Site after, ExcludedAddresses keptFree) {
-    List<Member> members = Members.of(before, after);
+    List<TrackedItem> items = ItemMatcher.of(before, after);
     ExcludedAddresses excluded =
         keptFree.and(before.addressesOfEquipment()).and(after.addressesOfEquipment());
-    List<Difference> differences = Differences.between(before, after, members);
+    List<Difference> differences = SiteDifferences.between(before, after, items);
     return new SiteChange.Changed(
         id(after),
         after.source().path(),
         before.source().path(),
         differences,
-        work(before, after, Chains.of(members), differences, excluded),
-        Consequences.of(before, after, differences));
+        work(before, after, ChainStates.of(items), differences, excluded),
+        ConsequenceFinder.of(before, after, differences));
   }
 
   /** The id of a site, or the path of its file where it has none. */
@@ -45,7 +45,7 @@ public final class Comparison {
   private static FieldWork work(
       Site before,
       Site after,
-      Chains chains,
+      ChainStates chains,
       List<Difference> differences,
       ExcludedAddresses keptFree) {
     String trouble = trouble(before);
@@ -62,14 +62,14 @@ public final class Comparison {
   }
 
   private static List<String> remarks(
-      Site before, Chains chains, List<Difference> differences, boolean work) {
+      Site before, ChainStates chains, List<Difference> differences, boolean work) {
     List<String> remarks = new ArrayList<>();
     if (work && !before.stage().is(Stage.COMMISSIONED)) {
       remarks.add(
           "The earlier state is planned: where nothing is set up yet, set it up as the file says;"
               + " the order is for a line that is live.");
     }
-    if (work && !LineState.of(chains, Set.copyOf(chains.all().members())).isWhole()) {
+    if (work && !LineState.of(chains, Set.copyOf(chains.all().items())).isWhole()) {
       remarks.add(
           "The later state has a segment without a terminator at each end, or with one more:"
               + " check it before you go.");
