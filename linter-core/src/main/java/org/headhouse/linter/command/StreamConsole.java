@@ -21,7 +21,7 @@ final class StreamConsole implements Console {
   }
 
   @Override
-  public void tell(Level level, String line) {
+  public void report(Level level, String line) {
     // In their order, where both go to one terminal.
     out.flush();
     String printable = TextReport.printable(line);

@@ -53,7 +53,7 @@ public final class ConsoleReport {
   /** Tells what the tool itself has to say. */
   public void print(List<Notification> notifications) {
     for (Notification notification : notifications) {
-      console.tell(notification.level(), text(notification));
+      console.report(notification.level(), text(notification));
     }
   }
 

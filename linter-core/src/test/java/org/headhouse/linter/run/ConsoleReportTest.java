@@ -81,7 +81,7 @@ class ConsoleReportTest {
   @Test
   void troublesArePrintedWhateverThePrintLevel() {
     new ConsoleReport(console, Level.NONE).print(report(List.of(), TROUBLE));
-    assertThat(console.lines()).startsWith("tell error sites/b.yaml: the file cannot be read");
+    assertThat(console.lines()).startsWith("report error sites/b.yaml: the file cannot be read");
   }
 
   /**
@@ -92,6 +92,6 @@ class ConsoleReportTest {
     new ConsoleReport(console, Level.NOTE)
         .print(
             List.of(new Notification(Level.ERROR, "it is gone", "sites/a\nb\u001b[2J.yaml", null)));
-    assertThat(console.lines()).containsExactly("tell error sites/a b\uFFFD[2J.yaml: it is gone");
+    assertThat(console.lines()).containsExactly("report error sites/a b\uFFFD[2J.yaml: it is gone");
   }
 }

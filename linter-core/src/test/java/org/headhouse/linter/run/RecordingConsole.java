@@ -19,7 +19,7 @@ final class RecordingConsole implements Console {
   }
 
   @Override
-  public void tell(Level level, String line) {
-    lines.add("tell " + level.word() + " " + line);
+  public void report(Level level, String line) {
+    lines.add("report " + level.word() + " " + line);
   }
 }

@@ -18,24 +18,37 @@ abstract class LinterMojo extends AbstractMojo {
   @Parameter(defaultValue = "${project.properties}", readonly = true)
   private Properties projectProperties = new Properties();
 
-  /** What is wrong is told in plain words, whatever goal it is. */
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
+    if (isSkipped()) {
+      getLog().info("The goal is skipped by linter.skip.");
+      return;
+    }
     try {
-      work();
-    } catch (UserError trouble) {
-      throw BuildOutcome.error(trouble);
+      checkProperties();
+      request().run(new BuildConsole(getLog()));
+    } catch (UserError error) {
+      throw BuildOutcome.error(error);
     } catch (InvalidPathException noName) {
       // The name of a file that is given, that git knows, or of a baseline.
       throw BuildOutcome.error(UserError.of(noName));
     }
   }
 
-  /** Does what the goal is for. */
-  abstract void work() throws MojoExecutionException, MojoFailureException, UserError;
+  /** Whether the goal is to do nothing. */
+  boolean isSkipped() {
+    return false;
+  }
+
+  /**
+   * What the parameters ask for.
+   *
+   * @throws UserError where one of them cannot be used
+   */
+  abstract GoalRequest request() throws UserError;
 
   /** Most builds give no property, and need not know which there are. */
-  final void checkProperties() throws UserError {
+  private void checkProperties() throws UserError {
     if (hasAny(userProperties) || hasAny(projectProperties)) {
       KnownProperties.ofPlugin().check(userProperties, projectProperties);
     }

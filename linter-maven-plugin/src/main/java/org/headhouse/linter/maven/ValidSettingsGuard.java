@@ -11,16 +11,16 @@ import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.Outcome;
 
 /**
- * Keeps a goal from building upon a policy or device types that are broken: what was not understood
- * there would be missing from what it makes, and nothing in that would tell so.
+ * Keeps a goal from using a policy or device types with an error: what was not understood there
+ * would be missing from what the goal makes, and nobody would see it.
  */
 final class ValidSettingsGuard {
   private ValidSettingsGuard() {}
 
   /**
-   * Tells what is wrong with policy and device types, as a check does.
+   * Reports what is wrong with policy and device types, as a check does.
    *
-   * @throws MojoFailureException where some of it is an error, whatever level fails a check
+   * @throws MojoFailureException where there is an error, whatever level fails a check
    */
   static void require(SiteLinter linter, Console console)
       throws MojoFailureException, MojoExecutionException {

@@ -11,7 +11,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.errors.GitAPIException;
 import org.eclipse.jgit.revwalk.RevCommit;
@@ -123,7 +122,7 @@ class RevisionTest {
       })
   void whatIsNoRevisionIsTold(String name, String message) {
     assertThatThrownBy(() -> Revision.open(sites(), name))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(UserError.class)
         .hasMessageStartingWith("linter.since: " + message);
   }
 
@@ -148,7 +147,7 @@ class RevisionTest {
   void aFolderOutsideAnyRepositoryIsTold() throws IOException {
     Path outside = Files.createDirectory(temporary.resolve("outside"));
     assertThatThrownBy(() -> Revision.open(outside, "HEAD"))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(
             "linter.since is HEAD, and "
                 + outside
