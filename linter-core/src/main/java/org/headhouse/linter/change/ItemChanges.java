@@ -1,5 +1,7 @@
 package org.headhouse.linter.change;
 
+import static org.headhouse.linter.change.SettingComparison.in;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -8,7 +10,6 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Connection;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Network;
-import org.headhouse.linter.site.Outdoor;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Repeater;
@@ -17,19 +18,15 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.SurgeProtection;
-import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
-import org.headhouse.linter.source.Place;
-import org.headhouse.linter.source.Region;
+import org.headhouse.linter.site.WeatherStation;
 import org.jspecify.annotations.Nullable;
 
 /** What changes at one item that stays on the chain, by subject. */
 final class ItemChanges {
-  private static final Place NOWHERE = Place.at(Region.START_OF_FILE);
-
   private ItemChanges() {}
 
-  /** What is landed on the terminals of an item. */
+  /** What is connected to the terminals of an item. */
   static List<ValueChange> terminals(TrackedItem item) {
     List<ValueChange> changes = new ArrayList<>();
     ChainItem before = item.before();
@@ -56,7 +53,7 @@ final class ItemChanges {
     SettingComparison.compare("stub" + side, before.stub(), after.stub(), changes);
   }
 
-  /** The cable behind an item. */
+  /** The cable from an item to the next. */
   static List<ValueChange> cable(TrackedItem item) {
     List<ValueChange> changes = new ArrayList<>();
     var before = item.before();
@@ -83,27 +80,22 @@ final class ItemChanges {
       Repeater after = item.after() instanceof Repeater repeater ? repeater : null;
       SettingComparison.compare(
           "termination in",
-          before == null ? missing() : before.terminationIn(),
-          after == null ? missing() : after.terminationIn(),
+          in(before, Repeater::terminationIn),
+          in(after, Repeater::terminationIn),
           changes);
       SettingComparison.compare(
           "termination out",
-          before == null ? missing() : before.terminationOut(),
-          after == null ? missing() : after.terminationOut(),
+          in(before, Repeater::terminationOut),
+          in(after, Repeater::terminationOut),
           changes);
     } else {
       SettingComparison.compare(
-          "termination", termination(item.before()), termination(item.after()), changes);
+          "termination",
+          in(item.before(), one -> one.connection(Side.IN).termination()),
+          in(item.after(), one -> one.connection(Side.IN).termination()),
+          changes);
     }
     return changes;
-  }
-
-  private static Setting<Termination> termination(@Nullable ChainItem item) {
-    return item == null ? missing() : item.connection(Side.IN).termination();
-  }
-
-  private static Setting<Termination> missing() {
-    return new Setting.Missing<>(NOWHERE);
   }
 
   /** The bias at an item that stays, joins or leaves. */
@@ -123,6 +115,22 @@ final class ItemChanges {
     return null;
   }
 
+  /** The wires of the weather station, at an item that stays, joins or leaves. */
+  static List<ValueChange> station(Site before, Site after, TrackedItem item) {
+    boolean was = hasStation(before, item.before());
+    boolean will = hasStation(after, item.after());
+    return was == will
+        ? List.of()
+        : List.of(
+            new ValueChange("weather-station", was ? "wired" : null, will ? "wired" : null));
+  }
+
+  private static boolean hasStation(Site site, @Nullable ChainItem item) {
+    WeatherStation station = site.weatherStation().orNull();
+    String at = station == null ? null : station.at().orNull();
+    return at != null && item != null && item.name().is(at);
+  }
+
   /** Where the readings come from. */
   static List<ValueChange> sources(@Nullable Unit before, Unit after) {
     List<ValueChange> changes = new ArrayList<>();
@@ -133,13 +141,10 @@ final class ItemChanges {
   }
 
   private static Setting<?> source(@Nullable Unit unit, Reading reading) {
-    if (unit == null) {
-      return missing();
+    if (unit != null && unit.outdoor().isFaulty()) {
+      return unit.outdoor();
     }
-    Outdoor outdoor = unit.outdoor().orNull();
-    return outdoor == null
-        ? (unit.outdoor().isFaulty() ? new Setting.Faulty<>(NOWHERE) : missing())
-        : outdoor.source(reading);
+    return in(unit == null ? null : unit.outdoor().orNull(), outdoor -> outdoor.source(reading));
   }
 
   /** What else is set at a unit. */
@@ -152,13 +157,13 @@ final class ItemChanges {
     Network other = after.network().orNull();
     SettingComparison.compare(
         "network.ip",
-        network == null ? missing() : network.ip(),
-        other == null ? missing() : other.ip(),
+        in(network, Network::ip),
+        in(other, Network::ip),
         changes);
     SettingComparison.compare(
         "network.gateway",
-        network == null ? missing() : network.gateway(),
-        other == null ? missing() : other.gateway(),
+        in(network, Network::gateway),
+        in(other, Network::gateway),
         changes);
     SettingComparison.compare("firmware", before.firmware(), after.firmware(), changes);
     return changes;

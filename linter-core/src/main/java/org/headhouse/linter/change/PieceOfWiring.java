@@ -2,7 +2,6 @@ package org.headhouse.linter.change;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Connection;
@@ -11,7 +10,6 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
-import org.headhouse.linter.site.WeatherStation;
 import org.jspecify.annotations.Nullable;
 
 /** Turns a piece of wiring into a step: what is done at each of its items. */
@@ -30,9 +28,9 @@ final class PieceOfWiring {
   Optional<Step> step(List<TrackedItem> piece) {
     List<WiringPlace> places = new ArrayList<>();
     for (TrackedItem item : piece) {
-      List<FieldAction> acts = acts(item, piece);
-      if (!acts.isEmpty()) {
-        places.add(new WiringPlace(item.name(), acts));
+      List<FieldAction> actions = actions(item, piece);
+      if (!actions.isEmpty()) {
+        places.add(new WiringPlace(item.name(), actions));
       }
       TrackedItem next = exchangedTo(item);
       if (next != null && !piece.contains(next)) {
@@ -45,54 +43,55 @@ final class PieceOfWiring {
         : Optional.of(new Step.Wire(places, withoutReadings(piece)));
   }
 
-  private List<FieldAction> acts(TrackedItem item, List<TrackedItem> piece) {
-    List<FieldAction> acts = new ArrayList<>();
-    takeOff(item, acts);
-    land(item, acts);
+  private List<FieldAction> actions(TrackedItem item, List<TrackedItem> piece) {
+    List<FieldAction> actions = new ArrayList<>();
+    takeOff(item, actions);
+    land(item, actions);
     for (ValueChange change : ItemChanges.termination(item)) {
       if (!isNone(change.from()) || !isNone(change.to())) {
-        acts.add(new FieldAction.Terminate(change));
+        actions.add(new FieldAction.Terminate(change));
       }
     }
-    ItemChanges.bias(before, after, item).forEach(change -> acts.add(new FieldAction.Fit(change)));
+    ItemChanges.bias(before, after, item).forEach(change -> actions.add(new FieldAction.Fit(change)));
     if (item.stays()) {
-      ItemChanges.terminals(item).forEach(change -> acts.add(new FieldAction.Fit(change)));
-      exchange(item, piece, acts);
+      ItemChanges.terminals(item).forEach(change -> actions.add(new FieldAction.Fit(change)));
+      exchange(item, piece, actions);
     } else {
-      terminals(item.after(), acts);
+      terminals(item.after(), actions);
     }
-    station(item, acts);
+    ItemChanges.station(before, after, item)
+        .forEach(change -> actions.add(new FieldAction.Fit(change)));
     if (item.after() == null) {
-      acts.add(new FieldAction.TakeOut());
+      actions.add(new FieldAction.TakeOut());
     } else if (item.liveAfter() && !item.liveBefore()) {
-      acts.add(new FieldAction.SwitchOn(item.addressAfter()));
+      actions.add(new FieldAction.SwitchOn(item.addressAfter()));
     }
-    return acts;
+    return actions;
   }
 
   static boolean isNone(@Nullable String termination) {
     return termination == null || termination.equals("none");
   }
 
-  private void takeOff(TrackedItem item, List<FieldAction> acts) {
+  private void takeOff(TrackedItem item, List<FieldAction> actions) {
     TrackedItem previous = chains.before().previous(item);
     TrackedItem next = chains.before().next(item);
     if (previous != null && previous != chains.after().previous(item)) {
-      acts.add(new FieldAction.TakeOff(false, previous.name()));
+      actions.add(new FieldAction.TakeOff(false, previous.name()));
     }
     if (next != null && next != chains.after().next(item)) {
-      acts.add(new FieldAction.TakeOff(true, next.name()));
+      actions.add(new FieldAction.TakeOff(true, next.name()));
     }
   }
 
-  private void land(TrackedItem item, List<FieldAction> acts) {
+  private void land(TrackedItem item, List<FieldAction> actions) {
     TrackedItem previous = chains.after().previous(item);
     TrackedItem next = chains.after().next(item);
     if (previous != null && previous != chains.before().previous(item)) {
-      acts.add(new FieldAction.Land(false, previous.name(), length(previous)));
+      actions.add(new FieldAction.Land(false, previous.name(), length(previous)));
     }
     if (next != null && next != chains.before().next(item)) {
-      acts.add(new FieldAction.Land(true, next.name(), length(item)));
+      actions.add(new FieldAction.Land(true, next.name(), length(item)));
     }
   }
 
@@ -101,23 +100,23 @@ final class PieceOfWiring {
   }
 
   /** The same neighbours, and another cable to one of them. */
-  private void exchange(TrackedItem item, List<TrackedItem> piece, List<FieldAction> acts) {
+  private void exchange(TrackedItem item, List<TrackedItem> piece, List<FieldAction> actions) {
     TrackedItem previous = chains.after().previous(item);
     if (previous != null && piece.contains(previous) && exchangedTo(previous) == item) {
-      acts.addAll(exchangedFrom(previous));
+      actions.addAll(exchangedFrom(previous));
     }
     TrackedItem next = exchangedTo(item);
     if (next != null) {
       ItemChanges.cable(item)
-          .forEach(change -> acts.add(new FieldAction.Replace(true, next.name(), change)));
+          .forEach(change -> actions.add(new FieldAction.Replace(true, next.name(), change)));
     }
   }
 
   private static List<FieldAction> exchangedFrom(TrackedItem previous) {
-    List<FieldAction> acts = new ArrayList<>();
+    List<FieldAction> actions = new ArrayList<>();
     ItemChanges.cable(previous)
-        .forEach(change -> acts.add(new FieldAction.Replace(false, previous.name(), change)));
-    return acts;
+        .forEach(change -> actions.add(new FieldAction.Replace(false, previous.name(), change)));
+    return actions;
   }
 
   /** The neighbour that stays one, where the cable to it is another; else null. */
@@ -130,44 +129,26 @@ final class PieceOfWiring {
         : next;
   }
 
-  private static void terminals(@Nullable ChainItem item, List<FieldAction> acts) {
+  private static void terminals(@Nullable ChainItem item, List<FieldAction> actions) {
     if (item != null && !(item instanceof Repeater)) {
       Connection connection = item.connection(Side.IN);
-      fit("conductors", connection.conductors(), acts);
-      fit("pair", connection.pair(), acts);
-      fit("stub", connection.stub(), acts);
+      fit("conductors", connection.conductors(), actions);
+      fit("pair", connection.pair(), actions);
+      fit("stub", connection.stub(), actions);
     }
     if (item instanceof Unit unit) {
-      fit("comm-module", unit.commModule(), acts);
+      fit("comm-module", unit.commModule(), actions);
     }
   }
 
-  private static void fit(String what, Setting<?> setting, List<FieldAction> acts) {
+  private static void fit(String what, Setting<?> setting, List<FieldAction> actions) {
     String to = SettingComparison.text(setting);
     if (to != null) {
-      acts.add(new FieldAction.Fit(new ValueChange(what, null, to)));
+      actions.add(new FieldAction.Fit(new ValueChange(what, null, to)));
     }
   }
 
-  private void station(TrackedItem item, List<FieldAction> acts) {
-    boolean was = item.before() != null && isAt(before, item.before().name());
-    boolean will = item.after() != null && isAt(after, item.after().name());
-    if (was != will) {
-      acts.add(
-          new FieldAction.Fit(new ValueChange("weather-station", was ? "wired" : null, will ? "wired" : null)));
-    }
-  }
-
-  private static boolean isAt(Site site, Setting<String> name) {
-    WeatherStation station = site.weatherStation().orNull();
-    return station != null
-        && station.at().isGiven()
-        && Objects.equals(station.at().orNull(), name.orNull());
-  }
-
-  /**
-   * Those behind the first place, or all where the head unit is worked at; the head has its own.
-   */
+  /** The followers at or after the first item of the piece, which may be cut off meanwhile. */
   private List<String> withoutReadings(List<TrackedItem> piece) {
     int first = chains.all().place(piece.get(0));
     return chains.all().items().stream()

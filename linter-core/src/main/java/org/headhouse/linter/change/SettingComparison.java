@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.headhouse.linter.site.Capacitance;
 import org.headhouse.linter.site.Gauge;
@@ -16,6 +17,8 @@ import org.headhouse.linter.site.Temperature;
 import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Voltage;
 import org.headhouse.linter.site.Word;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.Region;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * understood is never told as changed.
  */
 final class SettingComparison {
+  private static final Place NOWHERE = Place.at(Region.START_OF_FILE);
+
   private SettingComparison() {}
 
   /** Adds the change of a value to a list, where there is one. */
@@ -48,6 +53,11 @@ final class SettingComparison {
 
   static boolean differ(Setting<?> from, Setting<?> to) {
     return !from.isFaulty() && !to.isFaulty() && !Objects.equals(meaning(from), meaning(to));
+  }
+
+  /** A setting of something that may be missing as a whole. */
+  static <S> Setting<?> in(@Nullable S owner, Function<S, Setting<?>> part) {
+    return owner == null ? new Setting.Missing<>(NOWHERE) : part.apply(owner);
   }
 
   /** As the file has it, or null where nothing is given. */

@@ -1,5 +1,7 @@
 package org.headhouse.linter.change;
 
+import static org.headhouse.linter.change.SettingComparison.in;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.site.Cable;
@@ -8,16 +10,12 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
 import org.headhouse.linter.site.WeatherStation;
-import org.headhouse.linter.source.Place;
-import org.headhouse.linter.source.Region;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
-/** Tells in what two states of a site differ. What is not understood is not told as changed. */
+/** Finds what differs between two states of a site. What is not understood is no difference. */
 @Internal
 public final class SiteDifferences {
-  private static final Place NOWHERE = Place.at(Region.START_OF_FILE);
-
   private final List<Difference> found = new ArrayList<>();
 
   private SiteDifferences() {}
@@ -88,14 +86,5 @@ public final class SiteDifferences {
 
   private void site(String what, Setting<?> from, Setting<?> to) {
     SettingComparison.change(what, from, to).forEach(change -> found.add(new Difference.SiteSet(change)));
-  }
-
-  private interface Part<S> {
-    Setting<?> of(S owner);
-  }
-
-  /** A setting of something that may be missing as a whole. */
-  private static <S> Setting<?> in(@Nullable S owner, Part<S> part) {
-    return owner == null ? new Setting.Missing<>(NOWHERE) : part.of(owner);
   }
 }

@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.WeatherStation;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Divides the wiring into pieces, each as small as can be, after each of which the line is whole:
@@ -108,24 +106,15 @@ final class Wiring {
             .toList());
   }
 
+  /** A weather station that moves leaves one unit and comes to another in one piece. */
   private void station() {
-    TrackedItem from = station(before, chains.before(), false);
-    TrackedItem to = station(after, chains.after(), true);
-    if (from != null && to != null && from != to) {
-      unite(List.of(from, to));
+    List<TrackedItem> moved =
+        chains.all().items().stream()
+            .filter(item -> !ItemChanges.station(before, after, item).isEmpty())
+            .toList();
+    if (moved.size() > 1) {
+      unite(moved);
     }
-  }
-
-  private static @Nullable TrackedItem station(Site site, Chain chain, boolean later) {
-    WeatherStation station = site.weatherStation().orNull();
-    String at = station == null ? null : station.at().orNull();
-    for (TrackedItem item : chain.items()) {
-      var then = later ? item.after() : item.before();
-      if (at != null && then != null && then.name().is(at)) {
-        return item;
-      }
-    }
-    return null;
   }
 
   private void unite(Collection<TrackedItem> items) {

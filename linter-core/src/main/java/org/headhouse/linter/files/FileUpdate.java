@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import org.headhouse.linter.source.RegularFile;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Gives a file of the user other content, in one step and only where it still has the content that
@@ -40,19 +39,15 @@ public final class FileUpdate {
     } catch (IOException failure) {
       throw UserError.of(file + " cannot be written", failure);
     } finally {
-      delete(beside);
+      if (beside != null) {
+        AtomicFile.delete(beside);
+      }
     }
   }
 
   private static boolean has(Path file, byte[] content) throws IOException {
     try (InputStream in = RegularFile.open(file)) {
       return Arrays.equals(in.readNBytes(content.length + 1), content);
-    }
-  }
-
-  private static void delete(@Nullable Path beside) {
-    if (beside != null) {
-      AtomicFile.delete(beside);
     }
   }
 }

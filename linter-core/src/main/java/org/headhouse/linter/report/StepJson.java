@@ -83,7 +83,7 @@ final class StepJson {
     json.writeStartObject();
     json.writeStringProperty("item", place.item());
     json.writeArrayPropertyStart("acts");
-    place.acts().forEach(this::act);
+    place.actions().forEach(this::act);
     json.writeEndArray();
     json.writeEndObject();
   }

@@ -108,7 +108,7 @@ final class StepWords {
         details.add(
             ChangeWords.quoted(place.item())
                 + ": "
-                + place.acts().stream().map(StepWords::of).collect(Collectors.joining("; ")));
+                + place.actions().stream().map(StepWords::of).collect(Collectors.joining("; ")));
       }
     }
     return details;

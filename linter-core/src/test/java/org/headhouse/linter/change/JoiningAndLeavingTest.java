@@ -198,7 +198,7 @@ class JoiningAndLeavingTest {
     return steps.stream()
         .flatMap(step -> step instanceof Step.Wire wire ? wire.places().stream() : Stream.empty())
         .filter(place -> place.item().equals(item))
-        .flatMap(place -> place.acts().stream())
+        .flatMap(place -> place.actions().stream())
         .toList();
   }
 

@@ -85,10 +85,10 @@ final class LiveLine {
 
   private void work(WiringPlace place) {
     String item = place.item();
-    if (!place.acts().stream().allMatch(FieldAction.Replace.class::isInstance)) {
+    if (!place.actions().stream().allMatch(FieldAction.Replace.class::isInstance)) {
       assertThat(opened.add(item)).as("%s is opened once", item).isTrue();
     }
-    for (FieldAction act : place.acts()) {
+    for (FieldAction act : place.actions()) {
       if (act instanceof FieldAction.TakeOff off) {
         assertThat((off.onward() ? onward : backward).remove(item)).isEqualTo(off.other());
       } else if (act instanceof FieldAction.Land land) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Quantities;
@@ -13,7 +13,6 @@ import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Voltage;
 import org.headhouse.linter.site.Word;
-import org.headhouse.linter.source.Nearest;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what is given for a draft as parameters, in the words of site files. */
@@ -49,14 +48,7 @@ final class DraftParameters {
 
   private static <T extends Word> T word(String property, String written, T[] known)
       throws UserError {
-    for (T one : known) {
-      if (one.word().equals(written.strip())) {
-        return one;
-      }
-    }
-    List<String> words = Stream.of(known).map(Word::word).toList();
-    throw wrong(
-        property, written, Nearest.to(written, words).orElse("one of " + String.join(", ", words)));
+    return EnumParameter.of(property, written.strip(), known, Word::word);
   }
 
   private static <T> T quantity(
@@ -64,12 +56,8 @@ final class DraftParameters {
       throws UserError {
     T quantity = reader.apply(BEFORE_UNIT.matcher(written.strip()).replaceFirst(" "));
     if (quantity == null) {
-      throw wrong(property, written, form);
+      throw new UserError(property + " cannot be \"" + written + "\": write " + form);
     }
     return quantity;
-  }
-
-  private static UserError wrong(String property, String written, String remedy) {
-    return new UserError(property + " cannot be \"" + written + "\": write " + remedy);
   }
 }
