@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** ItemMatcher in the order of a chain. */
+/** Items in the order of a chain. */
 final class Chain {
   private final List<TrackedItem> items;
   private final Map<TrackedItem, Integer> places = new HashMap<>();

@@ -10,10 +10,10 @@ import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the items of one state of a site in the other: by name, then units by address, then what is
- * left alone between the same neighbours.
+ * Finds the items of one state of a site in the other: by name, then units by address, then an item
+ * that alone is left between the same neighbours.
  *
- * <p>A unit of another device type is another unit, whatever it is called.
+ * <p>A unit of another device type is another unit, whatever its name.
  */
 final class ItemMatcher {
   private static final int NONE = -1;

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 final class LineChanges {
   private LineChanges() {}
 
-  /** What every unit must be set to alike. */
+  /** What must be set alike at every unit. */
   static List<ValueChange> serial(Site before, Site after) {
     LineSettings line = before.line().orNull();
     LineSettings other = after.line().orNull();

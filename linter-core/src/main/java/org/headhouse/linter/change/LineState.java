@@ -13,7 +13,7 @@ import org.headhouse.linter.site.Termination;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The line after a part of the wiring is done.
+ * The line when a part of the wiring is done.
  *
  * @param chain from the first item as far as the cables lead
  * @param items how many items are on the line

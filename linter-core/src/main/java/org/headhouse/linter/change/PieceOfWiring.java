@@ -24,7 +24,7 @@ final class PieceOfWiring {
     this.chains = chains;
   }
 
-  /** The step, or nothing where all that changes is what is written. */
+  /** The step, or nothing where only the file changes and no work is to be done. */
   Optional<Step> step(List<TrackedItem> piece) {
     List<WiringPlace> places = new ArrayList<>();
     for (TrackedItem item : piece) {
@@ -34,7 +34,7 @@ final class PieceOfWiring {
       }
       TrackedItem next = exchangedTo(item);
       if (next != null && !piece.contains(next)) {
-        // The other end of the cable is worked at as well.
+        // The cable is exchanged at its other end as well.
         places.add(new WiringPlace(next.name(), exchangedFrom(item)));
       }
     }
@@ -99,7 +99,7 @@ final class PieceOfWiring {
     return item.after() == null ? null : SettingComparison.text(item.after().cableToNext());
   }
 
-  /** The same neighbours, and another cable to one of them. */
+  /** Cables that are exchanged between items that stay neighbours. */
   private void exchange(TrackedItem item, List<TrackedItem> piece, List<FieldAction> actions) {
     TrackedItem previous = chains.after().previous(item);
     if (previous != null && piece.contains(previous) && exchangedTo(previous) == item) {
@@ -119,7 +119,7 @@ final class PieceOfWiring {
     return actions;
   }
 
-  /** The neighbour that stays one, where the cable to it is another; else null. */
+  /** The next item, where it stays and the cable to it is exchanged; else null. */
   private @Nullable TrackedItem exchangedTo(TrackedItem item) {
     TrackedItem next = chains.after().next(item);
     return next == null

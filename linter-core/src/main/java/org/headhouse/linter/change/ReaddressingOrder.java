@@ -14,10 +14,10 @@ import org.headhouse.linter.site.ExcludedAddresses;
 /**
  * The order in which units on a live line get other addresses, so that no two ever share one.
  *
- * <p>An address can be taken once its holder has left it. Units that wait for each other make a
- * path, which is gone through from its free end, or a cycle, which is broken by a spare address.
- * Every unit that moves is set once, and one unit of each cycle twice; fewer cannot do, since in a
- * cycle no unit can take its address first.
+ * <p>A unit can take an address once the unit that has it got another. Units that wait for each
+ * other form a path, which is worked through from its free end, or a cycle, which needs a spare
+ * address. Each unit is set once, but for one unit of each cycle, which is set twice: the fewest
+ * settings that do.
  */
 final class ReaddressingOrder {
   /**
@@ -44,8 +44,8 @@ final class ReaddressingOrder {
   record Turn(int place, int from, int to, Kind kind) {}
 
   /**
-   * @param paths in any order and mixed, but each in its own order
-   * @param cycles each to be done as a whole before the next, so that one spare address does
+   * @param paths may be mixed in any way, as long as each keeps its own order
+   * @param cycles done one after the other, so that one spare address is enough
    */
   record Sequences(List<List<Turn>> paths, List<List<Turn>> cycles) {}
 
@@ -54,9 +54,9 @@ final class ReaddressingOrder {
   private final Spares spares;
 
   /**
-   * What an address must not be to be used for a while.
+   * Which addresses are not to be used as spare ones.
    *
-   * @param avoided addresses that are better not used meanwhile
+   * @param avoided addresses that are used only where no other is free
    * @param keptFree addresses that other equipment on the line may have
    */
   record Spares(Set<Integer> avoided, ExcludedAddresses keptFree) {
@@ -80,7 +80,7 @@ final class ReaddressingOrder {
   /**
    * @param seats all units that are on the line all the time, with different addresses in either
    *     state
-   * @param held addresses of other units on the line, which no seat is to take
+   * @param held addresses of other units on the line, which no unit gets
    */
   static Sequences of(List<Seat> seats, Set<Integer> held, Spares spares) {
     ReaddressingOrder order = new ReaddressingOrder(seats, held, spares);
@@ -88,7 +88,7 @@ final class ReaddressingOrder {
     List<List<Turn>> cycles = new ArrayList<>();
     Set<Seat> done = new HashSet<>();
     for (Seat seat : seats) {
-      // A path starts at an address that nobody takes.
+      // The last unit of a path has an address that no other gets.
       if (seat.from() != seat.to() && !order.taken.contains(seat.from())) {
         paths.add(order.path(seat, done));
       }
@@ -134,7 +134,7 @@ final class ReaddressingOrder {
         spare.isPresent()
             ? new Turn(first.place(), first.from(), spare.get(), Kind.SPARE)
             : new Turn(first.place(), first.from(), first.to(), Kind.ASIDE));
-    // Its address is free: the one that wants it goes next, and so on round the ring.
+    // Its address is free: the unit that is to get it is next, and so on round the ring.
     int at = ring.indexOf(first);
     for (int back = 1; back < ring.size(); back++) {
       turns.add(turn(ring.get(Math.floorMod(at - back, ring.size()))));
@@ -151,8 +151,8 @@ final class ReaddressingOrder {
   }
 
   /**
-   * An address for a unit that nobody has once the paths are gone through: one of the standard's,
-   * the next above all that are in use where it can be.
+   * An address that no unit has once the paths are done: not a reserved one where possible, and the
+   * next above all that are in use.
    */
   private Optional<Integer> spare(Seat seat) {
     int highestTaken = taken.stream().mapToInt(Integer::intValue).max().orElse(0);

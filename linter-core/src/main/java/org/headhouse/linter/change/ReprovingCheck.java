@@ -3,7 +3,7 @@ package org.headhouse.linter.change;
 import java.util.List;
 import org.headhouse.linter.stability.Internal;
 
-/** Tells which differences make an earlier proof of the line worthless. */
+/** Decides which differences make an earlier proof of the line invalid. */
 @Internal
 public final class ReprovingCheck {
   private ReprovingCheck() {}

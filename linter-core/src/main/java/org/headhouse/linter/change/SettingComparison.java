@@ -22,8 +22,8 @@ import org.headhouse.linter.source.Region;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Compares what two files say, by what it means: {@code 0.5 kohm} is {@code 500 ohm}. What is not
- * understood is never told as changed.
+ * Compares settings by their meaning: {@code 0.5 kohm} is {@code 500 ohm}. What is not understood
+ * is never a change.
  */
 final class SettingComparison {
   private static final Place NOWHERE = Place.at(Region.START_OF_FILE);
@@ -44,7 +44,7 @@ final class SettingComparison {
     return changes;
   }
 
-  /** The change of a word that means another word where it is missing. */
+  /** The change of a word that has a default. */
   static <T> List<ValueChange> change(String what, Setting<T> from, Setting<T> to, T fallback) {
     return from.isFaulty() || to.isFaulty() || from.or(fallback).equals(to.or(fallback))
         ? List.of()

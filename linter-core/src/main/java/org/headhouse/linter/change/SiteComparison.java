@@ -48,14 +48,14 @@ public final class SiteComparison {
       ChainStates chains,
       List<Difference> differences,
       ExcludedAddresses keptFree) {
-    String trouble = trouble(before);
-    if (trouble != null) {
+    String obstacle = obstacle(before);
+    if (obstacle != null) {
       return new FieldWork.None(
-          "in the earlier state " + trouble + ": put the line in order first");
+          "in the earlier state " + obstacle + ": put the line in order first");
     }
-    trouble = trouble(after);
-    if (trouble != null) {
-      return new FieldWork.None("in the later state " + trouble + ": check and correct it first");
+    obstacle = obstacle(after);
+    if (obstacle != null) {
+      return new FieldWork.None("in the later state " + obstacle + ": check and correct it first");
     }
     List<Step> steps = WorkPlanner.steps(before, after, chains, keptFree);
     return new FieldWork.Plan(steps, remarks(before, chains, differences, !steps.isEmpty()));
@@ -86,8 +86,8 @@ public final class SiteComparison {
     return remarks;
   }
 
-  /** What makes an order of work impossible: units that cannot be told apart. */
-  private static @Nullable String trouble(Site site) {
+  /** Why there cannot be a plan: items that cannot be distinguished. Null where there can. */
+  private static @Nullable String obstacle(Site site) {
     if (site.items().isEmpty()) {
       return "there is no chain";
     }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 public sealed interface Step {
 
   /**
-   * A unit that joins is set, off the line.
+   * A unit that joins is set before it is connected.
    *
    * @param delivered its address as delivered, or null where that is not known
    */
@@ -24,7 +24,7 @@ public sealed interface Step {
   /**
    * A unit gets another address, and is restarted.
    *
-   * @param spare whether the address is held for a while only
+   * @param spare whether the address is only for the time being
    * @param settings what else is set there at the same visit
    */
   record SetAddress(String unit, int from, int to, boolean spare, List<ValueChange> settings)

@@ -6,7 +6,7 @@ import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An item of the chain in both states; one of the two is null where it joins or leaves.
+ * An item of the chain in both states; one of them is null where it joins or leaves.
  *
  * <p>Two are the same only if they are one object.
  */

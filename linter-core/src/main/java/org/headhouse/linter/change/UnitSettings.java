@@ -7,11 +7,11 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
-/** What is set at a unit's own keys or display, the address apart. */
+/** What is set at a unit itself, but for the address. */
 final class UnitSettings {
   private UnitSettings() {}
 
-  /** At a unit that stays; its role apart, which is changed together with that of another. */
+  /** At a unit that stays, but for its role, which changes together with that of another unit. */
   static List<ValueChange> changed(TrackedItem item) {
     List<ValueChange> changes = new ArrayList<>();
     Unit before = item.unitBefore();

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.function.ToIntFunction;
 
 /**
- * The way along the chain: from the head unit on, always to the nearest unit at which something can
- * be done next, and onward rather than back.
+ * The order in which units are visited: from the head unit on, always to the nearest one at which
+ * something can be done, and onward rather than back.
  */
 final class VisitOrder {
   private VisitOrder() {}

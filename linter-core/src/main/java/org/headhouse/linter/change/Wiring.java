@@ -11,11 +11,11 @@ import java.util.Set;
 import org.headhouse.linter.site.Site;
 
 /**
- * Divides the wiring into pieces, each as small as can be, after each of which the line is whole:
- * one chain, with two terminators on each segment.
+ * Divides the wiring into the smallest pieces after which the line is whole: one chain, with two
+ * terminators on each segment.
  *
- * <p>Two items belong to one piece where a cable between them comes or goes. What a piece lacks is
- * taken from the next ones along the chain.
+ * <p>Two items belong to one piece where a cable between them comes or goes. A piece that does not
+ * leave the line whole is joined with the next along the chain.
  */
 final class Wiring {
 
@@ -82,7 +82,7 @@ final class Wiring {
     }
   }
 
-  /** A terminator that goes and one that comes on the same segment belong together. */
+  /** Terminators that come or go on one segment belong together. */
   private void terminators() {
     for (List<TrackedItem> segment : LineState.segments(chains.after().items())) {
       unite(
@@ -95,7 +95,7 @@ final class Wiring {
     }
   }
 
-  /** Bias that goes and bias that comes belong together: an idle line needs it at one place. */
+  /** Bias that comes or goes belongs together: an idle line needs it, at one place. */
   private void bias() {
     unite(
         chains.all().items().stream()
@@ -106,7 +106,7 @@ final class Wiring {
             .toList());
   }
 
-  /** A weather station that moves leaves one unit and comes to another in one piece. */
+  /** A weather station that moves leaves one unit and joins another in one piece. */
   private void station() {
     List<TrackedItem> moved =
         chains.all().items().stream()

@@ -14,9 +14,10 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
 /**
- * Puts the field work in order: what joins is set off the line; what leaves and has an address that
- * is wanted is switched off; units are set while the line is up; then the line's own settings, and
- * the wiring at last, so that the line is opened once at each place.
+ * Puts the field work in order. First, units that join are set before they are connected, and units
+ * that leave are switched off where another gets their address. Then units are set on the live line,
+ * the settings of the whole line follow, and the wiring is last, so that the line is opened once at
+ * each place.
  */
 final class WorkPlanner {
   private final Site before;
@@ -64,7 +65,7 @@ final class WorkPlanner {
     }
   }
 
-  /** Units that are not on the line in either state are in nobody's way. */
+  /** Units that are not on the line in either state can be set at any time. */
   private void offTheLine() {
     for (TrackedItem item : chains.after().items()) {
       if (item.unitBefore() != null
@@ -82,7 +83,7 @@ final class WorkPlanner {
     }
   }
 
-  /** The units whose address somebody takes before they are taken out. */
+  /** The units that leave, and whose address another gets before the wiring. */
   private Set<TrackedItem> leavingFirst() {
     Set<TrackedItem> leaving = new HashSet<>();
     for (TrackedItem item : chains.before().items()) {
@@ -178,7 +179,7 @@ final class WorkPlanner {
     };
   }
 
-  /** One after the other, so that there are never two head units, and none only for a moment. */
+  /** The old head unit first: so there are never two head units, and only briefly none. */
   private void roles() {
     List<TrackedItem> changing =
         staying().stream().filter(item -> !UnitSettings.role(item).isEmpty()).toList();

@@ -20,9 +20,8 @@ import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.SitesRequest;
 
 /**
- * What a call asks to be checked: a whole folder, or the files that it names. Of these, a hook may
- * name any that changed; each is checked with the settings beside the folder of sites that it lies
- * in.
+ * What a call asks to be checked: a whole folder, or the files that it names. A hook names every
+ * file that changed; each is checked with the settings of the folder of sites that it lies in.
  */
 final class AskedSites {
   private final SitesRequest request;
@@ -84,7 +83,7 @@ final class AskedSites {
     return groups.all();
   }
 
-  /** The files that are named; one goes by its own name where that and a link are among them. */
+  /** The files that are named; links come last, so that a file is found by its own name. */
   private List<Path> asked() throws UserError {
     Set<Path> asked = new LinkedHashSet<>();
     for (String file : files) {
@@ -109,7 +108,7 @@ final class AskedSites {
     return request.settings().in(checked).find().files();
   }
 
-  /** Also what would hold for all if another file did not. */
+  /** Also a file in a usual place that another takes precedence over. */
   private boolean holdsForAll(Path file, SettingsFiles settings) {
     return settings.contains(file) || SettingsFiles.usualPlaces(sites).contains(file);
   }
@@ -118,7 +117,7 @@ final class AskedSites {
     return file.startsWith(sites) && Files.isDirectory(sites);
   }
 
-  /** The files elsewhere, each with what holds for it; for one that is not there, it is all one. */
+  /** The files elsewhere, each with what holds for it; any will do for one that is not there. */
   private Map<Path, SettingsFiles> outside(List<Path> asked, SettingsFiles otherwise)
       throws UserError {
     Map<Path, SettingsFiles> outside = new LinkedHashMap<>();

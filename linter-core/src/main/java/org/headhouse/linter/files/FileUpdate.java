@@ -9,8 +9,8 @@ import java.util.Arrays;
 import org.headhouse.linter.source.RegularFile;
 
 /**
- * Gives a file of the user other content, in one step and only where it still has the content that
- * the change was made for. A link stays one, and the file keeps who may do what with it.
+ * Replaces the content of a file of the user in one step, if it still has the content that the
+ * change was made for. A link stays a link, and the file keeps its permissions.
  */
 public final class FileUpdate {
   private FileUpdate() {}

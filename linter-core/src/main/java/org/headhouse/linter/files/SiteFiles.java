@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 /**
  * Finds the sites in a folder.
  *
- * <p>Whatever has the name of a site and is no folder is found, also what cannot be read, such as a
- * pipe or a link that leads nowhere: reading it tells why. What is hidden by a dot in front of its
- * name is left out. A link is followed as long as it stays in the folder; a file that several names
- * lead to is found once. A link that leads out is found and refused, so that a repository can make
- * nobody read, and print, files that are not its own.
+ * <p>Everything that has the name of a site and is no folder is found, also what cannot be read, such
+ * as a pipe or a link that leads nowhere: reading it fails with the reason. What is hidden by a dot in
+ * front of its name is left out. A link is followed as long as it stays in the folder; a file with
+ * several names is found once. A link that leads out is found and refused, so that no repository can
+ * make others read, and print, files that are not its own.
  */
 public final class SiteFiles {
   private final Path sites;

@@ -6,7 +6,7 @@ import java.nio.file.InvalidPathException;
 import org.headhouse.linter.source.FileFault;
 import org.jspecify.annotations.Nullable;
 
-/** What keeps a run from its work; the message is for the user, in plain words. */
+/** Why a run cannot do its work; the message is for the user, in plain words. */
 public final class UserError extends Exception {
   private static final long serialVersionUID = 1;
 

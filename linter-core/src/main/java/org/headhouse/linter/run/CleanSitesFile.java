@@ -13,7 +13,7 @@ import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 
-/** The file in the output directory that tells a user's next run which sites were clean. */
+/** The file in the output directory from which a user's next run knows which sites were clean. */
 public final class CleanSitesFile {
   private final Path file;
   private final byte[] key;

@@ -13,7 +13,7 @@ public final class LinterFactory {
    * A linter that also knows the rules of other jars.
    *
    * @param jars what they are loaded by
-   * @param place where those jars are looked for, to be told where a rule cannot be used
+   * @param place where those jars are looked for; it is reported where a rule cannot be used
    * @param howToMakeBaseline a remedy for one that is missing
    * @throws UserError where a file of settings cannot be read, or a rule cannot be used
    */

@@ -28,7 +28,7 @@ class ConsequenceFinderTest {
 
   private static final String FERNS = "  - {unit: Ferns, role: follower, address: 4}\n";
 
-  private static List<String> told(String before, String after) {
+  private static List<String> reported(String before, String after) {
     return SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE)
         .consequences()
         .stream()
@@ -51,7 +51,7 @@ class ConsequenceFinderTest {
         "'{unit: Palms, '   | '{unit: Ferns, '     | supervision: rename the zone \"Palms\" to \"Ferns\"; labels: correct labels and drawings of \"Ferns\"; suppression: write unit: Ferns in the suppression of address.gap, which still names \"Palms\"",
       })
   void oneEdit(String text, String other, String expected) {
-    assertThat(told(SITE, SITE.replace(text, other)))
+    assertThat(reported(SITE, SITE.replace(text, other)))
         .containsExactlyElementsOf(
             expected == null ? List.of() : List.of(expected.split("; ", -1)));
   }
@@ -65,7 +65,7 @@ class ConsequenceFinderTest {
         "'  - {repeater: Boiler}'                        | labels: correct labels and drawings of \"Boiler\"",
       })
   void anItemLess(String item, String expected) {
-    assertThat(told(SITE, SITE.replace(item + "\n", ""))).containsExactly(expected.split("; ", -1));
+    assertThat(reported(SITE, SITE.replace(item + "\n", ""))).containsExactly(expected.split("; ", -1));
   }
 
   @ParameterizedTest
@@ -77,7 +77,7 @@ class ConsequenceFinderTest {
         "'  - {repeater: Gate}'                          | labels: correct labels and drawings of \"Gate\"",
       })
   void anItemMore(String item, String expected) {
-    assertThat(told(SITE, SITE.replace("supervision:", item + "\nsupervision:")))
+    assertThat(reported(SITE, SITE.replace("supervision:", item + "\nsupervision:")))
         .containsExactly(expected.split("; ", -1));
   }
 
@@ -87,7 +87,7 @@ class ConsequenceFinderTest {
   void zonesAreThoseOfASupervision(boolean was, boolean will, int consequences) {
     String before = was ? SITE : SITE.replace("supervision:", "overview:");
     String after = SITE.replace("supervision:", (FERNS + "supervision:"));
-    assertThat(told(before, will ? after : after.replace("supervision:", "overview:")))
+    assertThat(reported(before, will ? after : after.replace("supervision:", "overview:")))
         .hasSize(consequences);
   }
 
@@ -97,7 +97,7 @@ class ConsequenceFinderTest {
   void whatIsAcceptedAtAUnitThatIsExchanged(String name, int deleted) {
     String typed = SITE.replace("{unit: Palms", "{device-type: old, unit: Palms");
     String exchanged = SITE.replace("{unit: Palms", "{device-type: new, unit: " + name);
-    assertThat(told(typed, exchanged).stream().filter(one -> one.startsWith("suppression: delete")))
+    assertThat(reported(typed, exchanged).stream().filter(one -> one.startsWith("suppression: delete")))
         .hasSize(deleted);
   }
 
@@ -110,7 +110,7 @@ class ConsequenceFinderTest {
   })
   void theRecordIsRenewed(String stage, String text, String other, boolean renewed) {
     String before = SITE.replace("stage: planned", "stage: " + stage);
-    assertThat(told(before, before.replace(text, other)).stream())
+    assertThat(reported(before, before.replace(text, other)).stream())
         .anyMatch(one -> one.startsWith("record: renew the record") || !renewed)
         .noneMatch(one -> one.startsWith("record: ") && !renewed);
   }

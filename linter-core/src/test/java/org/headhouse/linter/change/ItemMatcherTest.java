@@ -40,7 +40,7 @@ class ItemMatcherTest {
     return States.site(String.join("\n", lines) + "\n");
   }
 
-  private static String told(TrackedItem item) {
+  private static String reported(TrackedItem item) {
     String before = name(item.before());
     String after = name(item.after());
     if (before == null || after == null) {
@@ -91,8 +91,8 @@ class ItemMatcherTest {
         "(R), A 1           | A 1, (R)           | A R",
       })
   void items(String before, String after, String expected) {
-    List<String> told =
-        ItemMatcher.of(site(before), site(after)).stream().map(ItemMatcherTest::told).toList();
-    assertThat(String.join(" ", told)).isEqualTo(expected);
+    List<String> reported =
+        ItemMatcher.of(site(before), site(after)).stream().map(ItemMatcherTest::reported).toList();
+    assertThat(String.join(" ", reported)).isEqualTo(expected);
   }
 }

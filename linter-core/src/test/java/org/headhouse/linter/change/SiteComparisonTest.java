@@ -9,7 +9,7 @@ import org.headhouse.linter.site.Site;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** One edit of a site's text, and what is told of it. */
+/** One edit of a site's text, and what is reported of it. */
 class SiteComparisonTest {
   private static final String SITE =
       """
@@ -62,7 +62,7 @@ class SiteComparisonTest {
         - {rule: address.gap, unit: Palms, justification: Known.}
       """;
 
-  private static List<String> told(String old, String edited) {
+  private static List<String> reported(String old, String edited) {
     assertThat(SITE).contains(old);
     int at = SITE.indexOf(old);
     Site after = States.site(SITE.substring(0, at) + edited + SITE.substring(at + old.length()));
@@ -70,7 +70,7 @@ class SiteComparisonTest {
         "then", List.of(SiteComparison.of(States.site(SITE), after, ExcludedAddresses.NONE)));
   }
 
-  /** The difference as it is told; what is written otherwise and means the same is none. */
+  /** The difference as it is reported; what is written otherwise and means the same is none. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -98,11 +98,11 @@ class SiteComparisonTest {
         "at: Head House, readings | at: Palms, readings | the site: weather-station.at from Head House to Palms",
       })
   void oneEditIsOneDifference(String old, String edited, String difference) {
-    List<String> told = told(old, edited);
+    List<String> reported = reported(old, edited);
     if (difference.equals("-")) {
-      assertThat(told).contains("    Nothing that is read of the site differs.");
+      assertThat(reported).contains("    Nothing that is read of the site differs.");
     } else {
-      assertThat(told).contains("    - " + difference);
+      assertThat(reported).contains("    - " + difference);
     }
   }
 
@@ -125,8 +125,8 @@ class SiteComparisonTest {
         "address: 3 | address: 2 | None can be given: in the later state address 2 is used twice: check and correct it first.",
         "unit: Cacti | unit: Palms | None can be given: in the later state the name \"Palms\" is used twice: check and correct it first.",
       })
-  void theWorkIsTold(String old, String edited, String step) {
-    assertThat(told(old, edited)).anyMatch(line -> line.strip().equals(step));
+  void theWorkIsReported(String old, String edited, String step) {
+    assertThat(reported(old, edited)).anyMatch(line -> line.strip().equals(step));
   }
 
   /** What else is touched. */
@@ -141,8 +141,8 @@ class SiteComparisonTest {
         "baud: 9600 | baud: 19200 | Set the software's port to baud 19200.",
         "rain: none | rain: head | Renew the record of commissioning: measure the pair's resistance and the idle voltage, see the outdoor readings at every follower's display, and write date and name.",
       })
-  void whatElseIsTouchedIsTold(String old, String edited, String consequence) {
-    assertThat(told(old, edited)).contains("    - " + consequence);
+  void whatElseIsTouchedIsReported(String old, String edited, String consequence) {
+    assertThat(reported(old, edited)).contains("    - " + consequence);
   }
 
   /** Roles change one after the other: never two head units. */
@@ -153,15 +153,15 @@ class SiteComparisonTest {
         SITE.replace("unit: " + old, "unit: @")
             .replace("unit: " + now, "unit: " + old)
             .replace("unit: @", "unit: " + now);
-    List<String> told =
+    List<String> reported =
         ChangeReport.text(
             "then",
             List.of(SiteComparison.of(States.site(SITE), States.site(edited), ExcludedAddresses.NONE)));
-    int follower = indexOf(told, "At \"" + old + "\" set role from head to follower");
-    int head = indexOf(told, "At \"" + now + "\" set role from follower to head");
+    int follower = indexOf(reported, "At \"" + old + "\" set role from head to follower");
+    int head = indexOf(reported, "At \"" + now + "\" set role from follower to head");
     assertThat(follower).isPositive();
     assertThat(head).isEqualTo(follower + 1);
-    assertThat(indexOf(told, "Isolate the supply of")).isGreaterThan(head);
+    assertThat(indexOf(reported, "Isolate the supply of")).isGreaterThan(head);
   }
 
   private static int indexOf(List<String> lines, String text) {

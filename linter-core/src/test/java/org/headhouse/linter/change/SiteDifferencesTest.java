@@ -62,7 +62,7 @@ class SiteDifferencesTest {
   }
 
   /** The kind, the item, what it is, from and to. */
-  private static String told(Difference difference) {
+  private static String reported(Difference difference) {
     return difference.toString().replaceAll("ValueChange\\[|[a-zA-Z]+=|]", "").replaceFirst("\\[", " ");
   }
 
@@ -115,7 +115,7 @@ class SiteDifferencesTest {
       })
   void oneEdit(String text, String other, boolean proof, String expected) {
     List<Difference> differences = differences(text, other);
-    assertThat(differences.stream().map(SiteDifferencesTest::told))
+    assertThat(differences.stream().map(SiteDifferencesTest::reported))
         .containsExactly(expected.split("; ", -1));
     assertThat(ReprovingCheck.isDue(differences)).isEqualTo(proof);
   }
@@ -129,14 +129,14 @@ class SiteDifferencesTest {
         "supervision:                       | overview:            | SiteSet supervision.link, serial, null; SiteSet supervision.zones, [Palms, null",
         "cable: {                           | wire: {              | LineSet cable.gauge, 24 AWG, null; LineSet cable.shielded, true, null; LineSet cable.impedance, 120 ohm, null",
         "bias: [{at                         | no-bias: [{at        | Rebiased Head House, bias, 560 ohm at 5 V, null",
-        // What is not understood, and what hangs on it, is not told as changed.
+        // What is not understood, and what hangs on it, is not reported as changed.
         "line:                              | lines:               | Rebiased Head House, bias, 560 ohm at 5 V, null",
         "outdoor: {light: head, rain: none} | outdoor: head        |",
         "network: {ip: 10.0.0.2/24          | network: [           |",
       })
   void aWholePart(String text, String other, String expected) {
     String edited = other.endsWith("[") ? "network: {ip: 10" : other;
-    assertThat(differences(text, edited).stream().map(SiteDifferencesTest::told))
+    assertThat(differences(text, edited).stream().map(SiteDifferencesTest::reported))
         .containsExactlyElementsOf(
             expected == null ? List.of() : List.of(expected.split("; ", -1)));
   }

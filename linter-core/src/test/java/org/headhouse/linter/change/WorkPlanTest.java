@@ -288,11 +288,11 @@ class WorkPlanTest {
   @ParameterizedTest
   @MethodSource("cases")
   void theOrderIsAsTheTradeWouldHaveIt(Case one) {
-    assertThat(steps(one.before(), one.after()).stream().map(WorkPlanTest::told))
+    assertThat(steps(one.before(), one.after()).stream().map(WorkPlanTest::text))
         .containsExactlyElementsOf(one.steps());
   }
 
-  private static String told(Step step) {
+  private static String text(Step step) {
     if (step instanceof Step.Prepare prepare) {
       return "prepare " + prepare.unit() + " " + prepare.address();
     }

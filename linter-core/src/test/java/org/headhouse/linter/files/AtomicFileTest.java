@@ -116,7 +116,7 @@ class AtomicFileTest {
   }
 
   @Test
-  void whatAFormatWrapsIsToldInPlainWords() {
+  void whatAFormatWrapsIsReportedInPlainWords() {
     Path file = folder.resolve("results.txt");
     assertThatThrownBy(
             () ->

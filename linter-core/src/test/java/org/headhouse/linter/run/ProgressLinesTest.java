@@ -25,7 +25,7 @@ class ProgressLinesTest {
   }
 
   @Test
-  void aLongCheckIsToldEveryTwoSeconds() {
+  void aLongCheckIsReportedEveryTwoSeconds() {
     ProgressLines progress = new ProgressLines(console, 100, nanos::get);
     for (int files = 1; files <= 10; files++) {
       pass(0.5);

@@ -59,7 +59,7 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
     reportLeftOut(report.results(), names, console);
   }
 
-  /** Without a baseline, all results are new, and go into the one that is written. */
+  /** Without the present baseline, so that all results are new and go into the next. */
   private SiteLinter linter(SiteRun run) throws UserError {
     SiteLinter.Builder builder = run.builder();
     if (baseline != null) {
@@ -99,7 +99,7 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
     }
   }
 
-  /** What is wrong with policy and device types was reported before, and is left out here. */
+  /** Only results in sites: those of policy and device types were reported before. */
   private static void reportLeftOut(List<Result> results, Set<String> sites, Console console) {
     List<Result> leftOut =
         results.stream()

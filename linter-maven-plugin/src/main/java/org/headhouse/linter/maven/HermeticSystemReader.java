@@ -11,7 +11,7 @@ import org.eclipse.jgit.util.SystemReader;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Keeps git's library to the repository at hand: it neither looks for settings of the user or the
+ * Lets git's library read the repository alone: it neither looks for settings of the user or the
  * machine, for which it would start the program git, nor writes any of its own.
  */
 final class HermeticSystemReader extends SystemReader.Delegate {
@@ -27,24 +27,24 @@ final class HermeticSystemReader extends SystemReader.Delegate {
 
   @Override
   public FileBasedConfig openUserConfig(@Nullable Config parent, FS fs) {
-    return new Nothing(parent, fs);
+    return new NoSettings(parent, fs);
   }
 
   @Override
   public FileBasedConfig openSystemConfig(@Nullable Config parent, FS fs) {
-    return new Nothing(parent, fs);
+    return new NoSettings(parent, fs);
   }
 
   @Override
   public FileBasedConfig openJGitConfig(@Nullable Config parent, FS fs) {
-    return new Nothing(parent, fs);
+    return new NoSettings(parent, fs);
   }
 
-  private static final class Nothing extends FileBasedConfig {
-    /** FAT writes down every second second. */
+  private static final class NoSettings extends FileBasedConfig {
+    /** FAT keeps times to 2 s. */
     private static final Duration COARSEST = Duration.ofSeconds(2);
 
-    Nothing(@Nullable Config parent, FS fs) {
+    NoSettings(@Nullable Config parent, FS fs) {
       super(parent, new File("no-settings"), fs);
     }
 
@@ -59,8 +59,8 @@ final class HermeticSystemReader extends SystemReader.Delegate {
     }
 
     /**
-     * How exact the file system's times are would be measured for seconds, with files written into
-     * the repository. The coarsest that there is holds for all.
+     * Not measured, which would take seconds and write files into the repository: the coarsest
+     * resolution is safe for all file systems.
      */
     @Override
     public long getTimeUnit(

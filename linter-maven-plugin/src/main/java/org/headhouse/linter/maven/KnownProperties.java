@@ -20,10 +20,10 @@ import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.source.Nearest;
 
 /**
- * The properties that the goals of this plugin take. Maven itself says nothing of one that is
- * misspelt, nor of a word that is neither true nor false, and a build would be green by a slip.
+ * The properties that the goals of this plugin take. Maven itself reports neither one that is
+ * misspelt nor a word that is neither true nor false, so that a slip could make a build green.
  *
- * @param types of the parameters behind the properties, as the plugin's descriptor has them
+ * @param types of the parameters that the properties set, as in the plugin's descriptor
  */
 record KnownProperties(Map<String, String> types) {
   private static final String DESCRIPTOR = "/META-INF/maven/plugin.xml";
@@ -97,8 +97,8 @@ record KnownProperties(Map<String, String> types) {
   }
 
   /**
-   * What a name is a slip for, where one is near; the prefix counts for nothing, as all have it.
-   * Another name may be the build's own, such as one for the version of this plugin in its POM.
+   * What a misspelt name stands for, if one is near; the prefix is not compared, as all have it. A
+   * name that is not near any may be the build's own, such as one for the version of this plugin.
    */
   private Optional<String> meant(String name) {
     List<String> known = types.keySet().stream().map(KnownProperties::parameter).toList();

@@ -8,7 +8,10 @@ import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.files.UserError;
 
-/** A goal of this plugin: it refuses properties that no goal knows. */
+/**
+ * A goal of this plugin: it turns its parameters into a request and runs it. It refuses properties
+ * that no goal knows.
+ */
 abstract class LinterMojo extends AbstractMojo {
   /** What the build was started with. */
   @Parameter(defaultValue = "${session.userProperties}", readonly = true)
@@ -47,7 +50,7 @@ abstract class LinterMojo extends AbstractMojo {
    */
   abstract GoalRequest request() throws UserError;
 
-  /** Most builds give no property, and need not know which there are. */
+  /** The descriptor is read only where there is a property to check. */
   private void checkProperties() throws UserError {
     if (hasAny(userProperties) || hasAny(projectProperties)) {
       KnownProperties.ofPlugin().check(userProperties, projectProperties);

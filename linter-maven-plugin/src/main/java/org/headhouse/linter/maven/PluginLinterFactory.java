@@ -4,7 +4,7 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.run.LinterFactory;
 
-/** Makes linters that know the rules of all jars the plugin is given as dependencies. */
+/** Makes linters that also have the rules of the jars that are dependencies of the plugin. */
 final class PluginLinterFactory {
   private static final String HOW_TO_MAKE_IT =
       "correct the name, or make it with mvn org.headhouse:linter-maven-plugin:baseline, and"

@@ -62,7 +62,7 @@ class KnownPropertiesTest {
   }
 
   @Test
-  void allAreTold() {
+  void allAreReported() {
     Properties given =
         properties("linter.sitees", "x", "linter.failLevl", "x", "linter.skip", "no");
     assertThatThrownBy(() -> KNOWN.check(given, properties()))
@@ -77,9 +77,9 @@ class KnownPropertiesTest {
   @ValueSource(strings = {"maybe", "yes", "1", ""})
   void whatIsNoTruthValueIsRefusedWhoeverSetsIt(String value) {
     Properties wrong = properties("linter.recheck", value);
-    String told = "linter.recheck cannot be \"" + value + "\": write true or false";
-    assertThatThrownBy(() -> KNOWN.check(wrong, properties())).hasMessage(told);
-    assertThatThrownBy(() -> KNOWN.check(properties(), wrong)).hasMessage(told);
+    String message = "linter.recheck cannot be \"" + value + "\": write true or false";
+    assertThatThrownBy(() -> KNOWN.check(wrong, properties())).hasMessage(message);
+    assertThatThrownBy(() -> KNOWN.check(properties(), wrong)).hasMessage(message);
   }
 
   @Test

@@ -120,14 +120,14 @@ class RevisionTest {
         "HEAD^{tree     | HEAD^{tree is no revision: write for example HEAD~1 or origin/main",
         "HEAD:customer  | there is no revision HEAD:customer: write one that git log shows"
       })
-  void whatIsNoRevisionIsTold(String name, String message) {
+  void whatIsNoRevisionIsReported(String name, String message) {
     assertThatThrownBy(() -> Revision.open(sites(), name))
         .isInstanceOf(UserError.class)
         .hasMessageStartingWith("linter.since: " + message);
   }
 
   @Test
-  void aShallowCloneIsTold() throws IOException {
+  void aShallowCloneIsReported() throws IOException {
     Files.writeString(work.resolve(".git/shallow"), first + "\n");
     assertThatThrownBy(() -> Revision.open(sites(), "HEAD~2"))
         .hasMessage(
@@ -136,7 +136,7 @@ class RevisionTest {
   }
 
   @Test
-  void aRepositoryWithoutRevisionsIsTold() throws Exception {
+  void aRepositoryWithoutRevisionsIsReported() throws Exception {
     Path fresh = Files.createDirectory(temporary.resolve("fresh"));
     Git.init().setDirectory(fresh.toFile()).call().close();
     assertThatThrownBy(() -> Revision.open(fresh, "HEAD"))
@@ -144,7 +144,7 @@ class RevisionTest {
   }
 
   @Test
-  void aFolderOutsideAnyRepositoryIsTold() throws IOException {
+  void aFolderOutsideAnyRepositoryIsReported() throws IOException {
     Path outside = Files.createDirectory(temporary.resolve("outside"));
     assertThatThrownBy(() -> Revision.open(outside, "HEAD"))
         .isInstanceOf(UserError.class)
@@ -188,7 +188,7 @@ class RevisionTest {
   private static final List<String> ALL_SITES =
       List.of("customer/sites/alder.yaml", "customer/sites/north/birch.yaml");
 
-  /** What held for all sites then tells of all of them, although it is nowhere today. */
+  /** Where what held for all sites then is gone, all of them differ. */
   @Test
   void allDifferWhereWhatHeldForAllIsGone() throws Exception {
     Files.delete(work.resolve("customer/device-types.yaml"));

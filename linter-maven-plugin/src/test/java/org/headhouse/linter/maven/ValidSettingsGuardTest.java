@@ -82,7 +82,7 @@ class ValidSettingsGuardTest {
 
   @ParameterizedTest
   @EnumSource(Goal.class)
-  void aBrokenPolicyIsToldAndNothingIsMade(Goal goal) throws IOException {
+  void aBrokenPolicyIsReportedAndNothingIsMade(Goal goal) throws IOException {
     write(
         "linter.yaml",
         """
@@ -102,7 +102,7 @@ class ValidSettingsGuardTest {
 
   @ParameterizedTest
   @EnumSource(Goal.class)
-  void brokenDeviceTypesAreToldAndNothingIsMade(Goal goal) throws IOException {
+  void brokenDeviceTypesAreReportedAndNothingIsMade(Goal goal) throws IOException {
     write("device-types.yaml", "a: [\n");
     GoalRun run = goal.in(folder);
     assertThatThrownBy(run::execute)
@@ -122,7 +122,7 @@ class ValidSettingsGuardTest {
 
   @ParameterizedTest
   @EnumSource(Goal.class)
-  void whatIsMilderIsToldAsWell(Goal goal) throws IOException {
+  void whatIsMilderIsReportedAsWell(Goal goal) throws IOException {
     write("linter.yaml", "format: 1\nrule-set: 1\nruls: {a: NO}\n");
     GoalRun run = goal.in(folder);
     assertThatThrownBy(run::execute)
@@ -151,7 +151,7 @@ class ValidSettingsGuardTest {
 
   @ParameterizedTest
   @EnumSource(Goal.class)
-  void soundSettingsLetTheGoalGoOn(Goal goal) {
+  void validSettingsLetTheGoalGoOn(Goal goal) {
     assertThatCode(goal.in(folder)::execute).doesNotThrowAnyException();
   }
 }
