@@ -5,38 +5,38 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Members in the order of a chain. */
+/** Items in the order of a chain. */
 final class Chain {
-  private final List<Member> members;
-  private final Map<Member, Integer> places = new HashMap<>();
+  private final List<TrackedItem> items;
+  private final Map<TrackedItem, Integer> places = new HashMap<>();
 
-  Chain(List<Member> members) {
-    this.members = List.copyOf(members);
-    for (int i = 0; i < this.members.size(); i++) {
-      places.put(this.members.get(i), i);
+  Chain(List<TrackedItem> items) {
+    this.items = List.copyOf(items);
+    for (int i = 0; i < this.items.size(); i++) {
+      places.put(this.items.get(i), i);
     }
   }
 
-  List<Member> members() {
-    return members;
+  List<TrackedItem> items() {
+    return items;
   }
 
-  boolean contains(Member member) {
-    return places.containsKey(member);
+  boolean contains(TrackedItem item) {
+    return places.containsKey(item);
   }
 
   /** From 0; -1 for what is not on the chain. */
-  int place(Member member) {
-    return places.getOrDefault(member, -1);
+  int place(TrackedItem item) {
+    return places.getOrDefault(item, -1);
   }
 
-  @Nullable Member previous(Member member) {
-    int at = place(member);
-    return at <= 0 ? null : members.get(at - 1);
+  @Nullable TrackedItem previous(TrackedItem item) {
+    int at = place(item);
+    return at <= 0 ? null : items.get(at - 1);
   }
 
-  @Nullable Member next(Member member) {
-    int at = place(member);
-    return at < 0 || at + 1 == members.size() ? null : members.get(at + 1);
+  @Nullable TrackedItem next(TrackedItem item) {
+    int at = place(item);
+    return at < 0 || at + 1 == items.size() ? null : items.get(at + 1);
   }
 }

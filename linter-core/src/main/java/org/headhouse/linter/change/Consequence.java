@@ -7,7 +7,7 @@ package org.headhouse.linter.change;
  */
 public record Consequence(Kind kind, String text) {
 
-  /** Where it is. */
+  /** What is touched. */
   public enum Kind {
     SUPERVISION("supervision"),
     RECORD("record"),

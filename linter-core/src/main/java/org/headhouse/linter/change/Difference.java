@@ -30,26 +30,26 @@ public sealed interface Difference {
   record Readdressed(String item, int from, int to) implements Difference {}
 
   /** A unit with another role. */
-  record RoleChanged(String item, Change role) implements Difference {}
+  record RoleChanged(String item, ValueChange role) implements Difference {}
 
   /** Another neighbour, cable, conductor, way round of the pair, or branch. */
-  record Rewired(String item, Change wiring) implements Difference {}
+  record Rewired(String item, ValueChange wiring) implements Difference {}
 
   /** Another terminator: fitted, removed, or of another value. */
-  record Terminated(String item, Change termination) implements Difference {}
+  record Terminated(String item, ValueChange termination) implements Difference {}
 
   /** Other bias resistors: fitted, removed, or of another value. */
-  record Rebiased(String item, Change bias) implements Difference {}
+  record Rebiased(String item, ValueChange bias) implements Difference {}
 
   /** A reading that is taken from elsewhere; the key is the reading. */
-  record Resourced(String item, Change source) implements Difference {}
+  record Resourced(String item, ValueChange source) implements Difference {}
 
   /** Another setting of a unit, which neither the line nor the readings depend on. */
-  record ItemSet(String item, Change setting) implements Difference {}
+  record ItemSet(String item, ValueChange setting) implements Difference {}
 
   /** Another setting of the whole line. */
-  record LineSet(Change setting) implements Difference {}
+  record LineSet(ValueChange setting) implements Difference {}
 
   /** Anything else that is written of the site. */
-  record SiteSet(Change setting) implements Difference {}
+  record SiteSet(ValueChange setting) implements Difference {}
 }

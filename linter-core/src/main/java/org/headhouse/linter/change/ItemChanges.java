@@ -1,5 +1,7 @@
 package org.headhouse.linter.change;
 
+import static org.headhouse.linter.change.SettingComparison.in;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -8,7 +10,6 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Connection;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Network;
-import org.headhouse.linter.site.Outdoor;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Repeater;
@@ -17,56 +18,52 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.SurgeProtection;
-import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
-import org.headhouse.linter.source.Place;
-import org.headhouse.linter.source.Region;
+import org.headhouse.linter.site.WeatherStation;
 import org.jspecify.annotations.Nullable;
 
 /** What changes at one item that stays on the chain, by subject. */
 final class ItemChanges {
-  private static final Place NOWHERE = Place.at(Region.START_OF_FILE);
-
   private ItemChanges() {}
 
-  /** What is landed on the terminals of an item. */
-  static List<Change> terminals(Member member) {
-    List<Change> changes = new ArrayList<>();
-    ChainItem before = member.before();
-    ChainItem after = member.after();
+  /** What is connected to the terminals of an item. */
+  static List<ValueChange> terminals(TrackedItem item) {
+    List<ValueChange> changes = new ArrayList<>();
+    ChainItem before = item.before();
+    ChainItem after = item.after();
     if (before == null || after == null) {
       return changes;
     }
-    if (member.item() instanceof Repeater) {
+    if (item.latest() instanceof Repeater) {
       terminals(" in", before.connection(Side.IN), after.connection(Side.IN), changes);
       terminals(" out", before.connection(Side.OUT), after.connection(Side.OUT), changes);
     } else {
       terminals("", before.connection(Side.IN), after.connection(Side.IN), changes);
     }
     if (before instanceof Unit unit && after instanceof Unit later) {
-      Written.compare("comm-module", unit.commModule(), later.commModule(), changes);
+      SettingComparison.compare("comm-module", unit.commModule(), later.commModule(), changes);
     }
     return changes;
   }
 
   private static void terminals(
-      String side, Connection before, Connection after, List<Change> changes) {
-    Written.compare("conductors" + side, before.conductors(), after.conductors(), changes);
-    changes.addAll(Written.change("pair" + side, before.pair(), after.pair(), Pair.STRAIGHT));
-    Written.compare("stub" + side, before.stub(), after.stub(), changes);
+      String side, Connection before, Connection after, List<ValueChange> changes) {
+    SettingComparison.compare("conductors" + side, before.conductors(), after.conductors(), changes);
+    changes.addAll(SettingComparison.change("pair" + side, before.pair(), after.pair(), Pair.STRAIGHT));
+    SettingComparison.compare("stub" + side, before.stub(), after.stub(), changes);
   }
 
-  /** The cable behind an item. */
-  static List<Change> cable(Member member) {
-    List<Change> changes = new ArrayList<>();
-    var before = member.before();
-    var after = member.after();
+  /** The cable from an item to the next. */
+  static List<ValueChange> cable(TrackedItem item) {
+    List<ValueChange> changes = new ArrayList<>();
+    var before = item.before();
+    var after = item.after();
     if (before != null && after != null) {
-      Written.compare("cable-to-next", before.cableToNext(), after.cableToNext(), changes);
+      SettingComparison.compare("cable-to-next", before.cableToNext(), after.cableToNext(), changes);
       changes.addAll(
-          Written.change("run-to-next", before.runToNext(), after.runToNext(), Run.INSIDE));
+          SettingComparison.change("run-to-next", before.runToNext(), after.runToNext(), Run.INSIDE));
       changes.addAll(
-          Written.change(
+          SettingComparison.change(
               "surge-protection-to-next",
               before.surgeProtectionToNext(),
               after.surgeProtectionToNext(),
@@ -76,91 +73,99 @@ final class ItemChanges {
   }
 
   /** The terminators of an item that stays, joins or leaves. */
-  static List<Change> termination(Member member) {
-    List<Change> changes = new ArrayList<>();
-    if (member.item() instanceof Repeater) {
-      Repeater before = member.before() instanceof Repeater repeater ? repeater : null;
-      Repeater after = member.after() instanceof Repeater repeater ? repeater : null;
-      Written.compare(
+  static List<ValueChange> termination(TrackedItem item) {
+    List<ValueChange> changes = new ArrayList<>();
+    if (item.latest() instanceof Repeater) {
+      Repeater before = item.before() instanceof Repeater repeater ? repeater : null;
+      Repeater after = item.after() instanceof Repeater repeater ? repeater : null;
+      SettingComparison.compare(
           "termination in",
-          before == null ? missing() : before.terminationIn(),
-          after == null ? missing() : after.terminationIn(),
+          in(before, Repeater::terminationIn),
+          in(after, Repeater::terminationIn),
           changes);
-      Written.compare(
+      SettingComparison.compare(
           "termination out",
-          before == null ? missing() : before.terminationOut(),
-          after == null ? missing() : after.terminationOut(),
+          in(before, Repeater::terminationOut),
+          in(after, Repeater::terminationOut),
           changes);
     } else {
-      Written.compare(
-          "termination", termination(member.before()), termination(member.after()), changes);
+      SettingComparison.compare(
+          "termination",
+          in(item.before(), one -> one.connection(Side.IN).termination()),
+          in(item.after(), one -> one.connection(Side.IN).termination()),
+          changes);
     }
     return changes;
   }
 
-  private static Setting<Termination> termination(@Nullable ChainItem item) {
-    return item == null ? missing() : item.connection(Side.IN).termination();
-  }
-
-  private static Setting<Termination> missing() {
-    return new Setting.Missing<>(NOWHERE);
-  }
-
   /** The bias at an item that stays, joins or leaves. */
-  static List<Change> bias(Site before, Site after, Member member) {
-    String from = member.before() == null ? null : bias(before, member.before().name());
-    String to = member.after() == null ? null : bias(after, member.after().name());
-    return Objects.equals(from, to) ? List.of() : List.of(new Change("bias", from, to));
+  static List<ValueChange> bias(Site before, Site after, TrackedItem item) {
+    String from = item.before() == null ? null : bias(before, item.before().name());
+    String to = item.after() == null ? null : bias(after, item.after().name());
+    return Objects.equals(from, to) ? List.of() : List.of(new ValueChange("bias", from, to));
   }
 
   private static @Nullable String bias(Site site, Setting<String> name) {
     LineSettings line = site.line().orNull();
     for (Bias bias : line == null ? List.<Bias>of() : line.bias().or(List.of())) {
       if (bias.at().isGiven() && Objects.equals(bias.at().orNull(), name.orNull())) {
-        return Written.text(bias.resistors()) + " at " + Written.text(bias.supply());
+        return SettingComparison.text(bias.resistors()) + " at " + SettingComparison.text(bias.supply());
       }
     }
     return null;
   }
 
+  /** The wires of the weather station, at an item that stays, joins or leaves. */
+  static List<ValueChange> station(Site before, Site after, TrackedItem item) {
+    boolean was = hasStation(before, item.before());
+    boolean will = hasStation(after, item.after());
+    return was == will
+        ? List.of()
+        : List.of(
+            new ValueChange("weather-station", was ? "wired" : null, will ? "wired" : null));
+  }
+
+  private static boolean hasStation(Site site, @Nullable ChainItem item) {
+    WeatherStation station = site.weatherStation().orNull();
+    String at = station == null ? null : station.at().orNull();
+    return at != null && item != null && item.name().is(at);
+  }
+
   /** Where the readings come from. */
-  static List<Change> sources(@Nullable Unit before, Unit after) {
-    List<Change> changes = new ArrayList<>();
+  static List<ValueChange> sources(@Nullable Unit before, Unit after) {
+    List<ValueChange> changes = new ArrayList<>();
     for (Reading reading : Reading.values()) {
-      Written.compare(reading.word(), source(before, reading), source(after, reading), changes);
+      SettingComparison.compare(reading.word(), source(before, reading), source(after, reading), changes);
     }
     return changes;
   }
 
   private static Setting<?> source(@Nullable Unit unit, Reading reading) {
-    if (unit == null) {
-      return missing();
+    if (unit != null && unit.outdoor().isFaulty()) {
+      return unit.outdoor();
     }
-    Outdoor outdoor = unit.outdoor().orNull();
-    return outdoor == null
-        ? (unit.outdoor().isFaulty() ? new Setting.Faulty<>(NOWHERE) : missing())
-        : outdoor.source(reading);
+    return in(unit == null ? null : unit.outdoor().orNull(), outdoor -> outdoor.source(reading));
   }
 
   /** What else is set at a unit. */
-  static List<Change> settings(Unit before, Unit after) {
-    List<Change> changes = new ArrayList<>();
-    Written.compare("vents", before.vents(), after.vents(), changes);
-    Written.compare(
+  static List<ValueChange> settings(Unit before, Unit after) {
+    List<ValueChange> changes = new ArrayList<>();
+    SettingComparison.compare("vents", before.vents(), after.vents(), changes);
+    SettingComparison.compare(
         "on-stale-readings", before.onStaleReadings(), after.onStaleReadings(), changes);
     Network network = before.network().orNull();
     Network other = after.network().orNull();
-    Written.compare(
+    SettingComparison.compare(
         "network.ip",
-        network == null ? missing() : network.ip(),
-        other == null ? missing() : other.ip(),
+        in(network, Network::ip),
+        in(other, Network::ip),
         changes);
-    Written.compare(
+    SettingComparison.compare(
         "network.gateway",
-        network == null ? missing() : network.gateway(),
-        other == null ? missing() : other.gateway(),
+        in(network, Network::gateway),
+        in(other, Network::gateway),
         changes);
-    Written.compare("firmware", before.firmware(), after.firmware(), changes);
+    SettingComparison.compare("firmware", before.firmware(), after.firmware(), changes);
     return changes;
   }
 }

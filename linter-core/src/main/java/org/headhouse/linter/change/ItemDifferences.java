@@ -12,97 +12,97 @@ import org.jspecify.annotations.Nullable;
 final class ItemDifferences {
   private final Site before;
   private final Site after;
-  private final Chains chains;
+  private final ChainStates chains;
 
-  ItemDifferences(Site before, Site after, Chains chains) {
+  ItemDifferences(Site before, Site after, ChainStates chains) {
     this.before = before;
     this.after = after;
     this.chains = chains;
   }
 
-  List<Difference> of(Member member) {
-    String name = member.name();
+  List<Difference> of(TrackedItem item) {
+    String name = item.name();
     List<Difference> found = new ArrayList<>();
-    if (!member.stays()) {
-      ItemKind kind = member.item().kind();
+    if (!item.stays()) {
+      ItemKind kind = item.latest().kind();
       found.add(
-          member.before() == null
-              ? new Difference.Added(name, kind, name(chains.after().previous(member)))
-              : new Difference.Removed(name, kind, name(chains.before().previous(member))));
+          item.before() == null
+              ? new Difference.Added(name, kind, name(chains.after().previous(item)))
+              : new Difference.Removed(name, kind, name(chains.before().previous(item))));
     } else {
-      named(member, found);
-      neighbours(member, found);
-      rewired(member, found);
-      ItemChanges.termination(member)
+      named(item, found);
+      neighbours(item, found);
+      rewired(item, found);
+      ItemChanges.termination(item)
           .forEach(change -> found.add(new Difference.Terminated(name, change)));
     }
-    ItemChanges.bias(before, after, member)
+    ItemChanges.bias(before, after, item)
         .forEach(change -> found.add(new Difference.Rebiased(name, change)));
-    if (member.unitBefore() != null && member.unitAfter() != null) {
-      set(name, member.unitBefore(), member.unitAfter(), found);
+    if (item.unitBefore() != null && item.unitAfter() != null) {
+      set(name, item.unitBefore(), item.unitAfter(), found);
     }
     return found;
   }
 
-  private static void named(Member member, List<Difference> found) {
-    if (member.before() != null && member.after() != null) {
-      Written.change("name", member.before().name(), member.after().name())
+  private static void named(TrackedItem item, List<Difference> found) {
+    if (item.before() != null && item.after() != null) {
+      SettingComparison.change("name", item.before().name(), item.after().name())
           .forEach(
               change ->
                   found.add(
                       new Difference.Renamed(
-                          member.name(), Objects.requireNonNullElse(change.from(), ""))));
+                          item.name(), Objects.requireNonNullElse(change.from(), ""))));
     }
-    Unit unit = member.unitBefore();
-    Unit later = member.unitAfter();
+    Unit unit = item.unitBefore();
+    Unit later = item.unitAfter();
     Integer from = unit == null ? null : unit.address().orNull();
     Integer to = later == null ? null : later.address().orNull();
     if (from != null && to != null && !from.equals(to)) {
-      found.add(new Difference.Readdressed(member.name(), from, to));
+      found.add(new Difference.Readdressed(item.name(), from, to));
     }
   }
 
-  private void neighbours(Member member, List<Difference> found) {
+  private void neighbours(TrackedItem item, List<Difference> found) {
     neighbour(
-        member,
+        item,
         "previous item",
-        chains.before().previous(member),
-        chains.after().previous(member),
+        chains.before().previous(item),
+        chains.after().previous(item),
         found);
     neighbour(
-        member, "next item", chains.before().next(member), chains.after().next(member), found);
+        item, "next item", chains.before().next(item), chains.after().next(item), found);
   }
 
   private static void neighbour(
-      Member member,
+      TrackedItem item,
       String what,
-      @Nullable Member from,
-      @Nullable Member to,
+      @Nullable TrackedItem from,
+      @Nullable TrackedItem to,
       List<Difference> found) {
     if (from != to) {
-      found.add(new Difference.Rewired(member.name(), new Change(what, name(from), name(to))));
+      found.add(new Difference.Rewired(item.name(), new ValueChange(what, name(from), name(to))));
     }
   }
 
-  private static void rewired(Member member, List<Difference> found) {
-    ItemChanges.cable(member)
-        .forEach(change -> found.add(new Difference.Rewired(member.name(), change)));
-    ItemChanges.terminals(member)
-        .forEach(change -> found.add(new Difference.Rewired(member.name(), change)));
+  private static void rewired(TrackedItem item, List<Difference> found) {
+    ItemChanges.cable(item)
+        .forEach(change -> found.add(new Difference.Rewired(item.name(), change)));
+    ItemChanges.terminals(item)
+        .forEach(change -> found.add(new Difference.Rewired(item.name(), change)));
   }
 
   private static void set(String name, Unit from, Unit to, List<Difference> found) {
-    Written.change("role", from.role(), to.role())
+    SettingComparison.change("role", from.role(), to.role())
         .forEach(change -> found.add(new Difference.RoleChanged(name, change)));
     ItemChanges.sources(from, to)
         .forEach(change -> found.add(new Difference.Resourced(name, change)));
-    Written.change("device-type", from.deviceType(), to.deviceType())
+    SettingComparison.change("device-type", from.deviceType(), to.deviceType())
         .forEach(change -> found.add(new Difference.ItemSet(name, change)));
     ItemChanges.settings(from, to)
         .forEach(change -> found.add(new Difference.ItemSet(name, change)));
   }
 
-  private static @Nullable String name(@Nullable Member member) {
-    return member == null ? null : member.name();
+  private static @Nullable String name(@Nullable TrackedItem item) {
+    return item == null ? null : item.name();
   }
 }

@@ -11,31 +11,31 @@ import org.jspecify.annotations.Nullable;
 final class LineChanges {
   private LineChanges() {}
 
-  /** What every unit must be set to alike. */
-  static List<Change> serial(Site before, Site after) {
+  /** What must be set alike at every unit. */
+  static List<ValueChange> serial(Site before, Site after) {
     LineSettings line = before.line().orNull();
     LineSettings other = after.line().orNull();
     return line == null || other == null ? List.of() : serial(line, other);
   }
 
-  static List<Change> serial(LineSettings before, LineSettings after) {
-    List<Change> changes = new ArrayList<>();
-    Written.compare("baud", before.baud(), after.baud(), changes);
-    Written.compare("parity", before.parity(), after.parity(), changes);
-    Written.compare("stop-bits", before.stopBits(), after.stopBits(), changes);
+  static List<ValueChange> serial(LineSettings before, LineSettings after) {
+    List<ValueChange> changes = new ArrayList<>();
+    SettingComparison.compare("baud", before.baud(), after.baud(), changes);
+    SettingComparison.compare("parity", before.parity(), after.parity(), changes);
+    SettingComparison.compare("stop-bits", before.stopBits(), after.stopBits(), changes);
     return changes;
   }
 
-  static List<Change> broadcast(LineSettings before, LineSettings after) {
+  static List<ValueChange> broadcast(LineSettings before, LineSettings after) {
     Broadcast broadcast = before.broadcast().orNull();
     Broadcast other = after.broadcast().orNull();
-    List<Change> changes = new ArrayList<>();
+    List<ValueChange> changes = new ArrayList<>();
     if (broadcast != null && other != null) {
-      Written.compare(
+      SettingComparison.compare(
           "traffic.broadcast.registers", broadcast.registers(), other.registers(), changes);
-      Written.compare("traffic.broadcast.every", broadcast.every(), other.every(), changes);
+      SettingComparison.compare("traffic.broadcast.every", broadcast.every(), other.every(), changes);
     } else if (broadcast != null || other != null) {
-      changes.add(new Change("traffic.broadcast", written(broadcast), written(other)));
+      changes.add(new ValueChange("traffic.broadcast", written(broadcast), written(other)));
     }
     return changes;
   }
@@ -43,8 +43,8 @@ final class LineChanges {
   private static @Nullable String written(@Nullable Broadcast broadcast) {
     return broadcast == null
         ? null
-        : Written.text(broadcast.registers())
+        : SettingComparison.text(broadcast.registers())
             + " registers every "
-            + Written.text(broadcast.every());
+            + SettingComparison.text(broadcast.every());
   }
 }

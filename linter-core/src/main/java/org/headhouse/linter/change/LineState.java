@@ -13,39 +13,39 @@ import org.headhouse.linter.site.Termination;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The line after a part of the wiring is done.
+ * The line when a part of the wiring is done.
  *
  * @param chain from the first item as far as the cables lead
  * @param items how many items are on the line
  * @param done the items at which all is done
  */
-record LineState(List<Member> chain, int items, Set<Member> done) {
+record LineState(List<TrackedItem> chain, int items, Set<TrackedItem> done) {
   private static final int TERMINATORS = 2;
 
-  static LineState of(Chains chains, Set<Member> done) {
-    Map<Member, Member> next = new HashMap<>();
-    Map<Member, Member> previous = new HashMap<>();
+  static LineState of(ChainStates chains, Set<TrackedItem> done) {
+    Map<TrackedItem, TrackedItem> next = new HashMap<>();
+    Map<TrackedItem, TrackedItem> previous = new HashMap<>();
     int items = 0;
-    Member first = null;
-    for (Member member : chains.all().members()) {
-      Chain chain = done.contains(member) ? chains.after() : chains.before();
-      if (chain.contains(member)) {
+    TrackedItem first = null;
+    for (TrackedItem item : chains.all().items()) {
+      Chain chain = done.contains(item) ? chains.after() : chains.before();
+      if (chain.contains(item)) {
         items++;
-        Member following = chain.next(member);
+        TrackedItem following = chain.next(item);
         if (following != null) {
-          next.put(member, following);
-          previous.put(following, member);
+          next.put(item, following);
+          previous.put(following, item);
         }
       }
     }
-    for (Member member : chains.all().members()) {
-      Chain chain = done.contains(member) ? chains.after() : chains.before();
-      if (first == null && chain.contains(member) && !previous.containsKey(member)) {
-        first = member;
+    for (TrackedItem item : chains.all().items()) {
+      Chain chain = done.contains(item) ? chains.after() : chains.before();
+      if (first == null && chain.contains(item) && !previous.containsKey(item)) {
+        first = item;
       }
     }
-    List<Member> walked = new ArrayList<>();
-    for (Member at = first; at != null; at = next.get(at)) {
+    List<TrackedItem> walked = new ArrayList<>();
+    for (TrackedItem at = first; at != null; at = next.get(at)) {
       walked.add(at);
     }
     return new LineState(walked, items, done);
@@ -56,7 +56,7 @@ record LineState(List<Member> chain, int items, Set<Member> done) {
     if (chain.size() != items) {
       return false;
     }
-    for (List<Member> segment : segments(chain)) {
+    for (List<TrackedItem> segment : segments(chain)) {
       int fitted = 0;
       for (int i = 0; i < segment.size(); i++) {
         fitted += fitted(segment.get(i), i == 0 && segment.size() > 1);
@@ -68,11 +68,11 @@ record LineState(List<Member> chain, int items, Set<Member> done) {
     return true;
   }
 
-  private int fitted(Member member, boolean first) {
-    ChainItem item = done.contains(member) ? member.after() : member.before();
-    return item instanceof Repeater repeater
+  private int fitted(TrackedItem item, boolean first) {
+    ChainItem now = done.contains(item) ? item.after() : item.before();
+    return now instanceof Repeater repeater
         ? fitted(first ? repeater.terminationOut() : repeater.terminationIn())
-        : terminators(item);
+        : terminators(now);
   }
 
   private static int fitted(Setting<Termination> setting) {
@@ -88,19 +88,19 @@ record LineState(List<Member> chain, int items, Set<Member> done) {
   }
 
   /** How many terminators an item has in a state. */
-  static int terminators(Member member, boolean later) {
-    return terminators(later ? member.after() : member.before());
+  static int terminators(TrackedItem item, boolean later) {
+    return terminators(later ? item.after() : item.before());
   }
 
   /** The stretches between repeaters, both included. */
-  static List<List<Member>> segments(List<Member> chain) {
-    List<List<Member>> segments = new ArrayList<>();
-    List<Member> open = new ArrayList<>();
-    for (Member member : chain) {
-      open.add(member);
-      if (member.item() instanceof Repeater && open.size() > 1) {
+  static List<List<TrackedItem>> segments(List<TrackedItem> chain) {
+    List<List<TrackedItem>> segments = new ArrayList<>();
+    List<TrackedItem> open = new ArrayList<>();
+    for (TrackedItem item : chain) {
+      open.add(item);
+      if (item.latest() instanceof Repeater && open.size() > 1) {
         segments.add(open);
-        open = new ArrayList<>(List.of(member));
+        open = new ArrayList<>(List.of(item));
       }
     }
     if (open.size() > 1 || (segments.isEmpty() && !open.isEmpty())) {

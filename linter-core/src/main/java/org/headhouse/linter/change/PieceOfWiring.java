@@ -2,7 +2,6 @@ package org.headhouse.linter.change;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Connection;
@@ -11,33 +10,32 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
-import org.headhouse.linter.site.WeatherStation;
 import org.jspecify.annotations.Nullable;
 
 /** Turns a piece of wiring into a step: what is done at each of its items. */
 final class PieceOfWiring {
   private final Site before;
   private final Site after;
-  private final Chains chains;
+  private final ChainStates chains;
 
-  PieceOfWiring(Site before, Site after, Chains chains) {
+  PieceOfWiring(Site before, Site after, ChainStates chains) {
     this.before = before;
     this.after = after;
     this.chains = chains;
   }
 
-  /** The step, or nothing where all that changes is what is written. */
-  Optional<Step> step(List<Member> piece) {
+  /** The step, or nothing where only the file changes and no work is to be done. */
+  Optional<Step> step(List<TrackedItem> piece) {
     List<WiringPlace> places = new ArrayList<>();
-    for (Member member : piece) {
-      List<Act> acts = acts(member, piece);
-      if (!acts.isEmpty()) {
-        places.add(new WiringPlace(member.name(), acts));
+    for (TrackedItem item : piece) {
+      List<FieldAction> actions = actions(item, piece);
+      if (!actions.isEmpty()) {
+        places.add(new WiringPlace(item.name(), actions));
       }
-      Member next = exchangedTo(member);
+      TrackedItem next = exchangedTo(item);
       if (next != null && !piece.contains(next)) {
-        // The other end of the cable is worked at as well.
-        places.add(new WiringPlace(next.name(), exchangedFrom(member)));
+        // The cable is exchanged at its other end as well.
+        places.add(new WiringPlace(next.name(), exchangedFrom(item)));
       }
     }
     return places.isEmpty()
@@ -45,136 +43,119 @@ final class PieceOfWiring {
         : Optional.of(new Step.Wire(places, withoutReadings(piece)));
   }
 
-  private List<Act> acts(Member member, List<Member> piece) {
-    List<Act> acts = new ArrayList<>();
-    takeOff(member, acts);
-    land(member, acts);
-    for (Change change : ItemChanges.termination(member)) {
+  private List<FieldAction> actions(TrackedItem item, List<TrackedItem> piece) {
+    List<FieldAction> actions = new ArrayList<>();
+    takeOff(item, actions);
+    land(item, actions);
+    for (ValueChange change : ItemChanges.termination(item)) {
       if (!isNone(change.from()) || !isNone(change.to())) {
-        acts.add(new Act.Terminate(change));
+        actions.add(new FieldAction.Terminate(change));
       }
     }
-    ItemChanges.bias(before, after, member).forEach(change -> acts.add(new Act.Fit(change)));
-    if (member.stays()) {
-      ItemChanges.terminals(member).forEach(change -> acts.add(new Act.Fit(change)));
-      exchange(member, piece, acts);
+    ItemChanges.bias(before, after, item).forEach(change -> actions.add(new FieldAction.Fit(change)));
+    if (item.stays()) {
+      ItemChanges.terminals(item).forEach(change -> actions.add(new FieldAction.Fit(change)));
+      exchange(item, piece, actions);
     } else {
-      terminals(member.after(), acts);
+      terminals(item.after(), actions);
     }
-    station(member, acts);
-    if (member.after() == null) {
-      acts.add(new Act.TakeOut());
-    } else if (member.liveAfter() && !member.liveBefore()) {
-      acts.add(new Act.SwitchOn(member.addressAfter()));
+    ItemChanges.station(before, after, item)
+        .forEach(change -> actions.add(new FieldAction.Fit(change)));
+    if (item.after() == null) {
+      actions.add(new FieldAction.TakeOut());
+    } else if (item.liveAfter() && !item.liveBefore()) {
+      actions.add(new FieldAction.SwitchOn(item.addressAfter()));
     }
-    return acts;
+    return actions;
   }
 
   static boolean isNone(@Nullable String termination) {
     return termination == null || termination.equals("none");
   }
 
-  private void takeOff(Member member, List<Act> acts) {
-    Member previous = chains.before().previous(member);
-    Member next = chains.before().next(member);
-    if (previous != null && previous != chains.after().previous(member)) {
-      acts.add(new Act.TakeOff(false, previous.name()));
+  private void takeOff(TrackedItem item, List<FieldAction> actions) {
+    TrackedItem previous = chains.before().previous(item);
+    TrackedItem next = chains.before().next(item);
+    if (previous != null && previous != chains.after().previous(item)) {
+      actions.add(new FieldAction.TakeOff(false, previous.name()));
     }
-    if (next != null && next != chains.after().next(member)) {
-      acts.add(new Act.TakeOff(true, next.name()));
-    }
-  }
-
-  private void land(Member member, List<Act> acts) {
-    Member previous = chains.after().previous(member);
-    Member next = chains.after().next(member);
-    if (previous != null && previous != chains.before().previous(member)) {
-      acts.add(new Act.Land(false, previous.name(), length(previous)));
-    }
-    if (next != null && next != chains.before().next(member)) {
-      acts.add(new Act.Land(true, next.name(), length(member)));
+    if (next != null && next != chains.after().next(item)) {
+      actions.add(new FieldAction.TakeOff(true, next.name()));
     }
   }
 
-  private static @Nullable String length(Member member) {
-    return member.after() == null ? null : Written.text(member.after().cableToNext());
+  private void land(TrackedItem item, List<FieldAction> actions) {
+    TrackedItem previous = chains.after().previous(item);
+    TrackedItem next = chains.after().next(item);
+    if (previous != null && previous != chains.before().previous(item)) {
+      actions.add(new FieldAction.Land(false, previous.name(), length(previous)));
+    }
+    if (next != null && next != chains.before().next(item)) {
+      actions.add(new FieldAction.Land(true, next.name(), length(item)));
+    }
   }
 
-  /** The same neighbours, and another cable to one of them. */
-  private void exchange(Member member, List<Member> piece, List<Act> acts) {
-    Member previous = chains.after().previous(member);
-    if (previous != null && piece.contains(previous) && exchangedTo(previous) == member) {
-      acts.addAll(exchangedFrom(previous));
+  private static @Nullable String length(TrackedItem item) {
+    return item.after() == null ? null : SettingComparison.text(item.after().cableToNext());
+  }
+
+  /** Cables that are exchanged between items that stay neighbours. */
+  private void exchange(TrackedItem item, List<TrackedItem> piece, List<FieldAction> actions) {
+    TrackedItem previous = chains.after().previous(item);
+    if (previous != null && piece.contains(previous) && exchangedTo(previous) == item) {
+      actions.addAll(exchangedFrom(previous));
     }
-    Member next = exchangedTo(member);
+    TrackedItem next = exchangedTo(item);
     if (next != null) {
-      ItemChanges.cable(member)
-          .forEach(change -> acts.add(new Act.Replace(true, next.name(), change)));
+      ItemChanges.cable(item)
+          .forEach(change -> actions.add(new FieldAction.Replace(true, next.name(), change)));
     }
   }
 
-  private static List<Act> exchangedFrom(Member previous) {
-    List<Act> acts = new ArrayList<>();
+  private static List<FieldAction> exchangedFrom(TrackedItem previous) {
+    List<FieldAction> actions = new ArrayList<>();
     ItemChanges.cable(previous)
-        .forEach(change -> acts.add(new Act.Replace(false, previous.name(), change)));
-    return acts;
+        .forEach(change -> actions.add(new FieldAction.Replace(false, previous.name(), change)));
+    return actions;
   }
 
-  /** The neighbour that stays one, where the cable to it is another; else null. */
-  private @Nullable Member exchangedTo(Member member) {
-    Member next = chains.after().next(member);
+  /** The next item, where it stays and the cable to it is exchanged; else null. */
+  private @Nullable TrackedItem exchangedTo(TrackedItem item) {
+    TrackedItem next = chains.after().next(item);
     return next == null
-            || next != chains.before().next(member)
-            || ItemChanges.cable(member).isEmpty()
+            || next != chains.before().next(item)
+            || ItemChanges.cable(item).isEmpty()
         ? null
         : next;
   }
 
-  private static void terminals(@Nullable ChainItem item, List<Act> acts) {
+  private static void terminals(@Nullable ChainItem item, List<FieldAction> actions) {
     if (item != null && !(item instanceof Repeater)) {
       Connection connection = item.connection(Side.IN);
-      fit("conductors", connection.conductors(), acts);
-      fit("pair", connection.pair(), acts);
-      fit("stub", connection.stub(), acts);
+      fit("conductors", connection.conductors(), actions);
+      fit("pair", connection.pair(), actions);
+      fit("stub", connection.stub(), actions);
     }
     if (item instanceof Unit unit) {
-      fit("comm-module", unit.commModule(), acts);
+      fit("comm-module", unit.commModule(), actions);
     }
   }
 
-  private static void fit(String what, Setting<?> setting, List<Act> acts) {
-    String to = Written.text(setting);
+  private static void fit(String what, Setting<?> setting, List<FieldAction> actions) {
+    String to = SettingComparison.text(setting);
     if (to != null) {
-      acts.add(new Act.Fit(new Change(what, null, to)));
+      actions.add(new FieldAction.Fit(new ValueChange(what, null, to)));
     }
   }
 
-  private void station(Member member, List<Act> acts) {
-    boolean was = member.before() != null && isAt(before, member.before().name());
-    boolean will = member.after() != null && isAt(after, member.after().name());
-    if (was != will) {
-      acts.add(
-          new Act.Fit(new Change("weather-station", was ? "wired" : null, will ? "wired" : null)));
-    }
-  }
-
-  private static boolean isAt(Site site, Setting<String> name) {
-    WeatherStation station = site.weatherStation().orNull();
-    return station != null
-        && station.at().isGiven()
-        && Objects.equals(station.at().orNull(), name.orNull());
-  }
-
-  /**
-   * Those behind the first place, or all where the head unit is worked at; the head has its own.
-   */
-  private List<String> withoutReadings(List<Member> piece) {
+  /** The followers at or after the first item of the piece, which may be cut off meanwhile. */
+  private List<String> withoutReadings(List<TrackedItem> piece) {
     int first = chains.all().place(piece.get(0));
-    return chains.all().members().stream()
-        .filter(member -> chains.all().place(member) >= first)
-        .filter(Member::liveThroughout)
-        .filter(member -> !member.isHeadAfter())
-        .map(Member::name)
+    return chains.all().items().stream()
+        .filter(item -> chains.all().place(item) >= first)
+        .filter(TrackedItem::liveThroughout)
+        .filter(item -> !item.isHeadAfter())
+        .map(TrackedItem::name)
         .toList();
   }
 }

@@ -2,7 +2,7 @@ package org.headhouse.linter.change;
 
 import java.util.List;
 
-/** What became of one site between two states of a repository. */
+/** How one site differs between two states of a repository. */
 public sealed interface SiteChange {
 
   /** The id of the site, or the path of its file where it has none. */
@@ -21,7 +21,7 @@ public sealed interface SiteChange {
    * A site that is there in both states.
    *
    * @param earlierFile the path that it had
-   * @param differences none where only what means nothing to the line differs, such as comments
+   * @param differences none where, for example, only comments differ
    */
   record Changed(
       String site,

@@ -7,11 +7,11 @@ import org.jspecify.annotations.Nullable;
 public sealed interface Step {
 
   /**
-   * A unit that joins is set, off the line.
+   * A unit that joins is set before it is connected.
    *
    * @param delivered its address as delivered, or null where that is not known
    */
-  record Prepare(String unit, @Nullable Integer delivered, int address, List<Change> settings)
+  record Prepare(String unit, @Nullable Integer delivered, int address, List<ValueChange> settings)
       implements Step {
     public Prepare {
       settings = List.copyOf(settings);
@@ -24,10 +24,10 @@ public sealed interface Step {
   /**
    * A unit gets another address, and is restarted.
    *
-   * @param spare whether the address is held for a while only
+   * @param spare whether the address is only for the time being
    * @param settings what else is set there at the same visit
    */
-  record SetAddress(String unit, int from, int to, boolean spare, List<Change> settings)
+  record SetAddress(String unit, int from, int to, boolean spare, List<ValueChange> settings)
       implements Step {
     public SetAddress {
       settings = List.copyOf(settings);
@@ -38,14 +38,14 @@ public sealed interface Step {
   record SetAside(String unit, int from, int to) implements Step {}
 
   /** A unit that was set aside comes back to the line. */
-  record BringBack(String unit, int address, List<Change> settings) implements Step {
+  record BringBack(String unit, int address, List<ValueChange> settings) implements Step {
     public BringBack {
       settings = List.copyOf(settings);
     }
   }
 
   /** A unit gets other settings than its address. */
-  record SetUnit(String unit, List<Change> settings) implements Step {
+  record SetUnit(String unit, List<ValueChange> settings) implements Step {
     public SetUnit {
       settings = List.copyOf(settings);
     }
@@ -56,7 +56,7 @@ public sealed interface Step {
    *
    * @param units in the order of the work
    */
-  record SetLine(List<Change> settings, List<String> units) implements Step {
+  record SetLine(List<ValueChange> settings, List<String> units) implements Step {
     public SetLine {
       settings = List.copyOf(settings);
       units = List.copyOf(units);

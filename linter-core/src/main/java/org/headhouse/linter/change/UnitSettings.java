@@ -7,18 +7,18 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
-/** What is set at a unit's own keys or display, the address apart. */
+/** What is set at a unit itself, but for the address. */
 final class UnitSettings {
   private UnitSettings() {}
 
-  /** At a unit that stays; its role apart, which is changed together with that of another. */
-  static List<Change> changed(Member member) {
-    List<Change> changes = new ArrayList<>();
-    Unit before = member.unitBefore();
-    Unit after = member.unitAfter();
+  /** At a unit that stays, but for its role, which changes together with that of another unit. */
+  static List<ValueChange> changed(TrackedItem item) {
+    List<ValueChange> changes = new ArrayList<>();
+    Unit before = item.unitBefore();
+    Unit after = item.unitAfter();
     if (before != null && after != null) {
-      Written.compare("name", before.name(), after.name(), changes);
-      if (role(member).isEmpty()) {
+      SettingComparison.compare("name", before.name(), after.name(), changes);
+      if (role(item).isEmpty()) {
         changes.addAll(ItemChanges.sources(before, after));
       }
       changes.addAll(ItemChanges.settings(before, after));
@@ -27,14 +27,14 @@ final class UnitSettings {
   }
 
   /** The role of a unit that stays, and the sources that go with it. */
-  static List<Change> role(Member member) {
-    Unit before = member.unitBefore();
-    Unit after = member.unitAfter();
-    if (before == null || after == null || !Written.differ(before.role(), after.role())) {
+  static List<ValueChange> role(TrackedItem item) {
+    Unit before = item.unitBefore();
+    Unit after = item.unitAfter();
+    if (before == null || after == null || !SettingComparison.differ(before.role(), after.role())) {
       return List.of();
     }
-    List<Change> changes = new ArrayList<>();
-    Written.compare("role", before.role(), after.role(), changes);
+    List<ValueChange> changes = new ArrayList<>();
+    SettingComparison.compare("role", before.role(), after.role(), changes);
     changes.addAll(ItemChanges.sources(before, after));
     return changes;
   }
@@ -42,9 +42,9 @@ final class UnitSettings {
   /**
    * At a unit that joins: all that it has to know, with the settings that the line has in the end.
    */
-  static List<Change> ofNew(Member member, Unit unit, Site after) {
-    List<Change> changes = new ArrayList<>();
-    changes.add(new Change("name", null, member.name()));
+  static List<ValueChange> ofNew(TrackedItem item, Unit unit, Site after) {
+    List<ValueChange> changes = new ArrayList<>();
+    changes.add(new ValueChange("name", null, item.name()));
     add("role", unit.role(), changes);
     LineSettings line = after.line().orNull();
     if (line != null) {
@@ -61,10 +61,10 @@ final class UnitSettings {
     return changes;
   }
 
-  private static void add(String what, Setting<?> setting, List<Change> changes) {
-    String to = Written.text(setting);
+  private static void add(String what, Setting<?> setting, List<ValueChange> changes) {
+    String to = SettingComparison.text(setting);
     if (to != null) {
-      changes.add(new Change(what, null, to));
+      changes.add(new ValueChange(what, null, to));
     }
   }
 }

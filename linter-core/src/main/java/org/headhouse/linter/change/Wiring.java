@@ -9,34 +9,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.WeatherStation;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Divides the wiring into pieces, each as small as can be, after each of which the line is whole:
- * one chain, with two terminators on each segment.
+ * Divides the wiring into the smallest pieces after which the line is whole: one chain, with two
+ * terminators on each segment.
  *
- * <p>Two items belong to one piece where a cable between them comes or goes. What a piece lacks is
- * taken from the next ones along the chain.
+ * <p>Two items belong to one piece where a cable between them comes or goes. A piece that does not
+ * leave the line whole is joined with the next along the chain.
  */
 final class Wiring {
 
   /** Two neighbours on a chain. */
-  private record Joint(Member one, Member other) {}
+  private record Joint(TrackedItem one, TrackedItem other) {}
 
   private final Site before;
   private final Site after;
-  private final Chains chains;
-  private final Map<Member, Member> group = new LinkedHashMap<>();
+  private final ChainStates chains;
+  private final Map<TrackedItem, TrackedItem> group = new LinkedHashMap<>();
 
-  private Wiring(Site before, Site after, Chains chains) {
+  private Wiring(Site before, Site after, ChainStates chains) {
     this.before = before;
     this.after = after;
     this.chains = chains;
   }
 
   /** The pieces of work in their order, each as the items at which something is done. */
-  static List<List<Member>> pieces(Site before, Site after, Chains chains) {
+  static List<List<TrackedItem>> pieces(Site before, Site after, ChainStates chains) {
     Wiring wiring = new Wiring(before, after, chains);
     wiring.cables();
     wiring.itemsByThemselves();
@@ -63,111 +61,102 @@ final class Wiring {
 
   private static Set<Joint> joints(Chain chain) {
     Set<Joint> joints = new LinkedHashSet<>();
-    for (Member member : chain.members()) {
-      Member next = chain.next(member);
+    for (TrackedItem item : chain.items()) {
+      TrackedItem next = chain.next(item);
       if (next != null) {
-        joints.add(new Joint(member, next));
+        joints.add(new Joint(item, next));
       }
     }
     return joints;
   }
 
   private void itemsByThemselves() {
-    for (Member member : chains.all().members()) {
-      if (!member.stays()
-          || !ItemChanges.terminals(member).isEmpty()
-          || !ItemChanges.cable(member).isEmpty()
-          || !ItemChanges.termination(member).isEmpty()
-          || !ItemChanges.bias(before, after, member).isEmpty()) {
-        unite(List.of(member));
+    for (TrackedItem item : chains.all().items()) {
+      if (!item.stays()
+          || !ItemChanges.terminals(item).isEmpty()
+          || !ItemChanges.cable(item).isEmpty()
+          || !ItemChanges.termination(item).isEmpty()
+          || !ItemChanges.bias(before, after, item).isEmpty()) {
+        unite(List.of(item));
       }
     }
   }
 
-  /** A terminator that goes and one that comes on the same segment belong together. */
+  /** Terminators that come or go on one segment belong together. */
   private void terminators() {
-    for (List<Member> segment : LineState.segments(chains.after().members())) {
+    for (List<TrackedItem> segment : LineState.segments(chains.after().items())) {
       unite(
           segment.stream()
-              .filter(Member::stays)
+              .filter(TrackedItem::stays)
               .filter(
-                  member ->
-                      LineState.terminators(member, false) != LineState.terminators(member, true))
+                  item ->
+                      LineState.terminators(item, false) != LineState.terminators(item, true))
               .toList());
     }
   }
 
-  /** Bias that goes and bias that comes belong together: an idle line needs it at one place. */
+  /** Bias that comes or goes belongs together: an idle line needs it, at one place. */
   private void bias() {
     unite(
-        chains.all().members().stream()
+        chains.all().items().stream()
             .filter(
-                member ->
-                    ItemChanges.bias(before, after, member).stream()
+                item ->
+                    ItemChanges.bias(before, after, item).stream()
                         .anyMatch(change -> change.from() == null || change.to() == null))
             .toList());
   }
 
+  /** A weather station that moves leaves one unit and joins another in one piece. */
   private void station() {
-    Member from = station(before, chains.before(), false);
-    Member to = station(after, chains.after(), true);
-    if (from != null && to != null && from != to) {
-      unite(List.of(from, to));
+    List<TrackedItem> moved =
+        chains.all().items().stream()
+            .filter(item -> !ItemChanges.station(before, after, item).isEmpty())
+            .toList();
+    if (moved.size() > 1) {
+      unite(moved);
     }
   }
 
-  private static @Nullable Member station(Site site, Chain chain, boolean later) {
-    WeatherStation station = site.weatherStation().orNull();
-    String at = station == null ? null : station.at().orNull();
-    for (Member member : chain.members()) {
-      var item = later ? member.after() : member.before();
-      if (at != null && item != null && item.name().is(at)) {
-        return member;
-      }
-    }
-    return null;
-  }
-
-  private void unite(Collection<Member> members) {
-    Member root = null;
-    for (Member member : members) {
-      group.putIfAbsent(member, member);
+  private void unite(Collection<TrackedItem> items) {
+    TrackedItem root = null;
+    for (TrackedItem item : items) {
+      group.putIfAbsent(item, item);
       if (root == null) {
-        root = root(member);
+        root = root(item);
       } else {
-        group.put(root(member), root);
+        group.put(root(item), root);
       }
     }
   }
 
-  private Member root(Member member) {
-    Member at = member;
-    for (Member up = group.get(at); up != null && up != at; up = group.get(at)) {
+  private TrackedItem root(TrackedItem item) {
+    TrackedItem at = item;
+    for (TrackedItem up = group.get(at); up != null && up != at; up = group.get(at)) {
       at = up;
     }
     return at;
   }
 
-  private List<List<Member>> ordered() {
-    Map<Member, List<Member>> groups = new LinkedHashMap<>();
-    for (Member member : chains.all().members()) {
-      if (group.containsKey(member)) {
-        groups.computeIfAbsent(root(member), root -> new ArrayList<>()).add(member);
+  private List<List<TrackedItem>> ordered() {
+    Map<TrackedItem, List<TrackedItem>> groups = new LinkedHashMap<>();
+    for (TrackedItem item : chains.all().items()) {
+      if (group.containsKey(item)) {
+        groups.computeIfAbsent(root(item), root -> new ArrayList<>()).add(item);
       }
     }
-    List<List<Member>> pieces = new ArrayList<>();
-    Set<Member> done = new HashSet<>();
-    Set<Member> open = new LinkedHashSet<>();
-    for (List<Member> next : groups.values()) {
+    List<List<TrackedItem>> pieces = new ArrayList<>();
+    Set<TrackedItem> done = new HashSet<>();
+    Set<TrackedItem> open = new LinkedHashSet<>();
+    for (List<TrackedItem> next : groups.values()) {
       open.addAll(next);
       done.addAll(next);
       if (LineState.of(chains, done).isWhole()) {
-        pieces.add(chains.all().members().stream().filter(open::contains).toList());
+        pieces.add(chains.all().items().stream().filter(open::contains).toList());
         open.clear();
       }
     }
     if (!open.isEmpty()) {
-      pieces.add(chains.all().members().stream().filter(open::contains).toList());
+      pieces.add(chains.all().items().stream().filter(open::contains).toList());
     }
     return pieces;
   }

@@ -6,27 +6,28 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.headhouse.linter.change.AddressOrder.Kind;
-import org.headhouse.linter.change.AddressOrder.Turn;
+import org.headhouse.linter.change.ReaddressingOrder.Kind;
+import org.headhouse.linter.change.ReaddressingOrder.Turn;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Role;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
 /**
- * Puts the field work in order: what joins is set off the line; what leaves and has an address that
- * is wanted is switched off; units are set while the line is up; then the line's own settings, and
- * the wiring at last, so that the line is opened once at each place.
+ * Puts the field work in order. First, units that join are set before they are connected, and units
+ * that leave are switched off where another gets their address. Then units are set on the live line,
+ * the settings of the whole line follow, and the wiring is last, so that the line is opened once at
+ * each place.
  */
 final class WorkPlanner {
   private final Site before;
   private final Site after;
-  private final Chains chains;
+  private final ChainStates chains;
   private final ExcludedAddresses keptFree;
-  private final List<List<Member>> pieces;
+  private final List<List<TrackedItem>> pieces;
   private final List<Step> steps = new ArrayList<>();
 
-  private WorkPlanner(Site before, Site after, Chains chains, ExcludedAddresses keptFree) {
+  private WorkPlanner(Site before, Site after, ChainStates chains, ExcludedAddresses keptFree) {
     this.keptFree = keptFree;
     this.before = before;
     this.after = after;
@@ -35,13 +36,13 @@ final class WorkPlanner {
   }
 
   /** The work between two states in which each unit has a name and an address of its own. */
-  static List<Step> steps(Site before, Site after, Chains chains, ExcludedAddresses keptFree) {
+  static List<Step> steps(Site before, Site after, ChainStates chains, ExcludedAddresses keptFree) {
     WorkPlanner planner = new WorkPlanner(before, after, chains, keptFree);
     planner.prepare();
     planner.offTheLine();
-    Set<Member> off = planner.leavingFirst();
+    Set<TrackedItem> off = planner.leavingFirst();
     off.forEach(
-        member -> planner.steps.add(new Step.SwitchOff(member.name(), member.addressBefore())));
+        item -> planner.steps.add(new Step.SwitchOff(item.name(), item.addressBefore())));
     planner.set(off);
     planner.roles();
     planner.line();
@@ -51,99 +52,99 @@ final class WorkPlanner {
   }
 
   private void prepare() {
-    for (Member member : chains.after().members()) {
-      Unit unit = member.unitAfter();
-      if (unit != null && member.liveAfter() && !member.liveBefore()) {
+    for (TrackedItem item : chains.after().items()) {
+      Unit unit = item.unitAfter();
+      if (unit != null && item.liveAfter() && !item.liveBefore()) {
         steps.add(
             new Step.Prepare(
-                member.name(),
+                item.name(),
                 unit.type().defaultAddress().orNull(),
-                member.addressAfter(),
-                UnitSettings.ofNew(member, unit, after)));
+                item.addressAfter(),
+                UnitSettings.ofNew(item, unit, after)));
       }
     }
   }
 
-  /** Units that are not on the line in either state are in nobody's way. */
+  /** Units that are not on the line in either state can be set at any time. */
   private void offTheLine() {
-    for (Member member : chains.after().members()) {
-      if (member.unitBefore() != null
-          && member.unitAfter() != null
-          && !member.liveBefore()
-          && !member.liveAfter()) {
-        List<Change> changes = new ArrayList<>();
-        Written.compare(
-            "address", member.unitBefore().address(), member.unitAfter().address(), changes);
-        changes.addAll(UnitSettings.changed(member));
+    for (TrackedItem item : chains.after().items()) {
+      if (item.unitBefore() != null
+          && item.unitAfter() != null
+          && !item.liveBefore()
+          && !item.liveAfter()) {
+        List<ValueChange> changes = new ArrayList<>();
+        SettingComparison.compare(
+            "address", item.unitBefore().address(), item.unitAfter().address(), changes);
+        changes.addAll(UnitSettings.changed(item));
         if (!changes.isEmpty()) {
-          steps.add(new Step.SetUnit(member.name(), changes));
+          steps.add(new Step.SetUnit(item.name(), changes));
         }
       }
     }
   }
 
-  /** The units whose address somebody takes before they are taken out. */
-  private Set<Member> leavingFirst() {
-    Set<Member> leaving = new HashSet<>();
-    for (Member member : chains.before().members()) {
-      if (member.liveBefore() && !member.liveAfter()) {
-        for (Member other : chains.after().members()) {
+  /** The units that leave, and whose address another gets before the wiring. */
+  private Set<TrackedItem> leavingFirst() {
+    Set<TrackedItem> leaving = new HashSet<>();
+    for (TrackedItem item : chains.before().items()) {
+      if (item.liveBefore() && !item.liveAfter()) {
+        for (TrackedItem other : chains.after().items()) {
           if (other.liveAfter()
-              && other.addressAfter() == member.addressBefore()
-              && !comesInTheSamePiece(member, other)) {
-            leaving.add(member);
+              && other.addressAfter() == item.addressBefore()
+              && !comesInTheSamePiece(item, other)) {
+            leaving.add(item);
           }
         }
       }
     }
     return new LinkedHashSet<>(
-        chains.before().members().stream().filter(leaving::contains).toList());
+        chains.before().items().stream().filter(leaving::contains).toList());
   }
 
-  private boolean comesInTheSamePiece(Member leaving, Member other) {
+  private boolean comesInTheSamePiece(TrackedItem leaving, TrackedItem other) {
     return !other.liveBefore()
         && pieces.stream().anyMatch(piece -> piece.contains(leaving) && piece.contains(other));
   }
 
-  private void set(Set<Member> off) {
-    AddressOrder.Sequences addresses =
-        AddressOrder.of(seats(), held(off), new AddressOrder.Spares(joining(), keptFree));
+  private void set(Set<TrackedItem> off) {
+    ReaddressingOrder.Sequences addresses =
+        ReaddressingOrder.of(seats(), held(off), new ReaddressingOrder.Spares(joining(), keptFree));
     List<List<Turn>> sequences = new ArrayList<>(addresses.paths());
-    for (Member member : staying()) {
-      if (member.addressBefore() == member.addressAfter()
-          && !UnitSettings.changed(member).isEmpty()) {
-        int address = member.addressAfter();
+    for (TrackedItem item : staying()) {
+      if (item.addressBefore() == item.addressAfter()
+          && !UnitSettings.changed(item).isEmpty()) {
+        int address = item.addressAfter();
         sequences.add(
-            List.of(new Turn(chains.after().place(member), address, address, Kind.FINAL)));
+            List.of(new Turn(chains.after().place(item), address, address, Kind.FINAL)));
       }
     }
-    Walk.along(sequences, Turn::place).forEach(turn -> steps.add(step(turn)));
+    VisitOrder.along(sequences, Turn::place).forEach(turn -> steps.add(step(turn)));
     addresses.cycles().stream()
         .sorted(Comparator.comparing((List<Turn> cycle) -> cycle.get(0).place()))
         .forEach(cycle -> cycle.forEach(turn -> steps.add(step(turn))));
   }
 
-  private List<AddressOrder.Seat> seats() {
+  private List<ReaddressingOrder.Seat> seats() {
     return staying().stream()
         .map(
-            member ->
-                new AddressOrder.Seat(
-                    chains.after().place(member),
-                    member.addressBefore(),
-                    member.addressAfter(),
-                    member.unitAfter() == null ? 0 : member.unitAfter().type().addressLimit(),
-                    member.isHeadAfter(),
-                    !UnitSettings.changed(member).isEmpty()
-                        || pieces.stream().anyMatch(piece -> piece.contains(member))))
+            item ->
+                new ReaddressingOrder.Seat(
+                    chains.after().place(item),
+                    item.addressBefore(),
+                    item.addressAfter(),
+                    item.unitAfter() == null ? 0 : item.unitAfter().type().addressLimit(),
+                    item.isHeadAfter(),
+                    !UnitSettings.changed(item).isEmpty()
+                        || pieces.stream().anyMatch(piece -> piece.contains(item))))
         .toList();
   }
 
   /** Addresses that stay in use until the wiring. */
-  private Set<Integer> held(Set<Member> off) {
+  private Set<Integer> held(Set<TrackedItem> off) {
     Set<Integer> held = new HashSet<>();
-    for (Member member : chains.before().members()) {
-      if (member.liveBefore() && !member.liveAfter() && !off.contains(member)) {
-        held.add(member.addressBefore());
+    for (TrackedItem item : chains.before().items()) {
+      if (item.liveBefore() && !item.liveAfter() && !off.contains(item)) {
+        held.add(item.addressBefore());
       }
     }
     return held;
@@ -151,22 +152,22 @@ final class WorkPlanner {
 
   private Set<Integer> joining() {
     Set<Integer> joining = new HashSet<>();
-    for (Member member : chains.after().members()) {
-      if (member.liveAfter() && !member.liveBefore()) {
-        joining.add(member.addressAfter());
+    for (TrackedItem item : chains.after().items()) {
+      if (item.liveAfter() && !item.liveBefore()) {
+        joining.add(item.addressAfter());
       }
     }
     return joining;
   }
 
-  private List<Member> staying() {
-    return chains.after().members().stream().filter(Member::liveThroughout).toList();
+  private List<TrackedItem> staying() {
+    return chains.after().items().stream().filter(TrackedItem::liveThroughout).toList();
   }
 
   private Step step(Turn turn) {
-    Member member = chains.after().members().get(turn.place());
-    List<Change> settings = UnitSettings.changed(member);
-    String name = member.name();
+    TrackedItem item = chains.after().items().get(turn.place());
+    List<ValueChange> settings = UnitSettings.changed(item);
+    String name = item.name();
     return switch (turn.kind()) {
       case SPARE -> new Step.SetAddress(name, turn.from(), turn.to(), true, List.of());
       case ASIDE -> new Step.SetAside(name, turn.from(), turn.to());
@@ -178,25 +179,25 @@ final class WorkPlanner {
     };
   }
 
-  /** One after the other, so that there are never two head units, and none only for a moment. */
+  /** The old head unit first: so there are never two head units, and only briefly none. */
   private void roles() {
-    List<Member> changing =
-        staying().stream().filter(member -> !UnitSettings.role(member).isEmpty()).toList();
+    List<TrackedItem> changing =
+        staying().stream().filter(item -> !UnitSettings.role(item).isEmpty()).toList();
     for (Role role : List.of(Role.FOLLOWER, Role.HEAD)) {
-      for (Member member : changing) {
-        if (member.unitAfter() != null && member.unitAfter().role().is(role)) {
-          steps.add(new Step.SetUnit(member.name(), UnitSettings.role(member)));
+      for (TrackedItem item : changing) {
+        if (item.unitAfter() != null && item.unitAfter().role().is(role)) {
+          steps.add(new Step.SetUnit(item.name(), UnitSettings.role(item)));
         }
       }
     }
   }
 
   private void line() {
-    List<Change> serial = LineChanges.serial(before, after);
+    List<ValueChange> serial = LineChanges.serial(before, after);
     if (!serial.isEmpty()) {
-      List<Member> units = new ArrayList<>(staying());
-      units.sort(Comparator.comparing(member -> !member.isHeadAfter()));
-      steps.add(new Step.SetLine(serial, units.stream().map(Member::name).toList()));
+      List<TrackedItem> units = new ArrayList<>(staying());
+      units.sort(Comparator.comparing(item -> !item.isHeadAfter()));
+      steps.add(new Step.SetLine(serial, units.stream().map(TrackedItem::name).toList()));
     }
   }
 }

@@ -7,7 +7,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
@@ -22,7 +22,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
   private static final String OF_THE_PLUGIN = "-Dlinter.";
   private static final Set<String> ONLY_THERE = Set.of("since", "changedOnly", "skip");
 
-  static Arguments of(List<String> written) throws Trouble {
+  static Arguments of(List<String> written) throws UserError {
     Map<CommandOption, String> values = new EnumMap<>(CommandOption.class);
     List<String> files = new ArrayList<>();
     Iterator<String> rest = written.iterator();
@@ -40,7 +40,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
   }
 
   private static void option(
-      String argument, Iterator<String> rest, Map<CommandOption, String> values) throws Trouble {
+      String argument, Iterator<String> rest, Map<CommandOption, String> values) throws UserError {
     int equals = argument.indexOf('=');
     String name = equals < 0 ? argument : argument.substring(0, equals);
     if (!name.startsWith("--")) {
@@ -52,39 +52,39 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
   }
 
   private static void put(Map<CommandOption, String> values, CommandOption option, String value)
-      throws Trouble {
+      throws UserError {
     String before = values.put(option, value);
     if (before != null && option.adds()) {
       values.put(option, before + "," + value);
     } else if (before != null) {
-      throw new Trouble("--" + option.word() + " is given twice: write it once");
+      throw new UserError("--" + option.word() + " is given twice: write it once");
     }
   }
 
   private static String needed(CommandOption option, @Nullable String value, Iterator<String> rest)
-      throws Trouble {
+      throws UserError {
     String found = value == null && rest.hasNext() ? rest.next() : value;
     if (found == null || found.isEmpty() || (value == null && found.startsWith("--"))) {
-      throw new Trouble("--" + option.word() + " needs a value: write " + option.form());
+      throw new UserError("--" + option.word() + " needs a value: write " + option.form());
     }
     return found;
   }
 
-  private static String flag(CommandOption option, @Nullable String value) throws Trouble {
+  private static String flag(CommandOption option, @Nullable String value) throws UserError {
     String found = value == null ? "true" : value;
     if (!List.of("true", "false").contains(found)) {
-      throw new Trouble(
+      throw new UserError(
           "--" + option.word() + " cannot be \"" + value + "\": write " + option.form());
     }
     return found;
   }
 
-  private static Trouble unknown(String written) {
+  private static UserError unknown(String written) {
     boolean plugin = written.startsWith(OF_THE_PLUGIN);
     String word =
         plugin ? written.substring(OF_THE_PLUGIN.length()) : written.replaceFirst("^--?", "");
     if (ONLY_THERE.contains(word)) {
-      return new Trouble(
+      return new UserError(
           "the option " + written + " is one of the Maven plugin's goal check only: leave it out");
     }
     List<String> words = Arrays.stream(CommandOption.values()).map(CommandOption::word).toList();
@@ -93,7 +93,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
             .flatMap(CommandOption::of)
             .map(option -> "write " + option.form())
             .orElse("--help lists the options; a file of that name is written ./" + written);
-    return new Trouble("there is no option " + written + ": " + remedy);
+    return new UserError("there is no option " + written + ": " + remedy);
   }
 
   boolean has(CommandOption flag) {

@@ -11,52 +11,51 @@ import java.util.Set;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
-import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
-import org.jspecify.annotations.Nullable;
+import org.headhouse.linter.run.SitesRequest;
 
 /**
- * What a call asks to be checked: a whole folder, or the files that it names. Of these, a hook may
- * name any that changed; each is checked with the settings beside the folder of sites that it lies
- * in.
+ * What a call asks to be checked: a whole folder, or the files that it names. A hook names every
+ * file that changed; each is checked with the settings of the folder of sites that it lies in.
  */
 final class AskedSites {
-  private static final ParameterNames CALLED = "--"::concat;
-
-  private final Arguments arguments;
+  private final SitesRequest request;
+  private final List<String> files;
   private final BaseFolder base;
   private final Console console;
   private final Path sites;
   private final SiteNames names;
+  private final SiteFiles folder;
 
-  AskedSites(Arguments arguments, BaseFolder base, Console console) throws Trouble {
-    this.arguments = arguments;
-    this.base = base;
+  /**
+   * @param files that are named; none for the whole folder
+   */
+  AskedSites(SitesRequest request, List<String> files, Console console) throws UserError {
+    this.request = request;
+    this.files = files;
+    this.base = request.settings().base();
     this.console = console;
-    this.sites = base.path().resolve(arguments.get(CommandOption.SITES, "sites")).normalize();
-    this.names =
-        new SiteNames(
-            arguments.list(CommandOption.INCLUDES, SiteNames.USUAL),
-            arguments.list(CommandOption.EXCLUDES, List.of()),
-            CALLED);
+    this.sites = request.settings().sites();
+    this.names = request.names();
+    this.folder = request.files(names);
   }
 
   /** The sites, put together by what holds for them. */
-  List<FoundSites> find() throws Trouble {
+  List<FoundSites> find() throws UserError {
     SettingsFiles settings = settings(sites);
-    if (arguments.files().isEmpty()) {
-      return List.of(new FoundSites(sites, names, wholeFolder().find(settings.all()), settings));
+    if (files.isEmpty()) {
+      return List.of(new FoundSites(sites, names, folder.find(settings.all()), settings));
     }
     List<Path> asked = asked();
     List<Path> forAll = asked.stream().filter(file -> holdsForAll(file, settings)).toList();
     boolean all = !forAll.isEmpty() && Files.exists(sites);
     if (all) {
-      console.tell(
+      console.report(
           Level.NOTE, "All sites are checked, since what holds for all is among the files named");
     }
     Map<Path, SettingsFiles> outside = outside(asked, settings);
@@ -66,10 +65,9 @@ final class AskedSites {
     List<Path> inside = asked.stream().filter(this::isInside).toList();
     if (all) {
       groups.begin(sites, settings);
-      groups.add(sites, wholeFolder().find(inside, settings.all()), settings);
+      groups.add(sites, folder.find(inside, settings.all()), settings);
     } else if (!inside.isEmpty()) {
-      groups.add(
-          sites, new SiteFiles(sites, names, true, CALLED).among(inside, settings.all()), settings);
+      groups.add(sites, folder.among(inside, settings.all()), settings);
     }
     outside.forEach(
         (file, own) -> {
@@ -79,48 +77,38 @@ final class AskedSites {
         });
     for (Path file : asked) {
       if (!(all && forAll.contains(file))) {
-        tellLeftOut(file, groups);
+        reportLeftOut(file, groups);
       }
     }
     return groups.all();
   }
 
-  private SiteFiles wholeFolder() {
-    return new SiteFiles(sites, names, arguments.has(CommandOption.ALLOW_EMPTY), CALLED);
-  }
-
-  /** The files that are named; one goes by its own name where that and a link are among them. */
-  private List<Path> asked() throws Trouble {
+  /** The files that are named; links come last, so that a file is found by its own name. */
+  private List<Path> asked() throws UserError {
     Set<Path> asked = new LinkedHashSet<>();
-    for (String file : arguments.files()) {
+    for (String file : files) {
       asked.add(file(file));
     }
     return asked.stream().sorted(Comparator.comparing(Files::isSymbolicLink)).toList();
   }
 
-  private Path file(String written) throws Trouble {
+  private Path file(String written) throws UserError {
     Path file = base.path().resolve(written).normalize();
     if (written.isEmpty()) {
-      throw new Trouble("the name of a file is empty: leave it out");
+      throw new UserError("the name of a file is empty: leave it out");
     }
     if (Files.isDirectory(file)) {
-      throw new Trouble(
+      throw new UserError(
           "\"" + written + "\" is a folder: write --sites=" + written + ", or name files in it");
     }
     return file;
   }
 
-  private SettingsFiles settings(Path checked) throws Trouble {
-    return SettingsFiles.find(
-        checked, path(CommandOption.POLICY), path(CommandOption.DEVICE_TYPES), CALLED);
+  private SettingsFiles settings(Path checked) throws UserError {
+    return request.settings().in(checked).find().files();
   }
 
-  private @Nullable Path path(CommandOption option) {
-    String written = arguments.get(option);
-    return written == null ? null : base.path().resolve(written).normalize();
-  }
-
-  /** Also what would hold for all if another file did not. */
+  /** Also a file in a usual place that another takes precedence over. */
   private boolean holdsForAll(Path file, SettingsFiles settings) {
     return settings.contains(file) || SettingsFiles.usualPlaces(sites).contains(file);
   }
@@ -129,9 +117,9 @@ final class AskedSites {
     return file.startsWith(sites) && Files.isDirectory(sites);
   }
 
-  /** The files elsewhere, each with what holds for it; for one that is not there, it is all one. */
+  /** The files elsewhere, each with what holds for it; any will do for one that is not there. */
   private Map<Path, SettingsFiles> outside(List<Path> asked, SettingsFiles otherwise)
-      throws Trouble {
+      throws UserError {
     Map<Path, SettingsFiles> outside = new LinkedHashMap<>();
     for (Path file : asked) {
       if (!isInside(file)) {
@@ -152,11 +140,11 @@ final class AskedSites {
         : shown;
   }
 
-  private void tellLeftOut(Path file, SiteGroups groups) {
+  private void reportLeftOut(Path file, SiteGroups groups) {
     if (!names.matches(name(file))) {
-      console.tell(Level.NOTE, base.shown(file) + " is no site: left out");
+      console.report(Level.NOTE, base.shown(file) + " is no site: left out");
     } else if (groups.leavesOut(file)) {
-      console.tell(Level.NOTE, base.shown(file) + " holds for sites and is none: left out");
+      console.report(Level.NOTE, base.shown(file) + " holds for sites and is none: left out");
     }
   }
 }

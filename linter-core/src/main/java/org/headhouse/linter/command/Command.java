@@ -9,16 +9,18 @@ import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundSites;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.ParameterNames;
+import org.headhouse.linter.files.SiteNames;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.Console;
-import org.headhouse.linter.run.ConsoleReport;
-import org.headhouse.linter.run.Levels;
-import org.headhouse.linter.run.Linters;
+import org.headhouse.linter.run.EnumParameter;
+import org.headhouse.linter.run.LinterFactory;
 import org.headhouse.linter.run.Outcome;
-import org.headhouse.linter.run.ProgressLines;
-import org.headhouse.linter.run.ResultFiles;
+import org.headhouse.linter.run.SettingsRequest;
 import org.headhouse.linter.run.SiteRun;
+import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
 
 /** One call of the command, from its arguments to its exit code. */
@@ -29,8 +31,10 @@ final class Command {
   /** Results reach the level that fails. */
   static final int FAILED = 1;
 
-  /** Something was in the way. */
+  /** The command could not do its work. */
   static final int TROUBLE = 2;
+
+  private static final ParameterNames CALLED = "--"::concat;
 
   private final PrintStream out;
   private final Console console;
@@ -61,41 +65,61 @@ final class Command {
         return CLEAN;
       }
       return check(arguments);
-    } catch (Trouble trouble) {
-      return trouble(String.valueOf(trouble.getMessage()));
+    } catch (UserError error) {
+      return trouble(String.valueOf(error.getMessage()));
     } catch (InvalidPathException noName) {
-      return trouble(String.valueOf(Trouble.of(noName).getMessage()));
+      return trouble(String.valueOf(UserError.of(noName).getMessage()));
     } catch (RuntimeException | Error failure) {
       return trouble("the tool failed, please report it: " + failure);
     }
   }
 
   private int trouble(String text) {
-    console.tell(Level.ERROR, text);
+    console.report(Level.ERROR, text);
     return TROUBLE;
   }
 
-  private int check(Arguments arguments) throws Trouble {
-    Level failing =
-        Levels.of("--failLevel", arguments.get(CommandOption.FAIL_LEVEL, Level.ERROR.word()));
-    Level printed =
-        Levels.of("--printLevel", arguments.get(CommandOption.PRINT_LEVEL, Level.NOTE.word()));
-    int threads = SiteRun.threads(number(arguments.get(CommandOption.THREADS)), "--"::concat);
+  private int check(Arguments arguments) throws UserError {
+    CheckOutput output = output(arguments);
+    SitesRequest request = request(arguments);
     List<CheckReport> reports = new ArrayList<>();
-    for (FoundSites found : new AskedSites(arguments, base, console).find()) {
-      reports.add(check(found, arguments, threads));
+    for (FoundSites found : new AskedSites(request, arguments.files(), console).find()) {
+      reports.add(check(request.run(found), arguments.get(CommandOption.BASELINE)));
     }
-    CheckReport report = CheckReports.together(reports);
-    ConsoleReport told = new ConsoleReport(console, printed);
-    told.print(report);
-    told.printAbsent(report.absent());
-    String output = arguments.get(CommandOption.OUTPUT_DIRECTORY);
-    if (output != null) {
-      Path folder = base.path().resolve(output);
-      ResultFiles.write(folder, report, failing);
-      console.tell(Level.NOTE, "Results are in " + base.shown(folder));
-    }
-    return code(Outcome.of(report, failing));
+    return code(output.write(CheckReports.together(reports), console, base));
+  }
+
+  private CheckOutput output(Arguments arguments) throws UserError {
+    String folder = arguments.get(CommandOption.OUTPUT_DIRECTORY);
+    return new CheckOutput(
+        level(arguments, CommandOption.FAIL_LEVEL, Level.ERROR),
+        level(arguments, CommandOption.PRINT_LEVEL, Level.NOTE),
+        folder == null ? null : base.path().resolve(folder));
+  }
+
+  private static Level level(Arguments arguments, CommandOption option, Level otherwise)
+      throws UserError {
+    String word = arguments.get(option, otherwise.word());
+    return EnumParameter.of(CALLED.of(option.word()), word, Level.values(), Level::word);
+  }
+
+  private SitesRequest request(Arguments arguments) throws UserError {
+    int threads = SitesRequest.threads(number(arguments.get(CommandOption.THREADS)), CALLED);
+    return new SitesRequest(
+        new SettingsRequest(
+            base.path().resolve(arguments.get(CommandOption.SITES, "sites")).normalize(),
+            path(arguments.get(CommandOption.POLICY)),
+            path(arguments.get(CommandOption.DEVICE_TYPES)),
+            base,
+            CALLED),
+        arguments.list(CommandOption.INCLUDES, SiteNames.USUAL),
+        arguments.list(CommandOption.EXCLUDES, List.of()),
+        arguments.has(CommandOption.ALLOW_EMPTY),
+        threads);
+  }
+
+  private @Nullable Path path(@Nullable String written) {
+    return written == null ? null : base.path().resolve(written).normalize();
   }
 
   private static int code(Outcome outcome) {
@@ -105,28 +129,26 @@ final class Command {
     return outcome.isClean() ? CLEAN : TROUBLE;
   }
 
-  private CheckReport check(FoundSites found, Arguments arguments, int threads) throws Trouble {
-    SiteRun run = new SiteRun(found, base);
-    run.tellSettings(console);
-    SiteLinter.Builder builder = run.builder(threads);
-    String baseline = arguments.get(CommandOption.BASELINE);
+  private CheckReport check(SiteRun run, @Nullable String baseline) throws UserError {
+    run.reportSettings(console);
+    SiteLinter.Builder builder = run.builder();
     if (baseline != null) {
       builder.baseline(base.path().resolve(baseline));
     }
     SiteLinter linter =
-        Linters.build(
+        LinterFactory.build(
             builder,
             Command.class.getClassLoader(),
             "on the class path",
             "correct the name, or make it with the Maven plugin's goal baseline");
-    return linter.check(run.stream(), new ProgressLines(console, found.files().size()));
+    return run.check(linter, console);
   }
 
-  private static @Nullable Integer number(@Nullable String written) throws Trouble {
+  private static @Nullable Integer number(@Nullable String written) throws UserError {
     try {
       return written == null ? null : Integer.valueOf(written);
     } catch (NumberFormatException noNumber) {
-      throw new Trouble("--threads cannot be \"" + written + "\": write 1 or more", noNumber);
+      throw new UserError("--threads cannot be \"" + written + "\": write 1 or more", noNumber);
     }
   }
 }

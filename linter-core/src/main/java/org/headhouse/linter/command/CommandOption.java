@@ -55,7 +55,7 @@ enum CommandOption {
     return Arrays.stream(values()).filter(option -> option.word.equals(word)).findFirst();
   }
 
-  /** What stands behind the two hyphens. */
+  /** The name after the two hyphens. */
   String word() {
     return word;
   }
@@ -73,7 +73,7 @@ enum CommandOption {
     return !value.isEmpty();
   }
 
-  /** Whether it may be given several times, and all of it counts. */
+  /** Whether it may be given several times, with all of its values used. */
   boolean adds() {
     return this == INCLUDES || this == EXCLUDES;
   }

@@ -3,7 +3,7 @@ package org.headhouse.linter.command;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What the command tells of itself. */
+/** What the command prints about itself. */
 final class Help {
   private static final int COLUMN = 28;
 

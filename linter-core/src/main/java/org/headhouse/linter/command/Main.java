@@ -9,7 +9,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Checks sites from the command line; {@code --help} tells how. */
+/** Checks sites from the command line; {@code --help} lists the options. */
 public final class Main {
   private Main() {}
 
@@ -18,12 +18,12 @@ public final class Main {
     PrintStream out = stream(FileDescriptor.out);
     PrintStream err = stream(FileDescriptor.err);
     int code = new Command(out, err, Path.of("")).run(List.of(arguments));
-    // Whatever is lost on the way to a full disk or a closed pipe is not a clean result.
+    // Output that was lost, to a full disk or a closed pipe, is not a clean result.
     boolean lost = out.checkError() || err.checkError();
     System.exit(lost && code == Command.CLEAN ? Command.TROUBLE : code);
   }
 
-  /** Files of sites are in UTF-8 whatever the locale, and so is what is said of them. */
+  /** In UTF-8 whatever the locale, as the files of sites are. */
   private static PrintStream stream(FileDescriptor descriptor) {
     return new PrintStream(
         new BufferedOutputStream(new FileOutputStream(descriptor)), false, UTF_8);

@@ -14,8 +14,8 @@ import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.SiteNames;
 
 /**
- * Sites put together by what holds for them. A file is in one group and there once, however many
- * names lead to it, and none is a site that holds for others.
+ * Sites grouped by what holds for them. A file is in one group and there once, also where several
+ * names lead to it; a policy or device types are in none.
  */
 final class SiteGroups {
   private final SiteNames names;
@@ -28,7 +28,7 @@ final class SiteGroups {
     this.names = names;
   }
 
-  /** Says of files that hold for sites that they are none, before they are met. */
+  /** Leaves out files that hold for sites; called before sites are added. */
   void leaveOut(SettingsFiles settings) {
     settings.all().forEach(file -> leftOut.add(RealPath.of(file)));
   }
@@ -56,7 +56,7 @@ final class SiteGroups {
     }
   }
 
-  /** Each link that is refused is told, also where several lead to one file. */
+  /** Each link that is refused is reported, also where several lead to one file. */
   private boolean isNew(FoundFile site) {
     return site.refused() != null
         || (!leavesOut(site.path()) && taken.add(RealPath.of(site.path())));

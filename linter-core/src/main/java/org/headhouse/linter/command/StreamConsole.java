@@ -5,7 +5,7 @@ import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 
-/** What is found goes to one stream, what the run has to say of itself to the other. */
+/** Results go to one stream, all else to the other. */
 final class StreamConsole implements Console {
   private final PrintStream out;
   private final PrintStream err;
@@ -21,8 +21,8 @@ final class StreamConsole implements Console {
   }
 
   @Override
-  public void tell(Level level, String line) {
-    // In their order, where both go to one terminal.
+  public void report(Level level, String line) {
+    // Keeps the order of lines where both streams go to one terminal.
     out.flush();
     String printable = TextReport.printable(line);
     err.println(

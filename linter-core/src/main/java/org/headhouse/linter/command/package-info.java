@@ -1,9 +1,8 @@
 /**
- * The command for where a build takes too long, such as a hook of git: arguments to a run, its
- * outcome to an exit code.
+ * The command, for uses in which a build takes too long, such as a hook of git. It turns arguments
+ * into a request, and the outcome of its run into an exit code.
  *
- * <p>Everything that a run does is in the packages before; only here something is printed, and the
- * program ended.
+ * <p>Everything that a run does is in the packages above; only this one prints, and ends the program.
  *
  * <p>Internal: may change in any release.
  */

@@ -15,7 +15,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes a file beside its place and moves it there in one step: no reader ever meets half of it,
+ * Writes a file beside its place and moves it there in one step: no reader ever sees half of it,
  * several runs may write it at a time, and where writing fails the old file is still there.
  */
 public final class AtomicFile {
@@ -37,25 +37,25 @@ public final class AtomicFile {
   /**
    * Writes a file, or replaces it.
    *
-   * @throws Trouble where it cannot be written; the old file is then left as it was
+   * @throws UserError where it cannot be written; the old file is then left as it was
    */
-  public static void write(Path file, Writer writer) throws Trouble {
+  public static void write(Path file, Writer writer) throws UserError {
     write(file, writer, AtomicFile::replace);
   }
 
   /**
-   * Writes a file where there is none; one that has come in the meantime stays as it is.
+   * Writes a file where there is none; one that was made in the meantime stays as it is.
    *
-   * @throws Trouble where it cannot be written, or is there
+   * @throws UserError where it cannot be written, or is there
    */
-  public static void writeNew(Path file, Writer writer) throws Trouble {
+  public static void writeNew(Path file, Writer writer) throws UserError {
     write(file, writer, AtomicFile::occupy);
   }
 
-  // The writers throw what their formats throw; here all of it means that the file is not written.
+  // Each format throws exceptions of its own; all of them mean that the file is not written.
   @SuppressWarnings("IllegalCatch")
-  private static void write(Path file, Writer writer, Move move) throws Trouble {
-    // Not a temporary file of the library: that one is closed to all but its owner, and stays so.
+  private static void write(Path file, Writer writer, Move move) throws UserError {
+    // Not a temporary file of the library: only its owner could ever read that.
     Path beside = beside(file);
     try {
       createFolder(file.toAbsolutePath().getParent());
@@ -66,9 +66,9 @@ public final class AtomicFile {
       move.move(beside, file);
     } catch (IOException failure) {
       if (failure instanceof FileAlreadyExistsException && Files.isRegularFile(file)) {
-        throw new Trouble(file + " is there already, and is left as it is", failure);
+        throw new UserError(file + " is there already, and is left as it is", failure);
       }
-      throw Trouble.of(file + " cannot be written", failure);
+      throw UserError.of(file + " cannot be written", failure);
     } catch (Exception failure) {
       throw wrapped(file, failure);
     } finally {
@@ -76,35 +76,35 @@ public final class AtomicFile {
     }
   }
 
-  /** Formats wrap the failure of the disk in one of their own, which tells users nothing. */
-  private static Trouble wrapped(Path file, Exception failure) {
+  /** Formats wrap the failure of the disk in one of their own, which does not help users. */
+  private static UserError wrapped(Path file, Exception failure) {
     for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
       if (cause instanceof IOException disk) {
-        return Trouble.of(file + " cannot be written", disk);
+        return UserError.of(file + " cannot be written", disk);
       }
     }
-    return new Trouble(file + " cannot be written: " + failure, failure);
+    return new UserError(file + " cannot be written: " + failure, failure);
   }
 
   /**
-   * A name of its own for each run, so that none writes into the half of another. It is hidden, so
-   * that no search takes a half for a site, and does not begin with the name of the file, which may
-   * be as long as the file system allows.
+   * A name of its own for each run, so that no two write into one file. It is hidden, so that no
+   * search takes it for a site, and does not contain the name of the file, which may be as long as
+   * the file system allows.
    */
   static Path beside(Path file) {
     return file.resolveSibling("." + UUID.randomUUID() + ".part");
   }
 
-  /** Creating a folder that is there already fails where it is a link to one. */
+  /** Does not create a folder that is there: that fails where it is a link to one. */
   private static void createFolder(@Nullable Path folder) throws IOException {
     if (folder != null && !Files.isDirectory(folder)) {
       Files.createDirectories(folder);
     }
   }
 
-  /** Without the moment in which the old file is gone and the new one not there. */
+  /** Replaces a file so that there is always the old one or the new one. */
   static void replace(Path beside, Path file) throws IOException {
-    // Not left to the move, which may take an empty folder away, or says otherwise on each system.
+    // A move may replace an empty folder, and its message is another on each system.
     if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new FileSystemException(
           file.toString(), null, "a folder stands where a file is needed");
@@ -117,8 +117,8 @@ public final class AtomicFile {
   }
 
   /**
-   * A move may replace what has come in the meantime; another name for a file never does. The name
-   * beside is then left for the caller to delete.
+   * Unlike a move, a link never replaces a file that was made in the meantime. The file beside is
+   * left for the caller to delete.
    */
   private static void occupy(Path beside, Path file) throws IOException {
     try {
@@ -132,12 +132,12 @@ public final class AtomicFile {
     }
   }
 
-  /** Where it was moved into its place, there is nothing left to delete. */
+  /** Deletes what was not moved into its place. */
   static void delete(Path file) {
     try {
       Files.deleteIfExists(file);
     } catch (IOException leftBehind) {
-      // The failure that led here is told; a rest in the output folder is no second one.
+      // The failure that led here is reported; a file left in the output folder is no second one.
     }
   }
 }

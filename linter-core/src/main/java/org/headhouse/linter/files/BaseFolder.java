@@ -22,7 +22,7 @@ public record BaseFolder(Path path) {
     return slashes(absolute.startsWith(path) ? path.relativize(absolute) : absolute);
   }
 
-  /** Only what parts names here: elsewhere than on Windows, a backslash may stand in a name. */
+  /** With forward slashes; except on Windows, a backslash is part of a name. */
   static String slashes(Path path) {
     String separator = path.getFileSystem().getSeparator();
     String text = path.toString();

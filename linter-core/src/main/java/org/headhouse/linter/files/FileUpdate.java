@@ -7,11 +7,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import org.headhouse.linter.source.RegularFile;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Gives a file of the user other content, in one step and only where it still has the content that
- * the change was made for. A link stays one, and the file keeps who may do what with it.
+ * Replaces the content of a file of the user in one step, if it still has the content that the
+ * change was made for. A link stays a link, and the file keeps its permissions.
  */
 public final class FileUpdate {
   private FileUpdate() {}
@@ -20,39 +19,35 @@ public final class FileUpdate {
    * Writes a file anew.
    *
    * @param before what the change was made for
-   * @throws Trouble where it cannot be written, or has other content; it is then left as it is
+   * @throws UserError where it cannot be written, or has other content; it is then left as it is
    */
-  public static void write(Path file, byte[] before, byte[] after) throws Trouble {
+  public static void write(Path file, byte[] before, byte[] after) throws UserError {
     Path beside = null;
     try {
       Path target = file.toRealPath();
       if (!Files.isWritable(target)) {
-        throw new Trouble(file + " cannot be written: it is read-only");
+        throw new UserError(file + " cannot be written: it is read-only");
       }
       beside = AtomicFile.beside(target);
       Files.copy(target, beside, StandardCopyOption.COPY_ATTRIBUTES);
       Files.write(beside, after);
       if (!has(target, before)) {
-        throw new Trouble(
+        throw new UserError(
             file + " was changed by somebody else meanwhile, and is left as it is: try again");
       }
       AtomicFile.replace(beside, target);
     } catch (IOException failure) {
-      throw Trouble.of(file + " cannot be written", failure);
+      throw UserError.of(file + " cannot be written", failure);
     } finally {
-      delete(beside);
+      if (beside != null) {
+        AtomicFile.delete(beside);
+      }
     }
   }
 
   private static boolean has(Path file, byte[] content) throws IOException {
     try (InputStream in = RegularFile.open(file)) {
       return Arrays.equals(in.readNBytes(content.length + 1), content);
-    }
-  }
-
-  private static void delete(@Nullable Path beside) {
-    if (beside != null) {
-      AtomicFile.delete(beside);
     }
   }
 }

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A file that is looked for sites in.
+ * A file that may be a site.
  *
  * @param path by which it was found
  * @param refused why it is not read, or null where it is

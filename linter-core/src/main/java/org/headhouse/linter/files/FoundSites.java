@@ -16,4 +16,9 @@ public record FoundSites(
   public FoundSites {
     files = List.copyOf(files);
   }
+
+  /** The folder that settings lie in. */
+  public Path home() {
+    return settings.home(sites);
+  }
 }

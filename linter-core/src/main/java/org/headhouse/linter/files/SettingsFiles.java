@@ -18,30 +18,30 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   private static final String POLICY = "linter.yaml";
   private static final String DEVICE_TYPES = "device-types.yaml";
 
-  /** How the folder of sites is called where nothing else is said. */
+  /** The name of the folder of sites unless another is given. */
   private static final String USUAL_FOLDER = "sites";
 
   /**
-   * What is named, else what lies beside the folder of sites, else in it. One file is looked at
-   * like the folder of sites that it lies in, so that the checks of both agree.
+   * What is named, else what lies beside the folder of sites, else in it. For one file, they are
+   * those of the folder of sites that it lies in, so that the checks of both agree.
    *
-   * @throws Trouble where a file that is named is none
+   * @throws UserError where a file that is named is none
    */
   public static SettingsFiles find(
       Path sites, @Nullable Path policy, @Nullable Path deviceTypes, ParameterNames called)
-      throws Trouble {
+      throws UserError {
     return new SettingsFiles(
         find(sites, policy, called.of("policy"), POLICY),
         find(sites, deviceTypes, called.of("deviceTypes"), DEVICE_TYPES));
   }
 
   private static @Nullable Path find(
-      Path sites, @Nullable Path named, String parameter, String usual) throws Trouble {
+      Path sites, @Nullable Path named, String parameter, String usual) throws UserError {
     if (named == null) {
       return usual(sites.toAbsolutePath().normalize(), usual);
     }
     if (!Files.isRegularFile(named)) {
-      throw new Trouble(
+      throw new UserError(
           parameter
               + " names "
               + named
@@ -74,7 +74,7 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   }
 
   /**
-   * What to tell of files that are not read, although their names say what they are meant to be.
+   * What to report of files that are not read, although their names show what they are meant for.
    */
   public List<String> misnamed(Path sites) {
     return Stream.of(deviceTypes == null ? "device-types" : "", policy == null ? "linter" : "")
@@ -107,8 +107,8 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   }
 
   /**
-   * The folder of sites that is meant, decided once for whatever is looked for: the first that has
-   * settings beside it or in it.
+   * The folder of sites that is meant, the same for policy and device types: the first that has
+   * either beside it or in it.
    */
   private static Path folderOfSites(Path sites) {
     List<Path> folders = foldersOfSites(sites);
@@ -124,9 +124,9 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   }
 
   /**
-   * The folders that may be the folder of sites, the likeliest first. A file may lie in it, or in a
-   * folder of the site alone, with the folder of sites above; which of both cannot be seen but from
-   * a usual name. What lies above a repository is none of its folders.
+   * The folders that may be the folder of sites, the likeliest first. A file lies in it, or in a
+   * folder of its own in it; only the usual name shows which. A folder above the repository is not
+   * the folder of sites.
    */
   private static List<Path> foldersOfSites(Path sites) {
     Path own = sites.getParent();
@@ -138,7 +138,7 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
     return above == null || known ? List.of(own) : List.of(above, own);
   }
 
-  /** Whether a file is one of them, whatever name leads to it. */
+  /** Whether a file is one of them, also by another name or a link. */
   public boolean contains(Path file) {
     Path real = RealPath.of(file);
     return all().stream().anyMatch(one -> RealPath.of(one).equals(real));

@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 /**
  * Finds the sites in a folder.
  *
- * <p>Whatever has the name of a site and is no folder is found, also what cannot be read, such as a
- * pipe or a link that leads nowhere: reading it tells why. What is hidden by a dot in front of its
- * name is left out. A link is followed as long as it stays in the folder; a file that several names
- * lead to is found once. A link that leads out is found and refused, so that a repository can make
- * nobody read, and print, files that are not its own.
+ * <p>Everything that has the name of a site and is no folder is found, also what cannot be read, such
+ * as a pipe or a link that leads nowhere: reading it fails with the reason. What is hidden by a dot in
+ * front of its name is left out. A link is followed as long as it stays in the folder; a file with
+ * several names is found once. A link that leads out is found and refused, so that no repository can
+ * make others read, and print, files that are not its own.
  */
 public final class SiteFiles {
   private final Path sites;
@@ -39,9 +39,9 @@ public final class SiteFiles {
    * The files, in the order of their paths; the one file that is named, whatever it is called.
    *
    * @param others files that may lie in the folder and are no sites
-   * @throws Trouble where there is none, or where a folder cannot be read
+   * @throws UserError where there is none, or where a folder cannot be read
    */
-  public List<FoundFile> find(List<Path> others) throws Trouble {
+  public List<FoundFile> find(List<Path> others) throws UserError {
     return find(List.of(), others);
   }
 
@@ -50,15 +50,15 @@ public final class SiteFiles {
    *
    * @param asked paths that begin with the folder
    * @param others files that may lie in the folder and are no sites
-   * @throws Trouble where there is none, or where a folder cannot be read
+   * @throws UserError where there is none, or where a folder cannot be read
    */
-  public List<FoundFile> find(List<Path> asked, List<Path> others) throws Trouble {
+  public List<FoundFile> find(List<Path> asked, List<Path> others) throws UserError {
     if (isOneFile()) {
       return List.of(new FoundFile(sites));
     }
     List<FoundFile> files = search(true, asked, others);
     if (files.isEmpty() && !allowEmpty) {
-      throw new Trouble(
+      throw new UserError(
           "no file in "
               + sites
               + " matches "
@@ -82,29 +82,29 @@ public final class SiteFiles {
    *
    * @param asked paths that begin with the folder
    * @param others files that may lie in the folder and are no sites
-   * @throws Trouble where the folder cannot be read
+   * @throws UserError where the folder cannot be read
    */
-  public List<FoundFile> among(List<Path> asked, List<Path> others) throws Trouble {
+  public List<FoundFile> among(List<Path> asked, List<Path> others) throws UserError {
     return search(false, asked, others);
   }
 
-  private boolean isOneFile() throws Trouble {
+  private boolean isOneFile() throws UserError {
     try {
       return !Files.readAttributes(sites, BasicFileAttributes.class).isDirectory();
     } catch (IOException unreadable) {
       if (Files.notExists(sites)) {
-        throw new Trouble(
+        throw new UserError(
             called.of("sites")
                 + " names "
                 + sites
                 + ", which does not exist: write the folder of the sites, or one file",
             unreadable);
       }
-      throw Trouble.of("the folder of sites cannot be read", unreadable);
+      throw UserError.of("the folder of sites cannot be read", unreadable);
     }
   }
 
-  private List<FoundFile> search(boolean all, List<Path> asked, List<Path> others) throws Trouble {
+  private List<FoundFile> search(boolean all, List<Path> asked, List<Path> others) throws UserError {
     Set<Path> real = others.stream().map(RealPath::of).collect(Collectors.toUnmodifiableSet());
     try {
       SiteSearch search = new SiteSearch(sites, names, real);
@@ -114,7 +114,7 @@ public final class SiteFiles {
       search.these(asked);
       return search.found();
     } catch (IOException unreadable) {
-      throw Trouble.of("the folder of sites cannot be read", unreadable);
+      throw UserError.of("the folder of sites cannot be read", unreadable);
     }
   }
 }

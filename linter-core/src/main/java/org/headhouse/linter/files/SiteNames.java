@@ -5,9 +5,9 @@ import java.util.regex.PatternSyntaxException;
 import java.util.stream.Stream;
 import org.codehaus.plexus.util.SelectorUtils;
 
-/** Tells by their names which files of a folder are sites; what is hidden by a dot never is. */
+/** Decides by their names which files of a folder are sites; hidden files never are. */
 public final class SiteNames {
-  /** Which files are sites where nothing else is said. */
+  /** Which files are sites unless the user says otherwise. */
   public static final List<String> USUAL = List.of("**/*.yaml", "**/*.yml");
 
   private static final String IN_ANY_FOLDER = "**/*";
@@ -19,10 +19,10 @@ public final class SiteNames {
   /**
    * @param includes patterns of names, in which * stands for any part of a name, ** for any folders
    * @param excludes patterns of names that are no sites all the same
-   * @throws Trouble where a pattern cannot be read
+   * @throws UserError where a pattern cannot be read
    */
   public SiteNames(List<String> includes, List<String> excludes, ParameterNames called)
-      throws Trouble {
+      throws UserError {
     this.includes = includes.stream().map(SiteNames::pattern).toList();
     this.excludes = excludes.stream().map(SiteNames::pattern).toList();
     this.excludedWithAllBelow =
@@ -31,11 +31,11 @@ public final class SiteNames {
             .filter(pattern -> pattern.equals("**") || pattern.endsWith("/**"))
             .toList();
     try {
-      // Each is read once, so that none is met with in the middle of a run.
+      // Each is tried once, so that a faulty one does not end a run in the middle.
       Stream.concat(this.includes.stream(), this.excludes.stream())
           .forEach(pattern -> matchesAny(List.of(pattern), "any"));
     } catch (PatternSyntaxException wrong) {
-      throw new Trouble(
+      throw new UserError(
           called.of("includes")
               + " or "
               + called.of("excludes")
@@ -107,8 +107,9 @@ public final class SiteNames {
   }
 
   /**
-   * A pattern that ends in any folders matches whatever lies below what it matches; of others, and
-   * of regular expressions, nothing is known. Any name in any folders is one of any folders.
+   * A pattern that ends in two asterisks matches all that lies below what it matches; a slash and a
+   * third asterisk after them change nothing. Of other patterns, and of regular expressions, nothing
+   * is known.
    */
   private static String withAllBelow(String pattern) {
     return pattern.equals("**/*") || pattern.endsWith("/**/*")

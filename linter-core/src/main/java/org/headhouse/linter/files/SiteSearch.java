@@ -16,13 +16,12 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * One search through a folder: first what lies in it, then what links add to that. So a file is
- * called by its own name where it has one, and a circle of links ends, since no folder is entered
- * twice.
+ * One search through a folder: first the files in it, then those that links lead to. So a file is
+ * found by its own name where it has one. No folder is entered twice, which ends a circle of links.
  */
 final class SiteSearch {
   /**
-   * The same on every system, which may leave case out of account, or part names by another sign.
+   * The same on every system, whether or not it ignores case, and whatever separates names there.
    */
   private static final Comparator<Path> BY_NAME =
       Comparator.comparing(BaseFolder::slashes).thenComparing(Comparator.naturalOrder());
@@ -71,8 +70,8 @@ final class SiteSearch {
   }
 
   /**
-   * Looks at all that lies in a folder, but for what cannot be a site by its name: that need not be
-   * readable. What goes while others write is not there.
+   * Looks at everything in a folder but what cannot be a site by its name, which need not be
+   * readable. A file that vanishes meanwhile is not there.
    *
    * @param real its path without links
    * @param named the path that led there
@@ -101,7 +100,7 @@ final class SiteSearch {
             return FileVisitResult.CONTINUE;
           }
 
-          /** A folder is opened before anybody is asked whether to go into it. */
+          /** A folder is opened before the visitor is asked whether to enter it. */
           @Override
           public FileVisitResult visitFileFailed(Path file, IOException failure)
               throws IOException {
@@ -163,7 +162,7 @@ final class SiteSearch {
     found.put(link, new FoundFile(path(link), reason));
   }
 
-  /** As a path and not as text, in which a name that is no text here would be lost. */
+  /** As a path: some names cannot be written as text in this locale. */
   private Path path(Path named) {
     return folder.equals(root) ? named : folder.resolve(root.relativize(named));
   }

@@ -2,7 +2,7 @@ package org.headhouse.linter.report;
 
 import java.io.OutputStream;
 import java.util.List;
-import org.headhouse.linter.change.Change;
+import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.Consequence;
 import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.change.FieldWork;
@@ -132,7 +132,7 @@ public final class ChangeJson {
     }
   }
 
-  private void change(String kind, @Nullable String item, Change change) {
+  private void change(String kind, @Nullable String item, ValueChange change) {
     item(kind, item);
     json.writeStringProperty("what", change.what());
     text("from", change.from());

@@ -2,7 +2,7 @@ package org.headhouse.linter.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.headhouse.linter.change.Change;
+import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.site.ItemKind;
 import org.jspecify.annotations.Nullable;
@@ -60,12 +60,12 @@ final class ChangeWords {
     return "the site: " + of(((Difference.SiteSet) difference).setting());
   }
 
-  private static String at(String item, Change change) {
+  private static String at(String item, ValueChange change) {
     return quoted(item) + ": " + of(change);
   }
 
   /** {@code baud from 9600 to 19200}. */
-  static String of(Change change) {
+  static String of(ValueChange change) {
     return change.what() + " from " + value(change.from()) + " to " + value(change.to());
   }
 
@@ -74,11 +74,11 @@ final class ChangeWords {
   }
 
   /** {@code baud from 9600 to 19200, vents: roof}. */
-  static String set(List<Change> changes) {
+  static String set(List<ValueChange> changes) {
     return changes.stream().map(ChangeWords::setOne).collect(Collectors.joining(", "));
   }
 
-  private static String setOne(Change change) {
+  private static String setOne(ValueChange change) {
     if (change.to() == null) {
       return "no " + change.what() + " any more (was " + change.from() + ")";
     }

@@ -1,8 +1,8 @@
 package org.headhouse.linter.report;
 
 import java.util.List;
-import org.headhouse.linter.change.Act;
-import org.headhouse.linter.change.Change;
+import org.headhouse.linter.change.FieldAction;
+import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.Step;
 import org.headhouse.linter.change.WiringPlace;
 import org.jspecify.annotations.Nullable;
@@ -69,9 +69,9 @@ final class StepJson {
     json.writeEndArray();
   }
 
-  private void settings(List<Change> settings) {
+  private void settings(List<ValueChange> settings) {
     json.writeArrayPropertyStart("settings");
-    for (Change change : settings) {
+    for (ValueChange change : settings) {
       json.writeStartObject();
       change(change);
       json.writeEndObject();
@@ -83,28 +83,28 @@ final class StepJson {
     json.writeStartObject();
     json.writeStringProperty("item", place.item());
     json.writeArrayPropertyStart("acts");
-    place.acts().forEach(this::act);
+    place.actions().forEach(this::act);
     json.writeEndArray();
     json.writeEndObject();
   }
 
-  private void act(Act act) {
+  private void act(FieldAction act) {
     json.writeStartObject();
-    if (act instanceof Act.TakeOff off) {
+    if (act instanceof FieldAction.TakeOff off) {
       cable("take-off", off.onward(), off.other());
-    } else if (act instanceof Act.Land land) {
+    } else if (act instanceof FieldAction.Land land) {
       cable("land", land.onward(), land.other());
       text("length", land.length());
-    } else if (act instanceof Act.Terminate terminate) {
+    } else if (act instanceof FieldAction.Terminate terminate) {
       json.writeStringProperty("kind", "terminate");
       change(terminate.termination());
-    } else if (act instanceof Act.Replace replace) {
+    } else if (act instanceof FieldAction.Replace replace) {
       cable("replace", replace.onward(), replace.other());
       change(replace.cable());
-    } else if (act instanceof Act.Fit fit) {
+    } else if (act instanceof FieldAction.Fit fit) {
       json.writeStringProperty("kind", "fit");
       change(fit.change());
-    } else if (act instanceof Act.SwitchOn on) {
+    } else if (act instanceof FieldAction.SwitchOn on) {
       json.writeStringProperty("kind", "switch-on");
       json.writeNumberProperty("address", on.address());
     } else {
@@ -119,7 +119,7 @@ final class StepJson {
     json.writeStringProperty("other", other);
   }
 
-  private void change(Change change) {
+  private void change(ValueChange change) {
     json.writeStringProperty("what", change.what());
     text("from", change.from());
     text("to", change.to());

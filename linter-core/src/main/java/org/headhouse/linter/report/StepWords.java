@@ -3,8 +3,8 @@ package org.headhouse.linter.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.headhouse.linter.change.Act;
-import org.headhouse.linter.change.Change;
+import org.headhouse.linter.change.FieldAction;
+import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.Step;
 import org.headhouse.linter.change.WiringPlace;
 import org.jspecify.annotations.Nullable;
@@ -97,7 +97,7 @@ final class StepWords {
             : " Without readings meanwhile: " + ChangeWords.quoted(wire.withoutReadings()) + ".");
   }
 
-  private static String also(List<Change> settings) {
+  private static String also(List<ValueChange> settings) {
     return settings.isEmpty() ? "" : "; also " + ChangeWords.set(settings);
   }
 
@@ -109,43 +109,43 @@ final class StepWords {
         details.add(
             ChangeWords.quoted(place.item())
                 + ": "
-                + place.acts().stream().map(StepWords::of).collect(Collectors.joining("; ")));
+                + place.actions().stream().map(StepWords::of).collect(Collectors.joining("; ")));
       }
     }
     return details;
   }
 
-  private static String of(Act act) {
-    if (act instanceof Act.TakeOff off) {
+  private static String of(FieldAction act) {
+    if (act instanceof FieldAction.TakeOff off) {
       return "take off the cable " + direction(off.onward()) + ChangeWords.quoted(off.other());
     }
-    if (act instanceof Act.Land land) {
+    if (act instanceof FieldAction.Land land) {
       return "land the cable "
           + direction(land.onward())
           + ChangeWords.quoted(land.other())
           + (land.length() == null ? "" : " (" + land.length() + ")");
     }
-    if (act instanceof Act.Terminate terminate) {
+    if (act instanceof FieldAction.Terminate terminate) {
       return terminate(terminate.termination());
     }
-    if (act instanceof Act.Replace replace) {
+    if (act instanceof FieldAction.Replace replace) {
       return "where the cable "
           + direction(replace.onward())
           + ChangeWords.quoted(replace.other())
           + " is really another, exchange it: "
           + ChangeWords.of(replace.cable());
     }
-    if (act instanceof Act.SwitchOn on) {
+    if (act instanceof FieldAction.SwitchOn on) {
       return "it comes on the line, with address " + on.address();
     }
-    return act instanceof Act.Fit fit ? fit(fit.change()) : "take it out";
+    return act instanceof FieldAction.Fit fit ? fit(fit.change()) : "take it out";
   }
 
   private static String direction(boolean onward) {
     return onward ? "to " : "from ";
   }
 
-  private static String terminate(Change change) {
+  private static String terminate(ValueChange change) {
     String side =
         switch (change.what()) {
           case "termination in" -> " on the side towards the head unit";
@@ -164,7 +164,7 @@ final class StepWords {
     return termination == null || termination.equals("none");
   }
 
-  private static String fit(Change change) {
+  private static String fit(ValueChange change) {
     return switch (change.what()) {
       case "weather-station" ->
           change.to() == null ? "take off the weather station" : "wire the weather station to it";

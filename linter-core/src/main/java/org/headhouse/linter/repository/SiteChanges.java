@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.headhouse.linter.change.Comparison;
+import org.headhouse.linter.change.SiteComparison;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
@@ -84,13 +84,13 @@ public final class SiteChanges {
       return unreadable(entry, "it cannot be read: a check tells why");
     }
     if (was == null) {
-      return new SiteChange.Added(Comparison.id(site), entry.input().path(), units(site));
+      return new SiteChange.Added(SiteComparison.id(site), entry.input().path(), units(site));
     }
     Site earlierSite = before.read(was);
     if (earlierSite == null) {
       return unreadable(entry, "its earlier state cannot be read");
     }
-    SiteChange.Changed changed = Comparison.of(earlierSite, site, keptFree);
+    SiteChange.Changed changed = SiteComparison.of(earlierSite, site, keptFree);
     return changed.differences().isEmpty() && Arrays.equals(before.bytes(was), after.bytes(entry))
         ? null
         : changed;

@@ -9,11 +9,11 @@ import java.util.Arrays;
 import java.util.zip.CRC32;
 import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 
-/** The file in the output directory that tells a user's next run which sites were clean. */
+/** The file in the output directory from which a user's next run knows which sites were clean. */
 public final class CleanSitesFile {
   private final Path file;
   private final byte[] key;
@@ -65,7 +65,7 @@ public final class CleanSitesFile {
       if (!Arrays.equals(sealed, found)) {
         AtomicFile.write(file, out -> out.write(sealed));
       }
-    } catch (Trouble nothingIsKept) {
+    } catch (UserError nothingIsKept) {
       // The results are there, and the next run checks all sites.
     }
   }

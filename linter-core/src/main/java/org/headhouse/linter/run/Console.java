@@ -3,13 +3,13 @@ package org.headhouse.linter.run;
 import org.headhouse.linter.result.Level;
 
 /**
- * Where the lines of a run go; their level says how grave it is what they tell. A line may have the
- * name of a file in it, which may hold anything: whoever prints it makes it printable.
+ * Where the lines of a run go, each with how severe it is. A line may hold the name of a file, and
+ * with it any character: whoever prints a line makes it printable.
  */
 public interface Console {
   /** A line about the sites: results, and their summary. */
   void found(Level level, String line);
 
-  /** A line about the run itself: what it reads and writes, and what is in its way. */
-  void tell(Level level, String line);
+  /** A line about the run itself: what it reads and writes, and why it cannot go on. */
+  void report(Level level, String line);
 }

@@ -8,7 +8,7 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 
-/** Tells a report on a console. */
+/** Prints a report on a console. */
 public final class ConsoleReport {
   private final Console console;
   private final Level printed;
@@ -21,14 +21,14 @@ public final class ConsoleReport {
     this.printed = printed;
   }
 
-  /** Tells all of a report but what is absent. */
+  /** Prints all of a report but the absent results. */
   public void print(CheckReport report) {
     printFound(report);
     TextReport.summary(report.results(), report.files(), report.units())
         .forEach(line -> console.found(Level.NOTE, line));
   }
 
-  /** Tells the results of a report, and what kept the tool from more, without a summary. */
+  /** Prints the results and notifications of a report, without a summary. */
   public void printFound(CheckReport report) {
     for (Result result : report.at(printed)) {
       TextReport.lines(result).forEach(line -> console.found(result.level(), line));
@@ -36,7 +36,7 @@ public final class ConsoleReport {
     print(report.notifications());
   }
 
-  /** Tells what a baseline knows and nobody found. */
+  /** Prints the results of the baseline that were not found. */
   public void printAbsent(List<AbsentResult> absent) {
     if (!absent.isEmpty()) {
       int times = absent.stream().mapToInt(AbsentResult::times).sum();
@@ -50,10 +50,10 @@ public final class ConsoleReport {
     }
   }
 
-  /** Tells what the tool itself has to say. */
+  /** Prints notifications, which are about the tool itself. */
   public void print(List<Notification> notifications) {
     for (Notification notification : notifications) {
-      console.tell(notification.level(), text(notification));
+      console.report(notification.level(), text(notification));
     }
   }
 

@@ -10,27 +10,27 @@ import org.headhouse.linter.result.Result;
  * How a run ended.
  *
  * @param failed the results that reach the level which fails it
- * @param troubles what kept the tool itself from looking at all of the sites
+ * @param toolErrors what the tool itself could not do
  */
-public record Outcome(List<Result> failed, List<Notification> troubles) {
+public record Outcome(List<Result> failed, List<Notification> toolErrors) {
   public Outcome {
     failed = List.copyOf(failed);
-    troubles = List.copyOf(troubles);
+    toolErrors = List.copyOf(toolErrors);
   }
 
   /** The outcome of a check. */
   public static Outcome of(CheckReport report, Level failing) {
-    return new Outcome(report.at(failing), of(report.notifications()).troubles());
+    return new Outcome(report.at(failing), of(report.notifications()).toolErrors());
   }
 
-  /** The outcome where only troubles count. */
+  /** The outcome where only errors of the tool count. */
   public static Outcome of(List<Notification> notifications) {
     return new Outcome(
         List.of(), notifications.stream().filter(one -> one.level() == Level.ERROR).toList());
   }
 
-  /** Whether sites are broken, or something was in the way. */
+  /** Whether nothing failed, and the tool could do all of its work. */
   public boolean isClean() {
-    return failed.isEmpty() && troubles.isEmpty();
+    return failed.isEmpty() && toolErrors.isEmpty();
   }
 }

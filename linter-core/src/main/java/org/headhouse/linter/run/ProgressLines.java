@@ -35,7 +35,7 @@ public final class ProgressLines implements IntConsumer {
     long now = nanos.getAsLong();
     if (now - last >= NANOS_BETWEEN && files < total) {
       last = now;
-      console.tell(Level.NOTE, "Checked " + files + " of " + total + " files.");
+      console.report(Level.NOTE, "Checked " + files + " of " + total + " files.");
     }
   }
 }

@@ -3,7 +3,7 @@ package org.headhouse.linter.run;
 import java.nio.file.Path;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.result.Level;
@@ -16,9 +16,9 @@ public final class ResultFiles {
    * Writes results.sarif and results-junit.xml into a folder, which is made where there is none.
    *
    * @param failing the mildest level that fails a test case
-   * @throws Trouble where one cannot be written
+   * @throws UserError where one cannot be written
    */
-  public static void write(Path folder, CheckReport report, Level failing) throws Trouble {
+  public static void write(Path folder, CheckReport report, Level failing) throws UserError {
     AtomicFile.write(
         folder.resolve("results.sarif"),
         out ->

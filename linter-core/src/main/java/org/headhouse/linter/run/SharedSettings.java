@@ -6,9 +6,10 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.result.Level;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What holds for all sites of a run: it is told, and a linter gets it.
+ * What holds for all sites of a run.
  *
  * @param files where it is written
  * @param base what paths are shown from
@@ -16,33 +17,40 @@ import org.headhouse.linter.result.Level;
 public record SharedSettings(SettingsFiles files, BaseFolder base) {
 
   /**
-   * Tells what holds for all sites, and what looks as if it did.
+   * Reports which files hold for all sites, and which look as if they did.
    *
    * @param sites the folder of the sites, or one of them
    */
-  public void tell(Path sites, Console console) {
-    console.tell(
+  public void report(Path sites, Console console) {
+    console.report(
         Level.NOTE,
         (files.deviceTypes() == null
                 ? "No device types"
                 : "Device types: " + base.shown(files.deviceTypes()))
             + (files.policy() == null ? "; no policy" : "; policy: " + base.shown(files.policy())));
-    files.misnamed(sites).forEach(line -> console.tell(Level.WARNING, line));
+    files.misnamed(sites).forEach(line -> console.report(Level.WARNING, line));
   }
 
   /** A linter with what holds for all sites. */
   public SiteLinter.Builder builder() {
     SiteLinter.Builder builder = SiteLinter.builder();
-    if (files.policy() != null) {
-      builder.policy(input(files.policy()));
+    SiteInput policy = input(files.policy());
+    if (policy != null) {
+      builder.policy(policy);
     }
-    if (files.deviceTypes() != null) {
-      builder.deviceTypes(input(files.deviceTypes()));
+    SiteInput deviceTypes = deviceTypes();
+    if (deviceTypes != null) {
+      builder.deviceTypes(deviceTypes);
     }
     return builder;
   }
 
-  private SiteInput input(Path file) {
-    return SiteInput.file(file, base.shown(file));
+  /** The device types, or null where there are none. */
+  public @Nullable SiteInput deviceTypes() {
+    return input(files.deviceTypes());
+  }
+
+  private @Nullable SiteInput input(@Nullable Path file) {
+    return file == null ? null : SiteInput.file(file, base.shown(file));
   }
 }

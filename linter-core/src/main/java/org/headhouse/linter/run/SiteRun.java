@@ -1,73 +1,56 @@
 package org.headhouse.linter.run;
 
-import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
-import org.headhouse.linter.files.ParameterNames;
-import org.headhouse.linter.files.Trouble;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A run over sites that were found.
  *
  * @param base what paths are shown from
+ * @param threads how many files are worked on at a time, at most
  */
-public record SiteRun(FoundSites found, BaseFolder base) {
+public record SiteRun(FoundSites found, BaseFolder base, int threads) {
 
-  /**
-   * Looks at the number of threads that was asked for.
-   *
-   * @param asked or null for the number of cores
-   * @throws Trouble where it is none
-   */
-  public static int threads(@Nullable Integer asked, ParameterNames called) throws Trouble {
-    if (asked == null) {
-      return Runtime.getRuntime().availableProcessors();
-    }
-    if (asked < 1) {
-      throw new Trouble(called.of("threads") + " cannot be " + asked + ": write 1 or more");
-    }
-    return asked;
+  /** What holds for all of the sites. */
+  public SharedSettings settings() {
+    return new SharedSettings(found.settings(), base);
   }
 
-  /** Tells what holds for all sites, and what looks as if it did. */
-  public void tellSettings(Console console) {
-    settings().tell(found.sites(), console);
+  /** Reports which files hold for all sites, and which look as if they did. */
+  public void reportSettings(Console console) {
+    settings().report(found.sites(), console);
   }
 
-  /**
-   * A linter with what holds for all sites.
-   *
-   * @param threads the most; more than files would be started for nothing
-   */
-  public SiteLinter.Builder builder(int threads) {
+  /** A linter with what holds for all sites; more threads than files would be idle. */
+  public SiteLinter.Builder builder() {
     return settings()
         .builder()
         .threads(Math.max(1, Math.min(threads, found.files().size())))
         .shownFrom(base.path());
   }
 
-  private SharedSettings settings() {
-    return new SharedSettings(found.settings(), base);
+  /** Checks the sites, and reports how far it is. */
+  public CheckReport check(SiteLinter linter, Console console) {
+    return linter.check(inputs(), new ProgressLines(console, found.files().size()));
   }
 
-  /** The files as they are read and shown. */
-  public List<SiteInput> inputs() {
-    return inputs(found.files(), base);
-  }
-
-  /** The same, each made when its turn comes. */
-  public Stream<SiteInput> stream() {
+  /** The files as they are read and shown; reading one that was refused fails with the reason. */
+  public Stream<SiteInput> inputs() {
     return found.files().stream().map(file -> input(file, base.shown(file.path())));
   }
 
-  /** Files as they are read and shown; reading one that was refused tells why. */
-  public static List<SiteInput> inputs(List<FoundFile> files, BaseFolder base) {
-    return files.stream().map(file -> input(file, base.shown(file.path()))).toList();
+  /** How the files are called in results. */
+  public Set<String> names() {
+    return found.files().stream()
+        .map(file -> base.shown(file.path()))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static SiteInput input(FoundFile file, String shown) {

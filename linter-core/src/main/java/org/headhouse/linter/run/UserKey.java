@@ -32,7 +32,7 @@ final class UserKey {
     return Files.readAllBytes(file);
   }
 
-  /** The user's cache folder; Windows itself closes the one that it names. */
+  /** The user's cache folder; on Windows, the system closes it to others. */
   static Path cacheFolder(Map<String, String> environment, Path home) {
     boolean windows = home.getFileSystem().getSeparator().equals("\\");
     String name = windows ? "LOCALAPPDATA" : "XDG_CACHE_HOME";
@@ -49,7 +49,7 @@ final class UserKey {
                 .endsWith("------"));
   }
 
-  // What is made as temporary is closed to others from the start.
+  // Temporary files and folders are closed to others from the start.
   private static void make(Path cacheFolder, Path folder, Path file) throws IOException {
     byte[] secret = new byte[BYTES];
     new SecureRandom().nextBytes(secret);

@@ -69,17 +69,17 @@ class JoiningAndLeavingTest {
 
   private static List<Step> steps(String before, String after) {
     FieldWork work =
-        Comparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
+        SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     return ((FieldWork.Plan) work).steps();
   }
 
-  private static WiringPlace at(String item, Act... acts) {
+  private static WiringPlace at(String item, FieldAction... acts) {
     return new WiringPlace(item, List.of(acts));
   }
 
-  private static Change set(String what, String to) {
-    return new Change(what, null, to);
+  private static ValueChange set(String what, String to) {
+    return new ValueChange(what, null, to);
   }
 
   @Test
@@ -104,21 +104,21 @@ class JoiningAndLeavingTest {
                 List.of(
                     at(
                         "Head House",
-                        new Act.TakeOff(true, "Palms"),
-                        new Act.Land(true, "Ferns", "30 m")),
+                        new FieldAction.TakeOff(true, "Palms"),
+                        new FieldAction.Land(true, "Ferns", "30 m")),
                     at(
                         "Ferns",
-                        new Act.Land(false, "Head House", "30 m"),
-                        new Act.Land(true, "Palms", "12 m"),
-                        new Act.Fit(set("conductors", "[A, B]")),
-                        new Act.Fit(set("pair", "crossed")),
-                        new Act.Fit(set("stub", "2 m")),
-                        new Act.Fit(set("comm-module", "fitted")),
-                        new Act.SwitchOn(4)),
+                        new FieldAction.Land(false, "Head House", "30 m"),
+                        new FieldAction.Land(true, "Palms", "12 m"),
+                        new FieldAction.Fit(set("conductors", "[A, B]")),
+                        new FieldAction.Fit(set("pair", "crossed")),
+                        new FieldAction.Fit(set("stub", "2 m")),
+                        new FieldAction.Fit(set("comm-module", "fitted")),
+                        new FieldAction.SwitchOn(4)),
                     at(
                         "Palms",
-                        new Act.TakeOff(false, "Head House"),
-                        new Act.Land(false, "Ferns", "12 m"))),
+                        new FieldAction.TakeOff(false, "Head House"),
+                        new FieldAction.Land(false, "Ferns", "12 m"))),
                 List.of("Palms")));
   }
 
@@ -130,17 +130,17 @@ class JoiningAndLeavingTest {
                 List.of(
                     at(
                         "Head House",
-                        new Act.TakeOff(true, "Ferns"),
-                        new Act.Land(true, "Palms", "30 m")),
+                        new FieldAction.TakeOff(true, "Ferns"),
+                        new FieldAction.Land(true, "Palms", "30 m")),
                     at(
                         "Ferns",
-                        new Act.TakeOff(false, "Head House"),
-                        new Act.TakeOff(true, "Palms"),
-                        new Act.TakeOut()),
+                        new FieldAction.TakeOff(false, "Head House"),
+                        new FieldAction.TakeOff(true, "Palms"),
+                        new FieldAction.TakeOut()),
                     at(
                         "Palms",
-                        new Act.TakeOff(false, "Ferns"),
-                        new Act.Land(false, "Head House", "30 m"))),
+                        new FieldAction.TakeOff(false, "Ferns"),
+                        new FieldAction.Land(false, "Head House", "30 m"))),
                 List.of("Palms")));
   }
 
@@ -152,10 +152,10 @@ class JoiningAndLeavingTest {
         .isEqualTo(
             at(
                 "Boiler",
-                new Act.Land(false, "Head House", "30 m"),
-                new Act.Land(true, "Palms", "5 m"),
-                new Act.Terminate(set("termination in", "120 ohm")),
-                new Act.Terminate(set("termination out", "150 ohm"))));
+                new FieldAction.Land(false, "Head House", "30 m"),
+                new FieldAction.Land(true, "Palms", "5 m"),
+                new FieldAction.Terminate(set("termination in", "120 ohm")),
+                new FieldAction.Terminate(set("termination out", "150 ohm"))));
   }
 
   @Test
@@ -166,11 +166,11 @@ class JoiningAndLeavingTest {
         .isEqualTo(
             at(
                 "Boiler",
-                new Act.TakeOff(false, "Head House"),
-                new Act.TakeOff(true, "Palms"),
-                new Act.Terminate(new Change("termination in", "120 ohm", null)),
-                new Act.Terminate(new Change("termination out", "150 ohm", null)),
-                new Act.TakeOut()));
+                new FieldAction.TakeOff(false, "Head House"),
+                new FieldAction.TakeOff(true, "Palms"),
+                new FieldAction.Terminate(new ValueChange("termination in", "120 ohm", null)),
+                new FieldAction.Terminate(new ValueChange("termination out", "150 ohm", null)),
+                new FieldAction.TakeOut()));
   }
 
   /** Bias and station move with the unit that has them. */
@@ -182,23 +182,23 @@ class JoiningAndLeavingTest {
             .replace("{at: Head House, read", "{at: Ferns, read");
     assertThat(acts(steps(SITE, moved), "Head House"))
         .contains(
-            new Act.Fit(new Change("bias", "560 ohm at 5 V", null)),
-            new Act.Fit(new Change("weather-station", "wired", null)));
+            new FieldAction.Fit(new ValueChange("bias", "560 ohm at 5 V", null)),
+            new FieldAction.Fit(new ValueChange("weather-station", "wired", null)));
     assertThat(acts(steps(SITE, moved), "Ferns"))
         .contains(
-            new Act.Fit(set("bias", "560 ohm at 5 V")),
-            new Act.Fit(set("weather-station", "wired")));
+            new FieldAction.Fit(set("bias", "560 ohm at 5 V")),
+            new FieldAction.Fit(set("weather-station", "wired")));
     assertThat(acts(steps(moved, SITE), "Ferns"))
         .contains(
-            new Act.Fit(new Change("bias", "560 ohm at 5 V", null)),
-            new Act.Fit(new Change("weather-station", "wired", null)));
+            new FieldAction.Fit(new ValueChange("bias", "560 ohm at 5 V", null)),
+            new FieldAction.Fit(new ValueChange("weather-station", "wired", null)));
   }
 
-  private static List<Act> acts(List<Step> steps, String item) {
+  private static List<FieldAction> acts(List<Step> steps, String item) {
     return steps.stream()
         .flatMap(step -> step instanceof Step.Wire wire ? wire.places().stream() : Stream.empty())
         .filter(place -> place.item().equals(item))
-        .flatMap(place -> place.acts().stream())
+        .flatMap(place -> place.actions().stream())
         .toList();
   }
 
@@ -211,11 +211,11 @@ class JoiningAndLeavingTest {
     assertThat(steps(absent, SITE)).hasSize(2).first().isInstanceOf(Step.Prepare.class);
     assertThat(acts(steps(absent, SITE), "Palms"))
         .containsExactly(
-            new Act.Fit(new Change("comm-module", "absent", "fitted")), new Act.SwitchOn(2));
+            new FieldAction.Fit(new ValueChange("comm-module", "absent", "fitted")), new FieldAction.SwitchOn(2));
     assertThat(acts(steps(SITE, absent), "Palms"))
-        .containsExactly(new Act.Fit(new Change("comm-module", "fitted", "absent")));
+        .containsExactly(new FieldAction.Fit(new ValueChange("comm-module", "fitted", "absent")));
     assertThat(steps(absent, absent.replace("address: 2", "address: 3")))
-        .containsExactly(new Step.SetUnit("Palms", List.of(new Change("address", "2", "3"))));
+        .containsExactly(new Step.SetUnit("Palms", List.of(new ValueChange("address", "2", "3"))));
   }
 
   /** The last item changes: its terminator goes with it. */
@@ -229,15 +229,15 @@ class JoiningAndLeavingTest {
                 .replace("    cable-to-next: 12 m\n", "");
     assertThat(acts(steps(SITE, longer), "Palms"))
         .containsExactly(
-            new Act.Land(true, "Ferns", "8 m"),
-            new Act.Terminate(new Change("termination", "120 ohm", "none")));
+            new FieldAction.Land(true, "Ferns", "8 m"),
+            new FieldAction.Terminate(new ValueChange("termination", "120 ohm", "none")));
     assertThat(acts(steps(SITE, longer), "Ferns"))
         .startsWith(
-            new Act.Land(false, "Palms", "8 m"), new Act.Terminate(set("termination", "120 ohm")));
+            new FieldAction.Land(false, "Palms", "8 m"), new FieldAction.Terminate(set("termination", "120 ohm")));
     assertThat(acts(steps(longer, SITE), "Ferns"))
         .containsExactly(
-            new Act.TakeOff(false, "Palms"),
-            new Act.Terminate(new Change("termination", "120 ohm", null)),
-            new Act.TakeOut());
+            new FieldAction.TakeOff(false, "Palms"),
+            new FieldAction.Terminate(new ValueChange("termination", "120 ohm", null)),
+            new FieldAction.TakeOut());
   }
 }

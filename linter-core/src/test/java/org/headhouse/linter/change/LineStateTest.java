@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Chains of items: a unit is a letter, with ! where it has a terminator; a repeater is a letter in
+ * ChainStates of items: a unit is a letter, with ! where it has a terminator; a repeater is a letter in
  * brackets, with ! before it for the side in, behind it for the side out. Two terminators on each
  * segment: MODBUS over Serial Line V1.02 §3.4.5.
  */
@@ -83,10 +83,10 @@ class LineStateTest {
         "A! B C! D!     | A! C! B D!      | B     | false",
       })
   void theLineIsWhole(String before, String after, String done, boolean whole) {
-    List<Member> members = Members.of(site(before), site(after));
-    Set<Member> finished =
-        members.stream().filter(member -> done.contains(member.name())).collect(Collectors.toSet());
-    assertThat(LineState.of(Chains.of(members), finished).isWhole()).isEqualTo(whole);
+    List<TrackedItem> items = ItemMatcher.of(site(before), site(after));
+    Set<TrackedItem> finished =
+        items.stream().filter(item -> done.contains(item.name())).collect(Collectors.toSet());
+    assertThat(LineState.of(ChainStates.of(items), finished).isWhole()).isEqualTo(whole);
   }
 
   @ParameterizedTest
@@ -104,10 +104,10 @@ class LineStateTest {
         "A (R) (S) B   | A R, R S, S B",
       })
   void segmentsEndAtRepeaters(String chain, String segments) {
-    List<Member> members = Members.of(site(chain), site(chain));
+    List<TrackedItem> items = ItemMatcher.of(site(chain), site(chain));
     assertThat(
-            LineState.segments(members).stream()
-                .map(one -> one.stream().map(Member::name).collect(Collectors.joining(" "))))
+            LineState.segments(items).stream()
+                .map(one -> one.stream().map(TrackedItem::name).collect(Collectors.joining(" "))))
         .containsExactly(segments.split(", ", -1));
     assertThat(LineState.segments(List.of())).isEmpty();
   }
@@ -115,10 +115,10 @@ class LineStateTest {
   @ParameterizedTest
   @CsvSource({"A!, 1", "A, 0", "(R), 0", "(!R), 1", "(R!), 1", "(!R!), 2"})
   void terminatorsAreCounted(String item, int number) {
-    Member stays = Members.of(site(item), site(item)).get(0);
+    TrackedItem stays = ItemMatcher.of(site(item), site(item)).get(0);
     assertThat(LineState.terminators(stays, false)).isEqualTo(number);
     assertThat(LineState.terminators(stays, true)).isEqualTo(number);
-    Member leaves = Members.of(site(item), site("Z")).get(0);
+    TrackedItem leaves = ItemMatcher.of(site(item), site("Z")).get(0);
     assertThat(LineState.terminators(leaves, false)).isEqualTo(number);
     assertThat(LineState.terminators(leaves, true)).isZero();
   }

@@ -85,16 +85,16 @@ final class LiveLine {
 
   private void work(WiringPlace place) {
     String item = place.item();
-    if (!place.acts().stream().allMatch(Act.Replace.class::isInstance)) {
+    if (!place.actions().stream().allMatch(FieldAction.Replace.class::isInstance)) {
       assertThat(opened.add(item)).as("%s is opened once", item).isTrue();
     }
-    for (Act act : place.acts()) {
-      if (act instanceof Act.TakeOff off) {
+    for (FieldAction act : place.actions()) {
+      if (act instanceof FieldAction.TakeOff off) {
         assertThat((off.onward() ? onward : backward).remove(item)).isEqualTo(off.other());
-      } else if (act instanceof Act.Land land) {
+      } else if (act instanceof FieldAction.Land land) {
         assertThat((land.onward() ? onward : backward).put(item, land.other())).isNull();
-      } else if (act instanceof Act.Terminate terminate) {
-        Change change = terminate.termination();
+      } else if (act instanceof FieldAction.Terminate terminate) {
+        ValueChange change = terminate.termination();
         String side = change.what().replaceAll("termination ?", "");
         boolean fitted =
             Boolean.TRUE.equals(
@@ -102,10 +102,10 @@ final class LiveLine {
                     .computeIfAbsent(item, name -> new HashMap<>())
                     .put(side, PieceOfWiring.isNone(change.to()) ? false : true));
         assertThat(fitted).isEqualTo(!PieceOfWiring.isNone(change.from()));
-      } else if (act instanceof Act.TakeOut) {
+      } else if (act instanceof FieldAction.TakeOut) {
         answering.remove(item);
         terminators.remove(item);
-      } else if (act instanceof Act.SwitchOn on) {
+      } else if (act instanceof FieldAction.SwitchOn on) {
         assertThat(prepared.get(item)).as("%s was set before", item).isEqualTo(on.address());
         assertThat(answering.put(item, on.address())).isNull();
       }

@@ -15,17 +15,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Who moves when: common practice, no source; never two units at one address. */
 class PlanOfWorkTest {
 
-  private static List<String> told(List<Item> before, List<Item> after) {
-    return told(States.site(before), States.site(after));
+  private static List<String> reported(List<Item> before, List<Item> after) {
+    return reported(States.site(before), States.site(after));
   }
 
-  private static List<String> told(Site before, Site after) {
-    FieldWork work = Comparison.of(before, after, ExcludedAddresses.NONE).work();
+  private static List<String> reported(Site before, Site after) {
+    FieldWork work = SiteComparison.of(before, after, ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
-    return ((FieldWork.Plan) work).steps().stream().map(PlanOfWorkTest::told).toList();
+    return ((FieldWork.Plan) work).steps().stream().map(PlanOfWorkTest::reported).toList();
   }
 
-  private static String told(Step step) {
+  private static String reported(Step step) {
     if (step instanceof Step.SetAddress set) {
       return set.unit() + " " + set.from() + ">" + set.to() + (set.spare() ? " spare" : "");
     }
@@ -80,24 +80,24 @@ class PlanOfWorkTest {
         "H 1, B 2 device-type: x, C 3 | H 1, N 2 device-type: y, C 3 | prepare N; wire H B N C without C",
       })
   void addresses(String before, String after, String steps) {
-    assertThat(told(chain(before), chain(after))).containsExactly(steps.split("; ", -1));
+    assertThat(reported(chain(before), chain(after))).containsExactly(steps.split("; ", -1));
   }
 
   /** The head unit is set first, wherever it stands. */
   @Test
   void theLineIsSetFromTheHeadUnitOn() {
     String text = States.text(chain("H 1, B 2, C 3"), 9600);
-    assertThat(told(States.site(text), States.site(text.replace("9600", "19200"))))
+    assertThat(reported(States.site(text), States.site(text.replace("9600", "19200"))))
         .containsExactly("line H B C");
     String second =
         text.replace("role: head", "role: @")
             .replaceFirst("role: follower", "role: head")
             .replace("@", "follower");
-    assertThat(told(States.site(second), States.site(second.replace("9600", "19200"))))
+    assertThat(reported(States.site(second), States.site(second.replace("9600", "19200"))))
         .containsExactly("line B H C");
   }
 
-  /** A chain that cannot be told apart has no plan. */
+  /** A chain that cannot be reported apart has no plan. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -108,18 +108,18 @@ class PlanOfWorkTest {
         "address: 2  | address: 1 | address 1 is used twice",
         "chain:      | chian:     | there is no chain",
       })
-  void withoutAnOrder(String text, String other, String trouble) {
+  void withoutAnOrder(String text, String other, String obstacle) {
     String sound = States.text(chain("H 1, B 2"), 9600);
     String faulty = sound.replace(text, other);
     assertThat(
-            Comparison.of(States.site(faulty), States.site(sound), ExcludedAddresses.NONE).work())
+            SiteComparison.of(States.site(faulty), States.site(sound), ExcludedAddresses.NONE).work())
         .isEqualTo(
             new FieldWork.None(
-                "in the earlier state " + trouble + ": put the line in order first"));
+                "in the earlier state " + obstacle + ": put the line in order first"));
     assertThat(
-            Comparison.of(States.site(sound), States.site(faulty), ExcludedAddresses.NONE).work())
+            SiteComparison.of(States.site(sound), States.site(faulty), ExcludedAddresses.NONE).work())
         .isEqualTo(
-            new FieldWork.None("in the later state " + trouble + ": check and correct it first"));
+            new FieldWork.None("in the later state " + obstacle + ": check and correct it first"));
   }
 
   /** A unit that is not on the line disturbs nobody, whatever its address. */
@@ -130,7 +130,7 @@ class PlanOfWorkTest {
         text.replaceFirst(
             "address: 2\n    comm-module: fitted", "address: 1\n    comm-module: absent");
     assertThat(
-            Comparison.of(States.site(absent), States.site(absent), ExcludedAddresses.NONE).work())
+            SiteComparison.of(States.site(absent), States.site(absent), ExcludedAddresses.NONE).work())
         .isEqualTo(new FieldWork.Plan(List.of(), List.of()));
   }
 
@@ -152,7 +152,7 @@ class PlanOfWorkTest {
             .replace("stage: commissioned", "stage: " + stage)
             .replace("baud:", "cable: {shielded: true}, baud:");
     FieldWork work =
-        Comparison.of(
+        SiteComparison.of(
                 States.site(before),
                 States.site(before.replace(text, other)),
                 ExcludedAddresses.NONE)

@@ -27,7 +27,7 @@ class SameMeaningTest {
 
   private static List<Difference> differences(String text, String other) {
     assertThat(SITE).contains(text);
-    return Differences.between(States.site(SITE), States.site(SITE.replace(text, other)));
+    return SiteDifferences.between(States.site(SITE), States.site(SITE.replace(text, other)));
   }
 
   @ParameterizedTest
@@ -76,9 +76,9 @@ class SameMeaningTest {
   })
   void anAreaIsItsNumber(String gauge, String area, String same, String other) {
     String bySize = SITE.replace(gauge, area);
-    assertThat(Differences.between(States.site(bySize), States.site(bySize.replace(area, same))))
+    assertThat(SiteDifferences.between(States.site(bySize), States.site(bySize.replace(area, same))))
         .isEmpty();
-    assertThat(Differences.between(States.site(bySize), States.site(bySize.replace(area, other))))
+    assertThat(SiteDifferences.between(States.site(bySize), States.site(bySize.replace(area, other))))
         .hasSize(1);
   }
 

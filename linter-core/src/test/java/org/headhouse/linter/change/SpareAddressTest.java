@@ -7,9 +7,9 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.headhouse.linter.change.AddressOrder.Kind;
-import org.headhouse.linter.change.AddressOrder.Seat;
-import org.headhouse.linter.change.AddressOrder.Turn;
+import org.headhouse.linter.change.ReaddressingOrder.Kind;
+import org.headhouse.linter.change.ReaddressingOrder.Seat;
+import org.headhouse.linter.change.ReaddressingOrder.Turn;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,7 +72,7 @@ class SpareAddressTest {
 
   private static List<Turn> turns(List<Seat> seats, Set<Integer> held, Set<Integer> avoided) {
     List<List<Turn>> cycles =
-        AddressOrder.of(seats, held, new AddressOrder.Spares(avoided, ExcludedAddresses.NONE))
+        ReaddressingOrder.of(seats, held, new ReaddressingOrder.Spares(avoided, ExcludedAddresses.NONE))
             .cycles();
     assertThat(cycles).hasSize(1);
     return cycles.get(0);

@@ -29,7 +29,7 @@ class WorkPlanTest {
 
   private static List<Step> steps(List<Item> before, List<Item> after) {
     FieldWork work =
-        Comparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
+        SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     FieldWork.Plan plan = (FieldWork.Plan) work;
     assertThat(plan.remarks()).isEmpty();
@@ -53,7 +53,7 @@ class WorkPlanTest {
   /** The earlier chain with the later names, as far as units are told to be the same. */
   private static List<Item> renamed(List<Item> before, List<Item> after) {
     Map<String, String> names = new HashMap<>();
-    for (Difference difference : Differences.between(States.site(before), States.site(after))) {
+    for (Difference difference : SiteDifferences.between(States.site(before), States.site(after))) {
       if (difference instanceof Difference.Renamed renamed) {
         names.put(renamed.from(), renamed.item());
       }
@@ -65,7 +65,7 @@ class WorkPlanTest {
         .toList();
   }
 
-  /** Every order of a few addresses on a chain that stays; AddressOrderTest goes further. */
+  /** Every order of a few addresses on a chain that stays; ReaddressingOrderTest goes further. */
   @ParameterizedTest
   @ValueSource(ints = {2, 3, 4})
   void everyPermutationOfAddressesIsSafe(int units) {
@@ -288,11 +288,11 @@ class WorkPlanTest {
   @ParameterizedTest
   @MethodSource("cases")
   void theOrderIsAsTheTradeWouldHaveIt(Case one) {
-    assertThat(steps(one.before(), one.after()).stream().map(WorkPlanTest::told))
+    assertThat(steps(one.before(), one.after()).stream().map(WorkPlanTest::text))
         .containsExactlyElementsOf(one.steps());
   }
 
-  private static String told(Step step) {
+  private static String text(Step step) {
     if (step instanceof Step.Prepare prepare) {
       return "prepare " + prepare.unit() + " " + prepare.address();
     }

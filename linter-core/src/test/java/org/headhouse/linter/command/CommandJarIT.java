@@ -38,7 +38,7 @@ class CommandJarIT {
     "META-INF/services/tools.jackson.core.TokenStreamFactory, tools.jackson.core.json.JsonFactory",
     "META-INF/services/tools.jackson.databind.ObjectMapper, tools.jackson.databind.",
     "META-INF/services/org.slf4j.spi.SLF4JServiceProvider, org.slf4j.nop.NOPServiceProvider",
-    // Each library tells its licence in its own way.
+    // Each library states its licence in its own way.
     "META-INF/LICENSE, Apache License",
     "META-INF/LICENSE.txt, QOS.ch",
     "META-INF/NOTICE, Jackson JSON processor",
@@ -123,7 +123,7 @@ class CommandJarIT {
 
   @ParameterizedTest
   @CsvSource({"C, ISO-8859-1", "C, US-ASCII", "C.UTF-8, UTF-16", "POSIX, UTF-8"})
-  void whatIsToldIsInUtf8WhateverTheLocale(String locale, String encoding) throws Exception {
+  void whatIsReportedIsInUtf8WhateverTheLocale(String locale, String encoding) throws Exception {
     Files.writeString(
         site,
         Example.SITE

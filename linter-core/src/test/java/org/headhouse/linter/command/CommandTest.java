@@ -48,13 +48,13 @@ class CommandTest {
 
   private int run(String... arguments) {
     ByteArrayOutputStream written = new ByteArrayOutputStream();
-    ByteArrayOutputStream told = new ByteArrayOutputStream();
+    ByteArrayOutputStream errors = new ByteArrayOutputStream();
     PrintStream first = new PrintStream(written, false, UTF_8);
-    PrintStream second = new PrintStream(told, false, UTF_8);
+    PrintStream second = new PrintStream(errors, false, UTF_8);
     int code = new Command(first, second, folder).run(List.of(arguments));
     first.flush();
     out = written.toString(UTF_8).replace(System.lineSeparator(), "\n");
-    err = told.toString(UTF_8).replace(System.lineSeparator(), "\n");
+    err = errors.toString(UTF_8).replace(System.lineSeparator(), "\n");
     return code;
   }
 
@@ -66,7 +66,7 @@ class CommandTest {
   }
 
   @Test
-  void aResultIsToldInTheFormOfTheGoal() throws IOException {
+  void aResultIsReportedInTheFormOfTheGoal() throws IOException {
     warning();
     assertThat(run("--failLevel=note")).isEqualTo(1);
     assertThat(out)
@@ -209,7 +209,7 @@ class CommandTest {
   }
 
   @Test
-  void theVersionIsTold() {
+  void theVersionIsReported() {
     assertThat(run("--version")).isZero();
     assertThat(out).startsWith("Headhouse Linter ");
   }
@@ -245,7 +245,7 @@ class CommandTest {
 
   /** A name may hold what would garble a terminal. */
   @Test
-  void whateverIsToldIsPrintable() throws IOException {
+  void whateverIsReportedIsPrintable() throws IOException {
     write("a\u001b[2J/linter.yaml", "format: 1\nrule-set: 1\n");
     write("a\u001b[2J/device-types.yml", "");
     write("a\u001b[2J/sites/example.yaml", Example.SITE);
@@ -324,7 +324,7 @@ class CommandTest {
 
   /** As where a policy and a site are staged together, and the name of the site is wrong. */
   @Test
-  void filesBesideWhatHoldsForAllAreToldToo() throws IOException {
+  void filesBesideWhatHoldsForAllAreReportedToo() throws IOException {
     write("README.md", "# Sites");
     write("sites/notes.txt", "nonsense");
     write("other/elm.yaml", GAP.replace("site: example", "site: elm"));

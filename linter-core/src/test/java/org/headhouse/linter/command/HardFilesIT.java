@@ -50,7 +50,7 @@ class HardFilesIT {
 
   /** A pipe waits for somebody who writes, and a device may have no end. */
   @Test
-  void whatIsNoFileIsToldAndNotWaitedFor() throws Exception {
+  void whatIsNoFileIsReportedAndNotWaitedFor() throws Exception {
     assertThat(CommandProcess.shell(folder, "mkfifo sites/pipe.yaml").code()).isZero();
     Files.createSymbolicLink(folder.resolve("sites/zero.yaml"), Path.of("/dev/zero"));
     Files.createDirectory(folder.resolve("sites/x.yaml"));
@@ -83,7 +83,7 @@ class HardFilesIT {
 
   @ParameterizedTest
   @ValueSource(strings = {"--baseline=pipe", "--policy=pipe", "--deviceTypes=pipe", "--sites=pipe"})
-  void settingsThatAreNoFileAreTold(String option) throws Exception {
+  void settingsThatAreNoFileAreReported(String option) throws Exception {
     assertThat(CommandProcess.shell(folder, "mkfifo pipe").code()).isZero();
     Ended ended = CommandProcess.linter(folder, option);
     assertThat(ended.code()).isEqualTo(2);
@@ -152,9 +152,9 @@ class HardFilesIT {
     assertThat(ended.err()).contains("it is a link that leads out of the folder of sites");
   }
 
-  /** A name that the locale has no letters for arrives damaged; it is told, and no failure. */
+  /** A name that the locale has no letters for arrives damaged; it is reported, and no failure. */
   @Test
-  void aNameThatArrivesDamagedIsToldWithTheRemedy() throws Exception {
+  void aNameThatArrivesDamagedIsReportedWithTheRemedy() throws Exception {
     Ended ended =
         CommandProcess.run(folder, Map.of("LC_ALL", "C"), CommandProcess.command("sites/苗.yaml"));
     assertThat(ended.code()).isEqualTo(2);
@@ -193,7 +193,7 @@ class HardFilesIT {
   }
 
   @Test
-  void aFileThatMayNotBeReadIsTold() throws Exception {
+  void aFileThatMayNotBeReadIsReported() throws Exception {
     Path closed = Files.writeString(folder.resolve("sites/closed.yaml"), Example.SITE);
     Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("---------"));
     Ended ended = asNobody("\"$@\"", command());
@@ -204,7 +204,7 @@ class HardFilesIT {
   }
 
   @Test
-  void aFolderThatMayNotBeReadIsTold() throws Exception {
+  void aFolderThatMayNotBeReadIsReported() throws Exception {
     Path closed = Files.createDirectory(folder.resolve("sites/closed"));
     Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("---------"));
     Ended ended = asNobody("\"$@\"", command());
@@ -226,7 +226,7 @@ class HardFilesIT {
   }
 
   @Test
-  void anOutputDirectoryInAReadOnlyFolderIsTold() throws Exception {
+  void anOutputDirectoryInAReadOnlyFolderIsReported() throws Exception {
     Path closed = Files.createDirectory(folder.resolve("closed"));
     Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("r-xr-xr-x"));
     Ended ended = asNobody("\"$@\"", command("--outputDirectory=closed/out"));

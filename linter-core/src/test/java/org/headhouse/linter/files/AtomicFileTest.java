@@ -107,7 +107,7 @@ class AtomicFileTest {
                       out.write("half".getBytes(UTF_8));
                       throw failure;
                     }))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessageStartingWith(file + " cannot be written: ")
         .hasMessageEndingWith("no space left on device")
         .hasCause(failure);
@@ -116,7 +116,7 @@ class AtomicFileTest {
   }
 
   @Test
-  void whatAFormatWrapsIsToldInPlainWords() {
+  void whatAFormatWrapsIsReportedInPlainWords() {
     Path file = folder.resolve("results.txt");
     assertThatThrownBy(
             () ->
@@ -125,7 +125,7 @@ class AtomicFileTest {
                     out -> {
                       throw new IllegalStateException(new IOException("File too large"));
                     }))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(file + " cannot be written: File too large");
   }
 
@@ -133,7 +133,7 @@ class AtomicFileTest {
   void aFileInTheWayIsNamed() throws Exception {
     Path inTheWay = Files.writeString(folder.resolve("target"), "");
     assertThatThrownBy(() -> AtomicFile.write(inTheWay.resolve("results.txt"), out -> {}))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(
             inTheWay.resolve("results.txt")
                 + " cannot be written: "
@@ -146,7 +146,7 @@ class AtomicFileTest {
     Path file = folder.resolve("sites/elm-row.yaml");
     AtomicFile.writeNew(file, out -> out.write("first".getBytes(UTF_8)));
     assertThatThrownBy(() -> AtomicFile.writeNew(file, out -> out.write("second".getBytes(UTF_8))))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(file + " is there already, and is left as it is");
     assertThat(file).hasContent("first");
     assertThat(names(folder.resolve("sites"))).containsExactly("elm-row.yaml");
@@ -174,7 +174,7 @@ class AtomicFileTest {
   void aFolderInTheWayStays() throws Exception {
     Path file = Files.createDirectory(folder.resolve("results.txt"));
     assertThatThrownBy(() -> AtomicFile.write(file, out -> out.write('x')))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(
             file + " cannot be written: " + file + ": a folder stands where a file is needed");
     assertThat(file).isEmptyDirectory();
@@ -192,7 +192,7 @@ class AtomicFileTest {
                       out.write("mine".getBytes(UTF_8));
                       Files.writeString(file, "theirs");
                     }))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(file + " is there already, and is left as it is");
     assertThat(file).hasContent("theirs");
     assertThat(names(folder)).containsExactly("elm-row.yaml");
@@ -206,10 +206,10 @@ class AtomicFileTest {
             Configuration.unix().toBuilder().setBlockSize(512).setMaxSize(16 * 512).build())) {
       Path file = Files.writeString(disk.getPath("/work/results.txt"), "old");
       assertThatThrownBy(() -> AtomicFile.write(file, out -> out.write(new byte[100_000])))
-          .isInstanceOf(Trouble.class)
+          .isInstanceOf(UserError.class)
           .hasMessageMatching(Pattern.quote(file + " cannot be written: ") + ".*out of disk space");
       assertThatThrownBy(() -> FileUpdate.write(file, "old".getBytes(UTF_8), new byte[100_000]))
-          .isInstanceOf(Trouble.class)
+          .isInstanceOf(UserError.class)
           .hasMessageMatching(Pattern.quote(file + " cannot be written: ") + ".*out of disk space");
       assertThat(Files.readString(file)).isEqualTo("old");
       assertThat(names(disk.getPath("/work"))).containsExactly("results.txt");

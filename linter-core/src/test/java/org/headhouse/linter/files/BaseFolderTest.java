@@ -26,6 +26,14 @@ class BaseFolderTest {
     assertThat(base.shown(folder.resolve(path))).isEqualTo(shown);
   }
 
+  @ParameterizedTest
+  @CsvSource({"../other/alder.yaml, other/alder.yaml", "sites/../../alder.yaml, alder.yaml"})
+  void pathsOutsideAreShownWhole(String path, String fromAbove) {
+    String above = String.valueOf(folder.getParent().resolve(fromAbove));
+    assertThat(new BaseFolder(folder).shown(folder.resolve(path)))
+        .isEqualTo(above.replace('\\', '/'));
+  }
+
   /** Only on Windows does it part names. */
   @ParameterizedTest
   @CsvSource({"a\\b.yaml", "sites\\"})

@@ -66,7 +66,7 @@ class FileUpdateTest {
       channel.write(ByteBuffer.wrap(NEW), 3L << 30);
     }
     assertThatThrownBy(() -> FileUpdate.write(file, NEW, OLD))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessageContaining("was changed by somebody else meanwhile");
   }
 
@@ -74,7 +74,7 @@ class FileUpdateTest {
   void whatSomebodyElseWroteMeanwhileStays() throws Exception {
     Path file = Files.writeString(folder.resolve("site.yaml"), "newer");
     assertThatThrownBy(() -> FileUpdate.write(file, OLD, NEW))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(
             file + " was changed by somebody else meanwhile, and is left as it is: try again");
     assertThat(file).hasContent("newer");
@@ -85,7 +85,7 @@ class FileUpdateTest {
   void aFileThatIsGoneIsNamed() {
     Path file = folder.resolve("site.yaml");
     assertThatThrownBy(() -> FileUpdate.write(file, OLD, NEW))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(file + " cannot be written: " + file + ": it does not exist");
   }
 }

@@ -18,7 +18,7 @@ class SettingsFilesTest {
   @TempDir Path repository;
 
   private static SettingsFiles find(Path sites, @Nullable Path policy, @Nullable Path deviceTypes)
-      throws Trouble {
+      throws UserError {
     return SettingsFiles.find(sites, policy, deviceTypes, name -> "linter." + name);
   }
 
@@ -112,10 +112,10 @@ class SettingsFilesTest {
     Path folder = repository.resolve("a/b/sites");
     Path missing = repository.resolve("missing.yaml");
     assertThatThrownBy(() -> find(folder, missing, null))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessageStartingWith("linter.policy names " + missing + ", which is not a file");
     assertThatThrownBy(() -> find(folder, null, folder))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessageStartingWith("linter.deviceTypes names " + folder + ", which is not a file");
   }
 }

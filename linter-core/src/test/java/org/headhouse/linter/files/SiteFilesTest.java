@@ -46,17 +46,17 @@ class SiteFilesTest {
   }
 
   private static SiteFiles files(Path folder, List<String> includes, List<String> excludes)
-      throws Trouble {
+      throws UserError {
     return new SiteFiles(folder, new SiteNames(includes, excludes, CALLED), true, CALLED);
   }
 
   private List<FoundFile> found(List<String> includes, List<String> excludes, Path... others)
-      throws Trouble {
+      throws UserError {
     return files(sites, includes, excludes).find(List.of(others));
   }
 
   private List<String> find(List<String> includes, List<String> excludes, Path... others)
-      throws Trouble {
+      throws UserError {
     return found(includes, excludes, others).stream()
         .map(file -> sites.relativize(file.path()) + (file.refused() == null ? "" : " refused"))
         .toList();
@@ -80,7 +80,7 @@ class SiteFilesTest {
           **                      | **/*.y*          | read-me.txt
           """)
   void patternsSayWhichFilesAreSites(String includes, String excludes, String found)
-      throws Trouble {
+      throws UserError {
     assertThat(find(split(includes), split(excludes))).isEqualTo(split(found));
   }
 
@@ -89,7 +89,7 @@ class SiteFilesTest {
   }
 
   @Test
-  void settingsInTheFolderAreNoSites() throws IOException, Trouble {
+  void settingsInTheFolderAreNoSites() throws IOException, UserError {
     Path reached = Files.createSymbolicLink(temporary.resolve("link"), sites.resolve("types"));
     assertThat(find(List.of("t*/*", "*.yaml"), List.of(), reached.resolve("device-types.yaml")))
         .containsExactly("alder.yaml");
@@ -251,7 +251,7 @@ class SiteFilesTest {
     SiteNames none = new SiteNames(List.of("*.json", "*.toml"), List.of(), CALLED);
     assertThat(new SiteFiles(sites, none, true, CALLED).find(List.of())).isEmpty();
     assertThatThrownBy(() -> new SiteFiles(sites, none, false, CALLED).find(List.of()))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(
             "no file in "
                 + sites
@@ -260,14 +260,14 @@ class SiteFilesTest {
   }
 
   @Test
-  void theFolderItselfMayBeALink() throws IOException, Trouble {
+  void theFolderItselfMayBeALink() throws IOException, UserError {
     Path link = Files.createSymbolicLink(temporary.resolve("link"), sites);
     assertThat(files(link, List.of("*.yaml"), List.of()).find(List.of()))
         .containsExactly(new FoundFile(link.resolve("alder.yaml")));
   }
 
   @Test
-  void theFolderItselfMayHaveADotInFront() throws IOException, Trouble {
+  void theFolderItselfMayHaveADotInFront() throws IOException, UserError {
     Path hidden = sites.resolve(".fern");
     assertThat(files(hidden, USUAL, List.of()).find(List.of()))
         .containsExactly(new FoundFile(hidden.resolve("gorse.yaml")));
@@ -276,7 +276,7 @@ class SiteFilesTest {
   @Test
   void aPatternThatCannotBeReadIsQuoted() {
     assertThatThrownBy(() -> find(List.of("%regex[north/(]"), List.of()))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(
             "linter.includes or linter.excludes has a pattern that cannot be read,"
                 + " \"north/(\": correct it");
@@ -286,7 +286,7 @@ class SiteFilesTest {
   void aFolderThatIsNotThereIsNamed() {
     Path missing = temporary.resolve("missing");
     assertThatThrownBy(() -> files(missing, USUAL, List.of()).find(List.of()))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(
             "linter.sites names "
                 + missing

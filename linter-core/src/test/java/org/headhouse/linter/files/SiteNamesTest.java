@@ -32,7 +32,7 @@ class SiteNamesTest {
           "\u00e4.yaml");
 
   @Test
-  void patternsMeanWhatTheyMeanToTheLibrary() throws Trouble {
+  void patternsMeanWhatTheyMeanToTheLibrary() throws UserError {
     for (String pattern : PATTERNS) {
       SiteNames names = new SiteNames(List.of(pattern), List.of(), "--"::concat);
       for (String name : NAMES) {

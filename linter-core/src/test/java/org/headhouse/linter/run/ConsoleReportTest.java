@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ConsoleReportTest {
-  private static final Notification TROUBLE =
+  private static final Notification TOOL_ERROR =
       new Notification(Level.ERROR, "the file cannot be read", "sites/b.yaml", null);
 
   private final RecordingConsole console = new RecordingConsole();
@@ -54,7 +54,7 @@ class ConsoleReportTest {
 
   @ParameterizedTest
   @CsvSource({"ERROR, 1", "WARNING, 2", "NOTE, 3", "NONE, 0"})
-  void whatIsAsGraveAsThePrintLevelIsPrintedAtItsOwnLevel(Level printed, int lines) {
+  void whatIsAsSevereAsThePrintLevelIsPrintedAtItsOwnLevel(Level printed, int lines) {
     new ConsoleReport(console, printed).print(report(ONE_OF_EACH));
     List<String> all =
         List.of(
@@ -80,8 +80,8 @@ class ConsoleReportTest {
 
   @Test
   void troublesArePrintedWhateverThePrintLevel() {
-    new ConsoleReport(console, Level.NONE).print(report(List.of(), TROUBLE));
-    assertThat(console.lines()).startsWith("tell error sites/b.yaml: the file cannot be read");
+    new ConsoleReport(console, Level.NONE).print(report(List.of(), TOOL_ERROR));
+    assertThat(console.lines()).startsWith("report error sites/b.yaml: the file cannot be read");
   }
 
   /**
@@ -92,6 +92,6 @@ class ConsoleReportTest {
     new ConsoleReport(console, Level.NOTE)
         .print(
             List.of(new Notification(Level.ERROR, "it is gone", "sites/a\nb\u001b[2J.yaml", null)));
-    assertThat(console.lines()).containsExactly("tell error sites/a b\uFFFD[2J.yaml: it is gone");
+    assertThat(console.lines()).containsExactly("report error sites/a b\uFFFD[2J.yaml: it is gone");
   }
 }

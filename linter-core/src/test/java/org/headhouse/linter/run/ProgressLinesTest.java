@@ -25,14 +25,14 @@ class ProgressLinesTest {
   }
 
   @Test
-  void aLongCheckIsToldEveryTwoSeconds() {
+  void aLongCheckIsReportedEveryTwoSeconds() {
     ProgressLines progress = new ProgressLines(console, 100, nanos::get);
     for (int files = 1; files <= 10; files++) {
       pass(0.5);
       progress.accept(files);
     }
     assertThat(console.lines())
-        .containsExactly("tell note Checked 4 of 100 files.", "tell note Checked 8 of 100 files.");
+        .containsExactly("report note Checked 4 of 100 files.", "report note Checked 8 of 100 files.");
   }
 
   @Test
@@ -42,6 +42,6 @@ class ProgressLinesTest {
     progress.accept(1);
     pass(5);
     progress.accept(2);
-    assertThat(console.lines()).containsExactly("tell note Checked 1 of 2 files.");
+    assertThat(console.lines()).containsExactly("report note Checked 1 of 2 files.");
   }
 }

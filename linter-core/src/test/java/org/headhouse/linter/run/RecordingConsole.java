@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.result.Level;
 
-/** Keeps what is told instead of printing it. */
+/** Keeps the lines instead of printing it. */
 final class RecordingConsole implements Console {
   private final List<String> lines = new ArrayList<>();
 
@@ -19,7 +19,7 @@ final class RecordingConsole implements Console {
   }
 
   @Override
-  public void tell(Level level, String line) {
-    lines.add("tell " + level.word() + " " + line);
+  public void report(Level level, String line) {
+    lines.add("report " + level.word() + " " + line);
   }
 }

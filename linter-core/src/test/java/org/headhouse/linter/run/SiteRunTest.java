@@ -11,12 +11,9 @@ import java.util.List;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.files.BaseFolder;
-import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.ParameterNames;
-import org.headhouse.linter.files.SettingsFiles;
-import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Notification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,17 +23,10 @@ class SiteRunTest {
 
   @TempDir private Path folder;
 
-  private SiteRun found() throws Trouble {
-    Path sites = folder.resolve("sites");
-    SiteNames names = new SiteNames(SiteNames.USUAL, List.of(), CALLED);
-    SettingsFiles settings = SettingsFiles.find(sites, null, null, CALLED);
-    return new SiteRun(
-        new FoundSites(
-            sites,
-            names,
-            new SiteFiles(sites, names, false, CALLED).find(settings.all()),
-            settings),
-        new BaseFolder(folder));
+  private SiteRun found() throws UserError {
+    SettingsRequest settings =
+        new SettingsRequest(folder.resolve("sites"), null, null, new BaseFolder(folder), CALLED);
+    return new SitesRequest(settings, SiteNames.USUAL, List.of(), false, 2).find();
   }
 
   private Path site(String name) throws IOException {
@@ -46,11 +36,11 @@ class SiteRunTest {
   }
 
   private static CheckReport check(SiteRun run) throws IOException {
-    return run.builder(2).build().check(run.inputs().stream());
+    return run.builder().build().check(run.inputs());
   }
 
   @Test
-  void aFileThatGoesBeforeItsTurnIsTold() throws Exception {
+  void aFileThatGoesBeforeItsTurnIsReported() throws Exception {
     Path going = site("going");
     site("staying");
     SiteRun run = found();
@@ -64,7 +54,7 @@ class SiteRunTest {
   }
 
   @Test
-  void aRefusedFileIsToldAndTheOthersAreChecked() throws Exception {
+  void aRefusedFileIsReportedAndTheOthersAreChecked() throws Exception {
     site("staying");
     Path outside = Files.writeString(folder.resolve("secret"), "password: 1234");
     Files.createSymbolicLink(folder.resolve("sites/out.yaml"), outside);
@@ -80,26 +70,26 @@ class SiteRunTest {
   }
 
   @Test
-  void settingsAreTold() throws Exception {
+  void settingsAreReported() throws Exception {
     site("staying");
     Files.writeString(folder.resolve("device-types.yml"), "");
     Files.writeString(folder.resolve("linter.yaml"), "format: 1\nrule-set: 1\n");
     RecordingConsole console = new RecordingConsole();
-    found().tellSettings(console);
+    found().reportSettings(console);
     assertThat(console.lines())
         .containsExactly(
-            "tell note No device types; policy: linter.yaml",
-            "tell warning "
+            "report note No device types; policy: linter.yaml",
+            "report warning "
                 + folder.resolve("device-types.yml")
                 + " is not read: name it device-types.yaml");
   }
 
   @Test
-  void threadsAreCores() throws Trouble {
-    assertThat(SiteRun.threads(null, CALLED)).isEqualTo(Runtime.getRuntime().availableProcessors());
-    assertThat(SiteRun.threads(5, CALLED)).isEqualTo(5);
-    assertThatThrownBy(() -> SiteRun.threads(0, CALLED))
-        .isInstanceOf(Trouble.class)
+  void threadsAreCores() throws UserError {
+    assertThat(SitesRequest.threads(null, CALLED)).isEqualTo(Runtime.getRuntime().availableProcessors());
+    assertThat(SitesRequest.threads(5, CALLED)).isEqualTo(5);
+    assertThatThrownBy(() -> SitesRequest.threads(0, CALLED))
+        .isInstanceOf(UserError.class)
         .hasMessage("linter.threads cannot be 0: write 1 or more");
   }
 }

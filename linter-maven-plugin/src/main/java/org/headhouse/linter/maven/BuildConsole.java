@@ -19,7 +19,7 @@ final class BuildConsole implements Console {
   }
 
   @Override
-  public void tell(Level level, String line) {
+  public void report(Level level, String line) {
     print(level, line);
   }
 

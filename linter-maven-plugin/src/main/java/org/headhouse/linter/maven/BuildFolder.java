@@ -16,11 +16,6 @@ record BuildFolder(BaseFolder base) {
     return new BuildFolder(new BaseFolder(basedir.toPath()));
   }
 
-  /** A path as it is shown, with forward slashes. */
-  String shown(Path file) {
-    return base.shown(file);
-  }
-
   /**
    * The folder for output. Without a project, Maven gives a build directory in which the name of
    * the project's folder still stands as an expression.

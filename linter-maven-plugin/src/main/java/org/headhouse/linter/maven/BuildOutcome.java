@@ -1,65 +1,63 @@
 package org.headhouse.linter.maven;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Notification;
-import org.headhouse.linter.result.Result;
 import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.Outcome;
 
-/** Ends the build where it must. */
+/** Fails the build where a run failed. */
 final class BuildOutcome {
   private static final int REPEATED = 5;
 
   private BuildOutcome() {}
 
-  /** A broken site fails the build; a trouble of the tool itself is an error of the build. */
+  /** A broken site fails the build; where the tool could not do its work, that is an error of it. */
   static void of(Outcome outcome) throws MojoFailureException, MojoExecutionException {
-    if (!outcome.failed().isEmpty()) {
-      throw new MojoFailureException(repeated(outcome.failed()));
+    int failed = outcome.failed().size();
+    if (failed > 0) {
+      throw new MojoFailureException(
+          (failed == 1 ? "1 result fails" : failed + " results fail")
+              + " the build:\n"
+              + first(outcome.failed(), TextReport::headline));
     }
-    failOn(outcome.troubles());
+    failOn(outcome.toolErrors());
   }
 
-  /** A trouble of the tool itself is an error of the build. */
-  static void ofTroubles(List<Notification> notifications) throws MojoExecutionException {
-    failOn(Outcome.of(notifications).troubles());
+  /** Where the tool could not do its work, that is an error of the build. */
+  static void of(List<Notification> notifications) throws MojoExecutionException {
+    failOn(Outcome.of(notifications).toolErrors());
   }
 
-  private static void failOn(List<Notification> troubles) throws MojoExecutionException {
-    if (!troubles.isEmpty()) {
+  private static void failOn(List<Notification> toolErrors) throws MojoExecutionException {
+    if (!toolErrors.isEmpty()) {
       throw new MojoExecutionException(
-          troubles.stream()
+          toolErrors.stream()
               .limit(REPEATED)
               .map(ConsoleReport::text)
               .collect(Collectors.joining("\n")));
     }
   }
 
-  /** What was in the way of the goal, as an error of the build. */
-  static MojoExecutionException error(Trouble trouble) {
-    return new MojoExecutionException(printable(trouble), trouble);
-  }
-
-  /** Maven prints it as it is; several troubles have a line each. */
-  private static String printable(Trouble trouble) {
-    return String.valueOf(trouble.getMessage())
-        .lines()
-        .map(TextReport::printable)
-        .collect(Collectors.joining("\n"));
-  }
-
-  private static String repeated(List<Result> failed) {
-    String first =
-        failed.stream().limit(REPEATED).map(TextReport::headline).collect(Collectors.joining("\n"));
-    int more = failed.size() - REPEATED;
-    return (failed.size() == 1 ? "1 result fails" : failed.size() + " results fail")
-        + " the build:\n"
-        + first
+  /** The first few of many, a line each, and how many more there are. */
+  static <T> String first(List<T> all, Function<T, String> line) {
+    int more = all.size() - REPEATED;
+    return all.stream().limit(REPEATED).map(line).collect(Collectors.joining("\n"))
         + (more > 0 ? "\nand " + more + " more" : "");
+  }
+
+  /** Why a goal could not do its work. Maven prints the message as it is. */
+  static MojoExecutionException error(UserError error) {
+    String message =
+        String.valueOf(error.getMessage())
+            .lines()
+            .map(TextReport::printable)
+            .collect(Collectors.joining("\n"));
+    return new MojoExecutionException(message, error);
   }
 }

@@ -1,25 +1,14 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
-import java.util.List;
-import java.util.Set;
-import org.apache.maven.plugin.MojoExecutionException;
-import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.headhouse.linter.CheckReport;
-import org.headhouse.linter.SiteInput;
-import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.files.FoundSites;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
-import org.headhouse.linter.run.CleanSitesFile;
-import org.headhouse.linter.run.ConsoleReport;
-import org.headhouse.linter.run.Levels;
-import org.headhouse.linter.run.Outcome;
-import org.headhouse.linter.run.ProgressLines;
-import org.headhouse.linter.run.ResultFiles;
+import org.headhouse.linter.run.CheckOutput;
+import org.headhouse.linter.run.EnumParameter;
+import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,8 +41,8 @@ public final class CheckMojo extends SitesMojo {
   private @Nullable String since;
 
   /**
-   * Whether to tell only of sites that differ from linter.since; of all where device types, policy
-   * or baseline differ.
+   * Whether to report only sites that differ from linter.since; all where device types, policy or
+   * baseline differ.
    */
   @Parameter(property = "linter.changedOnly", defaultValue = "false")
   private boolean changedOnly;
@@ -62,87 +51,20 @@ public final class CheckMojo extends SitesMojo {
   @Parameter(property = "linter.recheck", defaultValue = "false")
   private boolean recheck;
 
-  private @Nullable CleanSitesFile clean;
-  private @Nullable Revision revision;
-  private @Nullable EarlierFiles earlier;
-
   @Override
-  void useEarlierResults(SiteLinter.Builder builder) {
-    if (baseline != null) {
-      builder.baseline(baseline.toPath());
-    }
-    clean = recheck || since != null ? null : CleanSitesFile.in(output(""));
-    if (clean != null) {
-      builder.cleanFiles(clean::open);
-    }
-  }
-
-  @Override
-  void checkParameters() throws MojoExecutionException, Trouble {
-    failing();
-    printed();
+  CheckRequest request() throws UserError {
+    SitesRequest sites = sitesRequest();
+    CheckOutput results =
+        new CheckOutput(
+            level("linter.failLevel", failLevel), level("linter.printLevel", printLevel), output());
     if (changedOnly && since == null) {
-      throw new MojoExecutionException(
+      throw new UserError(
           "linter.changedOnly needs linter.since: write for example -Dlinter.since=origin/main");
     }
+    return new CheckRequest(sites, results, path(baseline), since, changedOnly, recheck);
   }
 
-  @Override
-  void compare(SiteLinter.Builder builder, FoundSites found)
-      throws MojoExecutionException, Trouble {
-    if (since != null) {
-      revision = Revision.open(found.sites(), since);
-      earlier = new EarlierFiles(revision, found, this::shown);
-      builder.before(earlier.state());
-    }
-  }
-
-  @Override
-  void close() {
-    if (revision != null) {
-      revision.close();
-    }
-  }
-
-  private Level failing() throws Trouble {
-    return Levels.of("linter.failLevel", failLevel);
-  }
-
-  private Level printed() throws Trouble {
-    return Levels.of("linter.printLevel", printLevel);
-  }
-
-  @Override
-  void run(SiteLinter linter, List<SiteInput> inputs)
-      throws MojoExecutionException, MojoFailureException, Trouble {
-    CheckReport whole = linter.check(inputs.stream(), new ProgressLines(console(), inputs.size()));
-    CheckReport report =
-        changedOnly && earlier != null
-            ? only(whole, earlier.changed(linter.baselineFile()), inputs)
-            : whole;
-    ConsoleReport console = new ConsoleReport(console(), printed());
-    console.print(report);
-    console.printAbsent(report.absent());
-    ResultFiles.write(output(""), report, failing());
-    if (clean != null) {
-      clean.save();
-    }
-    console().tell(Level.NOTE, "Results are in " + shown(output("")));
-    BuildOutcome.of(Outcome.of(report, failing()));
-  }
-
-  /** What is told where only changes are asked for. */
-  private CheckReport only(CheckReport report, Set<String> changed, List<SiteInput> inputs) {
-    long sites = inputs.stream().map(SiteInput::path).filter(changed::contains).count();
-    getLog()
-        .info(
-            "Only what differs from "
-                + since
-                + " is told: "
-                + sites
-                + " of "
-                + report.files()
-                + " files.");
-    return report.only(changed);
+  private static Level level(String parameter, String word) throws UserError {
+    return EnumParameter.of(parameter, word, Level.values(), Level::word);
   }
 }

@@ -1,31 +1,13 @@
 package org.headhouse.linter.maven;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import java.io.File;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.apache.maven.plugin.MojoExecutionException;
-import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.headhouse.linter.SiteInput;
-import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
-import org.headhouse.linter.draft.ListFault;
-import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.SettingsFiles;
-import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.report.TextReport;
-import org.headhouse.linter.result.Level;
-import org.headhouse.linter.run.ConsoleReport;
-import org.headhouse.linter.run.SharedSettings;
+import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.run.SettingsRequest;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,9 +16,7 @@ import org.jspecify.annotations.Nullable;
  * written while the policy or the device types have an error.
  */
 @Mojo(name = "draft", requiresProject = false, threadSafe = true)
-public final class DraftMojo extends LinterMojo {
-  private static final int REPEATED = 5;
-
+public final class DraftMojo extends SettingsMojo {
   /** The list of units; there is none by default. */
   @Parameter(property = "linter.csv")
   private @Nullable File csv;
@@ -86,40 +66,15 @@ public final class DraftMojo extends LinterMojo {
   @Parameter(property = "linter.biasSupply")
   private @Nullable String biasSupply;
 
-  /** The folder of the sites. */
-  @Parameter(property = "linter.sites", defaultValue = "${basedir}/sites")
-  private File sites = new File("sites");
-
-  /** The policy; by default the file linter.yaml beside the folder of sites, where there is one. */
-  @Parameter(property = "linter.policy")
-  private @Nullable File policy;
-
-  /**
-   * The types of device; by default the file device-types.yaml beside the folder of sites, where
-   * there is one.
-   */
-  @Parameter(property = "linter.deviceTypes")
-  private @Nullable File deviceTypes;
-
-  /** Whether to do nothing. */
-  @Parameter(property = "linter.skip", defaultValue = "false")
-  private boolean skip;
-
-  /** The folder that paths are shown from. */
-  @Parameter(defaultValue = "${basedir}", readonly = true)
-  private File basedir = new File("");
-
   @Override
-  void work() throws MojoExecutionException, MojoFailureException, Trouble {
-    if (skip) {
-      getLog().info("The goal is skipped by linter.skip.");
-      return;
-    }
-    checkProperties();
+  DraftRequest request() throws UserError {
     if (csv == null || site == null) {
-      throw new MojoExecutionException(missing());
+      throw new UserError(missing());
     }
-    draft(csv.toPath(), site);
+    SettingsRequest settings = settingsRequest();
+    Path usual = settings.sites().resolve(site + ".yaml");
+    return new DraftRequest(
+        settings, csv.toPath(), draft(site), output == null ? usual : output.toPath());
   }
 
   /** Maven's own word for it would name the parameters, and not how they are written. */
@@ -133,20 +88,7 @@ public final class DraftMojo extends LinterMojo {
             + " -Dlinter.site=<id>";
   }
 
-  private void draft(Path list, String id)
-      throws MojoExecutionException, MojoFailureException, Trouble {
-    DraftSettings settings = settings(id);
-    Path file = output == null ? sites.toPath().resolve(id + ".yaml") : output.toPath();
-    refuseToOverwrite(file);
-    SiteLinter linter = linter();
-    String text = text(linter, list, settings);
-    AtomicFile.writeNew(file, out -> out.write(text.getBytes(UTF_8)));
-    console().tell(Level.NOTE, "Wrote " + shown(file) + ": go through the lines marked \"look:\"");
-    new ConsoleReport(console(), Level.NOTE)
-        .print(linter.check(Stream.of(SiteInput.file(file, shown(file)))));
-  }
-
-  private DraftSettings settings(String id) throws MojoExecutionException, Trouble {
+  private DraftSettings draft(String id) throws UserError {
     try {
       return new DraftSettings(
           id,
@@ -159,71 +101,7 @@ public final class DraftMojo extends LinterMojo {
           DraftParameters.resistance("linter.impedance", impedance),
           biasSupply == null ? null : DraftParameters.voltage("linter.biasSupply", biasSupply));
     } catch (IllegalArgumentException wrong) {
-      throw new MojoExecutionException(wrong.getMessage(), wrong);
+      throw new UserError(String.valueOf(wrong.getMessage()), wrong);
     }
-  }
-
-  private void refuseToOverwrite(Path file) throws Trouble {
-    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw new Trouble(
-          shown(file)
-              + " is there already, and is left as it is: move it away, or name another file with"
-              + " linter.output");
-    }
-  }
-
-  private SiteLinter linter() throws MojoExecutionException, MojoFailureException, Trouble {
-    SettingsFiles files =
-        SettingsFiles.find(sites.toPath(), path(policy), path(deviceTypes), PluginParameters::name);
-    SharedSettings settings = new SharedSettings(files, BuildFolder.of(basedir).base());
-    settings.tell(sites.toPath(), console());
-    SiteLinter linter = PluginLinters.build(settings.builder());
-    SoundSettings.require(linter, console());
-    return linter;
-  }
-
-  private String text(SiteLinter linter, Path list, DraftSettings settings)
-      throws MojoFailureException, Trouble {
-    Draft draft;
-    try {
-      draft = linter.draft(SiteInput.file(list, shown(list)), settings);
-    } catch (IOException unreadable) {
-      throw Trouble.of("the list of units cannot be read", unreadable);
-    }
-    if (draft instanceof Draft.Refused refused) {
-      tell(refused.faults());
-      throw new MojoFailureException(repeated(refused.faults()));
-    }
-    return ((Draft.Made) draft).text();
-  }
-
-  private void tell(List<ListFault> faults) {
-    faults.stream()
-        .flatMap(fault -> TextReport.lines(fault.location(), fault.message()).stream())
-        .forEach(line -> console().found(Level.ERROR, line));
-  }
-
-  private static String repeated(List<ListFault> faults) {
-    int more = faults.size() - REPEATED;
-    return "the list of units has "
-        + (faults.size() == 1 ? "1 fault" : faults.size() + " faults")
-        + ", and nothing is written:\n"
-        + faults.stream()
-            .limit(REPEATED)
-            .map(fault -> TextReport.headline(fault.location(), fault.message()))
-            .collect(Collectors.joining("\n"))
-        + (more > 0 ? "\nand " + more + " more" : "");
-  }
-
-  private BuildConsole console() {
-    return new BuildConsole(getLog());
-  }
-
-  private static @Nullable Path path(@Nullable File file) {
-    return file == null ? null : file.toPath();
-  }
-
-  private String shown(Path path) {
-    return BuildFolder.of(basedir).shown(path);
   }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Quantities;
@@ -13,7 +13,6 @@ import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Voltage;
 import org.headhouse.linter.site.Word;
-import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what is given for a draft as parameters, in the words of site files. */
@@ -23,11 +22,11 @@ final class DraftParameters {
 
   private DraftParameters() {}
 
-  static Parity parity(String property, String written) throws Trouble {
+  static Parity parity(String property, String written) throws UserError {
     return word(property, written, Parity.values());
   }
 
-  static List<Reading> readings(String property, List<String> written) throws Trouble {
+  static List<Reading> readings(String property, List<String> written) throws UserError {
     List<Reading> readings = new ArrayList<>();
     for (String word : written) {
       readings.add(word(property, word, Reading.values()));
@@ -35,43 +34,30 @@ final class DraftParameters {
     return readings;
   }
 
-  static Gauge gauge(String property, String written) throws Trouble {
+  static Gauge gauge(String property, String written) throws UserError {
     return quantity(property, written, Quantities::gauge, "a number with AWG or mm2");
   }
 
-  static Resistance resistance(String property, String written) throws Trouble {
+  static Resistance resistance(String property, String written) throws UserError {
     return quantity(property, written, Quantities::resistance, "a number with ohm or kohm");
   }
 
-  static Voltage voltage(String property, String written) throws Trouble {
+  static Voltage voltage(String property, String written) throws UserError {
     return quantity(property, written, Quantities::voltage, "a number with V or mV");
   }
 
   private static <T extends Word> T word(String property, String written, T[] known)
-      throws Trouble {
-    for (T one : known) {
-      if (one.word().equals(written.strip())) {
-        return one;
-      }
-    }
-    List<String> words = Stream.of(known).map(Word::word).toList();
-    throw wrong(
-        property,
-        written,
-        SpellingSuggester.suggest(written, words).orElse("one of " + String.join(", ", words)));
+      throws UserError {
+    return EnumParameter.of(property, written.strip(), known, Word::word);
   }
 
   private static <T> T quantity(
       String property, String written, Function<String, @Nullable T> reader, String form)
-      throws Trouble {
+      throws UserError {
     T quantity = reader.apply(BEFORE_UNIT.matcher(written.strip()).replaceFirst(" "));
     if (quantity == null) {
-      throw wrong(property, written, form);
+      throw new UserError(property + " cannot be \"" + written + "\": write " + form);
     }
     return quantity;
-  }
-
-  private static Trouble wrong(String property, String written, String remedy) {
-    return new Trouble(property + " cannot be \"" + written + "\": write " + remedy);
   }
 }

@@ -17,7 +17,7 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.SettingsFiles;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
@@ -34,12 +34,12 @@ final class EarlierFiles {
     this.shown = shown;
   }
 
-  /** The state of the repository then; it reads from the revision as long as it is used. */
-  SiteState state() throws Trouble {
+  /** The state of the repository then; the revision must stay open while it is used. */
+  SiteState state() throws UserError {
     try {
       return SiteState.of(paths().stream().map(this::input), deviceTypes());
     } catch (IOException failure) {
-      throw Trouble.of("linter.since: " + revision.name() + " cannot be read", failure);
+      throw UserError.of("linter.since: " + revision.name() + " cannot be read", failure);
     }
   }
 
@@ -87,12 +87,12 @@ final class EarlierFiles {
   }
 
   /**
-   * The files of today that differ; all of them where something differs that holds for all sites,
-   * or did then.
+   * The files of today that differ; all of them where a file that holds for all sites differs, or
+   * held for them then.
    *
    * @param baseline the file with the results that are known today, if there is one
    */
-  Set<String> changed(Optional<Path> baseline) throws Trouble {
+  Set<String> changed(Optional<Path> baseline) throws UserError {
     try {
       boolean all = anyForAllDiffers(baseline);
       Set<String> changed = new HashSet<>();
@@ -106,11 +106,11 @@ final class EarlierFiles {
       }
       return changed;
     } catch (IOException failure) {
-      throw Trouble.of("linter.since: " + revision.name() + " cannot be compared", failure);
+      throw UserError.of("linter.since: " + revision.name() + " cannot be compared", failure);
     }
   }
 
-  /** What is in a usual place in one of both states only may have held for all sites there. */
+  /** A file in a usual place in only one of both states may hold for all sites there. */
   private boolean anyForAllDiffers(Optional<Path> baseline) throws IOException {
     Set<Path> forAll = new LinkedHashSet<>(SettingsFiles.usualPlaces(found.sites()));
     forAll.addAll(found.settings().all());
@@ -124,14 +124,14 @@ final class EarlierFiles {
     return false;
   }
 
-  /** Line ends apart, which git may write otherwise in the work tree. A lost file differs. */
+  /** Without regard to line ends, which git may convert. A file that cannot be read differs. */
   private boolean differs(Path file) throws IOException {
     Optional<byte[]> then = revision.read(file);
     if (then.isEmpty()) {
       return true;
     }
     try (InputStream in = RegularFile.open(file)) {
-      // Each of its bytes may have got a return; what is longer is not read.
+      // Git may have added a return to each byte; a longer file differs.
       int most = (int) Math.min(2L * then.get().length + 1, Integer.MAX_VALUE);
       return !Arrays.equals(withoutReturns(then.get()), withoutReturns(in.readNBytes(most)));
     } catch (IOException lost) {

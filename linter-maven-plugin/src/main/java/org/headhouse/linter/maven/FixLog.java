@@ -9,12 +9,12 @@ import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.FixedSite;
 import org.headhouse.linter.result.Result;
 
-/** Tells what was mended in each file, and in all of them together. */
+/** The lines that say what was fixed in each file, and in all of them together. */
 final class FixLog {
   private final FixKind asked;
   private int files;
   private int changed;
-  private int mended;
+  private int fixed;
   private int left;
   private int proposable;
   private boolean anyProposed;
@@ -23,7 +23,7 @@ final class FixLog {
     this.asked = asked;
   }
 
-  /** What was mended in a file, and the difference; nothing where nothing was. */
+  /** What was fixed in a file, and the difference; none where nothing was. */
   List<String> lines(FixedSite site) {
     files++;
     for (Result result : site.remaining()) {
@@ -36,7 +36,7 @@ final class FixLog {
     List<String> lines = new ArrayList<>();
     if (site.isChanged()) {
       changed++;
-      mended += site.applied().size();
+      fixed += site.applied().size();
       for (AppliedFix one : site.applied()) {
         anyProposed |= one.fix().kind() == FixKind.PROPOSED;
         lines.add(headline(site.path(), one));
@@ -60,14 +60,14 @@ final class FixLog {
   }
 
   /**
-   * What came of all files.
+   * What was fixed in all files.
    *
-   * @param written whether the files have it
+   * @param written whether the files are written
    */
   List<String> summary(boolean written) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        counted(mended, "fix", "fixes")
+        counted(fixed, "fix", "fixes")
             + " in "
             + changed
             + " of "
@@ -83,7 +83,7 @@ final class FixLog {
           "Proposed fixes change the file only: the work at the units goes with them. Isolate the"
               + " supply before you open a unit, and follow the local electrical code.");
     }
-    if (mended > 0 && !written) {
+    if (fixed > 0 && !written) {
       lines.add("Nothing is written. To write it: -Dlinter.write=true");
     }
     return lines;

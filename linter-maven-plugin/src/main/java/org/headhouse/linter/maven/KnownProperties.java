@@ -16,14 +16,14 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.source.SpellingSuggester;
 
 /**
- * The properties that the goals of this plugin take. Maven itself says nothing of one that is
- * misspelt, nor of a word that is neither true nor false, and a build would be green by a slip.
+ * The properties that the goals of this plugin take. Maven itself reports neither one that is
+ * misspelt nor a word that is neither true nor false, so that a slip could make a build green.
  *
- * @param types of the parameters behind the properties, as the plugin's descriptor has them
+ * @param types of the parameters that the properties set, as in the plugin's descriptor
  */
 record KnownProperties(Map<String, String> types) {
   private static final String DESCRIPTOR = "/META-INF/maven/plugin.xml";
@@ -68,9 +68,9 @@ record KnownProperties(Map<String, String> types) {
    *
    * @param given on the command line
    * @param ofProject what the project sets, which may be for itself, such as the plugin's version
-   * @throws Trouble that names all that cannot be, and says what to write instead
+   * @throws UserError that names all that cannot be, and says what to write instead
    */
-  void check(Properties given, Properties ofProject) throws Trouble {
+  void check(Properties given, Properties ofProject) throws UserError {
     List<String> faults = new ArrayList<>();
     for (String name : sorted(given.stringPropertyNames())) {
       if (name.startsWith(PluginParameters.name(""))
@@ -88,7 +88,7 @@ record KnownProperties(Map<String, String> types) {
           }
         });
     if (!faults.isEmpty()) {
-      throw new Trouble(String.join("\n", faults));
+      throw new UserError(String.join("\n", faults));
     }
   }
 
@@ -97,8 +97,8 @@ record KnownProperties(Map<String, String> types) {
   }
 
   /**
-   * What a name is a slip for, where one is near; the prefix counts for nothing, as all have it.
-   * Another name may be the build's own, such as one for the version of this plugin in its POM.
+   * What a misspelt name stands for, if one is near; the prefix is not compared, as all have it. A
+   * name that is not near any may be the build's own, such as one for the version of this plugin.
    */
   private Optional<String> meant(String name) {
     List<String> known = types.keySet().stream().map(KnownProperties::parameter).toList();

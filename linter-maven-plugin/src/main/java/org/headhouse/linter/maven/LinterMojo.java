@@ -6,9 +6,12 @@ import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 
-/** A goal of this plugin: it refuses properties that no goal knows. */
+/**
+ * A goal of this plugin: it turns its parameters into a request and runs it. It refuses properties
+ * that no goal knows.
+ */
 abstract class LinterMojo extends AbstractMojo {
   /** What the build was started with. */
   @Parameter(defaultValue = "${session.userProperties}", readonly = true)
@@ -18,24 +21,37 @@ abstract class LinterMojo extends AbstractMojo {
   @Parameter(defaultValue = "${project.properties}", readonly = true)
   private Properties projectProperties = new Properties();
 
-  /** What is wrong is told in plain words, whatever goal it is. */
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
+    if (isSkipped()) {
+      getLog().info("The goal is skipped by linter.skip.");
+      return;
+    }
     try {
-      work();
-    } catch (Trouble trouble) {
-      throw BuildOutcome.error(trouble);
+      checkProperties();
+      request().run(new BuildConsole(getLog()));
+    } catch (UserError error) {
+      throw BuildOutcome.error(error);
     } catch (InvalidPathException noName) {
       // The name of a file that is given, that git knows, or of a baseline.
-      throw BuildOutcome.error(Trouble.of(noName));
+      throw BuildOutcome.error(UserError.of(noName));
     }
   }
 
-  /** Does what the goal is for. */
-  abstract void work() throws MojoExecutionException, MojoFailureException, Trouble;
+  /** Whether the goal is to do nothing. */
+  boolean isSkipped() {
+    return false;
+  }
 
-  /** Most builds give no property, and need not know which there are. */
-  final void checkProperties() throws Trouble {
+  /**
+   * What the parameters ask for.
+   *
+   * @throws UserError where one of them cannot be used
+   */
+  abstract GoalRequest request() throws UserError;
+
+  /** The descriptor is read only where there is a property to check. */
+  private void checkProperties() throws UserError {
     if (hasAny(userProperties) || hasAny(projectProperties)) {
       KnownProperties.ofPlugin().check(userProperties, projectProperties);
     }

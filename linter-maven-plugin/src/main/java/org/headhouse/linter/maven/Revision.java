@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.eclipse.jgit.errors.AmbiguousObjectException;
 import org.eclipse.jgit.errors.IncorrectObjectTypeException;
 import org.eclipse.jgit.errors.LargeObjectException;
@@ -23,7 +22,7 @@ import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 import org.eclipse.jgit.treewalk.TreeWalk;
 import org.eclipse.jgit.treewalk.filter.PathFilter;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,8 +47,8 @@ final class Revision implements AutoCloseable {
    * @param inside a file or folder of the work tree, which need not exist
    * @param name as git takes it
    */
-  static Revision open(Path inside, String name) throws MojoExecutionException {
-    OnlyTheRepository.use();
+  static Revision open(Path inside, String name) throws UserError {
+    HermeticSystemReader.use();
     try {
       Repository repository = repository(inside, name);
       try {
@@ -58,35 +57,33 @@ final class Revision implements AutoCloseable {
             repository,
             repository.getWorkTree().toPath().toRealPath(),
             tree(repository, name));
-      } catch (IOException | MojoExecutionException | RuntimeException failure) {
+      } catch (IOException | UserError | RuntimeException failure) {
         repository.close();
         throw failure;
       }
     } catch (IOException failure) {
-      throw BuildOutcome.error(
-          Trouble.of("linter.since: the git repository cannot be read", failure));
+      throw UserError.of("linter.since: the git repository cannot be read", failure);
     }
   }
 
   private static Repository repository(Path inside, String name)
-      throws IOException, MojoExecutionException {
+      throws IOException, UserError {
     FileRepositoryBuilder builder =
         new FileRepositoryBuilder()
             .readEnvironment()
             .findGitDir(nearestFolder(inside).toRealPath().toFile());
     if (builder.getGitDir() == null) {
-      throw BuildOutcome.error(
-          new Trouble(
-              "linter.since is "
-                  + name
-                  + ", and "
-                  + inside
-                  + " lies in no git repository: run the goal in one, or leave linter.since out"));
+      throw new UserError(
+          "linter.since is "
+              + name
+              + ", and "
+              + inside
+              + " lies in no git repository: run the goal in one, or leave linter.since out");
     }
     Repository repository = builder.build();
     if (repository.isBare()) {
       repository.close();
-      throw new MojoExecutionException(
+      throw new UserError(
           "linter.since is " + name + ", and the git repository has no work tree: clone it");
     }
     return repository;
@@ -101,17 +98,17 @@ final class Revision implements AutoCloseable {
   }
 
   private static RevTree tree(Repository repository, String name)
-      throws IOException, MojoExecutionException {
+      throws IOException, UserError {
     try (RevWalk walk = new RevWalk(repository)) {
       ObjectId id = repository.resolve(name + "^{commit}");
       if (id != null) {
         return walk.parseCommit(id).getTree();
       }
     } catch (AmbiguousObjectException ambiguous) {
-      throw new MojoExecutionException(
+      throw new UserError(
           "linter.since: several revisions start with " + name + ": write more of it", ambiguous);
     } catch (RevisionSyntaxException | IncorrectObjectTypeException noRevision) {
-      throw new MojoExecutionException(
+      throw new UserError(
           "linter.since: " + name + " is no revision: write for example HEAD~1 or origin/main",
           noRevision);
     } catch (MissingObjectException missing) {
@@ -120,19 +117,19 @@ final class Revision implements AutoCloseable {
     throw lacking(repository, name);
   }
 
-  private static MojoExecutionException lacking(Repository repository, String name)
+  private static UserError lacking(Repository repository, String name)
       throws IOException {
     if (!repository.getObjectDatabase().getShallowCommits().isEmpty()) {
-      return new MojoExecutionException(
+      return new UserError(
           "linter.since: this clone is shallow and lacks the revision "
               + name
               + ": fetch the history as well, with git fetch --unshallow");
     }
     if (repository.resolve(Constants.HEAD) == null) {
-      return new MojoExecutionException(
+      return new UserError(
           "linter.since: the git repository has no revision yet: commit first");
     }
-    return new MojoExecutionException(
+    return new UserError(
         "linter.since: there is no revision "
             + name
             + ": write one that git log shows, or a branch or tag that is fetched");

@@ -1,13 +1,7 @@
 package org.headhouse.linter.maven;
 
-import java.util.List;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.files.Trouble;
-import org.headhouse.linter.rule.RuleDescriptor;
-import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /** Lists the rules, or shows the page of one. */
@@ -18,34 +12,7 @@ public final class RulesMojo extends LinterMojo {
   private @Nullable String rule;
 
   @Override
-  void work() throws MojoExecutionException, Trouble {
-    checkProperties();
-    SiteLinter linter = PluginLinters.build(SiteLinter.builder());
-    if (rule == null) {
-      linter.rules().forEach(one -> getLog().info(line(one)));
-    } else {
-      page(rule, linter);
-    }
-  }
-
-  private static String line(RuleDescriptor one) {
-    return pad(one.id(), 28) + pad(one.level().word(), 9) + one.requirement();
-  }
-
-  private static String pad(String text, int width) {
-    return text + " ".repeat(Math.max(1, width - text.length()));
-  }
-
-  private void page(String id, SiteLinter linter) throws MojoExecutionException {
-    List<String> ids = linter.rules().stream().map(RuleDescriptor::id).toList();
-    if (!ids.contains(id)) {
-      throw new MojoExecutionException(
-          "there is no rule \""
-              + id
-              + "\": write "
-              + SpellingSuggester.suggest(id, ids).orElse("one of " + String.join(", ", ids)));
-    }
-    String text = linter.page(id).orElse("The rule " + id + " has no page.");
-    text.lines().forEach(line -> getLog().info(line));
+  RulesRequest request() {
+    return new RulesRequest(rule);
   }
 }

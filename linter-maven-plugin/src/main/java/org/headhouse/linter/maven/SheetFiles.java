@@ -1,20 +1,19 @@
 package org.headhouse.linter.maven;
 
 import java.nio.file.Path;
-import java.util.function.Function;
 import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SiteSheet;
 import org.jspecify.annotations.Nullable;
 
-/** Writes sheets into the output directory, one site at a time; the first trouble ends it. */
+/** Writes sheets, one site at a time; after the first file that cannot be written, no other is. */
 final class SheetFiles {
-  private final Function<String, Path> output;
-  private @Nullable Trouble trouble;
+  private final Path folder;
+  private @Nullable UserError error;
 
-  SheetFiles(Function<String, Path> output) {
-    this.output = output;
+  SheetFiles(Path folder) {
+    this.folder = folder;
   }
 
   /** Writes the sheets of one site. */
@@ -28,19 +27,19 @@ final class SheetFiles {
     write(SheetReport.PAGE, report.html());
   }
 
-  /** Tells of the first file that could not be written; none was written after it. */
-  void failOnTrouble() throws Trouble {
-    if (trouble != null) {
-      throw trouble;
+  /** Reports the file that could not be written, if there was one. */
+  void failOnError() throws UserError {
+    if (error != null) {
+      throw error;
     }
   }
 
   private void write(String name, byte[] content) {
-    if (trouble == null) {
+    if (error == null) {
       try {
-        AtomicFile.write(output.apply(name), out -> out.write(content));
-      } catch (Trouble failure) {
-        trouble = failure;
+        AtomicFile.write(folder.resolve(name), out -> out.write(content));
+      } catch (UserError failure) {
+        error = failure;
       }
     }
   }

@@ -19,7 +19,7 @@ final class UnifiedDiff {
     List<String> diff =
         UnifiedDiffUtils.generateUnifiedDiff(
             "a/" + path, "b/" + path, old, DiffUtils.diff(old, lines(after)), CONTEXT);
-    // The mark of a missing end of line was kept with its line.
+    // The mark of a missing end of line is in one text with its line.
     return diff.stream().flatMap(line -> line.lines()).toList();
   }
 

@@ -15,7 +15,7 @@ class BuildConsoleTest {
   void linesAreLoggedAtTheirLevel(Level level, String logged) {
     BuildConsole console = new BuildConsole(log);
     console.found(level, "of a site");
-    console.tell(level, "of the run");
+    console.report(level, "of the run");
     assertThat(log.lines()).containsExactly(logged + " of a site", logged + " of the run");
   }
 
@@ -24,7 +24,7 @@ class BuildConsoleTest {
   void linesArePrintable() {
     BuildConsole console = new BuildConsole(log);
     console.found(Level.NOTE, "a\u001b[2Jb");
-    console.tell(Level.WARNING, "c\nd");
+    console.report(Level.WARNING, "c\nd");
     assertThat(log.lines()).containsExactly("info a\uFFFD[2Jb", "warn c d");
   }
 }

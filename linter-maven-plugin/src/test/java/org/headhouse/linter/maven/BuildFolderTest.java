@@ -13,25 +13,6 @@ class BuildFolderTest {
 
   @ParameterizedTest
   @CsvSource({
-    "sites/alder.yaml, sites/alder.yaml",
-    "./sites/../sites/alder.yaml, sites/alder.yaml",
-    "'', .",
-  })
-  void pathsInsideAreShownFromTheFolder(String path, String shown) {
-    BuildFolder folder = BuildFolder.of(base);
-    assertThat(folder.shown(Path.of(path))).isEqualTo(shown);
-    assertThat(folder.shown(new File(base, path).toPath())).isEqualTo(shown);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"../other/alder.yaml, other/alder.yaml", "sites/../../alder.yaml, alder.yaml"})
-  void pathsOutsideAreShownWhole(String path, String fromAbove) {
-    assertThat(BuildFolder.of(base).shown(new File(base, path).toPath()))
-        .isEqualTo(base.getParentFile().toPath().resolve(fromAbove).toString().replace('\\', '/'));
-  }
-
-  @ParameterizedTest
-  @CsvSource({
     "target/linter, target/linter",
     "build/linter, build/linter",
     // What Maven 3 and 4 give without a project.

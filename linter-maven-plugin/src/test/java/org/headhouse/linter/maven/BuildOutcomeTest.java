@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Message;
@@ -24,7 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class BuildOutcomeTest {
-  private static final Notification TROUBLE =
+  private static final Notification TOOL_ERROR =
       new Notification(Level.ERROR, "the file cannot be read", "sites/b.yaml", null);
 
   private static Result result(Level level, int line, @Nullable Suppression accepted) {
@@ -64,7 +64,7 @@ class BuildOutcomeTest {
     "NOTE, ERROR, 1", "NOTE, WARNING, 1", "NOTE, NOTE, 1",
     "NONE, ERROR, 0", "NONE, WARNING, 0", "NONE, NOTE, 0",
   })
-  void whatIsAsGraveAsTheFailLevelFails(Level failing, Level found, int failed) {
+  void whatIsAsSevereAsTheFailLevelFails(Level failing, Level found, int failed) {
     CheckReport report = report(List.of(result(found, 7, null)));
     if (failed == 0) {
       assertThatCode(() -> BuildOutcome.of(Outcome.of(report, failing))).doesNotThrowAnyException();
@@ -96,22 +96,22 @@ class BuildOutcomeTest {
   }
 
   @Test
-  void aTroubleOfTheToolIsAnErrorOfTheBuildWhateverTheFailLevel() {
-    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TROUBLE), Level.NONE)))
+  void anErrorOfTheToolIsAnErrorOfTheBuildWhateverTheFailLevel() {
+    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TOOL_ERROR), Level.NONE)))
         .isInstanceOf(MojoExecutionException.class)
         .hasMessage("sites/b.yaml: the file cannot be read");
   }
 
   @Test
-  void brokenSitesAreToldBeforeTroubles() {
-    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TROUBLE), Level.ERROR)))
+  void brokenSitesAreReportedBeforeErrorsOfTheTool() {
+    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TOOL_ERROR), Level.ERROR)))
         .isInstanceOf(MojoFailureException.class);
   }
 
   /** Maven prints it as it is, and a name in it may hold what would garble a terminal. */
   @Test
-  void aTroubleIsPrintable() {
-    assertThat(BuildOutcome.error(new Trouble("a\u001b[2J is lost\nb is lost")))
+  void aUserErrorIsPrintable() {
+    assertThat(BuildOutcome.error(new UserError("a\u001b[2J is lost\nb is lost")))
         .hasMessage("a\uFFFD[2J is lost\nb is lost");
   }
 }

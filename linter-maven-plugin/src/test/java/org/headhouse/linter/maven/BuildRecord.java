@@ -50,7 +50,7 @@ public final class BuildRecord {
     assertThat(log).doesNotContain(text);
   }
 
-  /** What Maven tells at the end of the build as reasons for its failure, without its own marks. */
+  /** What Maven prints at the end of the build as reasons for its failure, without its own marks. */
   public List<String> failures() {
     return FAILURE
         .matcher(log)
@@ -60,12 +60,12 @@ public final class BuildRecord {
         .toList();
   }
 
-  /** Expects that a module failed, and the texts in what Maven tells of it. */
+  /** Expects that a module failed, and the texts in what Maven prints of it. */
   public void fails(String module, String... texts) {
-    List<String> told =
+    List<String> reasons =
         failures().stream().filter(text -> text.contains("on project " + module + ": ")).toList();
-    assertThat(told).as("failures of %s among %s", module, failures()).hasSize(1);
-    assertThat(told.get(0)).contains(texts);
+    assertThat(reasons).as("failures of %s among %s", module, failures()).hasSize(1);
+    assertThat(reasons.get(0)).contains(texts);
   }
 
   /** Expects that the linter did not fail in a module. */
@@ -82,7 +82,7 @@ public final class BuildRecord {
     Path output = folder.resolve(outputDirectory);
     JsonNode run =
         JsonMapper.shared().readTree(output.resolve("results.sarif").toFile()).at("/runs/0");
-    assertThat(run.at("/tool/driver/rules").size()).as("rules told in SARIF").isPositive();
+    assertThat(run.at("/tool/driver/rules").size()).as("rules in SARIF").isPositive();
     List<String> results = new ArrayList<>();
     for (JsonNode result : run.get("results")) {
       if (result.path("baselineState").asString("").equals("absent")) {

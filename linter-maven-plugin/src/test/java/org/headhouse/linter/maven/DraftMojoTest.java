@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.junit.jupiter.api.Test;
 
-/** A draft tells itself what it lacks, in the words of the command line. */
+/** A draft itself reports what it lacks, in the words of the command line. */
 class DraftMojoTest {
   private static final Path FOLDER = Path.of("no-such-folder");
 
@@ -30,9 +30,9 @@ class DraftMojoTest {
         .hasMessage("the site has no id: write -Dlinter.site=<id>");
   }
 
-  /** What no file can be called is told like any other trouble. */
+  /** A name that no file can have is reported as any other error. */
   @Test
-  void aNameThatNoFileCanHaveIsTold() {
+  void aNameThatNoFileCanHaveIsReported() {
     assertThatThrownBy(
             new GoalRun(new DraftMojo(), FOLDER)
                     .with("site", "elm-row")

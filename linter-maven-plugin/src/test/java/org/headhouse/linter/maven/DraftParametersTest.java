@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Reading;
 import org.junit.jupiter.api.Test;
@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DraftParametersTest {
 
   @Test
-  void whatSiteFilesHaveIsRead() throws Trouble {
+  void whatSiteFilesHaveIsRead() throws UserError {
     assertThat(DraftParameters.parity("linter.parity", "none")).isEqualTo(Parity.NONE);
     assertThat(DraftParameters.readings("linter.readings", List.of("rain", " wind-speed ")))
         .containsExactly(Reading.RAIN, Reading.WIND_SPEED);
@@ -24,7 +24,7 @@ class DraftParametersTest {
     assertThat(DraftParameters.voltage("linter.biasSupply", "3.3 V").volts()).isEqualTo(3.3);
   }
 
-  private static Object read(String name, String written) throws Trouble {
+  private static Object read(String name, String written) throws UserError {
     String property = "linter." + name;
     return switch (name) {
       case "parity" -> DraftParameters.parity(property, written);
@@ -50,7 +50,7 @@ class DraftParametersTest {
           """)
   void otherWordsAreQuotedWithWhatToWrite(String name, String written, String remedy) {
     assertThatThrownBy(() -> read(name, written))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage("linter." + name + " cannot be \"" + written + "\": write " + remedy);
   }
 }

@@ -10,7 +10,7 @@ import java.util.Properties;
 import java.util.Set;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,7 +48,7 @@ class KnownPropertiesTest {
   })
   void theNearestIsNamed(String written, String known) {
     assertThatThrownBy(() -> KNOWN.check(properties(written, "warning"), properties()))
-        .isInstanceOf(Trouble.class)
+        .isInstanceOf(UserError.class)
         .hasMessage("there is no property " + written + ": write " + known);
   }
 
@@ -62,7 +62,7 @@ class KnownPropertiesTest {
   }
 
   @Test
-  void allAreTold() {
+  void allAreReported() {
     Properties given =
         properties("linter.sitees", "x", "linter.failLevl", "x", "linter.skip", "no");
     assertThatThrownBy(() -> KNOWN.check(given, properties()))
@@ -77,9 +77,9 @@ class KnownPropertiesTest {
   @ValueSource(strings = {"maybe", "yes", "1", ""})
   void whatIsNoTruthValueIsRefusedWhoeverSetsIt(String value) {
     Properties wrong = properties("linter.recheck", value);
-    String told = "linter.recheck cannot be \"" + value + "\": write true or false";
-    assertThatThrownBy(() -> KNOWN.check(wrong, properties())).hasMessage(told);
-    assertThatThrownBy(() -> KNOWN.check(properties(), wrong)).hasMessage(told);
+    String message = "linter.recheck cannot be \"" + value + "\": write true or false";
+    assertThatThrownBy(() -> KNOWN.check(wrong, properties())).hasMessage(message);
+    assertThatThrownBy(() -> KNOWN.check(properties(), wrong)).hasMessage(message);
   }
 
   @Test
@@ -94,7 +94,7 @@ class KnownPropertiesTest {
   void aPropertyThatTheProjectHasForItselfIsNoSlip() {
     Properties own = properties("linter.sitee", "1.0.0");
     assertThatCode(() -> KNOWN.check(own, own)).doesNotThrowAnyException();
-    assertThatThrownBy(() -> KNOWN.check(own, properties())).isInstanceOf(Trouble.class);
+    assertThatThrownBy(() -> KNOWN.check(own, properties())).isInstanceOf(UserError.class);
   }
 
   private static Set<AbstractMojo> goals() {

@@ -54,7 +54,7 @@ public final class PluginJar {
         .isEmpty();
   }
 
-  /** Each library tells its licence in its own way. */
+  /** Each library states its licence in its own way. */
   public void hasTheLicencesOfItsLibraries() throws IOException {
     Map<String, String> expected =
         Map.of(

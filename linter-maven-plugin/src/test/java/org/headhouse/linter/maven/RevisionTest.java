@@ -11,7 +11,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.errors.GitAPIException;
 import org.eclipse.jgit.revwalk.RevCommit;
@@ -22,7 +21,7 @@ import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
-import org.headhouse.linter.files.Trouble;
+import org.headhouse.linter.files.UserError;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +35,7 @@ class RevisionTest {
 
   @BeforeEach
   void repository() throws IOException, GitAPIException {
-    OnlyTheRepository.use();
+    HermeticSystemReader.use();
     work = temporary.resolve("work");
     write("customer/sites/alder.yaml", "alder 1\n");
     write("customer/sites/north/birch.yaml", "birch 1\n");
@@ -121,14 +120,14 @@ class RevisionTest {
         "HEAD^{tree     | HEAD^{tree is no revision: write for example HEAD~1 or origin/main",
         "HEAD:customer  | there is no revision HEAD:customer: write one that git log shows"
       })
-  void whatIsNoRevisionIsTold(String name, String message) {
+  void whatIsNoRevisionIsReported(String name, String message) {
     assertThatThrownBy(() -> Revision.open(sites(), name))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(UserError.class)
         .hasMessageStartingWith("linter.since: " + message);
   }
 
   @Test
-  void aShallowCloneIsTold() throws IOException {
+  void aShallowCloneIsReported() throws IOException {
     Files.writeString(work.resolve(".git/shallow"), first + "\n");
     assertThatThrownBy(() -> Revision.open(sites(), "HEAD~2"))
         .hasMessage(
@@ -137,7 +136,7 @@ class RevisionTest {
   }
 
   @Test
-  void aRepositoryWithoutRevisionsIsTold() throws Exception {
+  void aRepositoryWithoutRevisionsIsReported() throws Exception {
     Path fresh = Files.createDirectory(temporary.resolve("fresh"));
     Git.init().setDirectory(fresh.toFile()).call().close();
     assertThatThrownBy(() -> Revision.open(fresh, "HEAD"))
@@ -145,21 +144,21 @@ class RevisionTest {
   }
 
   @Test
-  void aFolderOutsideAnyRepositoryIsTold() throws IOException {
+  void aFolderOutsideAnyRepositoryIsReported() throws IOException {
     Path outside = Files.createDirectory(temporary.resolve("outside"));
     assertThatThrownBy(() -> Revision.open(outside, "HEAD"))
-        .isInstanceOf(MojoExecutionException.class)
+        .isInstanceOf(UserError.class)
         .hasMessage(
             "linter.since is HEAD, and "
                 + outside
                 + " lies in no git repository: run the goal in one, or leave linter.since out");
   }
 
-  private Set<String> changed(Revision revision) throws Trouble {
+  private Set<String> changed(Revision revision) throws UserError {
     return changed(revision, Optional.empty());
   }
 
-  private Set<String> changed(Revision revision, Optional<Path> baseline) throws Trouble {
+  private Set<String> changed(Revision revision, Optional<Path> baseline) throws UserError {
     ParameterNames called = PluginParameters::name;
     SiteNames names = new SiteNames(List.of("**/*.yaml"), List.of(), called);
     SettingsFiles settings = SettingsFiles.find(sites(), null, null, called);
@@ -189,7 +188,7 @@ class RevisionTest {
   private static final List<String> ALL_SITES =
       List.of("customer/sites/alder.yaml", "customer/sites/north/birch.yaml");
 
-  /** What held for all sites then tells of all of them, although it is nowhere today. */
+  /** Where what held for all sites then is gone, all of them differ. */
   @Test
   void allDifferWhereWhatHeldForAllIsGone() throws Exception {
     Files.delete(work.resolve("customer/device-types.yaml"));

@@ -1,7 +1,7 @@
 package org.headhouse.linter.rules.change;
 
 import org.headhouse.linter.change.Difference;
-import org.headhouse.linter.change.Differences;
+import org.headhouse.linter.change.SiteDifferences;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.ChangeRule;
@@ -29,7 +29,7 @@ public final class ChangeCommissionedReaddressed implements ChangeRule {
     if (!before.stage().is(Stage.COMMISSIONED)) {
       return;
     }
-    for (Difference difference : Differences.between(before, after)) {
+    for (Difference difference : SiteDifferences.between(before, after)) {
       if (difference instanceof Difference.Readdressed moved) {
         Unit unit = after.unit(moved.item());
         if (unit != null) {

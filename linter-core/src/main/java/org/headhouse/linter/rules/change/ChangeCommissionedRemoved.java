@@ -2,7 +2,7 @@ package org.headhouse.linter.rules.change;
 
 import java.util.Objects;
 import org.headhouse.linter.change.Difference;
-import org.headhouse.linter.change.Differences;
+import org.headhouse.linter.change.SiteDifferences;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.ChangeRule;
@@ -32,7 +32,7 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
     if (!before.stage().is(Stage.COMMISSIONED) || !after.chain().isGiven()) {
       return;
     }
-    for (Difference difference : Differences.between(before, after)) {
+    for (Difference difference : SiteDifferences.between(before, after)) {
       if (difference instanceof Difference.Removed removed && removed.kind() == ItemKind.UNIT) {
         context.report(
             place(removed, after),

@@ -3,8 +3,8 @@ package org.headhouse.linter.rules.change;
 import java.time.LocalDate;
 import java.util.List;
 import org.headhouse.linter.change.Difference;
-import org.headhouse.linter.change.Differences;
-import org.headhouse.linter.change.Proof;
+import org.headhouse.linter.change.SiteDifferences;
+import org.headhouse.linter.change.ReprovingCheck;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.ChangeRule;
@@ -42,7 +42,7 @@ public final class ChangeRecordKept implements ChangeRule {
       return;
     }
     List<Difference> concerned =
-        Differences.between(before, after).stream().filter(Proof::concerns).toList();
+        SiteDifferences.between(before, after).stream().filter(ReprovingCheck::concerns).toList();
     if (!concerned.isEmpty()) {
       context.report(
           record.date().place(),

@@ -1,0 +1,49 @@
+package org.headhouse.linter.change;
+
+import org.jspecify.annotations.Nullable;
+
+/** One thing that is done by hand at an item whose supply is isolated. */
+public sealed interface FieldAction {
+
+  /**
+   * A cable is taken off.
+   *
+   * @param onward whether it is the one that leads away from the head unit
+   * @param other the item at its other end
+   */
+  record TakeOff(boolean onward, String other) implements FieldAction {}
+
+  /**
+   * A cable is landed.
+   *
+   * @param onward whether it is the one that leads away from the head unit
+   * @param other the item at its other end
+   * @param length as the file has it, or null
+   */
+  record Land(boolean onward, String other, @Nullable String length) implements FieldAction {}
+
+  /** A terminator is fitted, removed or exchanged. */
+  record Terminate(ValueChange termination) implements FieldAction {}
+
+  /** Something else on the terminals: conductors, pair, stub, module, bias, weather station. */
+  record Fit(ValueChange change) implements FieldAction {}
+
+  /**
+   * A cable between two that stay neighbours is replaced by another.
+   *
+   * @param onward whether it is the one that leads away from the head unit
+   * @param other the item at its other end
+   * @param cable what differs
+   */
+  record Replace(boolean onward, String other, ValueChange cable) implements FieldAction {}
+
+  /** A unit or repeater leaves for good. */
+  record TakeOut() implements FieldAction {}
+
+  /**
+   * A unit is on the line from now on.
+   *
+   * @param address with which it answers
+   */
+  record SwitchOn(int address) implements FieldAction {}
+}

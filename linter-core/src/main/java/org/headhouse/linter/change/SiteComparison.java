@@ -1,0 +1,116 @@
+package org.headhouse.linter.change;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.CommModule;
+import org.headhouse.linter.site.ExcludedAddresses;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.stability.Internal;
+import org.jspecify.annotations.Nullable;
+
+/** Compares two states of a site. */
+@Internal
+public final class SiteComparison {
+  private SiteComparison() {}
+
+  /**
+   * All that differs, and the work that leads from one state to the other.
+   *
+   * @param keptFree addresses that no step uses
+   */
+  public static SiteChange.Changed of(Site before, Site after, ExcludedAddresses keptFree) {
+    List<TrackedItem> items = ItemMatcher.of(before, after);
+    ExcludedAddresses excluded =
+        keptFree.and(before.addressesOfEquipment()).and(after.addressesOfEquipment());
+    List<Difference> differences = SiteDifferences.between(before, after, items);
+    return new SiteChange.Changed(
+        id(after),
+        after.source().path(),
+        before.source().path(),
+        differences,
+        work(before, after, ChainStates.of(items), differences, excluded),
+        ConsequenceFinder.of(before, after, differences));
+  }
+
+  /** The id of a site, or the path of its file where it has none. */
+  public static String id(Site site) {
+    return site.id().optional().orElse(site.source().path());
+  }
+
+  private static FieldWork work(
+      Site before,
+      Site after,
+      ChainStates chains,
+      List<Difference> differences,
+      ExcludedAddresses keptFree) {
+    String obstacle = obstacle(before);
+    if (obstacle != null) {
+      return new FieldWork.None(
+          "in the earlier state " + obstacle + ": put the line in order first");
+    }
+    obstacle = obstacle(after);
+    if (obstacle != null) {
+      return new FieldWork.None("in the later state " + obstacle + ": check and correct it first");
+    }
+    List<Step> steps = WorkPlanner.steps(before, after, chains, keptFree);
+    return new FieldWork.Plan(steps, remarks(before, chains, differences, !steps.isEmpty()));
+  }
+
+  private static List<String> remarks(
+      Site before, ChainStates chains, List<Difference> differences, boolean work) {
+    List<String> remarks = new ArrayList<>();
+    if (work && !before.stage().is(Stage.COMMISSIONED)) {
+      remarks.add(
+          "The earlier state is planned: where nothing is set up yet, set it up as the file says;"
+              + " the order is for a line that is live.");
+    }
+    if (work && !LineState.of(chains, Set.copyOf(chains.all().items())).isWhole()) {
+      remarks.add(
+          "The later state has a segment without a terminator at each end, or with one more:"
+              + " check it before you go.");
+    }
+    if (differences.stream()
+        .anyMatch(
+            one ->
+                one instanceof Difference.LineSet line
+                    && line.setting().what().startsWith("cable."))) {
+      remarks.add(
+          "The cable is written differently: where it is really another, lay it beside the old one"
+              + " and land it in one go, with the supply of all units isolated.");
+    }
+    return remarks;
+  }
+
+  /** Why there cannot be a plan: items that cannot be distinguished. Null where there can. */
+  private static @Nullable String obstacle(Site site) {
+    if (site.items().isEmpty()) {
+      return "there is no chain";
+    }
+    Set<String> names = new HashSet<>();
+    Set<Integer> addresses = new HashSet<>();
+    for (ChainItem item : site.items()) {
+      String name = item.name().orNull();
+      if (name == null) {
+        return item.called() + " has no name";
+      }
+      if (!names.add(name)) {
+        return "the name \"" + name + "\" is used twice";
+      }
+      if (item instanceof Unit unit && !unit.commModule().is(CommModule.ABSENT)) {
+        Integer address = unit.address().orNull();
+        if (address == null) {
+          return "\"" + name + "\" has no address";
+        }
+        if (!addresses.add(address)) {
+          return "address " + address + " is used twice";
+        }
+      }
+    }
+    return null;
+  }
+}

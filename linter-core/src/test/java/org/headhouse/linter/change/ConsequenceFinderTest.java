@@ -1,0 +1,117 @@
+package org.headhouse.linter.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.headhouse.linter.site.ExcludedAddresses;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a change touches besides the line. */
+class ConsequenceFinderTest {
+  private static final String SITE =
+      """
+      format: 1
+      site: example
+      stage: planned
+      line: {baud: 9600, parity: even, stop-bits: 1}
+      chain:
+        - {unit: Head House, role: head, address: 1}
+        - {repeater: Boiler}
+        - {unit: Palms, role: follower, address: 2}
+        - {unit: Cacti, role: follower, address: 3}
+      supervision: {link: serial, zones: [Palms, Cacti]}
+      suppressions:
+        - {rule: address.gap, unit: Palms, justification: Known.}
+        - {rule: address.order, justification: Known.}
+      """;
+
+  private static final String FERNS = "  - {unit: Ferns, role: follower, address: 4}\n";
+
+  private static List<String> reported(String before, String after) {
+    return SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE)
+        .consequences()
+        .stream()
+        .map(one -> one.kind().word() + ": " + one.text())
+        .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "title: x           | title: y             |",
+        "baud: 9600         | baud: 19200          | supervision: set the software's port to baud 19200",
+        "parity: even       | parity: odd          | supervision: set the software's port to parity odd",
+        "stop-bits: 1       | stop-bits: 2         | supervision: set the software's port to stop-bits 2",
+        "unit: Cacti        | unit: Agaves         | supervision: rename the zone \"Cacti\" to \"Agaves\"; labels: correct labels and drawings of \"Agaves\"",
+        "address: 3         | address: 5           | supervision: poll the zone \"Cacti\" at address 5, not 3; labels: correct labels and drawings of \"Cacti\"",
+        // A repeater is no zone, but it has a label.
+        "repeater: Boiler   | repeater: East       | labels: correct labels and drawings of \"East\"",
+        "'{unit: Palms, '   | '{unit: Ferns, '     | supervision: rename the zone \"Palms\" to \"Ferns\"; labels: correct labels and drawings of \"Ferns\"; suppression: write unit: Ferns in the suppression of address.gap, which still names \"Palms\"",
+      })
+  void oneEdit(String text, String other, String expected) {
+    assertThat(reported(SITE, SITE.replace(text, other)))
+        .containsExactlyElementsOf(
+            expected == null ? List.of() : List.of(expected.split("; ", -1)));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'  - {unit: Cacti, role: follower, address: 3}' | supervision: delete the zone \"Cacti\"; labels: correct labels and drawings of \"Cacti\"",
+        "'  - {unit: Palms, role: follower, address: 2}' | supervision: delete the zone \"Palms\"; labels: correct labels and drawings of \"Palms\"; suppression: delete the suppression of address.gap at \"Palms\", which is gone",
+        "'  - {repeater: Boiler}'                        | labels: correct labels and drawings of \"Boiler\"",
+      })
+  void anItemLess(String item, String expected) {
+    assertThat(reported(SITE, SITE.replace(item + "\n", ""))).containsExactly(expected.split("; ", -1));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'  - {unit: Ferns, role: follower, address: 4}' | supervision: add the zone \"Ferns\" at address 4; labels: correct labels and drawings of \"Ferns\"",
+        "'  - {unit: Ferns, role: follower}'             | supervision: add the zone \"Ferns\"; labels: correct labels and drawings of \"Ferns\"",
+        "'  - {repeater: Gate}'                          | labels: correct labels and drawings of \"Gate\"",
+      })
+  void anItemMore(String item, String expected) {
+    assertThat(reported(SITE, SITE.replace("supervision:", item + "\nsupervision:")))
+        .containsExactly(expected.split("; ", -1));
+  }
+
+  /** Where nobody polls there are no zones; where one of the states has them, there are. */
+  @ParameterizedTest
+  @CsvSource({"true, true, 2", "true, false, 2", "false, true, 2", "false, false, 1"})
+  void zonesAreThoseOfASupervision(boolean was, boolean will, int consequences) {
+    String before = was ? SITE : SITE.replace("supervision:", "overview:");
+    String after = SITE.replace("supervision:", (FERNS + "supervision:"));
+    assertThat(reported(before, will ? after : after.replace("supervision:", "overview:")))
+        .hasSize(consequences);
+  }
+
+  /** A type that is another makes the unit another; the name, and what is accepted, stay. */
+  @ParameterizedTest
+  @CsvSource({"Palms, 0", "Ferns, 1"})
+  void whatIsAcceptedAtAUnitThatIsExchanged(String name, int deleted) {
+    String typed = SITE.replace("{unit: Palms", "{device-type: old, unit: Palms");
+    String exchanged = SITE.replace("{unit: Palms", "{device-type: new, unit: " + name);
+    assertThat(reported(typed, exchanged).stream().filter(one -> one.startsWith("suppression: delete")))
+        .hasSize(deleted);
+  }
+
+  /** A live line is proved again after a change of wiring, addresses, sources or line settings. */
+  @ParameterizedTest
+  @CsvSource({
+    "commissioned, address: 3, address: 5, true",
+    "planned, address: 3, address: 5, false",
+    "commissioned, unit: Cacti, unit: Agaves, false",
+  })
+  void theRecordIsRenewed(String stage, String text, String other, boolean renewed) {
+    String before = SITE.replace("stage: planned", "stage: " + stage);
+    assertThat(reported(before, before.replace(text, other)).stream())
+        .anyMatch(one -> one.startsWith("record: renew the record") || !renewed)
+        .noneMatch(one -> one.startsWith("record: ") && !renewed);
+  }
+}

@@ -1,0 +1,89 @@
+package org.headhouse.linter.maven;
+
+import java.nio.file.Path;
+import java.util.Set;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.CheckOutput;
+import org.headhouse.linter.run.CleanSitesFile;
+import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.Outcome;
+import org.headhouse.linter.run.SiteRun;
+import org.headhouse.linter.run.SitesRequest;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The sites are checked.
+ *
+ * @param baseline or null for the one that the policy names
+ * @param since the revision to compare with, or null for none
+ * @param changedOnly whether only sites that differ from that revision are reported
+ * @param recheck whether sites that were clean are checked again
+ */
+record CheckRequest(
+    SitesRequest sites,
+    CheckOutput output,
+    @Nullable Path baseline,
+    @Nullable String since,
+    boolean changedOnly,
+    boolean recheck)
+    implements GoalRequest {
+
+  @Override
+  public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
+    SiteRun run = sites.find();
+    run.reportSettings(console);
+    SiteLinter.Builder builder = run.builder();
+    if (baseline != null) {
+      builder.baseline(baseline);
+    }
+    BuildOutcome.of(since == null ? all(run, builder, console) : since(since, run, builder, console));
+  }
+
+  private Outcome all(SiteRun run, SiteLinter.Builder builder, Console console) throws UserError {
+    CleanSitesFile clean =
+        recheck || output.folder() == null ? null : CleanSitesFile.in(output.folder());
+    if (clean != null) {
+      builder.cleanFiles(clean::open);
+    }
+    CheckReport report = run.check(PluginLinterFactory.build(builder), console);
+    Outcome outcome = output.write(report, console, run.base());
+    if (clean != null) {
+      clean.save();
+    }
+    return outcome;
+  }
+
+  private Outcome since(String name, SiteRun run, SiteLinter.Builder builder, Console console)
+      throws UserError {
+    try (Revision revision = Revision.open(run.found().sites(), name)) {
+      EarlierFiles earlier = new EarlierFiles(revision, run.found(), run.base()::shown);
+      SiteLinter linter = PluginLinterFactory.build(builder.before(earlier.state()));
+      CheckReport report = run.check(linter, console);
+      if (changedOnly) {
+        Set<String> changed = earlier.changed(linter.baselineFile());
+        reportChoice(name, report, changed, run, console);
+        report = report.only(changed);
+      }
+      return output.write(report, console, run.base());
+    }
+  }
+
+  private static void reportChoice(
+      String name, CheckReport report, Set<String> changed, SiteRun run, Console console) {
+    long sites = run.names().stream().filter(changed::contains).count();
+    console.report(
+        Level.NOTE,
+        "Only what differs from "
+            + name
+            + " is told: "
+            + sites
+            + " of "
+            + report.files()
+            + " files.");
+  }
+}

@@ -1,0 +1,72 @@
+package org.headhouse.linter.maven;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.report.FiguresReport;
+import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.SiteRun;
+import org.headhouse.linter.run.SitesRequest;
+
+/**
+ * The sheets and figures of the sites are written.
+ *
+ * @param output the folder for them
+ * @param units that lengths and temperatures are shown in
+ * @param paper that the sheets are printed on
+ */
+record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper)
+    implements GoalRequest {
+
+  @Override
+  public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
+    SiteRun run = sites.find();
+    run.reportSettings(console);
+    SiteLinter linter = PluginLinterFactory.build(run.builder().withoutBaseline());
+    ValidSettingsGuard.require(linter, console);
+    Path figures = output.resolve("figures.json");
+    List<Notification> notifications = write(run, linter, figures);
+    console.report(Level.NOTE, "Figures are in " + run.base().shown(figures));
+    console.report(
+        Level.NOTE, "Sheets are in " + run.base().shown(output.resolve(SheetReport.PAGE)));
+    new ConsoleReport(console, Level.NOTE).print(notifications);
+    BuildOutcome.of(notifications);
+  }
+
+  /** Figures and sheets are written while they are computed, one site at a time. */
+  private List<Notification> write(SiteRun run, SiteLinter linter, Path figures)
+      throws UserError {
+    SheetFiles files = new SheetFiles(output);
+    List<Notification> notifications = new ArrayList<>();
+    AtomicFile.write(
+        figures,
+        out -> {
+          try (FiguresReport json = new FiguresReport(out)) {
+            SheetReport report =
+                linter.sheets(
+                    run.inputs(),
+                    units,
+                    paper,
+                    sheet -> {
+                      json.add(sheet.figures());
+                      files.add(sheet);
+                    });
+            files.add(report);
+            notifications.addAll(report.notifications());
+          }
+        });
+    files.failOnError();
+    return notifications;
+  }
+}
