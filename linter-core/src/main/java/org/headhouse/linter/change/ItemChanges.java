@@ -48,8 +48,10 @@ final class ItemChanges {
 
   private static void terminals(
       String side, Connection before, Connection after, List<ValueChange> changes) {
-    SettingComparison.compare("conductors" + side, before.conductors(), after.conductors(), changes);
-    changes.addAll(SettingComparison.change("pair" + side, before.pair(), after.pair(), Pair.STRAIGHT));
+    SettingComparison.compare(
+        "conductors" + side, before.conductors(), after.conductors(), changes);
+    changes.addAll(
+        SettingComparison.change("pair" + side, before.pair(), after.pair(), Pair.STRAIGHT));
     SettingComparison.compare("stub" + side, before.stub(), after.stub(), changes);
   }
 
@@ -59,9 +61,11 @@ final class ItemChanges {
     var before = item.before();
     var after = item.after();
     if (before != null && after != null) {
-      SettingComparison.compare("cable-to-next", before.cableToNext(), after.cableToNext(), changes);
+      SettingComparison.compare(
+          "cable-to-next", before.cableToNext(), after.cableToNext(), changes);
       changes.addAll(
-          SettingComparison.change("run-to-next", before.runToNext(), after.runToNext(), Run.INSIDE));
+          SettingComparison.change(
+              "run-to-next", before.runToNext(), after.runToNext(), Run.INSIDE));
       changes.addAll(
           SettingComparison.change(
               "surge-protection-to-next",
@@ -109,7 +113,9 @@ final class ItemChanges {
     LineSettings line = site.line().orNull();
     for (Bias bias : line == null ? List.<Bias>of() : line.bias().or(List.of())) {
       if (bias.at().isGiven() && Objects.equals(bias.at().orNull(), name.orNull())) {
-        return SettingComparison.text(bias.resistors()) + " at " + SettingComparison.text(bias.supply());
+        return SettingComparison.text(bias.resistors())
+            + " at "
+            + SettingComparison.text(bias.supply());
       }
     }
     return null;
@@ -121,8 +127,7 @@ final class ItemChanges {
     boolean will = hasStation(after, item.after());
     return was == will
         ? List.of()
-        : List.of(
-            new ValueChange("weather-station", was ? "wired" : null, will ? "wired" : null));
+        : List.of(new ValueChange("weather-station", was ? "wired" : null, will ? "wired" : null));
   }
 
   private static boolean hasStation(Site site, @Nullable ChainItem item) {
@@ -135,7 +140,8 @@ final class ItemChanges {
   static List<ValueChange> sources(@Nullable Unit before, Unit after) {
     List<ValueChange> changes = new ArrayList<>();
     for (Reading reading : Reading.values()) {
-      SettingComparison.compare(reading.word(), source(before, reading), source(after, reading), changes);
+      SettingComparison.compare(
+          reading.word(), source(before, reading), source(after, reading), changes);
     }
     return changes;
   }
@@ -156,15 +162,9 @@ final class ItemChanges {
     Network network = before.network().orNull();
     Network other = after.network().orNull();
     SettingComparison.compare(
-        "network.ip",
-        in(network, Network::ip),
-        in(other, Network::ip),
-        changes);
+        "network.ip", in(network, Network::ip), in(other, Network::ip), changes);
     SettingComparison.compare(
-        "network.gateway",
-        in(network, Network::gateway),
-        in(other, Network::gateway),
-        changes);
+        "network.gateway", in(network, Network::gateway), in(other, Network::gateway), changes);
     SettingComparison.compare("firmware", before.firmware(), after.firmware(), changes);
     return changes;
   }

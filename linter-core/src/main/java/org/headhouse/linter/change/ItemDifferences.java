@@ -69,8 +69,7 @@ final class ItemDifferences {
         chains.before().previous(item),
         chains.after().previous(item),
         found);
-    neighbour(
-        item, "next item", chains.before().next(item), chains.after().next(item), found);
+    neighbour(item, "next item", chains.before().next(item), chains.after().next(item), found);
   }
 
   private static void neighbour(

@@ -110,7 +110,8 @@ final class ItemMatcher {
     List<TrackedItem> merged = new ArrayList<>();
     TrackedItem[] ofBefore = new TrackedItem[later.length];
     for (int a = 0; a < earlier.length; a++) {
-      TrackedItem item = new TrackedItem(earlier[a] == NONE ? null : before.get(earlier[a]), after.get(a));
+      TrackedItem item =
+          new TrackedItem(earlier[a] == NONE ? null : before.get(earlier[a]), after.get(a));
       merged.add(item);
       if (earlier[a] != NONE) {
         ofBefore[earlier[a]] = item;

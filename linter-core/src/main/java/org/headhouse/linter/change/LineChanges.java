@@ -33,7 +33,8 @@ final class LineChanges {
     if (broadcast != null && other != null) {
       SettingComparison.compare(
           "traffic.broadcast.registers", broadcast.registers(), other.registers(), changes);
-      SettingComparison.compare("traffic.broadcast.every", broadcast.every(), other.every(), changes);
+      SettingComparison.compare(
+          "traffic.broadcast.every", broadcast.every(), other.every(), changes);
     } else if (broadcast != null || other != null) {
       changes.add(new ValueChange("traffic.broadcast", written(broadcast), written(other)));
     }

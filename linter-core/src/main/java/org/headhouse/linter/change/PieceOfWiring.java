@@ -52,7 +52,8 @@ final class PieceOfWiring {
         actions.add(new FieldAction.Terminate(change));
       }
     }
-    ItemChanges.bias(before, after, item).forEach(change -> actions.add(new FieldAction.Fit(change)));
+    ItemChanges.bias(before, after, item)
+        .forEach(change -> actions.add(new FieldAction.Fit(change)));
     if (item.stays()) {
       ItemChanges.terminals(item).forEach(change -> actions.add(new FieldAction.Fit(change)));
       exchange(item, piece, actions);
@@ -122,9 +123,7 @@ final class PieceOfWiring {
   /** The next item, where it stays and the cable to it is exchanged; else null. */
   private @Nullable TrackedItem exchangedTo(TrackedItem item) {
     TrackedItem next = chains.after().next(item);
-    return next == null
-            || next != chains.before().next(item)
-            || ItemChanges.cable(item).isEmpty()
+    return next == null || next != chains.before().next(item) || ItemChanges.cable(item).isEmpty()
         ? null
         : next;
   }

@@ -85,6 +85,7 @@ public final class SiteDifferences {
   }
 
   private void site(String what, Setting<?> from, Setting<?> to) {
-    SettingComparison.change(what, from, to).forEach(change -> found.add(new Difference.SiteSet(change)));
+    SettingComparison.change(what, from, to)
+        .forEach(change -> found.add(new Difference.SiteSet(change)));
   }
 }

@@ -89,8 +89,7 @@ final class Wiring {
           segment.stream()
               .filter(TrackedItem::stays)
               .filter(
-                  item ->
-                      LineState.terminators(item, false) != LineState.terminators(item, true))
+                  item -> LineState.terminators(item, false) != LineState.terminators(item, true))
               .toList());
     }
   }

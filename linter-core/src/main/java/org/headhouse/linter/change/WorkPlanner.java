@@ -15,9 +15,9 @@ import org.headhouse.linter.site.Unit;
 
 /**
  * Puts the field work in order. First, units that join are set before they are connected, and units
- * that leave are switched off where another gets their address. Then units are set on the live line,
- * the settings of the whole line follow, and the wiring is last, so that the line is opened once at
- * each place.
+ * that leave are switched off where another gets their address. Then units are set on the live
+ * line, the settings of the whole line follow, and the wiring is last, so that the line is opened
+ * once at each place.
  */
 final class WorkPlanner {
   private final Site before;
@@ -41,8 +41,7 @@ final class WorkPlanner {
     planner.prepare();
     planner.offTheLine();
     Set<TrackedItem> off = planner.leavingFirst();
-    off.forEach(
-        item -> planner.steps.add(new Step.SwitchOff(item.name(), item.addressBefore())));
+    off.forEach(item -> planner.steps.add(new Step.SwitchOff(item.name(), item.addressBefore())));
     planner.set(off);
     planner.roles();
     planner.line();
@@ -97,8 +96,7 @@ final class WorkPlanner {
         }
       }
     }
-    return new LinkedHashSet<>(
-        chains.before().items().stream().filter(leaving::contains).toList());
+    return new LinkedHashSet<>(chains.before().items().stream().filter(leaving::contains).toList());
   }
 
   private boolean comesInTheSamePiece(TrackedItem leaving, TrackedItem other) {
@@ -111,11 +109,9 @@ final class WorkPlanner {
         ReaddressingOrder.of(seats(), held(off), new ReaddressingOrder.Spares(joining(), keptFree));
     List<List<Turn>> sequences = new ArrayList<>(addresses.paths());
     for (TrackedItem item : staying()) {
-      if (item.addressBefore() == item.addressAfter()
-          && !UnitSettings.changed(item).isEmpty()) {
+      if (item.addressBefore() == item.addressAfter() && !UnitSettings.changed(item).isEmpty()) {
         int address = item.addressAfter();
-        sequences.add(
-            List.of(new Turn(chains.after().place(item), address, address, Kind.FINAL)));
+        sequences.add(List.of(new Turn(chains.after().place(item), address, address, Kind.FINAL)));
       }
     }
     VisitOrder.along(sequences, Turn::place).forEach(turn -> steps.add(step(turn)));

@@ -2,7 +2,8 @@
  * The command, for uses in which a build takes too long, such as a hook of git. It turns arguments
  * into a request, and the outcome of its run into an exit code.
  *
- * <p>Everything that a run does is in the packages above; only this one prints, and ends the program.
+ * <p>Everything that a run does is in the packages above; only this one prints, and ends the
+ * program.
  *
  * <p>Internal: may change in any release.
  */

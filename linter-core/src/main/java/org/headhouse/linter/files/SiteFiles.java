@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 /**
  * Finds the sites in a folder.
  *
- * <p>Everything that has the name of a site and is no folder is found, also what cannot be read, such
- * as a pipe or a link that leads nowhere: reading it fails with the reason. What is hidden by a dot in
- * front of its name is left out. A link is followed as long as it stays in the folder; a file with
- * several names is found once. A link that leads out is found and refused, so that no repository can
- * make others read, and print, files that are not its own.
+ * <p>Everything that has the name of a site and is no folder is found, also what cannot be read,
+ * such as a pipe or a link that leads nowhere: reading it fails with the reason. What is hidden by
+ * a dot in front of its name is left out. A link is followed as long as it stays in the folder; a
+ * file with several names is found once. A link that leads out is found and refused, so that no
+ * repository can make others read, and print, files that are not its own.
  */
 public final class SiteFiles {
   private final Path sites;
@@ -104,7 +104,8 @@ public final class SiteFiles {
     }
   }
 
-  private List<FoundFile> search(boolean all, List<Path> asked, List<Path> others) throws UserError {
+  private List<FoundFile> search(boolean all, List<Path> asked, List<Path> others)
+      throws UserError {
     Set<Path> real = others.stream().map(RealPath::of).collect(Collectors.toUnmodifiableSet());
     try {
       SiteSearch search = new SiteSearch(sites, names, real);

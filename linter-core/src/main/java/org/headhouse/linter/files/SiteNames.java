@@ -108,8 +108,8 @@ public final class SiteNames {
 
   /**
    * A pattern that ends in two asterisks matches all that lies below what it matches; a slash and a
-   * third asterisk after them change nothing. Of other patterns, and of regular expressions, nothing
-   * is known.
+   * third asterisk after them change nothing. Of other patterns, and of regular expressions,
+   * nothing is known.
    */
   private static String withAllBelow(String pattern) {
     return pattern.equals("**/*") || pattern.endsWith("/**/*")

@@ -2,11 +2,11 @@ package org.headhouse.linter.report;
 
 import java.io.OutputStream;
 import java.util.List;
-import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.Consequence;
 import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.change.FieldWork;
 import org.headhouse.linter.change.SiteChange;
+import org.headhouse.linter.change.ValueChange;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 

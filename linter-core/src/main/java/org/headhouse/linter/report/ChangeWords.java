@@ -2,8 +2,8 @@ package org.headhouse.linter.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.Difference;
+import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.site.ItemKind;
 import org.jspecify.annotations.Nullable;
 

@@ -2,8 +2,8 @@ package org.headhouse.linter.report;
 
 import java.util.List;
 import org.headhouse.linter.change.FieldAction;
-import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.Step;
+import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.WiringPlace;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;

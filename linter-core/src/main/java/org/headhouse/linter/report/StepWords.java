@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.headhouse.linter.change.FieldAction;
-import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.Step;
+import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.WiringPlace;
 import org.jspecify.annotations.Nullable;
 

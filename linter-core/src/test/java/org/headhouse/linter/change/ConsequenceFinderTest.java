@@ -65,7 +65,8 @@ class ConsequenceFinderTest {
         "'  - {repeater: Boiler}'                        | labels: correct labels and drawings of \"Boiler\"",
       })
   void anItemLess(String item, String expected) {
-    assertThat(reported(SITE, SITE.replace(item + "\n", ""))).containsExactly(expected.split("; ", -1));
+    assertThat(reported(SITE, SITE.replace(item + "\n", "")))
+        .containsExactly(expected.split("; ", -1));
   }
 
   @ParameterizedTest
@@ -97,7 +98,9 @@ class ConsequenceFinderTest {
   void whatIsAcceptedAtAUnitThatIsExchanged(String name, int deleted) {
     String typed = SITE.replace("{unit: Palms", "{device-type: old, unit: Palms");
     String exchanged = SITE.replace("{unit: Palms", "{device-type: new, unit: " + name);
-    assertThat(reported(typed, exchanged).stream().filter(one -> one.startsWith("suppression: delete")))
+    assertThat(
+            reported(typed, exchanged).stream()
+                .filter(one -> one.startsWith("suppression: delete")))
         .hasSize(deleted);
   }
 

@@ -211,7 +211,8 @@ class JoiningAndLeavingTest {
     assertThat(steps(absent, SITE)).hasSize(2).first().isInstanceOf(Step.Prepare.class);
     assertThat(acts(steps(absent, SITE), "Palms"))
         .containsExactly(
-            new FieldAction.Fit(new ValueChange("comm-module", "absent", "fitted")), new FieldAction.SwitchOn(2));
+            new FieldAction.Fit(new ValueChange("comm-module", "absent", "fitted")),
+            new FieldAction.SwitchOn(2));
     assertThat(acts(steps(SITE, absent), "Palms"))
         .containsExactly(new FieldAction.Fit(new ValueChange("comm-module", "fitted", "absent")));
     assertThat(steps(absent, absent.replace("address: 2", "address: 3")))
@@ -233,7 +234,8 @@ class JoiningAndLeavingTest {
             new FieldAction.Terminate(new ValueChange("termination", "120 ohm", "none")));
     assertThat(acts(steps(SITE, longer), "Ferns"))
         .startsWith(
-            new FieldAction.Land(false, "Palms", "8 m"), new FieldAction.Terminate(set("termination", "120 ohm")));
+            new FieldAction.Land(false, "Palms", "8 m"),
+            new FieldAction.Terminate(set("termination", "120 ohm")));
     assertThat(acts(steps(longer, SITE), "Ferns"))
         .containsExactly(
             new FieldAction.TakeOff(false, "Palms"),

@@ -11,9 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * ChainStates of items: a unit is a letter, with ! where it has a terminator; a repeater is a letter in
- * brackets, with ! before it for the side in, behind it for the side out. Two terminators on each
- * segment: MODBUS over Serial Line V1.02 §3.4.5.
+ * ChainStates of items: a unit is a letter, with ! where it has a terminator; a repeater is a
+ * letter in brackets, with ! before it for the side in, behind it for the side out. Two terminators
+ * on each segment: MODBUS over Serial Line V1.02 §3.4.5.
  */
 class LineStateTest {
 

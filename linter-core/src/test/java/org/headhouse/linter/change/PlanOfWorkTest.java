@@ -112,12 +112,14 @@ class PlanOfWorkTest {
     String sound = States.text(chain("H 1, B 2"), 9600);
     String faulty = sound.replace(text, other);
     assertThat(
-            SiteComparison.of(States.site(faulty), States.site(sound), ExcludedAddresses.NONE).work())
+            SiteComparison.of(States.site(faulty), States.site(sound), ExcludedAddresses.NONE)
+                .work())
         .isEqualTo(
             new FieldWork.None(
                 "in the earlier state " + obstacle + ": put the line in order first"));
     assertThat(
-            SiteComparison.of(States.site(sound), States.site(faulty), ExcludedAddresses.NONE).work())
+            SiteComparison.of(States.site(sound), States.site(faulty), ExcludedAddresses.NONE)
+                .work())
         .isEqualTo(
             new FieldWork.None("in the later state " + obstacle + ": check and correct it first"));
   }
@@ -130,7 +132,8 @@ class PlanOfWorkTest {
         text.replaceFirst(
             "address: 2\n    comm-module: fitted", "address: 1\n    comm-module: absent");
     assertThat(
-            SiteComparison.of(States.site(absent), States.site(absent), ExcludedAddresses.NONE).work())
+            SiteComparison.of(States.site(absent), States.site(absent), ExcludedAddresses.NONE)
+                .work())
         .isEqualTo(new FieldWork.Plan(List.of(), List.of()));
   }
 

@@ -229,7 +229,8 @@ class ReaddressingOrderTest {
   }
 
   private static List<Turn> turns(List<Seat> seats, Set<Integer> held) {
-    ReaddressingOrder.Sequences sequences = ReaddressingOrder.of(seats, held, ReaddressingOrder.Spares.ANY);
+    ReaddressingOrder.Sequences sequences =
+        ReaddressingOrder.of(seats, held, ReaddressingOrder.Spares.ANY);
     List<Turn> turns = new ArrayList<>(VisitOrder.along(sequences.paths(), Turn::place));
     sequences.cycles().forEach(turns::addAll);
     return turns;

@@ -76,9 +76,11 @@ class SameMeaningTest {
   })
   void anAreaIsItsNumber(String gauge, String area, String same, String other) {
     String bySize = SITE.replace(gauge, area);
-    assertThat(SiteDifferences.between(States.site(bySize), States.site(bySize.replace(area, same))))
+    assertThat(
+            SiteDifferences.between(States.site(bySize), States.site(bySize.replace(area, same))))
         .isEmpty();
-    assertThat(SiteDifferences.between(States.site(bySize), States.site(bySize.replace(area, other))))
+    assertThat(
+            SiteDifferences.between(States.site(bySize), States.site(bySize.replace(area, other))))
         .hasSize(1);
   }
 

@@ -156,7 +156,8 @@ class SiteComparisonTest {
     List<String> reported =
         ChangeReport.text(
             "then",
-            List.of(SiteComparison.of(States.site(SITE), States.site(edited), ExcludedAddresses.NONE)));
+            List.of(
+                SiteComparison.of(States.site(SITE), States.site(edited), ExcludedAddresses.NONE)));
     int follower = indexOf(reported, "At \"" + old + "\" set role from head to follower");
     int head = indexOf(reported, "At \"" + now + "\" set role from follower to head");
     assertThat(follower).isPositive();

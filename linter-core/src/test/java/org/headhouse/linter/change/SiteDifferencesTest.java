@@ -63,7 +63,10 @@ class SiteDifferencesTest {
 
   /** The kind, the item, what it is, from and to. */
   private static String reported(Difference difference) {
-    return difference.toString().replaceAll("ValueChange\\[|[a-zA-Z]+=|]", "").replaceFirst("\\[", " ");
+    return difference
+        .toString()
+        .replaceAll("ValueChange\\[|[a-zA-Z]+=|]", "")
+        .replaceFirst("\\[", " ");
   }
 
   @ParameterizedTest
@@ -150,7 +153,8 @@ class SiteDifferencesTest {
         .containsExactly(
             new Difference.Rewired("Head House", new ValueChange("next item", "Boiler", "Palms")),
             new Difference.Removed("Boiler", ItemKind.REPEATER, "Head House"),
-            new Difference.Rewired("Palms", new ValueChange("previous item", "Boiler", "Head House")));
+            new Difference.Rewired(
+                "Palms", new ValueChange("previous item", "Boiler", "Head House")));
     List<Difference> come =
         SiteDifferences.between(
             States.site(SITE),

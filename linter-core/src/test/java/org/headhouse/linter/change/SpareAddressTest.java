@@ -72,7 +72,8 @@ class SpareAddressTest {
 
   private static List<Turn> turns(List<Seat> seats, Set<Integer> held, Set<Integer> avoided) {
     List<List<Turn>> cycles =
-        ReaddressingOrder.of(seats, held, new ReaddressingOrder.Spares(avoided, ExcludedAddresses.NONE))
+        ReaddressingOrder.of(
+                seats, held, new ReaddressingOrder.Spares(avoided, ExcludedAddresses.NONE))
             .cycles();
     assertThat(cycles).hasSize(1);
     return cycles.get(0);

@@ -22,13 +22,15 @@ class EnumParameterTest {
   @ParameterizedTest
   @CsvSource({"metric, METRIC", "us, US"})
   void unitsHaveTheirWords(String word, Measure measure) throws UserError {
-    assertThat(EnumParameter.of("linter.units", word, Measure.values(), Measure::word)).isEqualTo(measure);
+    assertThat(EnumParameter.of("linter.units", word, Measure.values(), Measure::word))
+        .isEqualTo(measure);
   }
 
   @ParameterizedTest
   @CsvSource({"A4, A4", "Letter, LETTER"})
   void papersHaveTheirWords(String word, Paper paper) throws UserError {
-    assertThat(EnumParameter.of("linter.paper", word, Paper.values(), Paper::word)).isEqualTo(paper);
+    assertThat(EnumParameter.of("linter.paper", word, Paper.values(), Paper::word))
+        .isEqualTo(paper);
   }
 
   @ParameterizedTest

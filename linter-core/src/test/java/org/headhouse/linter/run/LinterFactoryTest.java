@@ -52,7 +52,8 @@ class LinterFactoryTest {
     Files.createDirectories(services);
     Files.writeString(services.resolve(Rule.class.getName()), className + "\n");
     URL[] jars = {folder.toUri().toURL()};
-    try (URLClassLoader loader = new URLClassLoader(jars, LinterFactoryTest.class.getClassLoader())) {
+    try (URLClassLoader loader =
+        new URLClassLoader(jars, LinterFactoryTest.class.getClassLoader())) {
       return build(SiteLinter.builder(), loader);
     }
   }
@@ -86,7 +87,9 @@ class LinterFactoryTest {
   void settingsThatCannotBeReadAreNamed() {
     Path missing = folder.resolve("linter.yaml");
     assertThatThrownBy(
-            () -> build(SiteLinter.builder().policy(missing), LinterFactoryTest.class.getClassLoader()))
+            () ->
+                build(
+                    SiteLinter.builder().policy(missing), LinterFactoryTest.class.getClassLoader()))
         .isInstanceOf(UserError.class)
         .hasMessage(
             "the policy, the device types or the baseline cannot be read: "

@@ -32,7 +32,8 @@ class ProgressLinesTest {
       progress.accept(files);
     }
     assertThat(console.lines())
-        .containsExactly("report note Checked 4 of 100 files.", "report note Checked 8 of 100 files.");
+        .containsExactly(
+            "report note Checked 4 of 100 files.", "report note Checked 8 of 100 files.");
   }
 
   @Test

@@ -86,7 +86,8 @@ class SiteRunTest {
 
   @Test
   void threadsAreCores() throws UserError {
-    assertThat(SitesRequest.threads(null, CALLED)).isEqualTo(Runtime.getRuntime().availableProcessors());
+    assertThat(SitesRequest.threads(null, CALLED))
+        .isEqualTo(Runtime.getRuntime().availableProcessors());
     assertThat(SitesRequest.threads(5, CALLED)).isEqualTo(5);
     assertThatThrownBy(() -> SitesRequest.threads(0, CALLED))
         .isInstanceOf(UserError.class)

@@ -111,8 +111,7 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
           Level.WARNING,
           counted(leftOut.size())
               + " not in it, since other rules count on what they tell. Mend these:");
-      leftOut.forEach(
-          result -> console.report(Level.WARNING, "  " + TextReport.headline(result)));
+      leftOut.forEach(result -> console.report(Level.WARNING, "  " + TextReport.headline(result)));
     }
   }
 

@@ -17,7 +17,9 @@ final class BuildOutcome {
 
   private BuildOutcome() {}
 
-  /** A broken site fails the build; where the tool could not do its work, that is an error of it. */
+  /**
+   * A broken site fails the build; where the tool could not do its work, that is an error of it.
+   */
   static void of(Outcome outcome) throws MojoFailureException, MojoExecutionException {
     int failed = outcome.failed().size();
     if (failed > 0) {

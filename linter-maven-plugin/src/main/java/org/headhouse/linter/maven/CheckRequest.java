@@ -41,7 +41,8 @@ record CheckRequest(
     if (baseline != null) {
       builder.baseline(baseline);
     }
-    BuildOutcome.of(since == null ? all(run, builder, console) : since(since, run, builder, console));
+    BuildOutcome.of(
+        since == null ? all(run, builder, console) : since(since, run, builder, console));
   }
 
   private Outcome all(SiteRun run, SiteLinter.Builder builder, Console console) throws UserError {

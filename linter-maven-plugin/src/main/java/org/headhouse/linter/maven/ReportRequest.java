@@ -45,8 +45,7 @@ record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper
   }
 
   /** Figures and sheets are written while they are computed, one site at a time. */
-  private List<Notification> write(SiteRun run, SiteLinter linter, Path figures)
-      throws UserError {
+  private List<Notification> write(SiteRun run, SiteLinter linter, Path figures) throws UserError {
     SheetFiles files = new SheetFiles(output);
     List<Notification> notifications = new ArrayList<>();
     AtomicFile.write(

@@ -66,8 +66,7 @@ final class Revision implements AutoCloseable {
     }
   }
 
-  private static Repository repository(Path inside, String name)
-      throws IOException, UserError {
+  private static Repository repository(Path inside, String name) throws IOException, UserError {
     FileRepositoryBuilder builder =
         new FileRepositoryBuilder()
             .readEnvironment()
@@ -97,8 +96,7 @@ final class Revision implements AutoCloseable {
     return folder;
   }
 
-  private static RevTree tree(Repository repository, String name)
-      throws IOException, UserError {
+  private static RevTree tree(Repository repository, String name) throws IOException, UserError {
     try (RevWalk walk = new RevWalk(repository)) {
       ObjectId id = repository.resolve(name + "^{commit}");
       if (id != null) {
@@ -117,8 +115,7 @@ final class Revision implements AutoCloseable {
     throw lacking(repository, name);
   }
 
-  private static UserError lacking(Repository repository, String name)
-      throws IOException {
+  private static UserError lacking(Repository repository, String name) throws IOException {
     if (!repository.getObjectDatabase().getShallowCommits().isEmpty()) {
       return new UserError(
           "linter.since: this clone is shallow and lacks the revision "
@@ -126,8 +123,7 @@ final class Revision implements AutoCloseable {
               + ": fetch the history as well, with git fetch --unshallow");
     }
     if (repository.resolve(Constants.HEAD) == null) {
-      return new UserError(
-          "linter.since: the git repository has no revision yet: commit first");
+      return new UserError("linter.since: the git repository has no revision yet: commit first");
     }
     return new UserError(
         "linter.since: there is no revision "

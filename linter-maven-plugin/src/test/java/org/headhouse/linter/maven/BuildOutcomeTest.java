@@ -97,14 +97,16 @@ class BuildOutcomeTest {
 
   @Test
   void anErrorOfTheToolIsAnErrorOfTheBuildWhateverTheFailLevel() {
-    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TOOL_ERROR), Level.NONE)))
+    assertThatThrownBy(
+            () -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TOOL_ERROR), Level.NONE)))
         .isInstanceOf(MojoExecutionException.class)
         .hasMessage("sites/b.yaml: the file cannot be read");
   }
 
   @Test
   void brokenSitesAreReportedBeforeErrorsOfTheTool() {
-    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TOOL_ERROR), Level.ERROR)))
+    assertThatThrownBy(
+            () -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TOOL_ERROR), Level.ERROR)))
         .isInstanceOf(MojoFailureException.class);
   }
 

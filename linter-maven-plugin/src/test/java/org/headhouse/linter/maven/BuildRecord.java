@@ -50,7 +50,9 @@ public final class BuildRecord {
     assertThat(log).doesNotContain(text);
   }
 
-  /** What Maven prints at the end of the build as reasons for its failure, without its own marks. */
+  /**
+   * What Maven prints at the end of the build as reasons for its failure, without its own marks.
+   */
   public List<String> failures() {
     return FAILURE
         .matcher(log)
