@@ -13,18 +13,20 @@ import org.headhouse.linter.result.Result;
 /** A site's text together with the two files of settings that its figures depend on. */
 public record LineCheck(String site, String deviceTypes, String policy) {
 
-  private static final String NO_TYPES = "format: 1\ndevice-types: []\n";
+  private static final String NO_TYPES =
+      "format: 1\ndevice-types:\n" + SiteText.PLAIN + "\n";
   private static final String NO_POLICY = "format: 1\nrule-set: 1\n";
 
   public static LineCheck of(Object site) {
     return new LineCheck(site.toString(), NO_TYPES, NO_POLICY);
   }
 
-  /** With types of device, each the inside of a flow mapping. */
+  /** With types of device, each the inside of a flow mapping; they need no bias but say so. */
   public LineCheck types(String... types) {
-    StringBuilder text = new StringBuilder("format: 1\ndevice-types:\n");
+    StringBuilder text = new StringBuilder(NO_TYPES);
     for (String type : types) {
-      text.append("  - {title: Controller, ").append(type).append("}\n");
+      String need = type.contains("idle-bias") ? "" : ", idle-bias: not-needed";
+      text.append("  - {title: Controller, ").append(type).append(need).append("}\n");
     }
     return new LineCheck(site, text.toString(), policy);
   }

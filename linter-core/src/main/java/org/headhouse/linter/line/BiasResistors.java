@@ -26,6 +26,20 @@ public record BiasResistors(double eachOhms, double supplyVolts, @Nullable Doubl
     this(eachOhms, supplyVolts, null);
   }
 
+  /**
+   * What these and others at the same item are together (Millman): the resistors in parallel, the
+   * supplies weighted by their conductances, and the greater tolerance.
+   */
+  public BiasResistors beside(BiasResistors other) {
+    double siemens = siemens() + other.siemens();
+    double supply = (sourceAmperes() + other.sourceAmperes()) / siemens;
+    Double greater =
+        tolerance == null || other.tolerance == null
+            ? null
+            : Double.valueOf(Math.max(tolerance, other.tolerance));
+    return new BiasResistors(1 / siemens, supply, greater);
+  }
+
   /** The same supply and tolerance, and other resistors. */
   BiasResistors withOhms(double other) {
     return new BiasResistors(other, supplyVolts, tolerance);

@@ -9,8 +9,10 @@ import org.headhouse.linter.rules.address.AddressGap;
 import org.headhouse.linter.rules.address.AddressKeptFree;
 import org.headhouse.linter.rules.address.AddressOrder;
 import org.headhouse.linter.rules.address.AddressReserved;
+import org.headhouse.linter.rules.bias.BiasMissing;
 import org.headhouse.linter.rules.bias.BiasOutOfRange;
 import org.headhouse.linter.rules.bias.BiasSeveral;
+import org.headhouse.linter.rules.bias.BiasSupply;
 import org.headhouse.linter.rules.bias.BiasWeak;
 import org.headhouse.linter.rules.cable.CableLengthUnknown;
 import org.headhouse.linter.rules.cable.CableTooLong;
@@ -26,6 +28,7 @@ import org.headhouse.linter.rules.commissioning.CommissioningUnitUnseen;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.conductors.ConductorsPairMissing;
 import org.headhouse.linter.rules.conductors.ConductorsPolarity;
+import org.headhouse.linter.rules.driver.DriverOverloaded;
 import org.headhouse.linter.rules.firmware.FirmwareMixed;
 import org.headhouse.linter.rules.head.HeadAddress;
 import org.headhouse.linter.rules.head.HeadDuplicate;
@@ -108,9 +111,12 @@ public final class BuiltInRules {
           new CableTooLong(),
           new StubTooLong(),
           new SegmentOverloaded(),
+          new DriverOverloaded(),
+          new BiasMissing(),
           new BiasSeveral(),
           new BiasOutOfRange(),
           new BiasWeak(),
+          new BiasSupply(),
           new SignalWeak(),
           new SerialFraming(),
           new SerialUnsupported(),

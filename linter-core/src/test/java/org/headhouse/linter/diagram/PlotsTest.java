@@ -13,7 +13,6 @@ import org.headhouse.linter.diagram.LineProfile.Value;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SitePolicy;
-import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.line.Traffic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +24,7 @@ import org.w3c.dom.NodeList;
 class PlotsTest {
 
   private static LineFigures figures(Object text) {
-    return new LineFigures(DrawnSite.of(text).site(), TransactionTimes.DEFAULT);
+    return new LineFigures(DrawnSite.of(text).site(), SitePolicy.DEFAULT);
   }
 
   private static Element plot(Object text, Measure measure) throws Exception {

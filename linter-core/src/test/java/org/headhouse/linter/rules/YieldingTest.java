@@ -33,9 +33,9 @@ class YieldingTest {
       "format: 1\nrule-set: 1\nrules: {name.pattern: {parameters: {pattern: '[A-Z][A-Za-z ]+'}}}\n";
 
   private static final String LINE =
-      "120 ohm}} -> 120 ohm}, bias: [{at: Propagation, resistors: %s, supply: %s}]}";
+      "resistors: 510 ohm, supply: 5 V -> resistors: %s, supply: %s";
   private static final String TRAFFIC =
-      "120 ohm}} -> 120 ohm}, traffic: {broadcast: {registers: %d, every: %s}}}";
+      "120 ohm}, -> 120 ohm}, traffic: {broadcast: {registers: %d, every: %s}},";
   private static final String STATION_AT_SEEDLING = "at: Propagation -> at: Seedling North";
   private static final String NO_HEAD = "role: head -> role: follower";
   private static final String TWO_HEADS =

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentFigures;
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * A segment whose voltages can be judged: all that they are computed from is known, and no mistake
  * with a result of its own distorts them.
  */
-public record ComputedSegment(SegmentLine line, SegmentCircuit circuit, SegmentFigures figures) {
+public record ComputedSegment(SegmentLine line, SegmentNetwork network) {
 
   /** A rule on computed figures, which yields to what hides or distorts them. */
   public static RuleDescriptor yielding(RuleDescriptor rule) {
@@ -44,9 +45,18 @@ public record ComputedSegment(SegmentLine line, SegmentCircuit circuit, SegmentF
 
   /** The segment, or null where it cannot be judged. */
   public static @Nullable ComputedSegment of(SegmentLine line) {
-    SegmentCircuit circuit = line.isOutOfOrder() ? null : line.circuit();
-    SegmentFigures figures = circuit == null ? null : line.figures();
-    return circuit == null || figures == null ? null : new ComputedSegment(line, circuit, figures);
+    SegmentNetwork network = line.isOutOfOrder() ? null : line.network();
+    return network == null ? null : new ComputedSegment(line, network);
+  }
+
+  /** The circuit as it is written. */
+  public SegmentCircuit circuit() {
+    return network.circuit();
+  }
+
+  /** The figures of the segment as it is written. */
+  public SegmentFigures figures() {
+    return network.figures();
   }
 
   /** What to do first where a terminator is too low for any cable; null where none is. */
@@ -57,8 +67,8 @@ public record ComputedSegment(SegmentLine line, SegmentCircuit circuit, SegmentF
         : "correct the terminator of " + end.called() + " first: no cable asks for so low a value";
   }
 
-  /** A voltage below the threshold of a receiver is an error, one with too little margin less. */
-  public static Finding atLevelOf(double volts, Finding finding) {
-    return volts < Levels.RECEIVER_THRESHOLD_VOLTS ? finding : finding.at(Level.WARNING);
+  /** A voltage that is under the threshold as written is an error, any other less. */
+  public static Finding atLevelOf(double nominalVolts, Finding finding) {
+    return nominalVolts < Levels.RECEIVER_THRESHOLD_VOLTS ? finding : finding.at(Level.WARNING);
   }
 }
