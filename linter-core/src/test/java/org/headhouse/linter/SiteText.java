@@ -14,7 +14,10 @@ import java.util.Map;
 public final class SiteText {
   /** The type of a unit that says no other: nothing is known of it but that it needs no bias. */
   public static final String PLAIN =
-      "  - {id: plain, title: Controller, idle-bias: not-needed}";
+      "  - {id: plain, title: Controller, idle-bias: not-needed}\n";
+
+  /** What such a unit says of its type. */
+  public static final String OF_PLAIN_TYPE = "device-type: plain";
 
   private final Map<String, String> line = new LinkedHashMap<>();
   private final List<String> items = new ArrayList<>();
@@ -95,7 +98,7 @@ public final class SiteText {
     List<String> all = new ArrayList<>(keys);
     all.addAll(List.of(more));
     if (keys.get(0).startsWith("unit") && all.stream().noneMatch(SiteText::isType)) {
-      all.add(3, "device-type: plain");
+      all.add(3, OF_PLAIN_TYPE);
     }
     if (!cableToNext.isEmpty()) {
       all.add("cable-to-next: " + cableToNext);

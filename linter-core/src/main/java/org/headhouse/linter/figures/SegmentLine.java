@@ -322,7 +322,9 @@ public final class SegmentLine {
   public double velocityFactor() {
     Cable cable = line == null ? null : line.cable().orNull();
     Double own = cable == null ? null : cable.velocityFactor().orNull();
-    return own == null || own <= 0 ? policy.velocityFactor() : own;
+    double usual =
+        policy.velocityFactor() > 0 ? policy.velocityFactor() : StubLimit.LEAST_VELOCITY_FACTOR;
+    return own == null || own <= 0 ? usual : own;
   }
 
   /** The last item up to which the cable is no longer than some metres; the first at least. */
@@ -349,16 +351,6 @@ public final class SegmentLine {
       last = item;
     }
     return last;
-  }
-
-  /**
-   * An end whose terminator is less than half of the cable's impedance, as no cable has one; null
-   * where there is none. Whatever is weak in such a segment is so for that reason.
-   */
-  public @Nullable ChainItem endWithLowTerminator() {
-    Double impedance = impedanceOhms();
-    List<ChainItem> low = impedance == null ? List.of() : endsUnder(impedance / 2);
-    return low.isEmpty() ? null : low.get(0);
   }
 
   /** The highest temperature of the conductors, 20 °C where nothing is written. */

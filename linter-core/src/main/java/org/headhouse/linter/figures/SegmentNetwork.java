@@ -1,6 +1,8 @@
 package org.headhouse.linter.figures;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.line.BiasResistors;
 import org.headhouse.linter.line.CableSpread;
 import org.headhouse.linter.line.DriverLoad;
 import org.headhouse.linter.line.IdleLevels;
@@ -9,6 +11,7 @@ import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.ReceivedVoltage;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.line.SegmentItem;
 import org.headhouse.linter.line.SegmentSpread;
 import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.line.Wire;
@@ -97,6 +100,22 @@ public final class SegmentNetwork {
    */
   public SegmentCircuit driven() {
     return parts.at(DRIVER_CELSIUS).withoutExtras();
+  }
+
+  /** Whether every driver has its 54 ohm with a bias in place of all that is no weak pull. */
+  public boolean drives(int biasedItem, BiasResistors bias) {
+    List<SegmentItem> items = new ArrayList<>();
+    SegmentCircuit driven = driven();
+    for (int i = 0; i < driven.items().size(); i++) {
+      SegmentItem item = driven.items().get(i);
+      BiasResistors pull = item.bias() == null || !item.bias().isWeak() ? null : item.bias();
+      BiasResistors other = i == biasedItem ? bias : pull;
+      items.add(
+          new SegmentItem(item.name(), item.kind(), item.unitLoads(), item.terminator(), other));
+    }
+    SegmentCircuit changed =
+        new SegmentCircuit(items, driven.hopLengthsMetres(), driven.ohmsPerMetre());
+    return DriverLoad.heaviest(changed).ohms() >= Levels.LEAST_DRIVER_LOAD_OHMS * (1 - ROUNDING);
   }
 
   /** The driver that works into the least, where that is too little; null where all have enough. */

@@ -6,6 +6,7 @@ import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.BiasChoice;
+import org.headhouse.linter.line.BiasResistors;
 import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.result.Edit;
@@ -33,7 +34,8 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
         supply == null
             ? null
             : BiasSizing.choice(network.spread(), at, supply.volts(), wantedVolts);
-    if (choice == null) {
+    if (choice == null
+        || !network.drives(choice.item(), new BiasResistors(ohms(choice), supply.volts()))) {
       return new BiasRemedy(WITHOUT_RESISTORS, null);
     }
     String each = each(choice);
@@ -60,8 +62,12 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
 
   /** The nearest value on sale; 450 ohm itself where there is none between it and the most. */
   static String each(BiasChoice choice) {
+    return Shown.resistor(ohms(choice));
+  }
+
+  private static double ohms(BiasChoice choice) {
     Double standard = choice.standardOhms();
-    return Shown.resistor(standard == null ? Levels.LEAST_BIAS_OHMS : standard);
+    return standard == null ? Levels.LEAST_BIAS_OHMS : standard;
   }
 
   /** All values that do. */

@@ -110,7 +110,6 @@ public final class BiasWeak implements SiteRule {
     boolean under = nominal.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
     Bias bias = segment.line().holdingBiases().get(0);
     ChainItem item = segment.line().segment().items().get((under ? nominal : worst).item());
-    String first = segment.terminatorRemedy();
     BiasRemedy remedy = BiasRemedy.of(segment.line(), segment.network(), bias, wanted);
     Finding finding =
         context
@@ -121,9 +120,9 @@ public final class BiasWeak implements SiteRule {
                     under
                         ? "an idle line then looks like noise, and units answer to what nobody sent"
                         : "a little noise then looks like the start of a message",
-                    first == null ? remedy.words() : first))
+                    remedy.words()))
             .related(item.name().place().region(), "the lowest idle voltage is here")
-            .fixedBy(first == null ? remedy.fix() : null);
+            .fixedBy(remedy.fix());
     context.report(ComputedSegment.atLevelOf(nominal.volts(), finding));
   }
 

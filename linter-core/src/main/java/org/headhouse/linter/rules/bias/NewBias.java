@@ -9,7 +9,6 @@ import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Repeater;
-import org.headhouse.linter.site.Side;
 import org.jspecify.annotations.Nullable;
 
 /** The bias that holds a segment without any, from the supply that most line drivers have. */
@@ -34,11 +33,13 @@ record NewBias(String words, @Nullable FixDraft fix) {
     }
     ChainItem item = line.segment().items().get(choice.item());
     String each = BiasRemedy.each(choice);
+    String side = item instanceof Repeater ? ", side " + line.segment().side(item).word() : "";
     return new NewBias(
         "fit bias resistors of "
             + each
             + " each at "
             + item.called()
+            + side
             + BiasRemedy.range(choice)
             + ", from 5 V, and write bias",
         fix(line, settings, item, each));
@@ -52,9 +53,7 @@ record NewBias(String words, @Nullable FixDraft fix) {
     }
     String at = name.matches(PLAIN_NAME) ? name : "'" + name.replace("'", "''") + "'";
     String side =
-        item instanceof Repeater
-            ? ", side: " + (line.segment().side(item) == Side.IN ? "in" : "out")
-            : "";
+        item instanceof Repeater ? ", side: " + line.segment().side(item).word() : "";
     return FixDraft.proposed(
         "Fit bias resistors of " + each + " each at " + item.called(),
         Edit.addKey(

@@ -11,7 +11,6 @@ import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.RuleDescriptor;
-import org.headhouse.linter.site.ChainItem;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,14 +56,6 @@ public record ComputedSegment(SegmentLine line, SegmentNetwork network) {
   /** The figures of the segment as it is written. */
   public SegmentFigures figures() {
     return network.figures();
-  }
-
-  /** What to do first where a terminator is too low for any cable; null where none is. */
-  public @Nullable String terminatorRemedy() {
-    ChainItem end = line.endWithLowTerminator();
-    return end == null
-        ? null
-        : "correct the terminator of " + end.called() + " first: no cable asks for so low a value";
   }
 
   /** A voltage that is under the threshold as written is an error, any other less. */

@@ -103,10 +103,6 @@ public final class SignalWeak implements SiteRule {
   }
 
   private static String remedy(ComputedSegment segment, OptionalDouble scale) {
-    String terminator = segment.terminatorRemedy();
-    if (terminator != null) {
-      return terminator;
-    }
     if (scale.isEmpty() || scale.getAsDouble() <= 0) {
       return "no cable is short enough: look for terminators of too low a value, or too much bias";
     }

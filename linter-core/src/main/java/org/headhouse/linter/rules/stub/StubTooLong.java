@@ -71,7 +71,7 @@ public final class StubTooLong implements SiteRule {
     Interval rise = quickest == null ? null : quickest.type().riseTime().orNull();
     if (quickest != null && rise != null) {
       String limit =
-          Shown.metres(line.longestStubMetres())
+          Shown.atMostMetres(line.longestStubMetres())
               + ", a tenth of the rise of the line driver of "
               + quickest.called()
               + " ("
