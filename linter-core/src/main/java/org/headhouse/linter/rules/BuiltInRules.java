@@ -14,6 +14,7 @@ import org.headhouse.linter.rules.bias.BiasOutOfRange;
 import org.headhouse.linter.rules.bias.BiasSeveral;
 import org.headhouse.linter.rules.bias.BiasSupply;
 import org.headhouse.linter.rules.bias.BiasWeak;
+import org.headhouse.linter.rules.cable.CableBeyondEnd;
 import org.headhouse.linter.rules.cable.CableLengthUnknown;
 import org.headhouse.linter.rules.cable.CableTooLong;
 import org.headhouse.linter.rules.cable.CableTooThin;
@@ -25,6 +26,7 @@ import org.headhouse.linter.rules.commissioning.CommissioningDate;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
 import org.headhouse.linter.rules.commissioning.CommissioningMissing;
 import org.headhouse.linter.rules.commissioning.CommissioningUnitUnseen;
+import org.headhouse.linter.rules.conductors.ConductorsCommon;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.conductors.ConductorsPairMissing;
 import org.headhouse.linter.rules.conductors.ConductorsPolarity;
@@ -51,6 +53,7 @@ import org.headhouse.linter.rules.outdoor.OutdoorNotMeasured;
 import org.headhouse.linter.rules.outdoor.OutdoorTooOld;
 import org.headhouse.linter.rules.outdoor.OutdoorUnsafeFallback;
 import org.headhouse.linter.rules.reference.ReferenceUnknown;
+import org.headhouse.linter.rules.run.RunNotIsolated;
 import org.headhouse.linter.rules.run.RunUnprotected;
 import org.headhouse.linter.rules.segment.SegmentOverloaded;
 import org.headhouse.linter.rules.serial.SerialFraming;
@@ -104,10 +107,12 @@ public final class BuiltInRules {
           new TerminationMismatch(),
           new ConductorsPairMissing(),
           new ConductorsGround(),
+          new ConductorsCommon(),
           new ConductorsPolarity(),
           new CableUnshielded(),
           new CableTooThin(),
           new CableLengthUnknown(),
+          new CableBeyondEnd(),
           new CableTooLong(),
           new StubTooLong(),
           new SegmentOverloaded(),
@@ -123,6 +128,7 @@ public final class BuiltInRules {
           new TrafficOverrun(),
           new TrafficBusy(),
           new RunUnprotected(),
+          new RunNotIsolated(),
           new SupervisionZoneMissing(),
           new SupervisionZoneUnknown(),
           new SupervisionZoneDuplicate(),
