@@ -10,7 +10,7 @@ public final class Example {
       site: example
       stage: planned
       weather-station: {at: Propagation, readings: [light, temperature]}
-      line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true, impedance: 120 ohm}}
+      line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true, impedance: 120 ohm}, bias: [{at: Propagation, resistors: 510 ohm, supply: 5 V}]}
       chain:
         - unit: Propagation
           role: head

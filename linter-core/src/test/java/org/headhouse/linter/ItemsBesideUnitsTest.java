@@ -9,7 +9,7 @@ import java.util.List;
 import org.headhouse.linter.check.SiteReader;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.SegmentLine;
-import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.IdleBias;
@@ -95,7 +95,7 @@ class ItemsBesideUnitsTest {
   }
 
   private static List<SegmentLine> segments(String text) {
-    return new LineFigures(site(text), TransactionTimes.DEFAULT).segments();
+    return new LineFigures(site(text), SitePolicy.DEFAULT).segments();
   }
 
   /** Addresses pass over that of the equipment, the converter may stand before the head unit. */

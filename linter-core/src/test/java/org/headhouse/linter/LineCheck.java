@@ -13,6 +13,7 @@ import org.headhouse.linter.result.Result;
 /** A site's text together with the two files of settings that its figures depend on. */
 public record LineCheck(String site, String deviceTypes, String policy) {
 
+  private static final String TYPES = "format: 1\ndevice-types:\n";
   private static final String NO_TYPES = "format: 1\ndevice-types: []\n";
   private static final String NO_POLICY = "format: 1\nrule-set: 1\n";
 
@@ -20,11 +21,12 @@ public record LineCheck(String site, String deviceTypes, String policy) {
     return new LineCheck(site.toString(), NO_TYPES, NO_POLICY);
   }
 
-  /** With types of device, each the inside of a flow mapping. */
+  /** With types of device, each the inside of a flow mapping; they need no bias but say so. */
   public LineCheck types(String... types) {
-    StringBuilder text = new StringBuilder("format: 1\ndevice-types:\n");
+    StringBuilder text = new StringBuilder(TYPES);
     for (String type : types) {
-      text.append("  - {title: Controller, ").append(type).append("}\n");
+      String need = type.contains("idle-bias") ? "" : ", idle-bias: not-needed";
+      text.append("  - {title: Controller, ").append(type).append(need).append("}\n");
     }
     return new LineCheck(site, text.toString(), policy);
   }
@@ -45,10 +47,17 @@ public record LineCheck(String site, String deviceTypes, String policy) {
     return new LineCheck(site.replace(text, other), deviceTypes, policy);
   }
 
+  /** With the type of the units that say no other. */
+  private String allTypes() {
+    return site.contains(SiteText.OF_PLAIN_TYPE)
+        ? (deviceTypes.equals(NO_TYPES) ? TYPES : deviceTypes) + SiteText.PLAIN
+        : deviceTypes;
+  }
+
   private SiteLinter linter() {
     try {
       return SiteLinter.builder()
-          .deviceTypes(SiteInput.text("device-types.yaml", deviceTypes))
+          .deviceTypes(SiteInput.text("device-types.yaml", allTypes()))
           .policy(SiteInput.text("linter.yaml", policy))
           .build();
     } catch (IOException impossible) {

@@ -151,10 +151,12 @@ class OneMistakeTest {
 
   private static final String LINE =
       "line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true,"
-          + " impedance: 120 ohm}}";
+          + " impedance: 120 ohm}, bias: [{at: Propagation, resistors: 510 ohm, supply: 5 V}]}";
 
   private static String line(String more) {
-    return Example.with(LINE, LINE.substring(0, LINE.length() - 1) + ", " + more + "}");
+    String rest = more.startsWith("bias") ? LINE.substring(0, LINE.indexOf(", bias")) : LINE;
+    return Example.with(
+        LINE, rest.replaceFirst("\\}$", rest.equals(LINE) ? "" : "}") + ", " + more + "}");
   }
 
   @ParameterizedTest
@@ -166,6 +168,9 @@ class OneMistakeTest {
         // over the range and under the threshold: the graver of the two
         "bias: [{at: Propagation, resistors: 2 kohm, supply: 5 V}]|bias.weak",
         "bias: [{at: Propagation, resistors: 390 ohm, supply: 5 V}]|bias.out-of-range",
+        // weak pulls alone hold no line
+        "bias: [{at: Propagation, resistors: 2.2 kohm, supply: 5 V}]|bias.missing",
+        "bias: [{at: Propagation, resistors: 510 ohm, supply: 5.6 V}]|bias.supply",
         "maximum-temperature: -300 degC|schema.out-of-range",
         "maximum-temperature: -460 degF|schema.out-of-range",
       })
@@ -173,22 +178,17 @@ class OneMistakeTest {
     assertThat(Checks.lines(line(more))).singleElement().asString().endsWith("[" + rule + "]");
   }
 
-  /**
-   * The warning says what is wrong, the errors what comes of it and that it is the same mistake.
-   */
+  /** It weakens the bias and is off the impedance as well. */
   @Test
-  void aTerminatorThatNoCableAsksForIsTheRemedyOfWhatItWeakens() {
+  void aTerminatorThatNoDriverCanBearIsToldOnce() {
     String text =
         line("bias: [{at: Propagation, resistors: 560 ohm, supply: 5 V}]")
             .replaceFirst("termination: 120 ohm", "termination: 12 ohm");
     assertThat(Checks.lines(text))
-        .hasSize(2)
-        .anySatisfy(result -> assertThat(result).endsWith("[termination.mismatch]"))
-        .anySatisfy(
-            result ->
-                assertThat(result)
-                    .contains("correct the terminator of \"Propagation\" first")
-                    .endsWith("[bias.weak]"));
+        .singleElement()
+        .asString()
+        .contains("fit a terminator of 120 ohm at \"Propagation\"")
+        .endsWith("[driver.overloaded]");
   }
 
   @Test

@@ -12,6 +12,12 @@ import java.util.Map;
  * test asks for breaks a rule.
  */
 public final class SiteText {
+  /** The type of a unit that says no other: nothing is known of it but that it needs no bias. */
+  public static final String PLAIN = "  - {id: plain, title: Controller, idle-bias: not-needed}\n";
+
+  /** What such a unit says of its type. */
+  public static final String OF_PLAIN_TYPE = "device-type: plain";
+
   private final Map<String, String> line = new LinkedHashMap<>();
   private final List<String> items = new ArrayList<>();
   private final List<String> names = new ArrayList<>();
@@ -81,6 +87,7 @@ public final class SiteText {
     item(
         List.of(
             "repeater: " + name,
+            "idle-bias: {in: not-needed, out: not-needed}",
             "termination: {in: " + termination + ", out: " + termination + "}"),
         cableToNext);
     return this;
@@ -89,10 +96,17 @@ public final class SiteText {
   private void item(List<String> keys, String cableToNext, String... more) {
     List<String> all = new ArrayList<>(keys);
     all.addAll(List.of(more));
+    if (keys.get(0).startsWith("unit") && all.stream().noneMatch(SiteText::isType)) {
+      all.add(3, OF_PLAIN_TYPE);
+    }
     if (!cableToNext.isEmpty()) {
       all.add("cable-to-next: " + cableToNext);
     }
     items.add("  - " + String.join("\n    ", all) + "\n");
+  }
+
+  private static boolean isType(String keys) {
+    return keys.contains("device-type:");
   }
 
   /** Several units without terminators, each with the same cable behind it. */

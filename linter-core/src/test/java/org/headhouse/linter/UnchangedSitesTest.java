@@ -17,7 +17,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.FileOutcome;
-import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Level;

@@ -5,7 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.util.concurrent.TimeUnit;
 import org.headhouse.linter.bind.SiteBinder;
 import org.headhouse.linter.figures.SiteFigures;
-import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Limits;
@@ -61,6 +61,6 @@ public class LineBenchmark {
     if (site == null) {
       throw new IllegalStateException("the site was not made");
     }
-    return SiteFigures.of(site, TransactionTimes.DEFAULT);
+    return SiteFigures.of(site, SitePolicy.DEFAULT);
   }
 }

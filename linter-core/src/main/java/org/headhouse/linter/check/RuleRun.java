@@ -40,7 +40,7 @@ final class RuleRun {
     this.parameters = parameters;
     this.today = today;
     this.site = site;
-    this.figures = new LineFigures(site, setup.sitePolicy().times());
+    this.figures = new LineFigures(site, setup.sitePolicy());
   }
 
   List<Finding> findings() {

@@ -107,7 +107,7 @@ public final class SiteCheck {
         ? null
         : SiteFigures.of(
             SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(),
-            setup.sitePolicy().times());
+            setup.sitePolicy());
   }
 
   private List<Result> suppressed(

@@ -14,7 +14,7 @@ import org.headhouse.linter.line.Levels;
  * One curve of voltages over the distance, with the threshold of a receiver and the margin.
  *
  * @param repeaters where one stretch ends and the next begins
- * @param margin over the threshold, in volts
+ * @param margin over the threshold, in volts; 0 for none
  * @param distances from metres to places
  */
 record VoltagePanel(
@@ -65,8 +65,9 @@ record VoltagePanel(
         + Lettering.isolated(lowest.name())
         + ", needed "
         + Shown.volts(Levels.RECEIVER_THRESHOLD_VOLTS)
-        + ", with margin "
-        + Shown.volts(Levels.RECEIVER_THRESHOLD_VOLTS + margin)
+        + (margin > 0
+            ? ", with margin " + Shown.volts(Levels.RECEIVER_THRESHOLD_VOLTS + margin)
+            : "")
         + ".";
   }
 
@@ -99,7 +100,9 @@ record VoltagePanel(
     repeaters(top + head(), width, parts);
     double right = width - RIGHT;
     limit(Levels.RECEIVER_THRESHOLD_VOLTS, Wire.Kind.LIMIT, volts, right, parts);
-    limit(wanted, Wire.Kind.MARGIN, volts, right, parts);
+    if (margin > 0) {
+      limit(wanted, Wire.Kind.MARGIN, volts, right, parts);
+    }
     for (List<Value> stretch : stretches) {
       curve(stretch, lowest, volts, parts);
     }

@@ -2,12 +2,14 @@ package org.headhouse.linter.draft;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.headhouse.linter.figures.SitePolicy;
+import org.headhouse.linter.line.BiasChoice;
 import org.headhouse.linter.line.BiasSizing;
+import org.headhouse.linter.line.CableSpread;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentItem;
+import org.headhouse.linter.line.SegmentSpread;
 import org.headhouse.linter.line.Terminator;
 import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.site.Gauge;
@@ -31,7 +33,10 @@ sealed interface BiasNeed {
   /** A length is not known. */
   record Unknown() implements BiasNeed {}
 
-  /** Computes the need of a line without repeaters, terminated at both ends. */
+  /**
+   * Computes the need of a line without repeaters, terminated at both ends, for parts at the ends
+   * of their tolerances.
+   */
   static BiasNeed of(List<ListedUnit> units, DraftSettings settings, SitePolicy policy) {
     List<ListedUnit> beforeLast = units.subList(0, units.size() - 1);
     if (beforeLast.stream().anyMatch(unit -> unit.cableToNext() == null)) {
@@ -39,12 +44,17 @@ sealed interface BiasNeed {
     }
     double supply =
         settings.biasSupply() == null ? USUAL_SUPPLY_VOLTS : settings.biasSupply().volts();
-    OptionalDouble ohms =
-        BiasSizing.preferredOhms(circuit(units, settings), 0, supply, policy.wantedIdleVolts());
-    return ohms.isPresent() ? new Resistors(ohms.getAsDouble()) : new Beyond();
+    Wire wire = wire(settings.gauge());
+    CableSpread cable = CableSpread.atWeakest(wire, null, policy.tolerances());
+    SegmentSpread spread =
+        new SegmentSpread(circuit(units, settings, wire), cable, policy.tolerances());
+    BiasChoice choice = BiasSizing.choice(spread, 0, supply, policy.wantedIdleVolts());
+    return choice == null || choice.item() != 0 || choice.standardOhms() == null
+        ? new Beyond()
+        : new Resistors(choice.standardOhms());
   }
 
-  private static SegmentCircuit circuit(List<ListedUnit> units, DraftSettings settings) {
+  private static SegmentCircuit circuit(List<ListedUnit> units, DraftSettings settings, Wire wire) {
     Terminator terminator = Terminator.resistor(settings.impedance().ohms());
     int last = units.size() - 1;
     List<SegmentItem> items =
@@ -64,7 +74,7 @@ sealed interface BiasNeed {
             .filter(Objects::nonNull)
             .map(Length::metres)
             .toList();
-    return new SegmentCircuit(items, metres, wire(settings.gauge()).resistanceOhmsPerMetre(20));
+    return new SegmentCircuit(items, metres, wire.resistanceOhmsPerMetre(20));
   }
 
   private static Wire wire(Gauge gauge) {

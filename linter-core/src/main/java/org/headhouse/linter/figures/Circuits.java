@@ -3,18 +3,19 @@ package org.headhouse.linter.figures;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.line.BiasResistors;
-import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentItem;
 import org.headhouse.linter.line.Terminator;
+import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.LineSettings;
-import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Percentage;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Segment;
+import org.headhouse.linter.site.Temperature;
 import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Voltage;
 import org.jspecify.annotations.Nullable;
@@ -23,22 +24,25 @@ import org.jspecify.annotations.Nullable;
 final class Circuits {
   private Circuits() {}
 
-  /** The circuit, or null where a part of it is missing, not understood, or no real value. */
-  static @Nullable SegmentCircuit of(
-      SegmentLine segmentLine, LineSettings line, List<Double> hopMetres) {
+  /** The parts, or null where one of them is missing, not understood, or no real value. */
+  static @Nullable SegmentParts of(
+      SegmentLine segmentLine, LineSettings line, List<Double> hopMetres, Tolerances tolerances) {
     Segment segment = segmentLine.segment();
-    Double ohmsPerMetre = ohmsPerMetre(line, segmentLine.celsius());
-    if (ohmsPerMetre == null || line.bias().isFaulty()) {
+    Wire wire = wire(line);
+    if (wire == null
+        || line.maximumTemperature().isFaulty()
+        || segmentLine.celsius() <= Wire.LEAST_CELSIUS
+        || line.bias().isFaulty()) {
       return null;
     }
     @Nullable BiasResistors[] fitted = new BiasResistors[segment.items().size()];
     for (Bias bias : segmentLine.biases()) {
       int at = segmentLine.itemOf(bias);
       BiasResistors resistors = resistors(bias);
-      if (resistors == null || fitted[at] != null) {
+      if (resistors == null) {
         return null;
       }
-      fitted[at] = resistors;
+      fitted[at] = fitted[at] == null ? resistors : fitted[at].beside(resistors, tolerances);
     }
     List<SegmentItem> items = new ArrayList<>(segment.items().size());
     for (int i = 0; i < segment.items().size(); i++) {
@@ -52,12 +56,22 @@ final class Circuits {
       items.add(
           new SegmentItem(
               item.name().or(""),
-              item instanceof Repeater ? SegmentItem.Kind.REPEATER_SIDE : SegmentItem.Kind.UNIT,
+              kind(item),
               item.unitLoad(segment.side(item)),
               terminator(termination),
               fitted[i]));
     }
-    return new SegmentCircuit(items, hopMetres, ohmsPerMetre);
+    Temperature highest = line.maximumTemperature().orNull();
+    return new SegmentParts(items, hopMetres, wire, highest == null ? null : highest.celsius());
+  }
+
+  private static SegmentItem.Kind kind(ChainItem item) {
+    return switch (item.kind()) {
+      case UNIT -> SegmentItem.Kind.UNIT;
+      case REPEATER -> SegmentItem.Kind.REPEATER_SIDE;
+      case EQUIPMENT -> SegmentItem.Kind.EQUIPMENT;
+      case CONVERTER -> SegmentItem.Kind.CONVERTER;
+    };
   }
 
   private static boolean isShort(Termination termination) {
@@ -75,25 +89,24 @@ final class Circuits {
   private static @Nullable BiasResistors resistors(Bias bias) {
     Resistance each = bias.resistors().orNull();
     Voltage supply = bias.supply().orNull();
-    return each == null
-            || supply == null
-            || bias.side().isFaulty()
-            || each.ohms() <= 0
-            || supply.volts() <= 0
-        ? null
-        : new BiasResistors(each.ohms(), supply.volts());
-  }
-
-  private static @Nullable Double ohmsPerMetre(LineSettings line, double celsius) {
-    Cable cable = line.cable().orNull();
-    Wire wire = cable == null ? null : wire(cable.gauge().orNull());
-    if (wire == null || line.maximumTemperature().isFaulty()) {
+    if (each == null
+        || supply == null
+        || bias.side().isFaulty()
+        || bias.tolerance().isFaulty()
+        || each.ohms() <= 0
+        || supply.volts() <= 0) {
       return null;
     }
-    return celsius <= Wire.LEAST_CELSIUS ? null : wire.resistanceOhmsPerMetre(celsius);
+    Percentage own = bias.tolerance().orNull();
+    return new BiasResistors(each.ohms(), supply.volts(), own == null ? null : own.share());
   }
 
-  /** The conductor of a gauge; null for one without a cross-section. */
+  /** The conductors of the cable; null where their size is not known. */
+  static @Nullable Wire wire(LineSettings line) {
+    Cable cable = line.cable().orNull();
+    return cable == null ? null : wire(cable.gauge().orNull());
+  }
+
   private static @Nullable Wire wire(@Nullable Gauge gauge) {
     if (gauge instanceof Gauge.Awg awg) {
       return Wire.awg(awg.number());

@@ -13,14 +13,14 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LineFigures {
   private final Site site;
-  private final TransactionTimes times;
+  private final SitePolicy policy;
   private @Nullable List<SegmentLine> segments;
   private @Nullable Traffic traffic;
   private boolean trafficKnown;
 
-  public LineFigures(Site site, TransactionTimes times) {
+  public LineFigures(Site site, SitePolicy policy) {
     this.site = site;
-    this.times = times;
+    this.policy = policy;
   }
 
   /** The segments from the head unit on. */
@@ -29,7 +29,7 @@ public final class LineFigures {
     if (known == null) {
       List<SegmentLine> all = new ArrayList<>();
       for (Segment segment : site.segments()) {
-        all.add(new SegmentLine(segment, site));
+        all.add(new SegmentLine(segment, site, policy));
       }
       known = List.copyOf(all);
       segments = known;
@@ -40,7 +40,7 @@ public final class LineFigures {
   /** The traffic on the line; null where there is none, or where it is not understood. */
   public @Nullable Traffic traffic() {
     if (!trafficKnown) {
-      traffic = SiteTraffic.of(site, times);
+      traffic = SiteTraffic.of(site, policy.times());
       trafficKnown = true;
     }
     return traffic;

@@ -3,14 +3,18 @@ package org.headhouse.linter.figures;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import org.headhouse.linter.line.DriverLoad;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.LengthLimit;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.line.StubLimit;
+import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Resistance;
@@ -36,12 +40,13 @@ public final class SegmentLine {
   private final @Nullable List<Double> hopMetres;
   private final boolean endsChain;
   private final int measuredAt;
-  private @Nullable SegmentCircuit circuit;
-  private boolean circuitKnown;
-  private @Nullable SegmentFigures figures;
+  private final SitePolicy policy;
+  private @Nullable SegmentNetwork network;
+  private boolean networkKnown;
 
-  SegmentLine(Segment segment, Site site) {
+  SegmentLine(Segment segment, Site site, SitePolicy policy) {
     this.segment = segment;
+    this.policy = policy;
     this.line = site.line().orNull();
     this.endsChain = segment.last().index() == site.items().size() - 1;
     this.hopMetres = hopMetres(segment);
@@ -112,6 +117,22 @@ public final class SegmentLine {
     return line == null ? List.of() : SegmentBias.of(segment, endsChain, line);
   }
 
+  /** Those of {@link #biases()} that are more than the weak pulls that a device has built in. */
+  public List<Bias> holdingBiases() {
+    List<Bias> holding = new ArrayList<>(1);
+    for (Bias bias : biases()) {
+      if (!isWeakPull(bias)) {
+        holding.add(bias);
+      }
+    }
+    return holding;
+  }
+
+  private static boolean isWeakPull(Bias bias) {
+    Resistance each = bias.resistors().orNull();
+    return each != null && each.ohms() > Levels.WEAK_PULL_OHMS;
+  }
+
   /** The index of the item of this segment that a bias is fitted at, or -1. */
   public int itemOf(Bias bias) {
     return SegmentBias.itemOf(bias, segment, endsChain);
@@ -130,22 +151,37 @@ public final class SegmentLine {
     return item.unitLoad(segment.side(item));
   }
 
-  /** The circuit for the formulas; null where a part of it is not known. */
-  public @Nullable SegmentCircuit circuit() {
-    if (!circuitKnown) {
-      circuit = line == null || hopMetres == null ? null : Circuits.of(this, line, hopMetres);
-      circuitKnown = true;
+  /** What the physics says of the segment; null where a part of what it needs is not known. */
+  public @Nullable SegmentNetwork network() {
+    if (!networkKnown) {
+      SegmentParts parts =
+          line == null || hopMetres == null
+              ? null
+              : Circuits.of(this, line, hopMetres, policy.tolerances());
+      network =
+          parts == null
+              ? null
+              : new SegmentNetwork(parts, celsius(), policy.tolerances(), measuredAt);
+      networkKnown = true;
     }
-    return circuit;
+    return network;
+  }
+
+  /** What the formulas need of the segment; null where a part of it is not known. */
+  public @Nullable SegmentCircuit circuit() {
+    SegmentNetwork known = network();
+    return known == null ? null : known.circuit();
   }
 
   /** The figures; null where a part of what they need is not known. */
   public @Nullable SegmentFigures figures() {
-    SegmentCircuit known = circuit();
-    if (figures == null && known != null) {
-      figures = SegmentFigures.of(known, measuredAt);
-    }
-    return figures;
+    SegmentNetwork known = network();
+    return known == null ? null : known.figures();
+  }
+
+  /** One conductor of the cable; null where its size is not known. */
+  public @Nullable Wire wire() {
+    return line == null ? null : Circuits.wire(line);
   }
 
   /** The index of the item where the pair resistance is measured: the head unit, else the first. */
@@ -160,7 +196,7 @@ public final class SegmentLine {
    */
   public boolean hasFaultThatDistortsFigures() {
     return hasTerminatorBetweenEnds()
-        || biases().size() > 1
+        || holdingBiases().size() > 1
         || isOverloaded()
         || isBeyondEveryLimit();
   }
@@ -200,8 +236,8 @@ public final class SegmentLine {
   }
 
   /**
-   * Whether the segment has no such fault, and its bias leaves a unit of the idle line below the
-   * threshold of a receiver.
+   * Whether the bias, in a segment that is otherwise in order, leaves an item of an idle line under
+   * what a receiver needs.
    */
   public boolean isIdleUnderThreshold() {
     SegmentFigures known = hasFaultThatDistortsFigures() ? null : figures();
@@ -209,7 +245,89 @@ public final class SegmentLine {
     return lowest != null && lowest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
   }
 
-  /** The last item within a length of cable from the first; at least the first. */
+  /**
+   * The driver that works into too little; null where all have enough, where it is not known, and
+   * where the cause has a result of its own: too many loads, or too small resistors of bias.
+   */
+  public @Nullable DriverLoad overloadedDriver() {
+    SegmentNetwork known = isOverloaded() || hasLowBias() ? null : network();
+    return known == null ? null : known.overloadedDriver();
+  }
+
+  private boolean hasLowBias() {
+    for (Bias bias : biases()) {
+      Resistance each = bias.resistors().orNull();
+      if (each != null && each.ohms() < Levels.LEAST_BIAS_OHMS) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The impedance of the cable; null where it is not known. */
+  public @Nullable Double impedanceOhms() {
+    Cable cable = line == null ? null : line.cable().orNull();
+    Resistance impedance = cable == null ? null : cable.impedance().orNull();
+    return impedance == null ? null : impedance.ohms();
+  }
+
+  /** The ends whose terminator has less than the impedance of the cable. */
+  public List<ChainItem> endsUnderImpedance() {
+    Double impedance = impedanceOhms();
+    return impedance == null ? List.of() : endsUnder(impedance);
+  }
+
+  /** The ends whose terminator has less than some ohms. */
+  public List<ChainItem> endsUnder(double ohms) {
+    List<ChainItem> ends = new ArrayList<>(0);
+    for (ChainItem end : List.of(segment.first(), segment.last())) {
+      Termination termination = segment.termination(end).orNull();
+      Resistance resistance = termination == null ? null : termination.resistance();
+      if (resistance != null && resistance.ohms() < ohms) {
+        ends.add(end);
+      }
+    }
+    return ends;
+  }
+
+  /**
+   * How long a branch may be at all: 20 m, or less where the quickest line driver of the segment
+   * asks for it.
+   */
+  public double longestStubMetres() {
+    ChainItem quickest = quickestDriver();
+    return StubLimit.longestMetres(
+        quickest == null ? null : riseSeconds(quickest), velocityFactor());
+  }
+
+  /** The item with the quickest line driver; every stub of the segment reflects its signal. */
+  public @Nullable ChainItem quickestDriver() {
+    ChainItem quickest = null;
+    for (ChainItem item : segment.items()) {
+      if (riseSeconds(item)
+          < (quickest == null ? Double.POSITIVE_INFINITY : riseSeconds(quickest))) {
+        quickest = item;
+      }
+    }
+    return quickest;
+  }
+
+  /** Infinite where it is not known. */
+  private static double riseSeconds(ChainItem item) {
+    Interval rise = item.type().riseTime().orNull();
+    return rise == null || rise.seconds() <= 0 ? Double.POSITIVE_INFINITY : rise.seconds();
+  }
+
+  /** The speed of a signal in the cable as a share of that of light, as it says or as usual. */
+  public double velocityFactor() {
+    Cable cable = line == null ? null : line.cable().orNull();
+    Double own = cable == null ? null : cable.velocityFactor().orNull();
+    double usual =
+        policy.velocityFactor() > 0 ? policy.velocityFactor() : StubLimit.LEAST_VELOCITY_FACTOR;
+    return own == null || own <= 0 ? usual : own;
+  }
+
+  /** The last item up to which the cable is no longer than some metres; the first at least. */
   public ChainItem lastWithinMetres(double metres) {
     List<Double> hops = hopMetres == null ? List.of() : hopMetres;
     double reached = 0;
@@ -236,23 +354,6 @@ public final class SegmentLine {
       last = item;
     }
     return last;
-  }
-
-  /**
-   * An end whose terminator is less than half of the cable's impedance, which fits no cable; null
-   * where there is none. It is the cause of any weak voltage in the segment.
-   */
-  public @Nullable ChainItem endWithLowTerminator() {
-    Cable cable = line == null ? null : line.cable().orNull();
-    Resistance impedance = cable == null ? null : cable.impedance().orNull();
-    for (ChainItem end : List.of(segment.first(), segment.last())) {
-      Termination termination = segment.termination(end).orNull();
-      Resistance resistance = termination == null ? null : termination.resistance();
-      if (impedance != null && resistance != null && resistance.ohms() < impedance.ohms() / 2) {
-        return end;
-      }
-    }
-    return null;
   }
 
   /** The highest temperature of the conductors, 20 °C where nothing is written. */

@@ -21,8 +21,8 @@ public record SiteFigures(
   }
 
   /** Computes all figures of a site. */
-  public static SiteFigures of(Site site, TransactionTimes times) {
-    return of(site, new LineFigures(site, times));
+  public static SiteFigures of(Site site, SitePolicy policy) {
+    return of(site, new LineFigures(site, policy));
   }
 
   /** Collects the figures of a site. */

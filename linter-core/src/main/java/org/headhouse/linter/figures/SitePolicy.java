@@ -1,6 +1,8 @@
 package org.headhouse.linter.figures;
 
 import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.line.StubLimit;
+import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.site.ExcludedAddresses;
 
 /**
@@ -14,6 +16,9 @@ import org.headhouse.linter.site.ExcludedAddresses;
  * @param idleMarginVolts what an idle line must have over the threshold of a receiver
  * @param signalMarginVolts what a received signal must have over the threshold of a receiver
  * @param measuringTolerance how far a measured value may lie outside the computed range, as a share
+ * @param tolerances by how much the parts of a line may differ from what is written on them
+ * @param velocityFactor the speed of a signal in a cable that says nothing, as a share of that of
+ *     light
  */
 public record SitePolicy(
     TransactionTimes times,
@@ -22,18 +27,29 @@ public record SitePolicy(
     boolean groundAtEveryUnit,
     double idleMarginVolts,
     double signalMarginVolts,
-    double measuringTolerance) {
+    double measuringTolerance,
+    Tolerances tolerances,
+    double velocityFactor) {
 
   /** The values where the policy gives none (common practice, no source). */
   public static final SitePolicy DEFAULT =
-      new SitePolicy(TransactionTimes.DEFAULT, 0.7, ExcludedAddresses.NONE, false, 0.02, 0.1, 0.1);
+      new SitePolicy(
+          TransactionTimes.DEFAULT,
+          0.7,
+          ExcludedAddresses.NONE,
+          false,
+          0,
+          0,
+          0.1,
+          Tolerances.USUAL,
+          StubLimit.LEAST_VELOCITY_FACTOR);
 
-  /** The least idle voltage at any unit. */
+  /** The least idle voltage at any item, at the worst corner of its parts. */
   public double wantedIdleVolts() {
     return Levels.RECEIVER_THRESHOLD_VOLTS + idleMarginVolts;
   }
 
-  /** The least voltage that any unit receives from any other. */
+  /** The least voltage that any item receives from any other, at the worst corner. */
   public double wantedSignalVolts() {
     return Levels.RECEIVER_THRESHOLD_VOLTS + signalMarginVolts;
   }

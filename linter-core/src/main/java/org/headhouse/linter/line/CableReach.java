@@ -13,25 +13,26 @@ public final class CableReach {
 
   /**
    * By how much all hops can be lengthened together, or must be shortened, for the weakest pair of
-   * units to receive a voltage. The same factor holds for the resistance of the conductors instead.
+   * items to receive a voltage. The same factor holds for the resistance of the conductors instead.
    *
-   * <p>Found by bisection on {@link ReceivedVoltage#weakest}. For {@code x = D0 − D1}, Kirchhoff's
-   * law with all hops scaled by k reads {@code (L + k·Y)·x = −k·s} away from the sender, with
-   * {@code s, Y ≥ 0}; its derivative {@code (L + k·Y)·x' = −s − Y·x} is nowhere positive while no x
-   * is negative, and the inverse of {@code L + k·Y} has no negative element. So every x falls as k
-   * grows as long as the bias overrules the driver nowhere, and the factor found is the greatest.
+   * <p>Found by bisection on {@link WorstCorner#weakestReceived}, at each corner of the parts. For
+   * {@code x = D0 − D1}, Kirchhoff's law with all hops scaled by k reads {@code (L + k·Y)·x = −k·s}
+   * away from the sender, with {@code s, Y ≥ 0}; its derivative {@code (L + k·Y)·x' = −s − Y·x} is
+   * nowhere positive while no x is negative, and the inverse of {@code L + k·Y} has no negative
+   * element. So every x falls as k grows as long as the bias overrules the driver nowhere, and the
+   * factor found is the greatest.
    *
-   * @param wantedVolts the least that any unit receives from any other
+   * @param wantedVolts the least that any item receives from any other
    * @return a factor of all lengths, exact to 1e-12; infinite where no length is too great or there
-   *     are less than two units; empty where even no cable at all does not do
+   *     are less than two items; empty where even no cable at all does not do
    */
-  public static OptionalDouble longestScale(SegmentCircuit circuit, double wantedVolts) {
+  public static OptionalDouble longestScale(SegmentSpread spread, double wantedVolts) {
     Require.positive(wantedVolts, "wanted received voltage");
-    if (!reaches(circuit, 0, wantedVolts)) {
+    if (!reaches(spread, 0, wantedVolts)) {
       return OptionalDouble.empty();
     }
     double tooLong = 1;
-    for (int doubled = 0; reaches(circuit, tooLong, wantedVolts); doubled++) {
+    for (int doubled = 0; reaches(spread, tooLong, wantedVolts); doubled++) {
       if (doubled == DOUBLINGS) {
         return OptionalDouble.of(Double.POSITIVE_INFINITY);
       }
@@ -40,7 +41,7 @@ public final class CableReach {
     double enough = 0;
     while (tooLong - enough > PRECISION * tooLong) {
       double middle = (enough + tooLong) / 2;
-      if (reaches(circuit, middle, wantedVolts)) {
+      if (reaches(spread, middle, wantedVolts)) {
         enough = middle;
       } else {
         tooLong = middle;
@@ -49,9 +50,8 @@ public final class CableReach {
     return OptionalDouble.of(enough);
   }
 
-  private static boolean reaches(SegmentCircuit circuit, double scale, double wantedVolts) {
-    ReceivedVoltage weakest =
-        ReceivedVoltage.weakest(circuit.withOhmsPerMetre(circuit.ohmsPerMetre() * scale));
+  private static boolean reaches(SegmentSpread spread, double scale, double wantedVolts) {
+    ReceivedVoltage weakest = WorstCorner.weakestReceived(spread.withCableTimes(scale));
     return weakest == null || weakest.volts() >= wantedVolts;
   }
 }

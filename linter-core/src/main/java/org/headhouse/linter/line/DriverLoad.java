@@ -28,6 +28,17 @@ public record DriverLoad(int item, double ohms) {
         .toList();
   }
 
+  /**
+   * What no driver can work into less than: everything at its terminals, as if there were no cable.
+   */
+  public static double leastPossibleOhms(SegmentCircuit circuit) {
+    double siemens = 0;
+    for (SegmentItem item : circuit.items()) {
+      siemens += item.signalTerminatorSiemens() + (item.biasSiemens() + item.loadSiemens()) / 2;
+    }
+    return 1 / siemens;
+  }
+
   /** The least of them; of equal ones the first in the chain. */
   public static DriverLoad heaviest(SegmentCircuit circuit) {
     List<Double> ohms = ofAllItems(circuit);

@@ -3,7 +3,6 @@ package org.headhouse.linter.line;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,16 +34,6 @@ public record IdleVoltage(int item, double volts) {
   }
 
   /**
-   * The lowest over the units; of equal ones the first in the chain.
-   *
-   * @param idleVolts at every item of the segment
-   * @return null where the segment has no unit
-   */
-  static @Nullable IdleVoltage lowest(SegmentCircuit circuit, List<Double> idleVolts) {
-    return lowest(idleVolts, item -> circuit.items().get(item).isUnit());
-  }
-
-  /**
    * The lowest over all items, repeaters, equipment and converters included: they receive as well.
    * Of equal ones the first in the chain.
    *
@@ -52,16 +41,19 @@ public record IdleVoltage(int item, double volts) {
    */
   public static @Nullable IdleVoltage lowestOfItems(SegmentCircuit circuit) {
     List<Double> idleVolts = ofAllItems(circuit);
-    return idleVolts == null ? null : lowest(idleVolts, item -> true);
+    return idleVolts == null ? null : lowest(idleVolts);
   }
 
-  private static @Nullable IdleVoltage lowest(List<Double> idleVolts, IntPredicate counts) {
-    IdleVoltage lowest = null;
-    for (int item = 0; item < idleVolts.size(); item++) {
+  /**
+   * The lowest of some.
+   *
+   * @param idleVolts at every item of the segment
+   */
+  static IdleVoltage lowest(List<Double> idleVolts) {
+    IdleVoltage lowest = new IdleVoltage(0, idleVolts.get(0));
+    for (int item = 1; item < idleVolts.size(); item++) {
       double volts = idleVolts.get(item);
-      if (counts.test(item) && (lowest == null || volts < lowest.volts())) {
-        lowest = new IdleVoltage(item, volts);
-      }
+      lowest = volts < lowest.volts() ? new IdleVoltage(item, volts) : lowest;
     }
     return lowest;
   }

@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param loopResistanceOhms out and back
  * @param unitLoads the sum over all items
  * @param idleVolts D1 − D0 at every item, or null without bias
- * @param lowestIdle of the units, or null without bias or units
- * @param weakestReceived over all pairs of units, or null with less than two
+ * @param lowestIdle over all items, or null without bias
+ * @param weakestReceived over all pairs of items, or null with less than two
  * @param pairResistance at the item where it is measured
  */
 public record SegmentFigures(
@@ -44,8 +44,8 @@ public record SegmentFigures(
         circuit.loopResistanceOhms(),
         circuit.unitLoads(),
         idleVolts,
-        idleVolts == null ? null : IdleVoltage.lowest(circuit, idleVolts),
-        ReceivedVoltage.weakest(circuit),
+        idleVolts == null ? null : IdleVoltage.lowest(idleVolts),
+        ReceivedVoltage.weakestOfItems(circuit),
         PairResistance.at(circuit, measuredAt));
   }
 

@@ -20,6 +20,14 @@ public record SegmentSpread(SegmentCircuit circuit, CableSpread cable, Tolerance
         circuit, new CableSpread(circuit.ohmsPerMetre(), circuit.ohmsPerMetre()), Tolerances.NONE);
   }
 
+  /** The same with all that the cable may have multiplied. */
+  SegmentSpread withCableTimes(double scale) {
+    return new SegmentSpread(
+        circuit.withOhmsPerMetre(circuit.ohmsPerMetre() * scale),
+        new CableSpread(cable.leastOhmsPerMetre() * scale, cable.greatestOhmsPerMetre() * scale),
+        tolerances);
+  }
+
   double[] leastHopOhms() {
     return hopOhms(cable.leastOhmsPerMetre());
   }

@@ -9,9 +9,12 @@ import org.headhouse.linter.rules.address.AddressGap;
 import org.headhouse.linter.rules.address.AddressKeptFree;
 import org.headhouse.linter.rules.address.AddressOrder;
 import org.headhouse.linter.rules.address.AddressReserved;
+import org.headhouse.linter.rules.bias.BiasMissing;
 import org.headhouse.linter.rules.bias.BiasOutOfRange;
 import org.headhouse.linter.rules.bias.BiasSeveral;
+import org.headhouse.linter.rules.bias.BiasSupply;
 import org.headhouse.linter.rules.bias.BiasWeak;
+import org.headhouse.linter.rules.cable.CableBeyondEnd;
 import org.headhouse.linter.rules.cable.CableLengthUnknown;
 import org.headhouse.linter.rules.cable.CableTooLong;
 import org.headhouse.linter.rules.cable.CableTooThin;
@@ -23,9 +26,11 @@ import org.headhouse.linter.rules.commissioning.CommissioningDate;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
 import org.headhouse.linter.rules.commissioning.CommissioningMissing;
 import org.headhouse.linter.rules.commissioning.CommissioningUnitUnseen;
+import org.headhouse.linter.rules.conductors.ConductorsCommon;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.conductors.ConductorsPairMissing;
 import org.headhouse.linter.rules.conductors.ConductorsPolarity;
+import org.headhouse.linter.rules.driver.DriverOverloaded;
 import org.headhouse.linter.rules.firmware.FirmwareMixed;
 import org.headhouse.linter.rules.head.HeadAddress;
 import org.headhouse.linter.rules.head.HeadDuplicate;
@@ -48,6 +53,7 @@ import org.headhouse.linter.rules.outdoor.OutdoorNotMeasured;
 import org.headhouse.linter.rules.outdoor.OutdoorTooOld;
 import org.headhouse.linter.rules.outdoor.OutdoorUnsafeFallback;
 import org.headhouse.linter.rules.reference.ReferenceUnknown;
+import org.headhouse.linter.rules.run.RunNotIsolated;
 import org.headhouse.linter.rules.run.RunUnprotected;
 import org.headhouse.linter.rules.segment.SegmentOverloaded;
 import org.headhouse.linter.rules.serial.SerialFraming;
@@ -101,22 +107,28 @@ public final class BuiltInRules {
           new TerminationMismatch(),
           new ConductorsPairMissing(),
           new ConductorsGround(),
+          new ConductorsCommon(),
           new ConductorsPolarity(),
           new CableUnshielded(),
           new CableTooThin(),
           new CableLengthUnknown(),
+          new CableBeyondEnd(),
           new CableTooLong(),
           new StubTooLong(),
           new SegmentOverloaded(),
+          new DriverOverloaded(),
+          new BiasMissing(),
           new BiasSeveral(),
           new BiasOutOfRange(),
           new BiasWeak(),
+          new BiasSupply(),
           new SignalWeak(),
           new SerialFraming(),
           new SerialUnsupported(),
           new TrafficOverrun(),
           new TrafficBusy(),
           new RunUnprotected(),
+          new RunNotIsolated(),
           new SupervisionZoneMissing(),
           new SupervisionZoneUnknown(),
           new SupervisionZoneDuplicate(),

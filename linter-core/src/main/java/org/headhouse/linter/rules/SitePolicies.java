@@ -2,6 +2,7 @@ package org.headhouse.linter.rules;
 
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.address.AddressKeptFree;
@@ -9,6 +10,7 @@ import org.headhouse.linter.rules.bias.BiasWeak;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.signal.SignalWeak;
+import org.headhouse.linter.rules.stub.StubTooLong;
 import org.headhouse.linter.rules.traffic.TrafficBusy;
 import org.headhouse.linter.site.ExcludedAddresses;
 
@@ -38,6 +40,12 @@ public final class SitePolicies {
             .equals(ConductorsGround.EVERY_UNIT),
         values.of(BiasWeak.DESCRIPTOR, BiasWeak.MARGIN).volts(),
         values.of(SignalWeak.DESCRIPTOR, SignalWeak.MARGIN).volts(),
-        values.of(CommissioningMeasuredOff.DESCRIPTOR, CommissioningMeasuredOff.TOLERANCE));
+        values.of(CommissioningMeasuredOff.DESCRIPTOR, CommissioningMeasuredOff.TOLERANCE),
+        new Tolerances(
+            values.of(BiasWeak.DESCRIPTOR, BiasWeak.RESISTORS),
+            values.of(BiasWeak.DESCRIPTOR, BiasWeak.SUPPLY),
+            values.of(BiasWeak.DESCRIPTOR, BiasWeak.TERMINATORS),
+            values.of(BiasWeak.DESCRIPTOR, BiasWeak.CABLE)),
+        values.of(StubTooLong.DESCRIPTOR, StubTooLong.VELOCITY_FACTOR));
   }
 }

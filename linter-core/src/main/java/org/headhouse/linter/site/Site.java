@@ -154,6 +154,11 @@ public final class Site {
     return segments;
   }
 
+  /** The galvanically separate stretches of the chain. */
+  public List<GalvanicSection> galvanicSections() {
+    return GalvanicSection.of(segments);
+  }
+
   /** The head unit, or null where there is not exactly one. */
   public @Nullable Unit head() {
     Unit head = null;

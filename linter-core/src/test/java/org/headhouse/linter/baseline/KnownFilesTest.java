@@ -126,8 +126,7 @@ class KnownFilesTest {
   /** A result that became graver than it was is another one. */
   @Test
   void aWarningThatBecameAnErrorIsNew() throws IOException {
-    String bias = "stop-bits: 1, bias: [{at: Propagation, resistors: 650 ohm, supply: 5 V}]";
-    String weak = Example.with("stop-bits: 1", bias);
+    String weak = Example.with("resistors: 510 ohm", "resistors: 650 ohm");
     String weaker = weak.replace("cable-to-next: 60 m", "cable-to-next: 900 m");
     CheckReport report =
         takenThenChecked(Map.of("example.yaml", weak), Map.of("example.yaml", weaker));

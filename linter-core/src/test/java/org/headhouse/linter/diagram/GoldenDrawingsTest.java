@@ -10,7 +10,6 @@ import org.headhouse.linter.Written;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SitePolicy;
-import org.headhouse.linter.figures.TransactionTimes;
 import org.headhouse.linter.line.Traffic;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +42,7 @@ class GoldenDrawingsTest {
       Files.deleteIfExists(onePageMore);
     }
     assertThat(onePageMore).doesNotExist();
-    LineFigures figures = new LineFigures(drawn.site(), TransactionTimes.DEFAULT);
+    LineFigures figures = new LineFigures(drawn.site(), SitePolicy.DEFAULT);
     compare(
         name + "-voltages",
         Plots.alongTheLine(figures, SitePolicy.DEFAULT, measure, format, "voltages").orElse(""));

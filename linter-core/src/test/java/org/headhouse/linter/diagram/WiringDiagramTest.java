@@ -170,8 +170,8 @@ class WiringDiagramTest {
   void theLineIsToldInWords() throws Exception {
     assertThat(desc(drawOnePage(Example.SITE)))
         .contains(
-            "Propagation: head unit, address 1, A B G landed, terminator 120 ohm, the common to"
-                + " earth here, weather station with light, temperature.",
+            "Propagation: head unit, address 1, A B G landed, terminator 120 ohm, bias 510 ohm"
+                + " each, the common to earth here, weather station with light, temperature.",
             "Then cable to Seedling North, 40 m.",
             "Hardening Bay: follower, address 3, A B landed, terminator 120 ohm.");
   }

@@ -146,9 +146,9 @@ class DraftedSiteTest {
       value = {
         "''     | ''   | look: bias cannot be computed before every length of cable is known",
         "''     | 5 V  | look: bias cannot be computed before every length of cable is known",
-        "42 m   | ''   | '#   - {at: Propagation, resistors: 620 ohm, supply: 5 V}'",
+        "42 m   | ''   | '#   - {at: Propagation, resistors: 560 ohm, supply: 5 V}'",
         "42 m   | 3.3 V | look: resistors of 450 ohm or more cannot hold this line",
-        "42 m   | 5 V  | '    - {at: Propagation, resistors: 620 ohm, supply: 5 V}'",
+        "42 m   | 5 V  | '    - {at: Propagation, resistors: 560 ohm, supply: 5 V}'",
       })
   void bias(String length, String supply, String wanted) {
     String text =
@@ -176,7 +176,7 @@ class DraftedSiteTest {
             """
             rules:
               conductors.ground: {parameters: {landed: every-unit}}
-              bias.weak: {parameters: {margin: 60 mV}}
+              bias.weak: {parameters: {margin: 20 mV}}
             """);
     String text = Lists.made(linter, LIST, Lists.settings("elm-row", Lists.volts("5 V")));
     assertThat(text).doesNotContain("[A, B]").contains("resistors: 510 ohm");

@@ -22,7 +22,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.Yaml;
 
-/** Drafts of sound lists are sites without results, and keep every name. */
+/**
+ * Drafts of sound lists are sites without results, and keep every name. Whether units of no known
+ * type need bias only the manuals can tell, so a draft without any is told of that.
+ */
 class SoundListsTest {
   private static final List<String> TYPES =
       List.of("", "eight-way", "sixteen-way", "heating-loop", "screen-drive");
@@ -44,9 +47,10 @@ class SoundListsTest {
           DraftSettings settings =
               Lists.settings("elm-row", random.nextBoolean() ? Lists.volts("5 V") : null);
           String text = Lists.made(linter, list, settings);
+          boolean biased = text.contains("\n  bias:");
           assertThat(linter.checkText("elm-row.yaml", text).at(Level.WARNING))
               .as("%s\n%s", list, text)
-              .isEmpty();
+              .allMatch(result -> !biased && result.rule().equals("bias.missing"));
         });
   }
 

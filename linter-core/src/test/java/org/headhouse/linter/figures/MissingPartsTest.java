@@ -1,6 +1,8 @@
 package org.headhouse.linter.figures;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.headhouse.linter.LineCheck;
@@ -106,12 +108,18 @@ class MissingPartsTest {
   }
 
   @Test
-  void twoBiasesAtOneUnitAreNotComputed() {
+  void twoBiasesAtOneUnitAreOneOfBothResistors() {
     LineCheck check =
         LineCheck.of(SITE)
             .with("bias: [", "bias: [{at: Head House, resistors: 470 ohm, supply: 5 V}, ");
-    assertThat(check.figures().segments().get(0).figures()).isNull();
+    LineCheck together = LineCheck.of(SITE).with("resistors: 560 ohm", "resistors: 255.534 ohm");
+    assertThat(lowestIdle(check)).isCloseTo(lowestIdle(together), within(1e-6));
     assertThat(check.rules()).containsExactly("bias.several");
+  }
+
+  private static double lowestIdle(LineCheck check) {
+    return requireNonNull(requireNonNull(check.figures().segments().get(0).figures()).lowestIdle())
+        .volts();
   }
 
   @Test

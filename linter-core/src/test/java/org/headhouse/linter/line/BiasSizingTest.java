@@ -25,7 +25,8 @@ class BiasSizingTest {
   void theResistorsOfTheDesignGuideAreFound() {
     double raisedOhms = 1 / (1 / 120.0 - 1 / (2 * 528.0));
     SegmentCircuit circuit = withoutCable(unit(16, ohms(120)), unit(16, ohms(raisedOhms)));
-    assertThat(BiasSizing.largestOhms(circuit, 1, 4.75, 0.25)).hasValueCloseTo(528.0, within(0.5));
+    assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 1, 4.75, 0.25))
+        .hasValueCloseTo(528.0, within(0.5));
   }
 
   /** Computed from the table of idle voltages: the inverse of two rows. */
@@ -33,19 +34,20 @@ class BiasSizingTest {
   @CsvSource({"0, 0.3125, 450", "32, 0.23629, 560"})
   void whatTheTableGivesIsFoundBack(double loads, double volts, double expectedOhms) {
     SegmentItem end = unit(loads / 2, ohms(120));
-    assertThat(BiasSizing.largestOhms(withoutCable(end, end), 0, 5, volts))
+    assertThat(BiasSizing.largestOhms(SegmentSpread.none(withoutCable(end, end)), 0, 5, volts))
         .hasValueCloseTo(expectedOhms, within(0.02));
   }
 
   @Test
-  void theLowestUnitThenHasExactlyTheWantedVoltage() {
+  void theLowestItemThenHasExactlyTheWantedVoltage() {
     double found =
         RandomCases.share(
             500,
             random -> {
               SegmentCircuit circuit = RandomSegments.one(random, 1, 60);
               int at = circuit.items().size() / 3;
-              double largest = BiasSizing.largestOhms(circuit, at, 5, 0.25).orElse(0);
+              double largest =
+                  BiasSizing.largestOhms(SegmentSpread.none(circuit), at, 5, 0.25).orElse(0);
               IdleVoltage lowest = lowestIdle(circuit, at, largest);
               if (lowest == null) {
                 return false;
@@ -73,17 +75,16 @@ class BiasSizingTest {
   void someWishesCannotBeMet() {
     SegmentItem end = unit(0, ohms(120));
     SegmentCircuit circuit = withoutCable(end, end);
-    assertThat(BiasSizing.largestOhms(circuit, 0, 5, 4.99)).isNotEmpty();
-    assertThat(BiasSizing.largestOhms(circuit, 0, 5, 5)).isEmpty();
-    SegmentCircuit noUnit = withoutCable(SegmentItem.repeaterSide("alone", ohms(120), null));
-    assertThat(BiasSizing.largestOhms(noUnit, 0, 5, 0.2)).isEmpty();
+    assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 0, 5, 4.99)).isNotEmpty();
+    assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 0, 5, 5)).isEmpty();
   }
 
   @Test
   void withoutAnyLoadEveryResistorDoes() {
     SegmentCircuit circuit = withoutCable(unit(0, null), unit(0, null));
-    assertThat(BiasSizing.largestOhms(circuit, 0, 5, 5)).hasValue(Double.POSITIVE_INFINITY);
-    assertThat(BiasSizing.largestOhms(circuit, 0, 5, 5.1)).isEmpty();
+    assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 0, 5, 5))
+        .hasValue(Double.POSITIVE_INFINITY);
+    assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 0, 5, 5.1)).isEmpty();
   }
 
   /** IEC 60063, series E24 (from memory): … 47 51 56 62 68 … 91 100. */

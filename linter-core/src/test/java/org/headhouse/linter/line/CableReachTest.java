@@ -21,7 +21,7 @@ class CableReachTest {
   @CsvSource({"0.2", "0.3", "0.9", "1.4"})
   void aDividerReachesTheLengthOfItsFormula(double volts) {
     SegmentCircuit circuit = pair(unit(0, null), 40, unit(0, ohms(120)));
-    assertThat(CableReach.longestScale(circuit, volts))
+    assertThat(CableReach.longestScale(SegmentSpread.none(circuit), volts))
         .hasValueCloseTo(60 * (1.5 / volts - 1) / 40, within(1e-9));
   }
 
@@ -30,7 +30,7 @@ class CableReachTest {
   void theBiasShortensTheReach() {
     SegmentItem biased = unit(0, ohms(120), bias(560, 5));
     double conductorOhms = (1.5 - 0.3) / 2 / (0.3 / 120 + 5.3 / 1120);
-    assertThat(CableReach.longestScale(pair(unit(0, null), 1, biased), 0.3))
+    assertThat(CableReach.longestScale(SegmentSpread.none(pair(unit(0, null), 1, biased)), 0.3))
         .hasValueCloseTo(conductorOhms, within(1e-9));
   }
 
@@ -40,7 +40,7 @@ class CableReachTest {
         200,
         random -> {
           SegmentCircuit circuit = RandomSegments.one(random, 2, 40);
-          OptionalDouble scale = CableReach.longestScale(circuit, 0.4);
+          OptionalDouble scale = CableReach.longestScale(SegmentSpread.none(circuit), 0.4);
           assertThat(scale).isNotEmpty();
           double factor = scale.getAsDouble();
           if (factor < 1e6) {
@@ -48,7 +48,7 @@ class CableReachTest {
             assertThat(weakestVolts(circuit, factor * 1.01)).isLessThan(0.4);
             assertThat(weakestVolts(circuit, factor * 0.99)).isGreaterThan(0.4);
           } else {
-            assertThat(ReceivedVoltage.weakest(circuit))
+            assertThat(ReceivedVoltage.weakestOfItems(circuit))
                 .satisfiesAnyOf(
                     weakest -> assertThat(weakest).isNull(),
                     weakest ->
@@ -59,7 +59,7 @@ class CableReachTest {
 
   private static double weakestVolts(SegmentCircuit circuit, double scale) {
     ReceivedVoltage weakest =
-        ReceivedVoltage.weakest(
+        ReceivedVoltage.weakestOfItems(
             new SegmentCircuit(
                 circuit.items(),
                 circuit.hopLengthsMetres().stream().map(length -> length * scale).toList(),
@@ -70,14 +70,16 @@ class CableReachTest {
   @Test
   void limitsOfTheReach() {
     SegmentItem end = unit(1, ohms(120));
-    assertThat(CableReach.longestScale(pair(end, 40, end), 1.6)).as("over the driver").isEmpty();
-    assertThat(CableReach.longestScale(pair(end, 40, end), 1.5))
+    assertThat(CableReach.longestScale(SegmentSpread.none(pair(end, 40, end)), 1.6))
+        .as("over the driver")
+        .isEmpty();
+    assertThat(CableReach.longestScale(SegmentSpread.none(pair(end, 40, end)), 1.5))
         .as("no cable")
         .hasValueCloseTo(0.0, within(1e-12));
-    assertThat(CableReach.longestScale(withoutCable(end, end), 1.4))
+    assertThat(CableReach.longestScale(SegmentSpread.none(withoutCable(end, end)), 1.4))
         .as("no cable to lengthen")
         .hasValue(Double.POSITIVE_INFINITY);
-    assertThat(CableReach.longestScale(withoutCable(end), 0.2))
+    assertThat(CableReach.longestScale(SegmentSpread.none(withoutCable(end)), 0.2))
         .as("one unit")
         .hasValue(Double.POSITIVE_INFINITY);
   }

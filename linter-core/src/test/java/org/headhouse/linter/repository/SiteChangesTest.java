@@ -26,7 +26,11 @@ import tools.jackson.databind.json.JsonMapper;
 /** Sites found again in another state of the repository, and what is told of them. */
 class SiteChangesTest {
   private static final String SITE =
-      new SiteText().unit("120 ohm", "30 m").unit("120 ohm", "").toString();
+      new SiteText()
+          .bias("Head House", "510 ohm", "5 V")
+          .unit("120 ohm", "30 m")
+          .unit("120 ohm", "")
+          .toString();
 
   private static String site(String id) {
     return SITE.replace("site: example", "site: " + id);

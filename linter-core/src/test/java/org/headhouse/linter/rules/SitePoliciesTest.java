@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.site.AddressRange;
@@ -43,6 +44,11 @@ class SitePoliciesTest {
                   case "address.kept-free ranges" -> "100-109";
                   case "conductors.ground landed" -> "every-unit";
                   case "bias.weak margin" -> "30 mV";
+                  case "bias.weak resistors" -> "1 %";
+                  case "bias.weak supply" -> "4 %";
+                  case "bias.weak terminators" -> "2 %";
+                  case "bias.weak cable" -> "3 %";
+                  case "stub.too-long velocity-factor" -> "0.7";
                   case "signal.weak margin" -> "150 mV";
                   case "commissioning.measured-off tolerance" -> "5 %";
                   default -> throw new AssertionError(rule.id() + " " + parameter.name());
@@ -60,7 +66,9 @@ class SitePoliciesTest {
                 true,
                 0.03,
                 0.15,
-                0.05));
+                0.05,
+                new Tolerances(0.01, 0.04, 0.02, 0.03),
+                0.7));
     assertThat(policy.wantedIdleVolts()).isEqualTo(0.2 + 0.03);
     assertThat(policy.wantedSignalVolts()).isEqualTo(0.2 + 0.15);
   }

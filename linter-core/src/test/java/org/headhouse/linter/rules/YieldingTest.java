@@ -23,6 +23,7 @@ class YieldingTest {
       device-types:
         - {id: small, address-limit: 63}
         - {id: heavy, unit-load: 32}
+        - {id: laden, unit-load: 30}
         - {id: on-a, positive-terminal: A}
         - {id: on-b, positive-terminal: B}
       """;
@@ -32,10 +33,9 @@ class YieldingTest {
   private static final String PATTERN =
       "format: 1\nrule-set: 1\nrules: {name.pattern: {parameters: {pattern: '[A-Z][A-Za-z ]+'}}}\n";
 
-  private static final String LINE =
-      "120 ohm}} -> 120 ohm}, bias: [{at: Propagation, resistors: %s, supply: %s}]}";
+  private static final String LINE = "resistors: 510 ohm, supply: 5 V -> resistors: %s, supply: %s";
   private static final String TRAFFIC =
-      "120 ohm}} -> 120 ohm}, traffic: {broadcast: {registers: %d, every: %s}}}";
+      "120 ohm}, -> 120 ohm}, traffic: {broadcast: {registers: %d, every: %s}},";
   private static final String STATION_AT_SEEDLING = "at: Propagation -> at: Seedling North";
   private static final String NO_HEAD = "role: head -> role: follower";
   private static final String TWO_HEADS =
@@ -144,11 +144,25 @@ class YieldingTest {
                     "registers: 12, every: 5 s -> registers: 100, every: 100 ms"),
             mistake("termination.missing-at-end", "termination: 120 ohm -> termination: none")
                 .yieldsTo("termination.undeclared", "    termination: none\n -> "),
-            mistake("termination.mismatch", "termination: 120 ohm -> termination: 60 ohm")
+            mistake("termination.mismatch", "termination: 120 ohm -> termination: 180 ohm")
                 .yieldsTo(
                     "termination.mid-line",
-                    "termination: 60 ohm -> termination: 120 ohm",
-                    "termination: none -> termination: 60 ohm"),
+                    "termination: 180 ohm -> termination: 120 ohm",
+                    "termination: none -> termination: 180 ohm")
+                .yieldsTo("driver.overloaded", "termination: 180 ohm -> termination: 60 ohm"),
+            mistake(
+                    "driver.overloaded",
+                    "cable-to-next: 40 m -> cable-to-next: 2 m",
+                    "cable-to-next: 60 m -> cable-to-next: 2 m",
+                    "address: 2\n -> address: 2\n    device-type: laden\n")
+                .yieldsTo("segment.overloaded", "device-type: laden -> device-type: heavy")
+                .yieldsTo("bias.out-of-range", "510 ohm -> 400 ohm"),
+            mistake(
+                    "bias.missing",
+                    ", bias: [{at: Propagation, resistors: 510 ohm, supply: 5 V}]} -> }")
+                .yieldsTo(
+                    "reference.unknown",
+                    "120 ohm}} -> 120 ohm}, bias: [{at: Propagatoin, resistors: 510 ohm, supply: 5 V}]}"),
             mistake("conductors.ground", "[A, B]\n -> [A, B, G]\n")
                 .yieldsTo("head.missing", NO_HEAD)
                 .yieldsTo("head.duplicate", TWO_HEADS),
@@ -161,13 +175,15 @@ class YieldingTest {
             mistake("bias.out-of-range", LINE.formatted("680 ohm", "5.5 V"))
                 .yieldsTo("bias.weak", "supply: 5.5 V -> supply: 3 V"),
             ofComputedVoltages(mistake("bias.weak", LINE.formatted("640 ohm", "4.8 V")))
-                .yieldsTo("bias.out-of-range", "640 ohm, supply: 4.8 V -> 680 ohm, supply: 5.2 V"),
+                .yieldsTo("bias.out-of-range", "640 ohm, supply: 4.8 V -> 680 ohm, supply: 5.4 V")
+                .yieldsTo("driver.overloaded", "termination: 120 ohm -> termination: 12 ohm"),
             ofComputedVoltages(
-                mistake(
-                    "signal.weak",
-                    LINE.formatted("450 ohm", "4.8 V"),
-                    "baud: 9600 -> maximum-temperature: 60 degC, baud: 9600",
-                    "cable-to-next: 40 m -> cable-to-next: 920 m")),
+                    mistake(
+                        "signal.weak",
+                        LINE.formatted("450 ohm", "4.8 V"),
+                        "baud: 9600 -> maximum-temperature: 60 degC, baud: 9600",
+                        "cable-to-next: 40 m -> cable-to-next: 920 m"))
+                .yieldsTo("driver.overloaded", "termination: 120 ohm -> termination: 12 ohm"),
             ofComputedVoltages(
                 mistake(
                     "commissioning.measured-off",

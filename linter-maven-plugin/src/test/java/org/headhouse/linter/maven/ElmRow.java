@@ -8,7 +8,7 @@ final class ElmRow {
       site: elm-row
       stage: planned
       weather-station: {at: Propagation, readings: [light]}
-      line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true, impedance: 120 ohm}}
+      line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true, impedance: 120 ohm}, bias: [{at: Propagation, resistors: 510 ohm, supply: 5 V}]}
       chain:
         - unit: Propagation
           role: head

@@ -1,13 +1,11 @@
 package org.headhouse.linter.rules.bias;
 
-import java.util.OptionalDouble;
 import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.figures.Shown;
-import org.headhouse.linter.figures.SitePolicy;
+import org.headhouse.linter.line.BiasChoice;
 import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.Levels;
-import org.headhouse.linter.line.PreferredResistor;
-import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
@@ -25,13 +23,11 @@ import org.jspecify.annotations.Nullable;
  * {@code bias.out-of-range}: MODBUS over Serial Line V1.02 §3.4.6.
  *
  * <p>Where the idle voltage is below the threshold as well, {@code bias.weak} reports that more
- * severe fault, with the value to fit.
+ * severe fault, with the value to fit. Weak pulls that a device has built in are no bias.
  */
 public final class BiasOutOfRange implements SiteRule {
   private static final double LEAST_OFFERED_OHMS = 470;
   private static final double GREATEST_OFFERED_OHMS = 620;
-
-  private static final double WANTED_VOLTS = SitePolicy.DEFAULT.wantedIdleVolts();
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
@@ -46,7 +42,7 @@ public final class BiasOutOfRange implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     for (SegmentLine line : context.figures().segments()) {
-      for (Bias bias : line.biases()) {
+      for (Bias bias : line.holdingBiases()) {
         Resistance each = bias.resistors().orNull();
         if (each != null && isOutside(each.ohms()) && !line.isIdleUnderThreshold()) {
           report(line, bias, each, context);
@@ -61,7 +57,9 @@ public final class BiasOutOfRange implements SiteRule {
 
   private static void report(SegmentLine line, Bias bias, Resistance each, RuleContext context) {
     boolean low = each.ohms() < Levels.LEAST_BIAS_OHMS;
-    String wanted = wanted(line, bias, low ? LEAST_OFFERED_OHMS : GREATEST_OFFERED_OHMS);
+    double wantedVolts = context.sitePolicy().wantedIdleVolts();
+    String wanted =
+        wanted(line, bias, low ? LEAST_OFFERED_OHMS : GREATEST_OFFERED_OHMS, wantedVolts);
     context.report(
         context
             .finding(
@@ -87,16 +85,18 @@ public final class BiasOutOfRange implements SiteRule {
   }
 
   /** The value to fit; null where each value in the range leaves the idle voltage too low. */
-  private static @Nullable String wanted(SegmentLine line, Bias bias, double most) {
-    SegmentCircuit circuit = line.circuit();
+  private static @Nullable String wanted(
+      SegmentLine line, Bias bias, double most, double wantedVolts) {
+    SegmentNetwork network = line.network();
     Voltage supply = bias.supply().orNull();
-    OptionalDouble largest =
-        circuit == null || supply == null
-            ? OptionalDouble.of(most)
-            : BiasSizing.largestOhms(circuit, line.itemOf(bias), supply.volts(), WANTED_VOLTS);
-    double fitting = Math.min(most, largest.orElse(0));
-    return fitting >= LEAST_OFFERED_OHMS
-        ? Shown.resistor(PreferredResistor.e24AtMost(fitting))
-        : null;
+    if (network == null || supply == null) {
+      return Shown.resistor(most);
+    }
+    int at = line.itemOf(bias);
+    BiasChoice choice = BiasSizing.choice(network.spread(), at, supply.volts(), wantedVolts);
+    if (choice == null || choice.item() != at) {
+      return null;
+    }
+    return choice.mostOhms() >= most ? Shown.resistor(most) : BiasRemedy.each(choice);
   }
 }

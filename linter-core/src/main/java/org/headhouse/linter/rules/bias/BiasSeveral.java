@@ -23,7 +23,7 @@ public final class BiasSeveral implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     for (SegmentLine line : context.figures().segments()) {
-      List<Bias> biases = line.biases();
+      List<Bias> biases = line.holdingBiases();
       for (int i = 1; i < biases.size(); i++) {
         Bias other = biases.get(i);
         context.report(

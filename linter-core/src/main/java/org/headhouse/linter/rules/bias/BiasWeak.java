@@ -1,15 +1,11 @@
 package org.headhouse.linter.rules.bias;
 
-import java.util.OptionalDouble;
-import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.figures.SitePolicy;
-import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.Levels;
-import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.result.Finding;
-import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
@@ -23,7 +19,6 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Voltage;
-import org.jspecify.annotations.Nullable;
 
 /** {@code bias.weak}: the threshold of a receiver, The RS-485 Design Guide, TI SLLA272. */
 public final class BiasWeak implements SiteRule {
@@ -31,19 +26,44 @@ public final class BiasWeak implements SiteRule {
   public static final Parameter<Voltage> MARGIN =
       new Parameter<>(
           "margin",
-          "what the idle voltage must have over the 200 mV of a receiver",
+          "what the idle voltage must have over the 200 mV of a receiver at the worst corner",
           ParameterType.voltage(),
-          "20 mV");
+          "0 mV");
+
+  /** Makes {@link Tolerances#resistors}. */
+  public static final Parameter<Double> RESISTORS =
+      tolerance(
+          "resistors", "by how much bias resistors may differ, where their entry says nothing", 5);
+
+  /** Makes {@link Tolerances#supply}. */
+  public static final Parameter<Double> SUPPLY =
+      tolerance("supply", "by how much the supply of a bias may differ", 5);
+
+  /** Makes {@link Tolerances#terminators}. */
+  public static final Parameter<Double> TERMINATORS =
+      tolerance("terminators", "by how much terminators may differ", 5);
+
+  /** Makes {@link Tolerances#cable}. */
+  public static final Parameter<Double> CABLE =
+      tolerance("cable", "by how much length and make of the cable may differ", 2);
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
       ComputedSegment.yielding(
               RuleDescriptor.of(
                   "bias.weak",
-                  "The bias holds every unit of an idle line above the 200 mV that a receiver needs, with a margin.",
+                  "The bias holds every item of an idle line above the 200 mV that a receiver needs, at the worst of all tolerances.",
                   Level.ERROR,
-                  MARGIN))
-          .yieldingTo("bias.out-of-range");
+                  MARGIN,
+                  RESISTORS,
+                  SUPPLY,
+                  TERMINATORS,
+                  CABLE))
+          .yieldingTo("bias.out-of-range", "driver.overloaded");
+
+  private static Parameter<Double> tolerance(String name, String description, int percent) {
+    return new Parameter<>(name, description, ParameterType.percent(), percent + " %");
+  }
 
   @Override
   public RuleDescriptor descriptor() {
@@ -54,80 +74,74 @@ public final class BiasWeak implements SiteRule {
   public void check(Site site, RuleContext context) {
     double wanted = context.sitePolicy().wantedIdleVolts();
     for (ComputedSegment segment : ComputedSegment.of(context.figures())) {
-      IdleVoltage lowest = segment.figures().lowestIdle();
-      if (lowest != null
-          && lowest.volts() < wanted
-          && !isForResistors(segment.line().biases().get(0), lowest)) {
-        report(segment, lowest, wanted, context);
+      IdleVoltage worst =
+          segment.line().holdingBiases().isEmpty() ? null : segment.network().lowestIdleAtWorst();
+      IdleVoltage nominal = worst == null ? null : segment.figures().lowestIdle();
+      if (worst != null
+          && nominal != null
+          && worst.volts() < wanted
+          && !isForTerminators(segment)
+          && !isForResistors(segment.line().holdingBiases().get(0), nominal)) {
+        report(segment, nominal, worst, wanted, context);
       }
     }
   }
 
+  /** Then {@code driver.overloaded} has the terminators to fit. */
+  private static boolean isForTerminators(ComputedSegment segment) {
+    return segment.line().overloadedDriver() != null
+        && !segment.line().endsUnderImpedance().isEmpty();
+  }
+
   /** Above the threshold, {@code bias.out-of-range} reports what takes the margin. */
-  private static boolean isForResistors(Bias bias, IdleVoltage lowest) {
+  private static boolean isForResistors(Bias bias, IdleVoltage nominal) {
     Resistance each = bias.resistors().orNull();
-    return lowest.volts() >= Levels.RECEIVER_THRESHOLD_VOLTS
+    return nominal.volts() >= Levels.RECEIVER_THRESHOLD_VOLTS
         && each != null
         && each.ohms() > Levels.GREATEST_BIAS_OHMS;
   }
 
   private static void report(
-      ComputedSegment segment, IdleVoltage lowest, double wanted, RuleContext context) {
-    SegmentLine line = segment.line();
-    Bias bias = line.biases().get(0);
-    ChainItem unit = line.segment().items().get(lowest.item());
-    boolean under = lowest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
-    OptionalDouble fitting = fitting(segment, bias, wanted);
+      ComputedSegment segment,
+      IdleVoltage nominal,
+      IdleVoltage worst,
+      double wanted,
+      RuleContext context) {
+    boolean under = nominal.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
+    Bias bias = segment.line().holdingBiases().get(0);
+    ChainItem item = segment.line().segment().items().get((under ? nominal : worst).item());
+    BiasRemedy remedy = BiasRemedy.of(segment.line(), segment.network(), bias, wanted);
     Finding finding =
         context
             .finding(
                 bias.resistors().place(),
                 new Message(
-                    "the idle voltage at "
-                        + unit.called()
-                        + " is computed as "
-                        + Shown.volts(lowest.volts())
-                        + ", "
-                        + Shown.decibels(Levels.marginDecibels(lowest.volts()))
-                        + " against the 200 mV that a receiver needs"
-                        + (under ? "" : ", wanted are " + Shown.volts(wanted)),
+                    under ? weak(item, nominal.volts()) : maybeWeak(item, worst.volts(), wanted),
                     under
                         ? "an idle line then looks like noise, and units answer to what nobody sent"
                         : "a little noise then looks like the start of a message",
-                    remedy(segment, fitting)))
-            .related(unit.name().place().region(), "the lowest idle voltage is here")
-            .fixedBy(fix(segment, bias, fitting));
-    context.report(ComputedSegment.atLevelOf(lowest.volts(), finding));
+                    remedy.words()))
+            .related(item.name().place().region(), "the lowest idle voltage is here")
+            .fixedBy(remedy.fix());
+    context.report(ComputedSegment.atLevelOf(nominal.volts(), finding));
   }
 
-  private static OptionalDouble fitting(ComputedSegment segment, Bias bias, double wanted) {
-    @Nullable Voltage supply = bias.supply().orNull();
-    return supply == null
-        ? OptionalDouble.empty()
-        : BiasSizing.preferredOhms(
-            segment.circuit(), segment.line().itemOf(bias), supply.volts(), wanted);
+  private static String weak(ChainItem item, double volts) {
+    return "the idle voltage at "
+        + item.called()
+        + " is computed as "
+        + Shown.volts(volts)
+        + ", "
+        + Shown.decibels(Levels.marginDecibels(volts))
+        + " against the 200 mV that a receiver needs";
   }
 
-  private static String remedy(ComputedSegment segment, OptionalDouble fitting) {
-    String terminator = segment.terminatorRemedy();
-    if (terminator != null) {
-      return terminator;
-    }
-    if (fitting.isPresent()) {
-      String each = Shown.resistor(fitting.getAsDouble());
-      return "fit " + each + " each, and write resistors: " + each;
-    }
-    return "fit terminators with a capacitor in series, such as 120 ohm + 1 nF, or divide the"
-        + " segment by a repeater: resistors of 450 ohm or more do not do here";
-  }
-
-  private static @Nullable FixDraft fix(
-      ComputedSegment segment, Bias bias, OptionalDouble fitting) {
-    if (fitting.isEmpty() || segment.terminatorRemedy() != null) {
-      return null;
-    }
-    String each = Shown.resistor(fitting.getAsDouble());
-    return FixDraft.proposed(
-        "Fit bias resistors of " + each + " each", Edit.write(bias.resistors().place(), each));
+  private static String maybeWeak(ChainItem item, double volts, double wanted) {
+    return "the idle voltage at "
+        + item.called()
+        + " can fall to "
+        + Shown.volts(volts)
+        + " with parts at the ends of their tolerances; wanted are "
+        + Shown.volts(wanted);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.LengthLimit;
+import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -39,7 +40,9 @@ public final class CableTooLong implements SiteRule {
         continue;
       }
       List<Limit> passed =
-          limits(baud).stream().filter(limit -> line.isLongerThan(limit.metres())).toList();
+          limits(baud, line.wire()).stream()
+              .filter(limit -> line.isLongerThan(limit.metres()))
+              .toList();
       report(line, length, passed.get(0), firstRepeater(line, passed), context);
     }
   }
@@ -63,7 +66,7 @@ public final class CableTooLong implements SiteRule {
             .orElseThrow());
   }
 
-  private static List<Limit> limits(@Nullable Integer baud) {
+  private static List<Limit> limits(@Nullable Integer baud, @Nullable Wire wire) {
     Limit longest =
         new Limit(
             LengthLimit.LONGEST_METRES,
@@ -74,7 +77,7 @@ public final class CableTooLong implements SiteRule {
         new Limit(
             LengthLimit.MODBUS_METRES,
             Level.WARNING,
-            "the most of the Modbus serial line specification",
+            modbusSource(baud, wire),
             "there is little left for bad joints and damp cable");
     if (baud == null) {
       return List.of(longest, modbus);
@@ -94,6 +97,22 @@ public final class CableTooLong implements SiteRule {
     return longest.metres() <= optimistic.metres()
         ? List.of(longest, optimistic, modbus, careful)
         : List.of(optimistic, longest, modbus, careful);
+  }
+
+  /** The limit with the conditions that it is given under, and what they mean for this line. */
+  private static String modbusSource(@Nullable Integer baud, @Nullable Wire wire) {
+    String given =
+        "the most of the Modbus specification, given for up to "
+            + LengthLimit.MODBUS_MOST_BAUD
+            + " bit/s and AWG "
+            + LengthLimit.MODBUS_THINNEST_AWG
+            + " or wider";
+    if (baud != null && baud > LengthLimit.MODBUS_MOST_BAUD) {
+      return given + "; no higher rate allows more";
+    }
+    return baud == null || wire == null || LengthLimit.isGivenByModbus(baud, wire)
+        ? given
+        : given + "; a thinner conductor allows less";
   }
 
   private static void report(

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.conductors;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Edit;
@@ -11,7 +12,10 @@ import org.headhouse.linter.rule.ParameterType;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.GalvanicSection;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -36,7 +40,7 @@ public final class ConductorsGround implements SiteRule {
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "conductors.ground",
-              "Ground is landed once, at the head unit.",
+              "The drain of the shield is landed on ground once in each galvanic section, in that of the head unit at the head unit.",
               Level.WARNING,
               LANDED)
           .yieldingTo("head.missing", "head.duplicate");
@@ -48,55 +52,102 @@ public final class ConductorsGround implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    boolean everywhere = context.sitePolicy().groundAtEveryUnit();
     Unit head = site.head();
     if (head == null) {
       return;
     }
-    for (Unit unit : site.units()) {
-      List<Setting<Conductor>> landed = unit.conductors().orNull();
-      if (landed == null || !Landed.isUnderstood(landed)) {
-        continue;
-      }
-      boolean wanted = everywhere || unit.isSameItemAs(head);
-      boolean has = Landed.has(Conductor.G, landed);
-      if (wanted != has) {
-        context.report(
-            context
-                .finding(unit.conductors().place(), has ? tooMany(unit, head) : missing(unit))
-                .fixedBy(has ? remove(unit, landed, site) : add(unit, landed, site)));
+    for (GalvanicSection section : site.galvanicSections()) {
+      if (context.sitePolicy().groundAtEveryUnit()) {
+        checkEveryUnit(section, context);
+      } else {
+        checkOnce(section, head, context);
       }
     }
   }
 
-  private static FixDraft add(Unit unit, List<Setting<Conductor>> landed, Site site) {
-    return FixDraft.onSite(
-        site.isPlanned(),
-        "Land G at " + unit.called(),
-        new Edit.AddItems(unit.conductors().place(), landed.size(), List.of(Conductor.G.word())));
+  private static void checkEveryUnit(GalvanicSection section, RuleContext context) {
+    for (ChainItem item : section.items()) {
+      List<Connection> connections = section.connections(item);
+      if (item instanceof Unit
+          && !Landed.isUnknown(connections)
+          && !Landed.has(connections, Conductor.G)) {
+        reportMissing(item, connections, context);
+      }
+    }
   }
 
-  private static FixDraft remove(Unit unit, List<Setting<Conductor>> landed, Site site) {
-    return FixDraft.onSite(
-        site.isPlanned(),
-        "Take G off the conductors of " + unit.called(),
-        landed.stream()
+  /** In the section of the head unit at the head unit, in any other at one item. */
+  private static void checkOnce(GalvanicSection section, Unit head, RuleContext context) {
+    List<ChainItem> known = new ArrayList<>();
+    List<ChainItem> landed = new ArrayList<>();
+    boolean allKnown = true;
+    boolean ofHead = false;
+    for (ChainItem item : section.items()) {
+      List<Connection> connections = section.connections(item);
+      ofHead = ofHead || item.isSameItemAs(head);
+      if (Landed.isUnknown(connections)) {
+        allKnown = allKnown && connections.stream().noneMatch(one -> one.conductors().isFaulty());
+      } else {
+        known.add(item);
+        if (Landed.has(connections, Conductor.G)) {
+          landed.add(item);
+        }
+      }
+    }
+    ChainItem place = ofHead ? head : landed.isEmpty() ? null : landed.get(0);
+    if (place != null && known.contains(place) && !landed.contains(place)) {
+      reportMissing(place, section.connections(place), context);
+    } else if (place == null && allKnown && !known.isEmpty()) {
+      ChainItem first = known.get(0);
+      reportMissing(first, section.connections(first), context);
+    }
+    for (ChainItem item : landed) {
+      if (place != null && !item.isSameItemAs(place)) {
+        reportMore(item, place, section.connections(item), context);
+      }
+    }
+  }
+
+  private static void reportMissing(
+      ChainItem item, List<Connection> connections, RuleContext context) {
+    Setting<List<Setting<Conductor>>> conductors = connections.get(0).conductors();
+    context.report(
+        context
+            .finding(
+                conductors.place(),
+                new Message(
+                    "at " + item.called() + " ground is not landed",
+                    "the shield of its section drains nowhere, and noise stays on the pair",
+                    "isolate the supply, land G, and add it to the list"))
+            .fixedBy(
+                FixDraft.proposed(
+                    "Land G at " + item.called(),
+                    new Edit.AddItems(
+                        conductors.place(),
+                        conductors.or(List.of()).size(),
+                        List.of(Conductor.G.word())))));
+  }
+
+  private static void reportMore(
+      ChainItem item, ChainItem place, List<Connection> connections, RuleContext context) {
+    List<Setting<Conductor>> landed =
+        connections.stream()
+            .flatMap(one -> one.conductors().or(List.of()).stream())
             .filter(setting -> setting.is(Conductor.G))
-            .map(setting -> new Edit.RemoveItem(setting.place()))
-            .toArray(Edit[]::new));
-  }
-
-  private static Message missing(Unit unit) {
-    return new Message(
-        "at " + unit.called() + " ground is not landed",
-        "without a common the levels of the units drift apart",
-        "isolate the supply, land G, and add it to the list");
-  }
-
-  private static Message tooMany(Unit unit, Unit head) {
-    return new Message(
-        "at " + unit.called() + " ground is landed too",
-        "ground at two places lets currents between buildings run through the cable",
-        "land G at " + head.called() + " only, and take it off the list here");
+            .toList();
+    context.report(
+        context
+            .finding(
+                connections.get(0).conductors().place(),
+                new Message(
+                    "at " + item.called() + " ground is landed too",
+                    "ground at two places lets currents between buildings run through the cable",
+                    "land G at " + place.called() + " only, and take it off the list here"))
+            .fixedBy(
+                FixDraft.proposed(
+                    "Take G off the conductors of " + item.called(),
+                    landed.stream()
+                        .map(setting -> new Edit.RemoveItem(setting.place()))
+                        .toArray(Edit[]::new))));
   }
 }

@@ -2,6 +2,7 @@ package org.headhouse.linter.rules.conductors;
 
 import java.util.List;
 import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Connection;
 import org.headhouse.linter.site.Setting;
 
 /** Looks at what is landed on the line terminals of one unit. */
@@ -15,6 +16,28 @@ final class Landed {
       }
     }
     return true;
+  }
+
+  /** Whether nothing is written of what is landed, or something that is not understood. */
+  static boolean isUnknown(List<Connection> connections) {
+    for (Connection connection : connections) {
+      List<Setting<Conductor>> landed = connection.conductors().orNull();
+      if (landed == null || !isUnderstood(landed)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a conductor is landed on any of some connections. */
+  static boolean has(List<Connection> connections, Conductor conductor) {
+    for (Connection connection : connections) {
+      List<Setting<Conductor>> landed = connection.conductors().orNull();
+      if (landed != null && has(conductor, landed)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   static boolean hasPair(List<Setting<Conductor>> landed) {

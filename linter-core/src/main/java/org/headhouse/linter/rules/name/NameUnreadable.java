@@ -16,11 +16,12 @@ import org.jspecify.annotations.Nullable;
 
 /** {@code name.unreadable}. */
 public final class NameUnreadable implements SiteRule {
+  private static final String FORMULA_SIGNS = "=+-@";
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "name.unreadable",
-          "A name can be read and said: no control or invisible characters, no spaces around it, at"
-              + " least one letter.",
+          "A name can be read and said: no control or invisible characters, no spaces around it, at least one letter, and no sign first that a spreadsheet takes for a formula.",
           Level.ERROR);
 
   @Override
@@ -88,8 +89,11 @@ public final class NameUnreadable implements SiteRule {
     if (isSpace(first) || isSpace(last)) {
       return "starts or ends with a space";
     }
-    return name.codePoints().noneMatch(Character::isLetter)
-        ? "has only digits or punctuation"
+    if (name.codePoints().noneMatch(Character::isLetter)) {
+      return "has only digits or punctuation";
+    }
+    return FORMULA_SIGNS.indexOf(first) >= 0
+        ? "starts with " + name.charAt(0) + ", which spreadsheets run as a formula"
         : null;
   }
 

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.RuleDescriptor;
-import org.headhouse.linter.site.ChainItem;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A segment whose voltages can be judged: all that they are computed from is known, and no mistake
  * with a result of its own distorts them.
  */
-public record ComputedSegment(SegmentLine line, SegmentCircuit circuit, SegmentFigures figures) {
+public record ComputedSegment(SegmentLine line, SegmentNetwork network) {
 
   /** A rule on computed figures, which yields to what hides or distorts them. */
   public static RuleDescriptor yielding(RuleDescriptor rule) {
@@ -44,21 +44,22 @@ public record ComputedSegment(SegmentLine line, SegmentCircuit circuit, SegmentF
 
   /** The segment, or null where it cannot be judged. */
   public static @Nullable ComputedSegment of(SegmentLine line) {
-    SegmentCircuit circuit = line.hasFaultThatDistortsFigures() ? null : line.circuit();
-    SegmentFigures figures = circuit == null ? null : line.figures();
-    return circuit == null || figures == null ? null : new ComputedSegment(line, circuit, figures);
+    SegmentNetwork network = line.hasFaultThatDistortsFigures() ? null : line.network();
+    return network == null ? null : new ComputedSegment(line, network);
   }
 
-  /** What to do first where a terminator is too low for any cable; null where none is. */
-  public @Nullable String terminatorRemedy() {
-    ChainItem end = line.endWithLowTerminator();
-    return end == null
-        ? null
-        : "correct the terminator of " + end.called() + " first: no cable asks for so low a value";
+  /** The circuit as it is written. */
+  public SegmentCircuit circuit() {
+    return network.circuit();
   }
 
-  /** A voltage below the threshold of a receiver is an error, one with too little margin less. */
-  public static Finding atLevelOf(double volts, Finding finding) {
-    return volts < Levels.RECEIVER_THRESHOLD_VOLTS ? finding : finding.at(Level.WARNING);
+  /** The figures of the segment as it is written. */
+  public SegmentFigures figures() {
+    return network.figures();
+  }
+
+  /** A voltage that is under the threshold as written is an error, any other less. */
+  public static Finding atLevelOf(double nominalVolts, Finding finding) {
+    return nominalVolts < Levels.RECEIVER_THRESHOLD_VOLTS ? finding : finding.at(Level.WARNING);
   }
 }

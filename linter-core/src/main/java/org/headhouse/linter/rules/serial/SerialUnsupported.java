@@ -3,6 +3,7 @@ package org.headhouse.linter.rules.serial;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -11,6 +12,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 
@@ -19,7 +21,7 @@ public final class SerialUnsupported implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "serial.unsupported",
-          "Every type of device on the chain can be set to the baud rate of the line.",
+          "Every type of device on the chain can be set to the baud rate and the parity of the line.",
           Level.ERROR);
 
   @Override
@@ -30,48 +32,75 @@ public final class SerialUnsupported implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     LineSettings line = site.line().orNull();
-    Integer baud = line == null ? null : line.baud().orNull();
-    if (line == null || baud == null) {
+    if (line == null) {
       return;
     }
+    Integer baud = line.baud().orNull();
+    Parity parity = line.parity().orNull();
     Set<String> reported = new HashSet<>();
-    for (ChainItem unit : site.items()) {
-      List<Setting<Integer>> rates = unit.type().baudRates().orNull();
-      if (rates != null && lack(rates, baud) && reported.add(unit.deviceType().or(""))) {
-        report(unit, baud, rates, line, context);
+    for (ChainItem item : site.items()) {
+      List<Setting<Integer>> rates = item.type().baudRates().orNull();
+      List<Setting<Parity>> parities = item.type().serialPort().parities().orNull();
+      boolean lacksRate = baud != null && rates != null && lack(rates, baud);
+      boolean lacksParity = parity != null && parities != null && lack(parities, parity);
+      if ((lacksRate || lacksParity) && reported.add(item.deviceType().or(""))) {
+        if (lacksRate) {
+          report(
+              item,
+              line.baud(),
+              "runs at " + baud + " bit/s",
+              "rate",
+              words(rates, String::valueOf),
+              context);
+        }
+        if (lacksParity) {
+          report(
+              item,
+              line.parity(),
+              "has parity " + parity.word(),
+              "parity",
+              words(parities, Parity::word),
+              context);
+        }
       }
     }
   }
 
-  private static boolean lack(List<Setting<Integer>> rates, Integer baud) {
-    for (int i = 0; i < rates.size(); i++) {
-      if (!rates.get(i).isGiven() || rates.get(i).is(baud)) {
+  private static <T> boolean lack(List<Setting<T>> able, T wanted) {
+    for (int i = 0; i < able.size(); i++) {
+      if (!able.get(i).isGiven() || able.get(i).is(wanted)) {
         return false;
       }
     }
     return true;
   }
 
+  private static <T> String words(List<Setting<T>> able, Function<T, String> word) {
+    return able.stream()
+        .flatMap(one -> one.optional().stream())
+        .map(word)
+        .collect(Collectors.joining(", "));
+  }
+
   private static void report(
-      ChainItem unit,
-      int baud,
-      List<Setting<Integer>> rates,
-      LineSettings line,
+      ChainItem item,
+      Setting<?> setting,
+      String fact,
+      String what,
+      String possible,
       RuleContext context) {
-    String possible =
-        rates.stream().map(rate -> String.valueOf(rate.or(0))).collect(Collectors.joining(", "));
     context.report(
         context
             .finding(
-                line.baud().place(),
+                setting.place(),
                 new Message(
-                    "the line runs at "
-                        + baud
-                        + " bit/s, and the type \""
-                        + unit.deviceType().or("")
+                    "the line "
+                        + fact
+                        + ", and the type \""
+                        + item.deviceType().or("")
                         + "\" cannot be set to that",
-                    "units at another rate hear nothing and disturb the line",
-                    "choose a rate that all types have; this one has " + possible))
-            .related(unit.deviceType().place().region(), unit.called() + " is of that type"));
+                    "units at another " + what + " hear nothing and disturb the line",
+                    "choose a " + what + " that all types have; this one has " + possible))
+            .related(item.deviceType().place().region(), item.called() + " is of that type"));
   }
 }

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.CableReach;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.ReceivedVoltage;
-import org.headhouse.linter.line.SegmentCircuit;
 import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -33,18 +33,19 @@ public final class SignalWeak implements SiteRule {
   public static final Parameter<Voltage> MARGIN =
       new Parameter<>(
           "margin",
-          "what a received signal must have over the 200 mV of a receiver",
+          "what a received signal must have over the 200 mV of a receiver at the worst corner",
           ParameterType.voltage(),
-          "100 mV");
+          "0 mV");
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
       ComputedSegment.yielding(
-          RuleDescriptor.of(
-              "signal.weak",
-              "Every unit receives every other above the 200 mV that a receiver needs, with a margin.",
-              Level.ERROR,
-              MARGIN));
+              RuleDescriptor.of(
+                  "signal.weak",
+                  "Every item receives every other above the 200 mV that a receiver needs, at the worst of all tolerances.",
+                  Level.ERROR,
+                  MARGIN))
+          .yieldingTo("driver.overloaded");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -55,19 +56,29 @@ public final class SignalWeak implements SiteRule {
   public void check(Site site, RuleContext context) {
     double wanted = context.sitePolicy().wantedSignalVolts();
     for (ComputedSegment segment : ComputedSegment.of(context.figures())) {
-      ReceivedVoltage weakest = segment.figures().weakestReceived();
-      if (weakest != null && weakest.volts() < wanted) {
-        report(segment, weakest, wanted, context);
+      // Into less than 54 ohm no 1.5 V are promised, so there is nothing to count with.
+      ReceivedVoltage worst =
+          segment.line().overloadedDriver() == null
+              ? segment.network().weakestReceivedAtWorst()
+              : null;
+      ReceivedVoltage nominal = worst == null ? null : segment.figures().weakestReceived();
+      if (worst != null && nominal != null && worst.volts() < wanted) {
+        report(segment, nominal, worst, wanted, context);
       }
     }
   }
 
   private static void report(
-      ComputedSegment segment, ReceivedVoltage weakest, double wanted, RuleContext context) {
+      ComputedSegment segment,
+      ReceivedVoltage nominal,
+      ReceivedVoltage worst,
+      double wanted,
+      RuleContext context) {
     SegmentLine line = segment.line();
+    boolean under = nominal.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
+    ReceivedVoltage weakest = under ? nominal : worst;
     ChainItem from = line.segment().items().get(weakest.from());
     ChainItem to = line.segment().items().get(weakest.to());
-    boolean under = weakest.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
     Finding finding =
         context
             .finding(
@@ -78,29 +89,26 @@ public final class SignalWeak implements SiteRule {
                         + from.called()
                         + " with "
                         + Shown.volts(Math.max(0, weakest.volts()))
-                        + " as computed, and a receiver needs 200 mV"
-                        + (under ? "" : ", with the margin " + Shown.volts(wanted)),
+                        + (under
+                            ? " as computed, and a receiver needs 200 mV"
+                            : " with parts at the ends of their tolerances; wanted are "
+                                + Shown.volts(wanted)),
                     "over "
                         + Shown.metres(segment.circuit().lengthMetres())
                         + " the cable takes "
                         + "what the driver gives, and messages are lost",
-                    remedy(segment, CableReach.longestScale(segment.circuit(), wanted))))
+                    remedy(segment, CableReach.longestScale(segment.network().spread(), wanted))))
             .related(from.name().place().region(), "the sender is here");
-    context.report(ComputedSegment.atLevelOf(weakest.volts(), finding));
+    context.report(ComputedSegment.atLevelOf(nominal.volts(), finding));
   }
 
   private static String remedy(ComputedSegment segment, OptionalDouble scale) {
-    String terminator = segment.terminatorRemedy();
-    if (terminator != null) {
-      return terminator;
-    }
     if (scale.isEmpty() || scale.getAsDouble() <= 0) {
       return "no cable is short enough: look for terminators of too low a value, or too much bias";
     }
     SegmentLine line = segment.line();
-    SegmentCircuit circuit = segment.circuit();
-    double longest = circuit.lengthMetres() * scale.getAsDouble();
-    OptionalInt gauge = thinnest(circuit.ohmsPerMetre() * scale.getAsDouble(), line.celsius());
+    double longest = segment.circuit().lengthMetres() * scale.getAsDouble();
+    OptionalInt gauge = thinnest(segment.network(), scale.getAsDouble());
     ChainItem last = line.lastWithinMetres(longest);
     boolean firstRun = last.equals(line.segment().first());
     return (gauge.isPresent() ? "use a cable of " + gauge.getAsInt() + " AWG or thicker, or " : "")
@@ -111,11 +119,12 @@ public final class SignalWeak implements SiteRule {
         + " of this cable are the most";
   }
 
-  /** The thinnest usual gauge whose conductors have no more than a resistance. */
-  private static OptionalInt thinnest(double ohmsPerMetre, double celsius) {
+  /** The thinnest usual gauge whose conductors have no more than a share of what is laid. */
+  private static OptionalInt thinnest(SegmentNetwork network, double share) {
+    double most = network.spread().cable().greatestOhmsPerMetre() * share;
     return USUAL_GAUGES.stream()
         .mapToInt(Integer::intValue)
-        .filter(awg -> Wire.awg(awg).resistanceOhmsPerMetre(celsius) <= ohmsPerMetre)
+        .filter(awg -> network.cable(Wire.awg(awg)).greatestOhmsPerMetre() <= most)
         .findFirst();
   }
 }

@@ -1,6 +1,8 @@
 package org.headhouse.linter.rules.stub;
 
+import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -12,24 +14,25 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
-import org.headhouse.linter.site.Segment;
+import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
-import org.jspecify.annotations.Nullable;
 
 /**
  * {@code stub.too-long}: MODBUS over Serial Line V1.02 §3.4.3, and a tenth of the rise time (TI
  * SN65HVD1x data sheet).
  */
 public final class StubTooLong implements SiteRule {
-  private static final Parameter<Double> VELOCITY_FACTOR =
+  /** Makes {@link SitePolicy#velocityFactor}. */
+  public static final Parameter<Double> VELOCITY_FACTOR =
       new Parameter<>(
           "velocity-factor",
-          "speed of a signal in the cable, as a share of that of light",
+          "speed of a signal in a cable that says nothing, as a share of that of light",
           ParameterType.number(),
-          "0.78");
+          "0.66");
 
-  private static final RuleDescriptor DESCRIPTOR =
+  /** What is known of the rule. */
+  public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "stub.too-long",
           "A branch from the trunk to a unit is at most 20 m, and a signal passes it within a tenth of its rise.",
@@ -43,62 +46,41 @@ public final class StubTooLong implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    for (Segment segment : site.segments()) {
-      ChainItem quickest = quickestDriver(segment);
-      for (ChainItem item : segment.items()) {
-        Length stub = segment.connection(item).stub().orNull();
-        if (stub != null) {
-          check(item, segment.connection(item).stub().place(), stub, quickest, context);
+    for (SegmentLine line : context.figures().segments()) {
+      for (ChainItem item : line.segment().items()) {
+        Setting<Length> stub = line.segment().connection(item).stub();
+        Length length = stub.orNull();
+        if (length != null) {
+          check(item, stub.place(), length, line, context);
         }
       }
     }
   }
 
-  /** Every stub of the segment reflects the signal of the quickest driver, so that one counts. */
-  private static @Nullable ChainItem quickestDriver(Segment segment) {
-    ChainItem quickest = null;
-    double least = Double.POSITIVE_INFINITY;
-    for (ChainItem item : segment.items()) {
-      Interval rise = item.type().riseTime().orNull();
-      if (rise != null && rise.seconds() > 0 && rise.seconds() < least) {
-        quickest = item;
-        least = rise.seconds();
-      }
-    }
-    return quickest;
-  }
-
   private static void check(
-      ChainItem unit, Place place, Length stub, @Nullable ChainItem quickest, RuleContext context) {
-    Interval rise = quickest == null ? null : quickest.type().riseTime().orNull();
-    double factor = context.value(VELOCITY_FACTOR);
-    double fitting =
-        rise == null || factor <= 0
-            ? StubLimit.LONGEST_METRES
-            : StubLimit.metres(rise.seconds(), factor);
+      ChainItem item, Place place, Length stub, SegmentLine line, RuleContext context) {
+    if (stub.metres() <= line.longestStubMetres()) {
+      return;
+    }
     if (stub.metres() > StubLimit.LONGEST_METRES) {
-      context.report(
-          place,
-          message(
-              unit,
-              stub,
-              "the " + Shown.metres(StubLimit.LONGEST_METRES) + " of the Modbus specification",
-              Math.min(fitting, StubLimit.LONGEST_METRES)));
-    } else if (quickest != null && rise != null && stub.metres() > fitting) {
+      String modbus =
+          "the " + Shown.metres(StubLimit.LONGEST_METRES) + " of the Modbus specification";
+      context.report(place, message(item, stub, modbus, line.longestStubMetres()));
+      return;
+    }
+    ChainItem quickest = line.quickestDriver();
+    Interval rise = quickest == null ? null : quickest.type().riseTime().orNull();
+    if (quickest != null && rise != null) {
+      String limit =
+          Shown.atMostMetres(line.longestStubMetres())
+              + ", a tenth of the rise of the line driver of "
+              + quickest.called()
+              + " ("
+              + rise.written()
+              + ")";
       context.report(
           context
-              .finding(
-                  place,
-                  message(
-                      unit,
-                      stub,
-                      Shown.metres(fitting)
-                          + ", a tenth of the rise of the line driver of "
-                          + quickest.called()
-                          + " ("
-                          + rise.written()
-                          + ")",
-                      fitting))
+              .finding(place, message(item, stub, limit, line.longestStubMetres()))
               .at(Level.WARNING));
     }
   }

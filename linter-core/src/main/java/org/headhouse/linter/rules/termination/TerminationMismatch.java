@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.termination;
 
+import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
@@ -14,7 +15,6 @@ import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Resistance;
-import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Termination;
@@ -44,7 +44,7 @@ public final class TerminationMismatch implements SiteRule {
               "A terminator has the impedance of the cable, within 20 %.",
               Level.WARNING,
               MOST)
-          .yieldingTo("termination.mid-line");
+          .yieldingTo("termination.mid-line", "driver.overloaded");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -59,24 +59,26 @@ public final class TerminationMismatch implements SiteRule {
     if (impedance == null || impedance.ohms() <= 0) {
       return;
     }
-    for (Segment segment : site.segments()) {
-      check(segment.first(), segment, impedance, context);
-      if (!segment.first().isSameItemAs(segment.last())) {
-        check(segment.last(), segment, impedance, context);
+    for (SegmentLine segment : context.figures().segments()) {
+      ChainItem first = segment.segment().first();
+      check(first, segment, impedance, context);
+      if (!first.isSameItemAs(segment.segment().last())) {
+        check(segment.segment().last(), segment, impedance, context);
       }
     }
   }
 
   private static void check(
-      ChainItem item, Segment segment, Resistance impedance, RuleContext context) {
-    Setting<Termination> setting = segment.termination(item);
+      ChainItem item, SegmentLine segment, Resistance impedance, RuleContext context) {
+    Setting<Termination> setting = segment.segment().termination(item);
     Termination termination = setting.orNull();
     Resistance resistance = termination == null ? null : termination.resistance();
     if (termination == null || resistance == null || isStandard(termination, resistance)) {
       return;
     }
     double difference = Math.abs(resistance.ohms() / impedance.ohms() - 1);
-    if (difference > context.value(MOST) + ROUNDING) {
+    boolean overloads = resistance.ohms() < impedance.ohms() && segment.overloadedDriver() != null;
+    if (difference > context.value(MOST) + ROUNDING && !overloads) {
       context.report(
           context
               .finding(

@@ -58,7 +58,7 @@ class CableTooLongTest {
   @ParameterizedTest
   @CsvSource({
     "9600, 1250 m, 'is 1250 m long, over the 1200 m that are the most of TIA/EIA-485-A'",
-    "9600, 1100 m, over the 1000 m that are the most of the Modbus serial line specification",
+    "9600, 1100 m, over the 1000 m that are the most of the Modbus specification, given for up to 9600 bit/s and AWG 26 or wider: ",
     "115200, 900 m, over the 868 m that are the most at 115200 bit/s",
     "57600, 2000 m, 'is 2000 m long, over the 1200 m that are the most of TIA/EIA-485-A'",
     "115200, 1300 m, over the 868 m that are the most at 115200 bit/s",

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A driver of 1.5 V, a receiver of 200 mV: The RS-485 Design Guide, TI SLLA272. The margin of 100
- * mV: common practice, no source.
+ * A driver of 1.5 V, a receiver of 200 mV: The RS-485 Design Guide, TI SLLA272. The tolerances:
+ * common practice, no source.
  */
 class SignalWeakTest {
   private static final String RULE = "signal.weak";
@@ -29,11 +29,14 @@ class SignalWeakTest {
         .types("id: box, unit-load: 0.000001");
   }
 
-  /** 300 mV at a loop of 480 ohm, 200 mV at one of 780 ohm (computed). */
+  /**
+   * Computed: 200 mV at a loop of 780 ohm as written. At the worst corner, terminators of 114 ohm
+   * and copper at 50 °C and 2 % more, at one of 741 ohm, which is 650 ohm at 20 °C.
+   */
   @ParameterizedTest
   @CsvSource({
-    "893 m, 29 AWG, ''", // 479.5 ohm
-    "895 m, 29 AWG, warning", // 480.6 ohm
+    "760 m, 31 AWG, ''", // 648.9 ohm
+    "762 m, 31 AWG, warning", // 650.7 ohm
     "913 m, 31 AWG, warning", // 779.6 ohm
     "915 m, 31 AWG, error" // 781.3 ohm
   })
@@ -45,17 +48,18 @@ class SignalWeakTest {
 
   @Test
   void theVoltageTheNeedAndTheMarginAreReported() {
-    assertThat(of("895 m", "29 AWG").reportedBy(RULE))
+    assertThat(of("800 m", "31 AWG").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("\"Bay 2\" receives \"Head House\" with 300 mV as computed")
-        .contains("a receiver needs 200 mV, with the margin 300 mV", "over 895 m");
-    assertThat(of("895 m", "29 AWG").marked(RULE)).isEqualTo("Bay 2");
+        .contains("\"Bay 2\" receives \"Head House\" with 192 mV with parts at the ends")
+        .contains("wanted are 200 mV", "over 800 m");
+    assertThat(of("800 m", "31 AWG").marked(RULE)).isEqualTo("Bay 2");
   }
 
   @ParameterizedTest
-  @CsvSource({"100 mV, warning", "99 mV, ''", "0 V, ''", "1 V, warning"})
+  @CsvSource({"59 mV, warning", "58 mV, ''", "0 V, ''", "1 V, warning"})
   void theMarginIsAParameter(String margin, String level) {
+    // 1.5 V · 114 / (114 + 1.02 · 1.1179 · 480.6) is 258.3 mV (computed).
     List<String> reported = of("895 m", "29 AWG").parameter(RULE, "margin", margin).reported();
     assertThat(reported.stream().filter(one -> one.endsWith(RULE)))
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
@@ -96,8 +100,8 @@ class SignalWeakTest {
     assertThat(offered.find()).isTrue();
     int at = Integer.parseInt(offered.group(1).replace("Bay ", ""));
     assertThat(at).isBetween(3, 11);
-    SiteText divided = hot("24 AWG").unit(RC, "90 m").units(at - 1, "90 m");
-    divided.repeater("Boiler", RC, "0 m").units(11 - at, "90 m").unit(RC, "");
+    SiteText divided = hot("24 AWG").unit(RC, "90 m").units(at - 2, "90 m").unit("none", "0 m");
+    divided.repeater("Boiler", RC, "90 m").units(11 - at, "90 m").unit(RC, "");
     assertThat(LineCheck.of(divided).reported()).isEmpty();
   }
 
@@ -158,9 +162,6 @@ class SignalWeakTest {
                 .line("cable", SiteText.cable("24 AWG", "120 ohm"))
                 .unit("120 ohm", "300 m")
                 .unit("5 ohm", ""));
-    assertThat(check.reportedBy(RULE))
-        .singleElement()
-        .asString()
-        .contains("correct the terminator of \"Bay 2\" first");
+    assertThat(check.reported()).containsExactly("error driver.overloaded");
   }
 }

@@ -37,7 +37,7 @@ class TerminationMismatchTest {
     "100 ohm, 121 ohm, warning",
     "100 ohm, 120 ohm + 1 nF, ''",
     "78 ohm, 120 ohm + 470 pF, ''",
-    "78 ohm, 120 ohm, warning",
+    "90 ohm, 120 ohm, warning",
     "100 ohm, 150 ohm + 1 nF, warning",
     "0.1 kohm, 0.1 kohm + 1 nF, ''"
   })
@@ -71,10 +71,10 @@ class TerminationMismatchTest {
     LineCheck check =
         LineCheck.of(
             new SiteText()
-                .unit("90 ohm", "10 m")
-                .unit("80 ohm", "10 m")
-                .repeater("Boiler", "70 ohm", "10 m")
-                .unit("60 ohm", ""));
+                .unit("190 ohm", "10 m")
+                .unit("180 ohm", "10 m")
+                .repeater("Boiler", "170 ohm", "10 m")
+                .unit("160 ohm", ""));
     assertThat(check.rules()).containsExactly(RULE, "termination.mid-line", RULE, RULE, RULE);
   }
 }

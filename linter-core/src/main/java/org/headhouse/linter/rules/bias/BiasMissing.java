@@ -1,0 +1,132 @@
+package org.headhouse.linter.rules.bias;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.IdleBias;
+import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Segment;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Termination;
+
+/** {@code bias.missing}: MODBUS over Serial Line V1.02 §3.4.6. */
+public final class BiasMissing implements SiteRule {
+  private static final int MOST_NAMED = 3;
+
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+              "bias.missing",
+              "A segment has bias, unless every receiver of it reads an undriven pair as idle.",
+              Level.ERROR)
+          .yieldingTo("reference.unknown");
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    LineSettings line = site.line().orNull();
+    if (line == null || line.bias().isFaulty() || hasBiasNowhere(line, site)) {
+      return;
+    }
+    for (SegmentLine segment : context.figures().segments()) {
+      if (segment.holdingBiases().isEmpty() && segment.segment().items().size() > 1) {
+        check(segment, line, context);
+      }
+    }
+  }
+
+  /** Bias at an item that is not there belongs to some segment, and nobody knows to which. */
+  private static boolean hasBiasNowhere(LineSettings line, Site site) {
+    Set<String> names =
+        site.items().stream()
+            .map(item -> item.name().or(""))
+            .collect(Collectors.toUnmodifiableSet());
+    return line.bias().or(List.of()).stream()
+        .map(Bias::at)
+        .anyMatch(at -> at.isFaulty() || !names.contains(at.or("")));
+  }
+
+  private static void check(SegmentLine line, LineSettings settings, RuleContext context) {
+    Segment segment = line.segment();
+    List<ChainItem> needing = new ArrayList<>(0);
+    List<ChainItem> unknown = new ArrayList<>(0);
+    for (ChainItem item : segment.items()) {
+      Setting<IdleBias> need = item.idleBias(segment.side(item));
+      if (need.is(IdleBias.NEEDED)) {
+        needing.add(item);
+      } else if (need.isMissing() && !isOfUnknownType(item, context)) {
+        unknown.add(item);
+      }
+    }
+    boolean conducts = conducts(segment, segment.first()) || conducts(segment, segment.last());
+    if (!needing.isEmpty()) {
+      report(needing, true, line, settings, context);
+    } else if (conducts && !unknown.isEmpty()) {
+      report(unknown, false, line, settings, context);
+    }
+  }
+
+  /** Then its type is reported, and may say that it needs none. */
+  private static boolean isOfUnknownType(ChainItem item, RuleContext context) {
+    return context.deviceTypes().source() != null
+        && (item.deviceType().isFaulty() || item.deviceType().isGiven())
+        && !item.type().isKnown();
+  }
+
+  private static boolean conducts(Segment segment, ChainItem end) {
+    Termination termination = segment.termination(end).orNull();
+    return termination != null && termination.isFitted() && termination.capacitance() == null;
+  }
+
+  private static void report(
+      List<ChainItem> items,
+      boolean needed,
+      SegmentLine line,
+      LineSettings settings,
+      RuleContext context) {
+    NewBias bias = NewBias.of(line, settings, context.sitePolicy().wantedIdleVolts());
+    String between =
+        "between " + line.segment().first().called() + " and " + line.segment().last().called();
+    FixDraft fix = needed ? bias.fix() : null;
+    context.report(
+        context
+            .finding(
+                items.get(0).name().place(),
+                new Message(
+                    "nothing holds the idle line "
+                        + between
+                        + (needed
+                            ? ", and " + named(items) + (items.size() == 1 ? " needs" : " need")
+                            : "; it is not known whether " + named(items) + " can do without")
+                        + (needed ? " bias" : ""),
+                    "while nobody sends, a receiver then takes noise for the start of a message",
+                    needed
+                        ? bias.words()
+                        : "look into the manuals: write idle-bias: not-needed of a type that reads"
+                            + " an undriven pair as idle, else "
+                            + bias.words()))
+            .at(needed ? Level.ERROR : Level.WARNING)
+            .fixedBy(fix));
+  }
+
+  private static String named(List<ChainItem> items) {
+    String first =
+        items.stream().limit(MOST_NAMED).map(ChainItem::called).collect(Collectors.joining(", "));
+    int others = items.size() - MOST_NAMED;
+    return others > 0 ? first + " and " + others + (others == 1 ? " other" : " others") : first;
+  }
+}

@@ -1,0 +1,92 @@
+package org.headhouse.linter.rules.bias;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.SegmentNetwork;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.BiasChoice;
+import org.headhouse.linter.line.BiasResistors;
+import org.headhouse.linter.line.BiasSizing;
+import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Side;
+import org.headhouse.linter.site.Voltage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How to hold a segment that its bias does not hold: other resistors, the same in the middle of the
+ * line, or terminators that draw nothing.
+ */
+record BiasRemedy(String words, @Nullable FixDraft fix) {
+  private static final String WITHOUT_RESISTORS =
+      "fit terminators with a capacitor in series, such as 120 ohm + 1 nF, or divide the segment by"
+          + " a repeater: no resistors of 450 to 650 ohm do here";
+
+  static BiasRemedy of(SegmentLine line, SegmentNetwork network, Bias bias, double wantedVolts) {
+    Voltage supply = bias.supply().orNull();
+    int at = line.itemOf(bias);
+    BiasChoice choice =
+        supply == null
+            ? null
+            : BiasSizing.choice(network.spread(), at, supply.volts(), wantedVolts);
+    if (choice == null
+        || !network.drives(choice.item(), new BiasResistors(ohms(choice), supply.volts()))) {
+      return new BiasRemedy(WITHOUT_RESISTORS, null);
+    }
+    String each = each(choice);
+    if (choice.item() == at) {
+      return new BiasRemedy(
+          "fit " + each + " each" + range(choice) + ", and write resistors: " + each,
+          FixDraft.proposed(
+              "Fit bias resistors of " + each + " each",
+              Edit.write(bias.resistors().place(), each)));
+    }
+    ChainItem item = line.segment().items().get(choice.item());
+    return new BiasRemedy(
+        "no resistors do at \""
+            + bias.at().or("")
+            + "\": move the bias to "
+            + item.called()
+            + ", fit "
+            + each
+            + " each"
+            + range(choice)
+            + " there, and write at and resistors anew",
+        moved(line, bias, item, each));
+  }
+
+  /** The nearest value on sale; 450 ohm itself where there is none between it and the most. */
+  static String each(BiasChoice choice) {
+    return Shown.resistor(ohms(choice));
+  }
+
+  private static double ohms(BiasChoice choice) {
+    Double standard = choice.standardOhms();
+    return standard == null ? Levels.LEAST_BIAS_OHMS : standard;
+  }
+
+  /** All values that do. */
+  static String range(BiasChoice choice) {
+    return " (450 to " + Shown.resistor(Math.floor(choice.mostOhms())) + " do)";
+  }
+
+  private static @Nullable FixDraft moved(
+      SegmentLine line, Bias bias, ChainItem item, String each) {
+    String name = item.name().orNull();
+    boolean needsSide = item instanceof Repeater && line.segment().side(item) == Side.IN;
+    if (name == null || needsSide || bias.side().isGiven()) {
+      return null;
+    }
+    List<Edit> edits = new ArrayList<>();
+    edits.add(Edit.write(bias.at().place(), name));
+    edits.add(Edit.write(bias.resistors().place(), each));
+    return FixDraft.proposed(
+        "Move the bias to " + item.called() + ", with resistors of " + each + " each",
+        edits.toArray(Edit[]::new));
+  }
+}

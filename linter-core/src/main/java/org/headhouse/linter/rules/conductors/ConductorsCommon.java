@@ -1,0 +1,111 @@
+package org.headhouse.linter.rules.conductors;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.GalvanicSection;
+import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+
+/** {@code conductors.common}: MODBUS over Serial Line V1.02 §3.3.2 and §3.4.4. */
+public final class ConductorsCommon implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "conductors.common",
+          "The common of the interfaces is landed at every item of a galvanic section or at none, and at every one where an interface is isolated.",
+          Level.WARNING);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (GalvanicSection section : site.galvanicSections()) {
+      List<ChainItem> with = new ArrayList<>(0);
+      List<ChainItem> without = new ArrayList<>();
+      ChainItem isolated = null;
+      for (ChainItem item : section.items()) {
+        List<Connection> connections = section.connections(item);
+        if (!Landed.isUnknown(connections)) {
+          (Landed.has(connections, Conductor.C) ? with : without).add(item);
+        }
+        boolean isIsolated = isolated == null && item.isolated().is(true);
+        isolated = isIsolated && !isBetweenSections(item, section) ? item : isolated;
+      }
+      if (!with.isEmpty() && !without.isEmpty()) {
+        context.report(atSome(with, without, section, context));
+      } else if (with.isEmpty() && isolated != null && !without.isEmpty()) {
+        context.report(nowhere(isolated, without, section, context));
+      }
+    }
+  }
+
+  /** A repeater that ends the section has the common of each side for itself. */
+  private static boolean isBetweenSections(ChainItem item, GalvanicSection section) {
+    return item instanceof Repeater && section.connections(item).size() == 1;
+  }
+
+  private static Finding atSome(
+      List<ChainItem> with, List<ChainItem> without, GalvanicSection section, RuleContext context) {
+    ChainItem first = without.get(0);
+    int others = without.size() - 1;
+    return context
+        .finding(
+            section.connections(first).get(0).conductors().place(),
+            new Message(
+                "at "
+                    + first.called()
+                    + (others == 0 ? "" : " and " + others + (others == 1 ? " other" : " others"))
+                    + " the common is not landed, at "
+                    + with.get(0).called()
+                    + " it is",
+                "an interface without the common of the others may drift out of the -7 to 12 V that"
+                    + " receivers bear",
+                "isolate the supply, land C at every item of the section, and add it to each list"))
+        .related(with.get(0).name().place().region(), "here the common is landed")
+        .fixedBy(landed(without, section));
+  }
+
+  private static Finding nowhere(
+      ChainItem isolated, List<ChainItem> without, GalvanicSection section, RuleContext context) {
+    return context
+        .finding(
+            isolated.name().place(),
+            new Message(
+                "the interface of "
+                    + isolated.called()
+                    + " is isolated, and no common is landed in its section",
+                "nothing holds an isolated interface within the -7 to 12 V that receivers bear",
+                "run a common to every item of the section, isolate the supply, land it on C, and"
+                    + " add it to each list"))
+        .at(Level.NOTE)
+        .fixedBy(landed(without, section));
+  }
+
+  private static FixDraft landed(List<ChainItem> without, GalvanicSection section) {
+    List<Edit> edits = new ArrayList<>();
+    for (ChainItem item : without) {
+      for (Connection connection : section.connections(item)) {
+        Setting<List<Setting<Conductor>>> conductors = connection.conductors();
+        edits.add(
+            new Edit.AddItems(
+                conductors.place(), conductors.or(List.of()).size(), List.of(Conductor.C.word())));
+      }
+    }
+    return FixDraft.proposed(
+        "Land the common at every item of the section", edits.toArray(Edit[]::new));
+  }
+}

@@ -1,0 +1,59 @@
+package org.headhouse.linter.rules.driver;
+
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.SegmentNetwork;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.DriverLoad;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Site;
+
+/** {@code driver.overloaded}: TIA/EIA-485-A promises 1.5 V into 54 ohm (TI SLLA272). */
+public final class DriverOverloaded implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+              "driver.overloaded",
+              "Every line driver works into at least 54 ohm of terminators, loads, bias and cable.",
+              Level.ERROR)
+          .yieldingTo("segment.overloaded", "bias.out-of-range");
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (SegmentLine line : context.figures().segments()) {
+      DriverLoad driver = line.overloadedDriver();
+      SegmentNetwork network = line.network();
+      if (driver != null && network != null) {
+        report(line, network, driver, context);
+      }
+    }
+  }
+
+  private static void report(
+      SegmentLine line, SegmentNetwork network, DriverLoad driver, RuleContext context) {
+    ChainItem sender = line.segment().items().get(driver.item());
+    DriverRemedy remedy = DriverRemedy.of(line, network, context.sitePolicy().wantedIdleVolts());
+    context.report(
+        context
+            .finding(
+                sender.name().place(),
+                new Message(
+                    "the line driver of "
+                        + sender.called()
+                        + " works into "
+                        + Shown.ohms(driver.ohms())
+                        + " (computed); its 1.5 V are promised into 54 ohm",
+                    "into less its signal may be too weak for the far items, and nothing says by"
+                        + " how much",
+                    remedy.words()))
+            .fixedBy(remedy.fix()));
+  }
+}

@@ -1,0 +1,113 @@
+package org.headhouse.linter.rules.run;
+
+import java.util.List;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.GalvanicSection;
+import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Run;
+import org.headhouse.linter.site.Site;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * {@code run.not-isolated}: The RS-485 Design Guide, TI SLLA272, section on grounding and
+ * isolation.
+ */
+public final class RunNotIsolated implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+          "run.not-isolated",
+          "A run between buildings joins no interfaces that are not isolated on both of its sides.",
+          Level.WARNING);
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (GalvanicSection section : site.galvanicSections()) {
+      Finding worst = null;
+      List<ChainItem> items = section.items();
+      for (int i = 0; i < items.size() - 1; i++) {
+        if (items.get(i).runToNext().is(Run.BETWEEN_BUILDINGS)) {
+          Finding one =
+              finding(items.subList(0, i + 1), items.subList(i + 1, items.size()), context);
+          boolean worse =
+              worst == null || (worst.level() != null && one != null && one.level() == null);
+          worst = one != null && worse ? one : worst;
+        }
+      }
+      if (worst != null) {
+        context.report(worst);
+      }
+    }
+  }
+
+  /** What a half of a section does to a current between the earths of two buildings. */
+  private enum Half {
+    /** An interface lets it pass. */
+    JOINED,
+    /** Nobody knows of any interface. */
+    UNKNOWN,
+    /** None is known to let it pass. */
+    ISOLATED
+  }
+
+  private static Half half(List<ChainItem> items) {
+    boolean onlyUnknown = true;
+    for (ChainItem item : items) {
+      if (item.isolated().is(false)) {
+        return Half.JOINED;
+      }
+      onlyUnknown = onlyUnknown && item.isolated().isMissing();
+    }
+    return onlyUnknown ? Half.UNKNOWN : Half.ISOLATED;
+  }
+
+  private static @Nullable Finding finding(
+      List<ChainItem> before, List<ChainItem> after, RuleContext context) {
+    ChainItem from = before.get(before.size() - 1);
+    ChainItem to = after.get(0);
+    Half near = half(before);
+    Half far = half(after);
+    if (near == Half.ISOLATED || far == Half.ISOLATED || isIsolatedRepeater(from, to)) {
+      return null;
+    }
+    boolean known = near == Half.JOINED && far == Half.JOINED;
+    Finding finding =
+        context.finding(
+            from.runToNext().place(),
+            new Message(
+                "the run from "
+                    + from.called()
+                    + " to "
+                    + to.called()
+                    + (known
+                        ? " joins interfaces of two buildings, and no side is isolated"
+                        : " joins interfaces of two buildings; whether a side is isolated is not"
+                            + " known"),
+                "the earths of two buildings differ, by much when lightning strikes nearby: the"
+                    + " current destroys interfaces",
+                known
+                    ? "put an isolated repeater at one end of the run, or fit isolated interfaces"
+                        + " on one of its sides"
+                    : "look into the manuals, and write isolated: true or false of each type; else"
+                        + " put an isolated repeater at one end of the run"));
+    return known ? finding : finding.at(Level.NOTE);
+  }
+
+  private static boolean isIsolatedRepeater(ChainItem from, ChainItem to) {
+    return isIsolatedRepeater(from) || isIsolatedRepeater(to);
+  }
+
+  private static boolean isIsolatedRepeater(ChainItem item) {
+    return item instanceof Repeater && item.isolated().is(true);
+  }
+}
