@@ -227,9 +227,14 @@ public final class SegmentLine {
     return length != null && length > metres + ROUNDING_METRES;
   }
 
-  /** 1200 m, or less at high rates. */
+  /** The rate in bit/s; null where it is not known. */
+  @Nullable Integer baud() {
+    return line == null ? null : line.baud().orNull();
+  }
+
+  /** 1200 m, or less where the rate asks for it. */
   private double longestMetres() {
-    Integer baud = line == null ? null : line.baud().orNull();
+    Integer baud = baud();
     return baud == null
         ? LengthLimit.LONGEST_METRES
         : Math.min(LengthLimit.LONGEST_METRES, LengthLimit.optimisticMetres(baud));

@@ -12,23 +12,35 @@ import org.jspecify.annotations.Nullable;
  * @param lengthMetres null where a length is not known
  * @param unitLoads the sum over all items
  * @param figures null where a part of what they need is not known
+ * @param worst the weakest at the worst corner of all parts; null like the figures
+ * @param driverLoadOhms what each item works into while it sends, at 20 °C; null like the figures
+ * @param terminators those with a capacitor, in the order of the chain
  */
 public record SegmentSummary(
     List<String> items,
     @Nullable Double lengthMetres,
     double unitLoads,
-    @Nullable SegmentFigures figures) {
+    @Nullable SegmentFigures figures,
+    @Nullable WorstFigures worst,
+    @Nullable List<Double> driverLoadOhms,
+    List<CapacitorTerminator> terminators) {
 
   public SegmentSummary {
     items = List.copyOf(items);
+    driverLoadOhms = driverLoadOhms == null ? null : List.copyOf(driverLoadOhms);
+    terminators = List.copyOf(terminators);
   }
 
   static SegmentSummary of(SegmentLine line) {
+    SegmentNetwork network = line.network();
     return new SegmentSummary(
         line.segment().items().stream().map(SegmentSummary::name).toList(),
         line.lengthMetres(),
         line.unitLoads(),
-        line.figures());
+        line.figures(),
+        network == null ? null : WorstFigures.of(network),
+        network == null ? null : network.driverLoads(),
+        CapacitorTerminator.of(line));
   }
 
   private static String name(ChainItem item) {

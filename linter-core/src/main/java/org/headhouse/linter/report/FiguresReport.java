@@ -2,8 +2,10 @@ package org.headhouse.linter.report;
 
 import java.io.OutputStream;
 import java.util.List;
+import org.headhouse.linter.figures.CapacitorTerminator;
 import org.headhouse.linter.figures.SegmentSummary;
 import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.figures.WorstFigures;
 import org.headhouse.linter.line.PairResistance;
 import org.headhouse.linter.line.ReceivedVoltage;
 import org.headhouse.linter.line.SegmentFigures;
@@ -18,6 +20,7 @@ import tools.jackson.core.JsonGenerator;
  */
 public final class FiguresReport implements AutoCloseable {
   private static final double MILLIS = 1e3;
+  private static final double MICROS = 1e6;
 
   private final JsonGenerator json;
 
@@ -58,23 +61,56 @@ public final class FiguresReport implements AutoCloseable {
     number("lengthMetres", segment.lengthMetres());
     number("loopResistanceOhms", figures == null ? null : figures.loopResistanceOhms());
     number("unitLoads", segment.unitLoads());
-    idleVolts(segment.items(), figures == null ? null : figures.idleVolts());
+    byItem("idleVolts", segment.items(), figures == null ? null : figures.idleVolts());
     weakest(segment.items(), figures == null ? null : figures.weakestReceived());
     pair(figures == null ? null : figures.pairResistance());
+    byItem("driverLoadOhms", segment.items(), segment.driverLoadOhms());
+    worst(segment.items(), segment.worst());
+    terminators(segment);
     json.writeEndObject();
   }
 
-  /** By name; of two items with one name the first. */
-  private void idleVolts(List<String> items, @Nullable List<Double> volts) {
-    json.writeName("idleVolts");
-    if (volts == null) {
+  /** At the worst corner of all tolerances. */
+  private void worst(List<String> items, @Nullable WorstFigures worst) {
+    json.writeName("worst");
+    if (worst == null) {
       json.writeNull();
       return;
     }
     json.writeStartObject();
-    for (int i = 0; i < volts.size(); i++) {
+    byItem("idleVolts", items, worst.idleVolts());
+    weakest(items, worst.weakestReceived());
+    json.writeEndObject();
+  }
+
+  private void terminators(SegmentSummary segment) {
+    json.writeArrayPropertyStart("capacitorTerminators");
+    for (CapacitorTerminator terminator : segment.terminators()) {
+      json.writeStartObject();
+      json.writeStringProperty("at", segment.items().get(terminator.item()));
+      micros("timeConstantMicros", terminator.timing().timeConstantSeconds());
+      micros("bitMicros", terminator.timing().bitSeconds());
+      micros("roundTripMicros", terminator.timing().roundTripSeconds());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void micros(String name, double seconds) {
+    number(name, seconds * MICROS);
+  }
+
+  /** By name; of two items with one name the first. */
+  private void byItem(String name, List<String> items, @Nullable List<Double> values) {
+    json.writeName(name);
+    if (values == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    for (int i = 0; i < values.size(); i++) {
       if (items.indexOf(items.get(i)) == i) {
-        number(items.get(i), volts.get(i));
+        number(items.get(i), values.get(i));
       }
     }
     json.writeEndObject();

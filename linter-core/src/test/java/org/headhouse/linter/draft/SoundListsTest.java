@@ -30,7 +30,7 @@ class SoundListsTest {
   private static final List<String> TYPES =
       List.of("", "eight-way", "sixteen-way", "heating-loop", "screen-drive");
   private static final List<String> PLACES =
-      List.of("Bay", "NO", "Ñandú", "a: b", "#", "- x", "'q'", "\"q\"", "\uD83C\uDF31 y", "%z");
+      List.of("Bay", "NO", "Ñandú", "a: b", "#", "& x", "'q'", "\"q\"", "\uD83C\uDF31 y", "%z");
 
   /**
    * Loads stay under 32 in all, and lengths under 600 m, of which 24 AWG carries a signal to 60

@@ -3,6 +3,7 @@ package org.headhouse.linter.report;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -17,6 +18,7 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.figures.SegmentSummary;
 import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.figures.WorstFigures;
 import org.headhouse.linter.line.PairResistance;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.line.TrafficFigures;
@@ -58,12 +60,19 @@ class FiguresReportTest {
             {"sites":[{"site":"example","segments":[
             {"items":["HeadHouse","Bay2","Boiler"],"lengthMetres":0,"loopResistanceOhms":0,
             "unitLoads":0,"idleVolts":{"HeadHouse":0,"Bay2":0,"Boiler":0},
-            "weakestReceived":{"from":"Bay2","to":"HeadHouse","volts":0},
-            "pairResistanceOhms":{"low":0,"high":0}},
+            "weakestReceived":{"from":"Boiler","to":"HeadHouse","volts":0},
+            "pairResistanceOhms":{"low":0,"high":0},
+            "driverLoadOhms":{"HeadHouse":0,"Bay2":0,"Boiler":0},
+            "worst":{"idleVolts":{"HeadHouse":0,"Bay2":0,"Boiler":0},
+            "weakestReceived":{"from":"Boiler","to":"HeadHouse","volts":0}},
+            "capacitorTerminators":[]},
             {"items":["Boiler","Bay3"],"lengthMetres":0,"loopResistanceOhms":0,
             "unitLoads":0,"idleVolts":null,
-            "weakestReceived":null,
-            "pairResistanceOhms":{"low":0,"high":0}}],
+            "weakestReceived":{"from":"Boiler","to":"Bay3","volts":0},
+            "pairResistanceOhms":{"low":0,"high":0},
+            "driverLoadOhms":{"Boiler":0,"Bay3":0},
+            "worst":{"idleVolts":null,"weakestReceived":{"from":"Boiler","to":"Bay3","volts":0}},
+            "capacitorTerminators":[]}],
             "traffic":{"characterMillis":0,"broadcastMillis":0,"pollMillis":0,"utilisation":0,
             "worstAgeMillis":0,"worstAgeOneSilentMillis":0}}]}
             """
@@ -89,6 +98,14 @@ class FiguresReportTest {
       }
       expected.add(figures.pairResistance().lowOhms());
       expected.add(figures.pairResistance().highOhms());
+      expected.addAll(requireNonNull(segment.driverLoadOhms()));
+      WorstFigures worst = requireNonNull(segment.worst());
+      if (worst.idleVolts() != null) {
+        expected.addAll(worst.idleVolts());
+      }
+      if (worst.weakestReceived() != null) {
+        expected.add(worst.weakestReceived().volts());
+      }
     }
     TrafficFigures traffic = requireNonNull(site.traffic());
     expected.add(traffic.characterSeconds() * 1e3);
@@ -104,7 +121,7 @@ class FiguresReportTest {
             .map(MatchResult::group)
             .map(text -> Double.parseDouble(text.substring(2)))
             .toList();
-    assertThat(found).isEqualTo(expected).hasSize(20);
+    assertThat(found).isEqualTo(expected).hasSize(31);
   }
 
   @Test
@@ -122,13 +139,29 @@ class FiguresReportTest {
                 "loopResistanceOhms",
                 "idleVolts",
                 "weakestReceived",
-                "pairResistanceOhms"))
+                "pairResistanceOhms",
+                "driverLoadOhms",
+                "worst"))
         .allSatisfy(
             key -> {
               assertThat(segment.has(key)).as(key).isTrue();
               assertThat(segment.get(key).isNull()).as(key).isTrue();
             });
     assertThat(site.at("/segments/1/pairResistanceOhms/high").isNumber()).isTrue();
+  }
+
+  /** 120 ohm · 1 nF; a bit of 9600 bit/s; 2 · 300 m at 0.66 of the speed of light (computed). */
+  @Test
+  void theTimesOfACapacitorStandBesideBitAndRoundTrip() {
+    SiteText text = new SiteText().unit("120 ohm + 1 nF", "300 m").unit("120 ohm", "");
+    JsonNode terminators =
+        parsed(LineCheck.of(text).figures()).at("/sites/0/segments/0/capacitorTerminators");
+    assertThat(terminators).hasSize(1);
+    JsonNode one = terminators.get(0);
+    assertThat(one.get("at").asString()).isEqualTo("Head House");
+    assertThat(one.get("timeConstantMicros").asDouble()).isCloseTo(0.12, within(1e-9));
+    assertThat(one.get("bitMicros").asDouble()).isCloseTo(104.1667, within(1e-4));
+    assertThat(one.get("roundTripMicros").asDouble()).isCloseTo(3.0324, within(1e-4));
   }
 
   /** Without polls there are no times of polls; without a broadcast no ages. */
@@ -166,7 +199,7 @@ class FiguresReportTest {
 
   @Test
   void namesAreEscaped() {
-    SegmentSummary segment = new SegmentSummary(List.of(HOSTILE, HOSTILE), 1.0, 2, null);
+    SegmentSummary segment = new SegmentSummary(List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, List.of());
     SiteFigures site = new SiteFigures(HOSTILE, List.of(segment), null);
     JsonNode parsed = parsed(site);
     assertThat(parsed.at("/sites/0/site").asString()).isEqualTo(HOSTILE);

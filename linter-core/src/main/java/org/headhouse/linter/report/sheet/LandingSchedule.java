@@ -198,18 +198,26 @@ final class LandingSchedule {
   }
 
   private String bias(ChainItem item) {
+    StringBuilder all = new StringBuilder();
     for (SegmentLine segment : figures.segments()) {
       for (Bias bias : segment.biases()) {
         if (segment.segment().items().get(segment.itemOf(bias)).isSameItemAs(item)) {
-          return "; bias "
-              + written(bias.resistors())
-              + " each: from "
-              + written(bias.supply())
-              + " to D1, from D0 to common";
+          String side =
+              item instanceof Repeater ? "side " + segment.segment().side(item).word() + ", " : "";
+          all.append("; bias ")
+              .append(side)
+              .append(each(bias));
         }
       }
     }
-    return "";
+    return all.toString();
+  }
+
+  private static String each(Bias bias) {
+    return written(bias.resistors())
+        + " each: from "
+        + written(bias.supply())
+        + " to D1, from D0 to common";
   }
 
   private static String written(Setting<? extends Quantity> setting) {

@@ -97,7 +97,7 @@ final class SegmentTable {
             Verdict.of(metres <= most + ROUNDING),
             most == byRate
                 ? "10⁸ m·bit/s over the rate: common practice, no source"
-                : "MODBUS over Serial Line V1.02, 3.4.3"));
+                : "MODBUS over Serial Line V1.02, 3.4.3: up to 9600 bit/s, AWG 26 or wider"));
   }
 
   private String left(double metres) {
@@ -161,15 +161,18 @@ final class SegmentTable {
         where = PlainText.name(item);
       }
     }
+    double most = line.longestStubMetres();
     if (longest > 0) {
       rows.add(
           new Row(
               "Longest branch, to " + where,
               measure.length(longest),
-              "at most " + measure.length(StubLimit.LONGEST_METRES),
-              left(StubLimit.LONGEST_METRES - longest),
-              Verdict.of(longest <= StubLimit.LONGEST_METRES),
-              "MODBUS over Serial Line V1.02, 3.4.3"));
+              "at most " + measure.length(most),
+              left(most - longest),
+              Verdict.of(longest <= most),
+              most < StubLimit.LONGEST_METRES
+                  ? "a tenth of the rise time, TI SN65HVD1x"
+                  : "MODBUS over Serial Line V1.02, 3.4.3"));
     }
   }
 

@@ -41,8 +41,12 @@ public final class NameUnreadable implements SiteRule {
                     item.name().place(),
                     new Message(
                         "the name " + item.called() + " " + fault,
-                        "people on the site cannot read it out or find it",
-                        "write a name of visible letters without spaces around it"))
+                        isFormula(name)
+                            ? "a spreadsheet that opens a list of the units runs it"
+                            : "people on the site cannot read it out or find it",
+                        isFormula(name)
+                            ? "write a name that starts with a letter"
+                            : "write a name of visible letters without spaces around it"))
                 .fixedBy(withoutSpaces(item, name, site)));
       }
     }
@@ -92,9 +96,13 @@ public final class NameUnreadable implements SiteRule {
     if (name.codePoints().noneMatch(Character::isLetter)) {
       return "has only digits or punctuation";
     }
-    return FORMULA_SIGNS.indexOf(first) >= 0
+    return isFormula(name)
         ? "starts with " + name.charAt(0) + ", which spreadsheets run as a formula"
         : null;
+  }
+
+  private static boolean isFormula(String name) {
+    return !name.isEmpty() && FORMULA_SIGNS.indexOf(name.charAt(0)) >= 0;
   }
 
   /** Most names are of ASCII alone, start with a letter and end with no space. */

@@ -1,0 +1,193 @@
+package org.headhouse.linter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Ordinary lines as they are built have no result at all, not even a note. Each of them was thought
+ * through by hand (common practice, no source): bias by the worst corner, one ground, commons where
+ * interfaces are isolated, terminators at the ends.
+ */
+class SoundSitesTest {
+  private static final String TYPES =
+      """
+      format: 1
+      device-types:
+        - {id: old, unit-load: 1, idle-bias: needed, isolated: false, comm-module: needed, parities: [even, none]}
+        - {id: fail-safe, unit-load: 1/8, idle-bias: not-needed, isolated: false, baud-rates: [9600, 19200]}
+        - {id: isolated, unit-load: 1/8, idle-bias: not-needed, isolated: true, rise-time: 100 ns}
+      """;
+
+  private static final String BIASED = "resistors: 510 ohm, supply: 5 V";
+
+  private static String site(String line, String chain) {
+    return """
+        format: 1
+        site: example
+        stage: planned
+        weather-station: {at: Head House, readings: [light, wind-speed]}
+        line:
+          baud: 9600
+          parity: even
+          stop-bits: 1
+        %s
+        chain:
+        %s"""
+        .formatted(line.stripTrailing().indent(2).stripTrailing(), chain.indent(2));
+  }
+
+  private static String cable(String gauge) {
+    return "cable: {gauge: " + gauge + ", shielded: true, impedance: 120 ohm}\n";
+  }
+
+  private static String bias(String... at) {
+    return "bias:\n"
+        + Stream.of(at)
+            .map(item -> "  - {at: " + item + ", " + BIASED + "}\n")
+            .reduce("", String::concat);
+  }
+
+  /** The first is the head unit. */
+  private static String unit(int address, String type, String conductors, String more) {
+    boolean head = address == 1;
+    return """
+        - unit: %s
+          role: %s
+          address: %d
+          device-type: %s
+          comm-module: fitted
+          conductors: [%s]
+          outdoor: {light: %4$s, wind-speed: %4$s}
+        """
+            .replace("%4$s", head ? "local" : "head")
+            .formatted(
+                head ? "Head House" : "Bay " + address,
+                head ? "head" : "follower",
+                address,
+                type,
+                conductors)
+        + more.strip().indent(2);
+  }
+
+  private static String end(String termination) {
+    return "termination: " + termination;
+  }
+
+  private static String to(String termination, String cable) {
+    return end(termination) + "\ncable-to-next: " + cable;
+  }
+
+  private static String between(String termination, String cable) {
+    return to(termination, cable)
+        + "\nrun-to-next: between-buildings\nsurge-protection-to-next: fitted";
+  }
+
+  static Stream<Arguments> sites() {
+    return Stream.of(
+        Arguments.of(
+            "with bias",
+            site(
+                cable("24 AWG") + bias("Head House"),
+                unit(1, "old", "A, B, G", to("120 ohm", "40 m"))
+                    + unit(2, "old", "A, B", to("none", "35 m"))
+                    + unit(3, "old", "A, B", end("120 ohm")))),
+        Arguments.of(
+            "without bias, all receivers fail-safe",
+            site(
+                cable("24 AWG"),
+                unit(1, "fail-safe", "A, B, G", to("120 ohm", "60 m"))
+                    + unit(2, "fail-safe", "A, B", end("120 ohm")))),
+        Arguments.of(
+            "isolated, with a common to every unit, between buildings",
+            site(
+                cable("24 AWG"),
+                unit(1, "isolated", "A, B, C, G", between("120 ohm", "80 m"))
+                    + unit(2, "isolated", "A, B, C", end("120 ohm")))),
+        Arguments.of(
+            "not isolated, in one building",
+            site(
+                cable("0.5 mm2") + bias("Head House"),
+                unit(1, "fail-safe", "A, B, G", to("120 ohm", "20 m"))
+                    + unit(2, "old", "A, B", end("120 ohm")))),
+        Arguments.of(
+            "with a converter before the head unit",
+            site(
+                cable("24 AWG") + bias("Head House"),
+                "- converter: Office\n"
+                    + to("120 ohm", "12 m").indent(2)
+                    + unit(1, "old", "A, B, G", to("none", "40 m"))
+                    + unit(2, "old", "A, B", end("120 ohm")))),
+        Arguments.of(
+            "with other equipment on the pair",
+            site(
+                cable("24 AWG") + bias("Head House"),
+                unit(1, "old", "A, B, G", to("120 ohm", "40 m"))
+                    + "- equipment: Dosing Rig\n"
+                    + ("address: 57\nbroadcasts: ignored\n" + to("none", "20 m")).indent(2)
+                    + unit(2, "old", "A, B", end("120 ohm")))),
+        Arguments.of(
+            "with an isolated repeater between two buildings",
+            site(
+                cable("24 AWG") + bias("Head House", "Road"),
+                unit(1, "old", "A, B, G", between("120 ohm", "70 m"))
+                    + "- repeater: Road\n"
+                    + ("isolated: true\ntermination: {in: 120 ohm, out: 120 ohm}\n"
+                            + "cable-to-next: 30 m")
+                        .indent(2)
+                    + unit(2, "old", "A, B, G", to("none", "30 m"))
+                    + unit(3, "old", "A, B", end("120 ohm")))),
+        Arguments.of(
+            "compact, in one cabinet",
+            site(
+                cable("24 AWG") + bias("Head House"),
+                unit(1, "fail-safe", "A, B, G", to("120 ohm", "1 m"))
+                    + unit(2, "fail-safe", "A, B", to("none", "1 m"))
+                    + unit(3, "fail-safe", "A, B", end("120 ohm")))),
+        Arguments.of(
+            "long, with terminators that draw nothing while the line is idle",
+            site(
+                cable("22 AWG") + bias("Head House").replace("510 ohm", "620 ohm"),
+                unit(1, "fail-safe", "A, B, G", to("120 ohm + 1 nF", "330 m"))
+                    + unit(2, "fail-safe", "A, B", to("none", "330 m"))
+                    + unit(3, "fail-safe", "A, B", end("120 ohm + 1 nF")))),
+        Arguments.of(
+            "in feet, at 19200 bit/s",
+            site(
+                    cable("24 AWG") + bias("Head House"),
+                    unit(1, "fail-safe", "A, B, G", to("120 ohm", "120 ft"))
+                        + unit(2, "fail-safe", "A, B", end("120 ohm")))
+                .replace("baud: 9600", "baud: 19200")),
+        Arguments.of(
+            "commissioned",
+            site(
+                        cable("24 AWG") + bias("Head House"),
+                        unit(1, "old", "A, B, G", "vents: none\n" + to("120 ohm", "40 m"))
+                            + unit(2, "old", "A, B", "vents: none\n" + end("120 ohm")))
+                    .replace("planned", "commissioned")
+                + """
+                commissioning:
+                  date: 2026-03-14
+                  by: R.O.
+                  measured: {pair-resistance: 60.5 ohm, idle-voltage: 0.27 V}
+                  outdoor-readings-seen: [Bay 2]
+                """));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("sites")
+  void anOrdinarySiteHasNoResult(String kind, String text) throws IOException {
+    CheckReport report =
+        SiteLinter.builder()
+            .deviceTypes(SiteInput.text("device-types.yaml", TYPES))
+            .build()
+            .checkText("example.yaml", text);
+    assertThat(report.notifications()).isEmpty();
+    assertThat(List.copyOf(report.results())).as("%s:%n%s", kind, text).isEmpty();
+  }
+}
