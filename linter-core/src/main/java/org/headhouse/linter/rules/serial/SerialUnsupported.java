@@ -37,31 +37,34 @@ public final class SerialUnsupported implements SiteRule {
     }
     Integer baud = line.baud().orNull();
     Parity parity = line.parity().orNull();
-    Set<String> reported = new HashSet<>();
+    Set<String> reportedRates = new HashSet<>();
+    Set<String> reportedParities = new HashSet<>();
     for (ChainItem item : site.items()) {
       List<Setting<Integer>> rates = item.type().baudRates().orNull();
+      if (baud != null
+          && rates != null
+          && lack(rates, baud)
+          && reportedRates.add(item.deviceType().or(""))) {
+        report(
+            item,
+            line.baud(),
+            "runs at " + baud + " bit/s",
+            "rate",
+            words(rates, String::valueOf),
+            context);
+      }
       List<Setting<Parity>> parities = item.type().serialPort().parities().orNull();
-      boolean lacksRate = baud != null && rates != null && lack(rates, baud);
-      boolean lacksParity = parity != null && parities != null && lack(parities, parity);
-      if ((lacksRate || lacksParity) && reported.add(item.deviceType().or(""))) {
-        if (lacksRate) {
-          report(
-              item,
-              line.baud(),
-              "runs at " + baud + " bit/s",
-              "rate",
-              words(rates, String::valueOf),
-              context);
-        }
-        if (lacksParity) {
-          report(
-              item,
-              line.parity(),
-              "has parity " + parity.word(),
-              "parity",
-              words(parities, Parity::word),
-              context);
-        }
+      if (parity != null
+          && parities != null
+          && lack(parities, parity)
+          && reportedParities.add(item.deviceType().or(""))) {
+        report(
+            item,
+            line.parity(),
+            "has parity " + parity.word(),
+            "parity",
+            words(parities, Parity::word),
+            context);
       }
     }
   }
