@@ -12,8 +12,9 @@ import org.yaml.snakeyaml.tokens.Token;
 /**
  * The parser's own scanner with the kind of the next token kept.
  *
- * <p>The parser asks about ten times for the kind of each token, and the scanner computes it each
- * time. It cannot change until the token is taken, so the answer is kept.
+ * <p>The parser asks four times and more what kind of token comes next, and the scanner looks anew
+ * each time whether that is settled. It is from the first answer on until the token is taken, so
+ * the answer is kept.
  */
 final class TokenAhead implements Scanner {
   private final ScannerImpl scanner;
