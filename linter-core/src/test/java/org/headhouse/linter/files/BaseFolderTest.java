@@ -29,7 +29,7 @@ class BaseFolderTest {
   @ParameterizedTest
   @CsvSource({"../other/alder.yaml, other/alder.yaml", "sites/../../alder.yaml, alder.yaml"})
   void pathsOutsideAreShownWhole(String path, String fromAbove) {
-    String above = String.valueOf(folder.getParent().resolve(fromAbove));
+    String above = String.valueOf(folder.resolveSibling(fromAbove));
     assertThat(new BaseFolder(folder).shown(folder.resolve(path)))
         .isEqualTo(above.replace('\\', '/'));
   }
