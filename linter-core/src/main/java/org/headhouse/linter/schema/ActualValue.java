@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.yaml.CoreType;
-import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
@@ -31,14 +30,6 @@ record ActualValue(Node.Valued node) {
 
   boolean is(CoreType type) {
     return node instanceof Scalar scalar && scalar.type() == type;
-  }
-
-  boolean isMapping() {
-    return node instanceof Mapping;
-  }
-
-  boolean isSequence() {
-    return node instanceof Sequence;
   }
 
   /** Whether the quotes make text of what would be something else without them. */

@@ -2,6 +2,7 @@ package org.headhouse.linter.yaml;
 
 import java.util.Set;
 import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.events.CollectionStartEvent;
 import org.yaml.snakeyaml.events.NodeEvent;
@@ -19,12 +20,6 @@ final class NodeProperties {
 
   private static final Set<String> CORE_TAGS =
       Set.of("str", "int", "float", "bool", "null", "map", "seq");
-
-  /** The line breaks of YAML 1.1, as the parser counts lines. */
-  private static final String LINE_BREAKS = "\r\n\u0085\u2028\u2029";
-
-  /** Only these end a tag for the parser; a comma may be a part of one. */
-  private static final String ENDS_OF_TAGS = " \t" + LINE_BREAKS;
 
   private static final Found NONE = new Found(null, null, "", false, 0, 0);
 
@@ -102,7 +97,7 @@ final class NodeProperties {
       } else if (c == ' ' || c == '\t') {
         at++;
         column++;
-      } else if (LINE_BREAKS.indexOf(c) >= 0 && hasContentBeyond(event, line)) {
+      } else if (SourceText.isLineBreak(c) && hasContentBeyond(event, line)) {
         at += text.startsWith("\r\n", at) ? 2 : 1;
         line++;
         column = 1;
@@ -132,9 +127,10 @@ final class NodeProperties {
         || (tag.startsWith(CORE) && CORE_TAGS.contains(tag.substring(CORE.length())));
   }
 
+  /** Only spaces and line breaks end a tag for the parser; a comma may be a part of one. */
   private int endOfTag(int from) {
     int at = from;
-    while (at < text.length() && ENDS_OF_TAGS.indexOf(text.charAt(at)) < 0) {
+    while (at < text.length() && " \t".indexOf(text.charAt(at)) < 0 && !isLineBreakAt(at)) {
       at++;
     }
     return at;
@@ -142,10 +138,14 @@ final class NodeProperties {
 
   private int endOfLine(int from) {
     int at = from;
-    while (at < text.length() && LINE_BREAKS.indexOf(text.charAt(at)) < 0) {
+    while (at < text.length() && !isLineBreakAt(at)) {
       at++;
     }
     return at;
+  }
+
+  private boolean isLineBreakAt(int index) {
+    return SourceText.isLineBreak(text.charAt(index));
   }
 
   private void moveTo(int index) {
