@@ -155,7 +155,8 @@ class OneMistakeTest {
 
   private static String line(String more) {
     String rest = more.startsWith("bias") ? LINE.substring(0, LINE.indexOf(", bias")) : LINE;
-    return Example.with(LINE, rest.replaceFirst("\\}$", rest.equals(LINE) ? "" : "}") + ", " + more + "}");
+    return Example.with(
+        LINE, rest.replaceFirst("\\}$", rest.equals(LINE) ? "" : "}") + ", " + more + "}");
   }
 
   @ParameterizedTest

@@ -13,8 +13,7 @@ import java.util.Map;
  */
 public final class SiteText {
   /** The type of a unit that says no other: nothing is known of it but that it needs no bias. */
-  public static final String PLAIN =
-      "  - {id: plain, title: Controller, idle-bias: not-needed}\n";
+  public static final String PLAIN = "  - {id: plain, title: Controller, idle-bias: not-needed}\n";
 
   /** What such a unit says of its type. */
   public static final String OF_PLAIN_TYPE = "device-type: plain";

@@ -54,8 +54,7 @@ sealed interface BiasNeed {
         : new Resistors(choice.standardOhms());
   }
 
-  private static SegmentCircuit circuit(
-      List<ListedUnit> units, DraftSettings settings, Wire wire) {
+  private static SegmentCircuit circuit(List<ListedUnit> units, DraftSettings settings, Wire wire) {
     Terminator terminator = Terminator.resistor(settings.impedance().ohms());
     int last = units.size() - 1;
     List<SegmentItem> items =

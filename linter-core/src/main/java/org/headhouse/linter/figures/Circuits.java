@@ -14,8 +14,8 @@ import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Percentage;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Segment;
-import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Temperature;
+import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Voltage;
 import org.jspecify.annotations.Nullable;
 

@@ -310,7 +310,8 @@ public final class SegmentLine {
   public @Nullable ChainItem quickestDriver() {
     ChainItem quickest = null;
     for (ChainItem item : segment.items()) {
-      if (riseSeconds(item) < (quickest == null ? Double.POSITIVE_INFINITY : riseSeconds(quickest))) {
+      if (riseSeconds(item)
+          < (quickest == null ? Double.POSITIVE_INFINITY : riseSeconds(quickest))) {
         quickest = item;
       }
     }

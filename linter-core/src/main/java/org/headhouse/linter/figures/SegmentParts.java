@@ -30,7 +30,6 @@ record SegmentParts(
 
   /** What the parts may have, for the weakest voltages. */
   SegmentSpread spread(SegmentCircuit circuit, Tolerances tolerances) {
-    return new SegmentSpread(
-        circuit, CableSpread.atWeakest(wire, celsius, tolerances), tolerances);
+    return new SegmentSpread(circuit, CableSpread.atWeakest(wire, celsius, tolerances), tolerances);
   }
 }

@@ -68,7 +68,8 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
   private static boolean allReach(Site site, int baud) {
     double metres = LengthLimit.optimisticMetres(baud);
     return site.segments().stream()
-        .noneMatch(segment -> new SegmentLine(segment, site, SitePolicy.DEFAULT).isLongerThan(metres));
+        .noneMatch(
+            segment -> new SegmentLine(segment, site, SitePolicy.DEFAULT).isLongerThan(metres));
   }
 
   private static boolean allHave(Site site, int baud) {

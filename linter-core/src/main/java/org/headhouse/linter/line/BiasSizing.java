@@ -1,7 +1,6 @@
 package org.headhouse.linter.line;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.OptionalDouble;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;

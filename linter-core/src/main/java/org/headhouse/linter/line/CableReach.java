@@ -15,11 +15,12 @@ public final class CableReach {
    * By how much all hops can be lengthened together, or must be shortened, for the weakest pair of
    * items to receive a voltage. The same factor holds for the resistance of the conductors instead.
    *
-   * <p>Found by bisection on {@link WorstCorner#weakestReceived}, at each corner of the parts. For {@code x = D0 − D1}, Kirchhoff's
-   * law with all hops scaled by k reads {@code (L + k·Y)·x = −k·s} away from the sender, with
-   * {@code s, Y ≥ 0}; its derivative {@code (L + k·Y)·x' = −s − Y·x} is nowhere positive while no x
-   * is negative, and the inverse of {@code L + k·Y} has no negative element. So every x falls as k
-   * grows as long as the bias overrules the driver nowhere, and the factor found is the greatest.
+   * <p>Found by bisection on {@link WorstCorner#weakestReceived}, at each corner of the parts. For
+   * {@code x = D0 − D1}, Kirchhoff's law with all hops scaled by k reads {@code (L + k·Y)·x = −k·s}
+   * away from the sender, with {@code s, Y ≥ 0}; its derivative {@code (L + k·Y)·x' = −s − Y·x} is
+   * nowhere positive while no x is negative, and the inverse of {@code L + k·Y} has no negative
+   * element. So every x falls as k grows as long as the bias overrules the driver nowhere, and the
+   * factor found is the greatest.
    *
    * @param wantedVolts the least that any item receives from any other
    * @return a factor of all lengths, exact to 1e-12; infinite where no length is too great or there

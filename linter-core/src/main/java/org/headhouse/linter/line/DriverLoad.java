@@ -34,8 +34,7 @@ public record DriverLoad(int item, double ohms) {
   public static double leastPossibleOhms(SegmentCircuit circuit) {
     double siemens = 0;
     for (SegmentItem item : circuit.items()) {
-      siemens +=
-          item.signalTerminatorSiemens() + (item.biasSiemens() + item.loadSiemens()) / 2;
+      siemens += item.signalTerminatorSiemens() + (item.biasSiemens() + item.loadSiemens()) / 2;
     }
     return 1 / siemens;
   }

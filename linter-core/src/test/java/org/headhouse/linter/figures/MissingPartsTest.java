@@ -118,8 +118,7 @@ class MissingPartsTest {
   }
 
   private static double lowestIdle(LineCheck check) {
-    return requireNonNull(
-            requireNonNull(check.figures().segments().get(0).figures()).lowestIdle())
+    return requireNonNull(requireNonNull(check.figures().segments().get(0).figures()).lowestIdle())
         .volts();
   }
 

@@ -25,7 +25,8 @@ class BiasSizingTest {
   void theResistorsOfTheDesignGuideAreFound() {
     double raisedOhms = 1 / (1 / 120.0 - 1 / (2 * 528.0));
     SegmentCircuit circuit = withoutCable(unit(16, ohms(120)), unit(16, ohms(raisedOhms)));
-    assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 1, 4.75, 0.25)).hasValueCloseTo(528.0, within(0.5));
+    assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 1, 4.75, 0.25))
+        .hasValueCloseTo(528.0, within(0.5));
   }
 
   /** Computed from the table of idle voltages: the inverse of two rows. */
@@ -45,7 +46,8 @@ class BiasSizingTest {
             random -> {
               SegmentCircuit circuit = RandomSegments.one(random, 1, 60);
               int at = circuit.items().size() / 3;
-              double largest = BiasSizing.largestOhms(SegmentSpread.none(circuit), at, 5, 0.25).orElse(0);
+              double largest =
+                  BiasSizing.largestOhms(SegmentSpread.none(circuit), at, 5, 0.25).orElse(0);
               IdleVoltage lowest = lowestIdle(circuit, at, largest);
               if (lowest == null) {
                 return false;
@@ -80,7 +82,8 @@ class BiasSizingTest {
   @Test
   void withoutAnyLoadEveryResistorDoes() {
     SegmentCircuit circuit = withoutCable(unit(0, null), unit(0, null));
-    assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 0, 5, 5)).hasValue(Double.POSITIVE_INFINITY);
+    assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 0, 5, 5))
+        .hasValue(Double.POSITIVE_INFINITY);
     assertThat(BiasSizing.largestOhms(SegmentSpread.none(circuit), 0, 5, 5.1)).isEmpty();
   }
 

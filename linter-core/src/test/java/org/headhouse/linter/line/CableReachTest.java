@@ -70,7 +70,9 @@ class CableReachTest {
   @Test
   void limitsOfTheReach() {
     SegmentItem end = unit(1, ohms(120));
-    assertThat(CableReach.longestScale(SegmentSpread.none(pair(end, 40, end)), 1.6)).as("over the driver").isEmpty();
+    assertThat(CableReach.longestScale(SegmentSpread.none(pair(end, 40, end)), 1.6))
+        .as("over the driver")
+        .isEmpty();
     assertThat(CableReach.longestScale(SegmentSpread.none(pair(end, 40, end)), 1.5))
         .as("no cable")
         .hasValueCloseTo(0.0, within(1e-12));

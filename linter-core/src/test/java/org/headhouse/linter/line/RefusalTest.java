@@ -43,9 +43,15 @@ class RefusalTest {
           Map.entry("hop infinite", () -> circuit(List.of(1 / 0.0))),
           Map.entry("hop negative", () -> circuit(List.of(-1.0))),
           Map.entry("cable negative", () -> new SegmentCircuit(List.of(UNIT), List.of(), -0.1)),
-          Map.entry("wanted 0", () -> BiasSizing.largestOhms(SegmentSpread.none(circuit(List.of(1.0))), 0, 5, 0)),
-          Map.entry("supply 0", () -> BiasSizing.largestOhms(SegmentSpread.none(circuit(List.of(1.0))), 0, 0, 1)),
-          Map.entry("reach of 0 V", () -> CableReach.longestScale(SegmentSpread.none(circuit(List.of(1.0))), 0)),
+          Map.entry(
+              "wanted 0",
+              () -> BiasSizing.largestOhms(SegmentSpread.none(circuit(List.of(1.0))), 0, 5, 0)),
+          Map.entry(
+              "supply 0",
+              () -> BiasSizing.largestOhms(SegmentSpread.none(circuit(List.of(1.0))), 0, 0, 1)),
+          Map.entry(
+              "reach of 0 V",
+              () -> CableReach.longestScale(SegmentSpread.none(circuit(List.of(1.0))), 0)),
           Map.entry("resistor under 1 ohm", () -> PreferredResistor.e24AtMost(0.99)),
           Map.entry("resistor infinite", () -> PreferredResistor.e24AtMost(1 / 0.0)),
           Map.entry("baud 0", () -> new SerialFormat(0, true, 1)),

@@ -33,7 +33,9 @@ class SegmentFiguresTest {
     assertThat(figures.unitLoads()).isEqualTo(1.625);
     assertThat(figures.idleVolts()).isEqualTo(IdleVoltage.ofAllItems(CIRCUIT)).hasSize(3);
     assertThat(figures.lowestIdle()).extracting(IdleVoltage::item).isEqualTo(2);
-    assertThat(figures.weakestReceived()).isEqualTo(ReceivedVoltage.weakestOfItems(CIRCUIT)).isNotNull();
+    assertThat(figures.weakestReceived())
+        .isEqualTo(ReceivedVoltage.weakestOfItems(CIRCUIT))
+        .isNotNull();
     assertThat(figures.pairResistance()).isEqualTo(PairResistance.at(CIRCUIT, 0));
     assertThat(SegmentFigures.of(CIRCUIT, 2).pairResistance())
         .isEqualTo(PairResistance.at(CIRCUIT, 2));

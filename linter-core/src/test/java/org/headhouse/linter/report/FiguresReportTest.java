@@ -199,7 +199,8 @@ class FiguresReportTest {
 
   @Test
   void namesAreEscaped() {
-    SegmentSummary segment = new SegmentSummary(List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, List.of());
+    SegmentSummary segment =
+        new SegmentSummary(List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, List.of());
     SiteFigures site = new SiteFigures(HOSTILE, List.of(segment), null);
     JsonNode parsed = parsed(site);
     assertThat(parsed.at("/sites/0/site").asString()).isEqualTo(HOSTILE);

@@ -33,8 +33,7 @@ class YieldingTest {
   private static final String PATTERN =
       "format: 1\nrule-set: 1\nrules: {name.pattern: {parameters: {pattern: '[A-Z][A-Za-z ]+'}}}\n";
 
-  private static final String LINE =
-      "resistors: 510 ohm, supply: 5 V -> resistors: %s, supply: %s";
+  private static final String LINE = "resistors: 510 ohm, supply: 5 V -> resistors: %s, supply: %s";
   private static final String TRAFFIC =
       "120 ohm}, -> 120 ohm}, traffic: {broadcast: {registers: %d, every: %s}},";
   private static final String STATION_AT_SEEDLING = "at: Propagation -> at: Seedling North";
@@ -179,11 +178,11 @@ class YieldingTest {
                 .yieldsTo("bias.out-of-range", "640 ohm, supply: 4.8 V -> 680 ohm, supply: 5.4 V")
                 .yieldsTo("driver.overloaded", "termination: 120 ohm -> termination: 12 ohm"),
             ofComputedVoltages(
-                mistake(
-                    "signal.weak",
-                    LINE.formatted("450 ohm", "4.8 V"),
-                    "baud: 9600 -> maximum-temperature: 60 degC, baud: 9600",
-                    "cable-to-next: 40 m -> cable-to-next: 920 m"))
+                    mistake(
+                        "signal.weak",
+                        LINE.formatted("450 ohm", "4.8 V"),
+                        "baud: 9600 -> maximum-temperature: 60 degC, baud: 9600",
+                        "cable-to-next: 40 m -> cable-to-next: 920 m"))
                 .yieldsTo("driver.overloaded", "termination: 120 ohm -> termination: 12 ohm"),
             ofComputedVoltages(
                 mistake(

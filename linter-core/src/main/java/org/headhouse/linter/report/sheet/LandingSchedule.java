@@ -204,9 +204,7 @@ final class LandingSchedule {
         if (segment.segment().items().get(segment.itemOf(bias)).isSameItemAs(item)) {
           String side =
               item instanceof Repeater ? "side " + segment.segment().side(item).word() + ", " : "";
-          all.append("; bias ")
-              .append(side)
-              .append(each(bias));
+          all.append("; bias ").append(side).append(each(bias));
         }
       }
     }

@@ -100,10 +100,7 @@ public final class BiasMissing implements SiteRule {
       RuleContext context) {
     NewBias bias = NewBias.of(line, settings, context.sitePolicy().wantedIdleVolts());
     String between =
-        "between "
-            + line.segment().first().called()
-            + " and "
-            + line.segment().last().called();
+        "between " + line.segment().first().called() + " and " + line.segment().last().called();
     FixDraft fix = needed ? bias.fix() : null;
     context.report(
         context

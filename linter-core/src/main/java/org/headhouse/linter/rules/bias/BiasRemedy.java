@@ -34,7 +34,8 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
         supply == null
             ? null
             : BiasSizing.choice(network.spread(), at, supply.volts(), wantedVolts);
-    if (choice == null
+    if (supply == null
+        || choice == null
         || !network.drives(choice.item(), new BiasResistors(ohms(choice), supply.volts()))) {
       return new BiasRemedy(WITHOUT_RESISTORS, null);
     }

@@ -6,8 +6,8 @@ import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.result.Finding;
-import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.ParameterType;
 import org.headhouse.linter.rule.RuleContext;
@@ -19,7 +19,6 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Voltage;
-import org.jspecify.annotations.Nullable;
 
 /** {@code bias.weak}: the threshold of a receiver, The RS-485 Design Guide, TI SLLA272. */
 public final class BiasWeak implements SiteRule {
@@ -33,7 +32,8 @@ public final class BiasWeak implements SiteRule {
 
   /** Makes {@link Tolerances#resistors}. */
   public static final Parameter<Double> RESISTORS =
-      tolerance("resistors", "by how much bias resistors may differ, where their entry says nothing", 5);
+      tolerance(
+          "resistors", "by how much bias resistors may differ, where their entry says nothing", 5);
 
   /** Makes {@link Tolerances#supply}. */
   public static final Parameter<Double> SUPPLY =

@@ -52,8 +52,7 @@ record NewBias(String words, @Nullable FixDraft fix) {
       return null;
     }
     String at = name.matches(PLAIN_NAME) ? name : "'" + name.replace("'", "''") + "'";
-    String side =
-        item instanceof Repeater ? ", side: " + line.segment().side(item).word() : "";
+    String side = item instanceof Repeater ? ", side: " + line.segment().side(item).word() : "";
     return FixDraft.proposed(
         "Fit bias resistors of " + each + " each at " + item.called(),
         Edit.addKey(

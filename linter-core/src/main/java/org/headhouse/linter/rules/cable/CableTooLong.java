@@ -40,7 +40,9 @@ public final class CableTooLong implements SiteRule {
         continue;
       }
       List<Limit> passed =
-          limits(baud, line.wire()).stream().filter(limit -> line.isLongerThan(limit.metres())).toList();
+          limits(baud, line.wire()).stream()
+              .filter(limit -> line.isLongerThan(limit.metres()))
+              .toList();
       report(line, length, passed.get(0), firstRepeater(line, passed), context);
     }
   }

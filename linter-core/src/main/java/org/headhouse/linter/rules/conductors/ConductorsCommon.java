@@ -55,15 +55,11 @@ public final class ConductorsCommon implements SiteRule {
 
   /** A repeater that ends the section has the common of each side for itself. */
   private static boolean isBetweenSections(ChainItem item, GalvanicSection section) {
-    return item instanceof Repeater
-        && section.connections(item).size() == 1;
+    return item instanceof Repeater && section.connections(item).size() == 1;
   }
 
   private static Finding atSome(
-      List<ChainItem> with,
-      List<ChainItem> without,
-      GalvanicSection section,
-      RuleContext context) {
+      List<ChainItem> with, List<ChainItem> without, GalvanicSection section, RuleContext context) {
     ChainItem first = without.get(0);
     int others = without.size() - 1;
     return context
@@ -84,10 +80,7 @@ public final class ConductorsCommon implements SiteRule {
   }
 
   private static Finding nowhere(
-      ChainItem isolated,
-      List<ChainItem> without,
-      GalvanicSection section,
-      RuleContext context) {
+      ChainItem isolated, List<ChainItem> without, GalvanicSection section, RuleContext context) {
     return context
         .finding(
             isolated.name().place(),
@@ -109,9 +102,7 @@ public final class ConductorsCommon implements SiteRule {
         Setting<List<Setting<Conductor>>> conductors = connection.conductors();
         edits.add(
             new Edit.AddItems(
-                conductors.place(),
-                conductors.or(List.of()).size(),
-                List.of(Conductor.C.word())));
+                conductors.place(), conductors.or(List.of()).size(), List.of(Conductor.C.word())));
       }
     }
     return FixDraft.proposed(

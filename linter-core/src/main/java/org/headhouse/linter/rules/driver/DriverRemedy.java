@@ -57,8 +57,7 @@ record DriverRemedy(String words, @Nullable FixDraft fix) {
     double ohms =
         Math.min(PreferredResistor.e24AtLeast(least.getAsDouble()), Levels.GREATEST_BIAS_OHMS);
     double most =
-        BiasSizing.largestOhms(
-                network.spread(), line.itemOf(bias), supply.volts(), wantedIdleVolts)
+        BiasSizing.largestOhms(network.spread(), line.itemOf(bias), supply.volts(), wantedIdleVolts)
             .orElse(0);
     if (ohms < least.getAsDouble() || ohms > most) {
       return null;

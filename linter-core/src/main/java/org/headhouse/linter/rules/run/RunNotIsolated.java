@@ -37,8 +37,10 @@ public final class RunNotIsolated implements SiteRule {
       List<ChainItem> items = section.items();
       for (int i = 0; i < items.size() - 1; i++) {
         if (items.get(i).runToNext().is(Run.BETWEEN_BUILDINGS)) {
-          Finding one = finding(items.subList(0, i + 1), items.subList(i + 1, items.size()), context);
-          boolean worse = worst == null || (worst.level() != null && one != null && one.level() == null);
+          Finding one =
+              finding(items.subList(0, i + 1), items.subList(i + 1, items.size()), context);
+          boolean worse =
+              worst == null || (worst.level() != null && one != null && one.level() == null);
           worst = one != null && worse ? one : worst;
         }
       }

@@ -39,23 +39,20 @@ public final class SerialUnsupported implements SiteRule {
     Parity parity = line.parity().orNull();
     Set<String> reported = new HashSet<>();
     for (ChainItem item : site.items()) {
+      if (reported.contains(item.deviceType().or(""))) {
+        continue;
+      }
       List<Setting<Integer>> rates = item.type().baudRates().orNull();
+      if (baud != null && rates != null && lack(rates, baud)) {
+        String able = words(rates, String::valueOf);
+        report(item, line.baud(), "runs at " + baud + " bit/s", "rate", able, context);
+        reported.add(item.deviceType().or(""));
+      }
       List<Setting<Parity>> parities = item.type().serialPort().parities().orNull();
-      boolean lacksRate = baud != null && rates != null && lack(rates, baud);
-      boolean lacksParity = parity != null && parities != null && lack(parities, parity);
-      if ((lacksRate || lacksParity) && reported.add(item.deviceType().or(""))) {
-        if (lacksRate) {
-          report(item, line.baud(), "runs at " + baud + " bit/s", "rate", words(rates, String::valueOf), context);
-        }
-        if (lacksParity) {
-          report(
-              item,
-              line.parity(),
-              "has parity " + parity.word(),
-              "parity",
-              words(parities, Parity::word),
-              context);
-        }
+      if (parity != null && parities != null && lack(parities, parity)) {
+        String able = words(parities, Parity::word);
+        report(item, line.parity(), "has parity " + parity.word(), "parity", able, context);
+        reported.add(item.deviceType().or(""));
       }
     }
   }

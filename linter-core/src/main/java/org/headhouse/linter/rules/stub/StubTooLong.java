@@ -63,7 +63,8 @@ public final class StubTooLong implements SiteRule {
       return;
     }
     if (stub.metres() > StubLimit.LONGEST_METRES) {
-      String modbus = "the " + Shown.metres(StubLimit.LONGEST_METRES) + " of the Modbus specification";
+      String modbus =
+          "the " + Shown.metres(StubLimit.LONGEST_METRES) + " of the Modbus specification";
       context.report(place, message(item, stub, modbus, line.longestStubMetres()));
       return;
     }

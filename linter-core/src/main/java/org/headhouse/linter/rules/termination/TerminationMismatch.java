@@ -77,8 +77,7 @@ public final class TerminationMismatch implements SiteRule {
       return;
     }
     double difference = Math.abs(resistance.ohms() / impedance.ohms() - 1);
-    boolean overloads =
-        resistance.ohms() < impedance.ohms() && segment.overloadedDriver() != null;
+    boolean overloads = resistance.ohms() < impedance.ohms() && segment.overloadedDriver() != null;
     if (difference > context.value(MOST) + ROUNDING && !overloads) {
       context.report(
           context

@@ -329,7 +329,9 @@ class BiasRulesTest {
     assertThat(offered.find()).as(result.message().remedy()).isTrue();
     assertThat(
             check
-                .with("{at: Head House, resistors: 450 ohm", "{at: Bay 2, resistors: " + offered.group(1))
+                .with(
+                    "{at: Head House, resistors: 450 ohm",
+                    "{at: Bay 2, resistors: " + offered.group(1))
                 .reported())
         .isEmpty();
     assertThat(result.fix()).isNotNull();

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A driver of 1.5 V, a receiver of 200 mV: The RS-485 Design Guide, TI SLLA272. The
- * tolerances: common practice, no source.
+ * A driver of 1.5 V, a receiver of 200 mV: The RS-485 Design Guide, TI SLLA272. The tolerances:
+ * common practice, no source.
  */
 class SignalWeakTest {
   private static final String RULE = "signal.weak";

@@ -109,9 +109,7 @@ class StubTooLongTest {
 
   @Test
   void ofEquallyQuickDriversTheFirstIsNamed() {
-    LineCheck check =
-        of("3 m", "100 ns")
-            .with("device-type: plain", "device-type: fast");
+    LineCheck check = of("3 m", "100 ns").with("device-type: plain", "device-type: fast");
     LineCheck both =
         new LineCheck(
                 check.site().replaceFirst("device-type: quick\n", "firmware: \"1\"\n"),
