@@ -164,9 +164,10 @@ final class ValueReader {
       return missing();
     }
     Scalar scalar = cursor.node() instanceof Scalar any ? any : null;
-    boolean isNumber =
-        scalar != null && (scalar.type() == CoreType.INTEGER || scalar.type() == CoreType.FLOAT);
-    Double value = isNumber ? Numbers.decimal(scalar) : null;
+    Double value =
+        scalar != null && (scalar.type() == CoreType.INTEGER || scalar.type() == CoreType.FLOAT)
+            ? Numbers.decimal(scalar)
+            : null;
     return value == null || !(value > 0 && value <= most) ? faulty(cursor) : given(value, cursor);
   }
 

@@ -1,5 +1,7 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
+
 /**
  * A segment whose parts may differ from what is written: every terminator, every supply, every pair
  * of bias resistors and every run of cable on its own. A unit load is the most that a receiver may
@@ -9,6 +11,7 @@ package org.headhouse.linter.line;
  * @param cable what the conductors may have
  * @param tolerances of the parts
  */
+@Internal
 public record SegmentSpread(SegmentCircuit circuit, CableSpread cable, Tolerances tolerances) {
 
   /** A segment that is just as written. */
