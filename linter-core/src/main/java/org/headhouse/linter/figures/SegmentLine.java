@@ -23,6 +23,7 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Temperature;
 import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /** One segment of a site with its circuit and its figures. For one thread at a time. */
@@ -152,6 +153,7 @@ public final class SegmentLine {
   }
 
   /** What the physics says of the segment; null where a part of what it needs is not known. */
+  @Internal
   public @Nullable SegmentNetwork network() {
     if (!networkKnown) {
       SegmentParts parts =
@@ -180,6 +182,7 @@ public final class SegmentLine {
   }
 
   /** One conductor of the cable; null where its size is not known. */
+  @Internal
   public @Nullable Wire wire() {
     return line == null ? null : Circuits.wire(line);
   }

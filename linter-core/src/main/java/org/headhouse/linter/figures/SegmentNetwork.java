@@ -16,9 +16,11 @@ import org.headhouse.linter.line.SegmentSpread;
 import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.line.WorstCorner;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /** What the physics says of one segment, computed when it is first asked for. For one thread. */
+@Internal
 public final class SegmentNetwork {
   /** At which drivers are judged: cold cable is the heavier load. */
   private static final double DRIVER_CELSIUS = 20;

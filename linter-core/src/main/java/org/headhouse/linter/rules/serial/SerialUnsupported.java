@@ -37,34 +37,22 @@ public final class SerialUnsupported implements SiteRule {
     }
     Integer baud = line.baud().orNull();
     Parity parity = line.parity().orNull();
-    Set<String> reportedRates = new HashSet<>();
-    Set<String> reportedParities = new HashSet<>();
+    Set<String> reported = new HashSet<>();
     for (ChainItem item : site.items()) {
+      if (reported.contains(item.deviceType().or(""))) {
+        continue;
+      }
       List<Setting<Integer>> rates = item.type().baudRates().orNull();
-      if (baud != null
-          && rates != null
-          && lack(rates, baud)
-          && reportedRates.add(item.deviceType().or(""))) {
-        report(
-            item,
-            line.baud(),
-            "runs at " + baud + " bit/s",
-            "rate",
-            words(rates, String::valueOf),
-            context);
+      if (baud != null && rates != null && lack(rates, baud)) {
+        String able = words(rates, String::valueOf);
+        report(item, line.baud(), "runs at " + baud + " bit/s", "rate", able, context);
+        reported.add(item.deviceType().or(""));
       }
       List<Setting<Parity>> parities = item.type().serialPort().parities().orNull();
-      if (parity != null
-          && parities != null
-          && lack(parities, parity)
-          && reportedParities.add(item.deviceType().or(""))) {
-        report(
-            item,
-            line.parity(),
-            "has parity " + parity.word(),
-            "parity",
-            words(parities, Parity::word),
-            context);
+      if (parity != null && parities != null && lack(parities, parity)) {
+        String able = words(parities, Parity::word);
+        report(item, line.parity(), "has parity " + parity.word(), "parity", able, context);
+        reported.add(item.deviceType().or(""));
       }
     }
   }

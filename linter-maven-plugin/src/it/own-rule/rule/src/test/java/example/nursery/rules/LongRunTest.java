@@ -18,14 +18,14 @@ class LongRunTest {
       site: elm-row
       stage: planned
       weather-station: {at: Propagation, readings: [light, temperature]}
-      line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true, impedance: 120 ohm}, bias: [{at: Propagation, resistors: 510 ohm, supply: 5 V}]}
+      line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, shielded: true, impedance: 120 ohm}}
       chain:
         - unit: Propagation
           role: head
           address: 1
           comm-module: fitted
           conductors: [A, B, G]
-          termination: 120 ohm
+          termination: 120 ohm + 1 nF
           outdoor: {light: local, temperature: local}
           cable-to-next: %s
         - unit: Hardening Bay
@@ -33,7 +33,7 @@ class LongRunTest {
           address: 2
           comm-module: fitted
           conductors: [A, B]
-          termination: 120 ohm
+          termination: 120 ohm + 1 nF
           outdoor: {light: head, temperature: head}
       """;
 
