@@ -32,8 +32,8 @@ class CommissioningPlaceholderTest {
     LineCheck check =
         SITE.with(
             "outdoor-readings-seen: [Bay 2]",
-            "outdoor-readings-seen: [Bay 2]\n"
-                + "  renewed: [{date: 2026-04-02, by: "
+            "outdoor-readings-seen: [Bay 2], "
+                + "renewed: [{date: 2026-04-02, by: "
                 + by
                 + ", reason: Bay 2 exchanged}]");
     assertThat(check.reportedBy("commissioning.placeholder")).hasSize(results);
