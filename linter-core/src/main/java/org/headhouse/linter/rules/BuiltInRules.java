@@ -25,6 +25,7 @@ import org.headhouse.linter.rules.change.ChangeRecordKept;
 import org.headhouse.linter.rules.commissioning.CommissioningDate;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
 import org.headhouse.linter.rules.commissioning.CommissioningMissing;
+import org.headhouse.linter.rules.commissioning.CommissioningPlaceholder;
 import org.headhouse.linter.rules.commissioning.CommissioningUnitUnseen;
 import org.headhouse.linter.rules.conductors.ConductorsCommon;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
@@ -140,6 +141,7 @@ public final class BuiltInRules {
           new FirmwareMixed(),
           new ReferenceUnknown(),
           new CommissioningMissing(),
+          new CommissioningPlaceholder(),
           new CommissioningUnitUnseen(),
           new CommissioningMeasuredOff(),
           new CommissioningDate(),

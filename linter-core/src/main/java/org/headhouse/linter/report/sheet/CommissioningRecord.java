@@ -1,6 +1,5 @@
 package org.headhouse.linter.report.sheet;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.site.Site;
@@ -10,24 +9,24 @@ import org.headhouse.linter.yaml.DoubleQuoted;
 
 /**
  * The part of a site's file that records the proof, as YAML to complete and to paste over the key
- * {@code stage}. What is still to be measured is a comment, so that no value enters the file
- * unmeasured.
+ * {@code stage}. Nobody has signed it, and what is still to be measured and seen is a comment: pasted
+ * untouched it proves nothing.
  */
 final class CommissioningRecord {
   private CommissioningRecord() {}
 
-  static String of(Site site, LocalDate date) {
+  static String of(Site site) {
     List<String> lines = new ArrayList<>();
     lines.add("stage: commissioned");
     lines.add("commissioning:");
-    lines.add("  date: " + date + "  # the day of the visit");
+    lines.add("  date: \"?\"  # the day of the visit, as 2026-03-14");
     lines.add("  by: \"?\"  # the initials of who proved the line");
-    lines.add("  # Write what the meter showed, and take the # away:");
+    lines.add("  # Add what was really measured and seen, and delete its # and nothing else.");
     lines.add("  # measured: {pair-resistance: ___ ohm, idle-voltage: ___ V}");
     List<String> followers = followers(site);
     if (!followers.isEmpty()) {
-      lines.add("  outdoor-readings-seen:  # delete each unit whose display did not show them");
-      followers.forEach(name -> lines.add("    - " + DoubleQuoted.of(name)));
+      lines.add("  # outdoor-readings-seen:  # the units whose display showed them");
+      followers.forEach(name -> lines.add("  #   - " + DoubleQuoted.of(name)));
     }
     return String.join("\n", lines) + "\n";
   }

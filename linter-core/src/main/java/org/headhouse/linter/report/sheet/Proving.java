@@ -56,7 +56,7 @@ record Proving(
         readings(station),
         station == null ? "" : PlainText.name(station.at().or(PlainText.NOT_WRITTEN)),
         units,
-        CommissioningRecord.of(site, settings.date()));
+        CommissioningRecord.of(site));
   }
 
   private static List<String> readings(@Nullable WeatherStation station) {

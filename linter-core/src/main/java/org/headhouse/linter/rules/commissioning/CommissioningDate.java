@@ -7,6 +7,8 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.ProvingRecord;
+import org.headhouse.linter.site.RecordDate;
 import org.headhouse.linter.site.Site;
 
 /** {@code commissioning.date}. */
@@ -22,11 +24,18 @@ public final class CommissioningDate implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    Commissioning record = site.commissioning().orNull();
-    LocalDate date = record == null ? null : record.date().orNull();
-    if (record != null && date != null && date.isAfter(context.today())) {
+    Commissioning commissioning = site.commissioning().orNull();
+    if (commissioning != null) {
+      commissioning.records().forEach(record -> check(record, context));
+    }
+  }
+
+  private static void check(ProvingRecord record, RuleContext context) {
+    RecordDate written = record.day().orNull();
+    LocalDate date = written == null ? null : written.day();
+    if (date != null && date.isAfter(context.today())) {
       context.report(
-          record.date().place(),
+          record.day().place(),
           new Message(
               "the record is dated " + date + ", after today",
               "a visit that has not been proves nothing",

@@ -10,6 +10,7 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.ProvingRecord;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
@@ -34,11 +35,13 @@ public final class CommissioningUnitUnseen implements SiteRule {
     Commissioning record = site.commissioning().orNull();
     if (record == null
         || !site.stage().is(Stage.COMMISSIONED)
-        || record.outdoorReadingsSeen().isFaulty()) {
+        || record.records().stream().anyMatch(one -> one.outdoorReadingsSeen().isFaulty())) {
       return;
     }
     Set<String> seen = new HashSet<>();
-    record.outdoorReadingsSeen().or(List.of()).forEach(name -> seen.add(name.or("")));
+    for (ProvingRecord one : record.records()) {
+      one.outdoorReadingsSeen().or(List.of()).forEach(name -> seen.add(name.or("")));
+    }
     List<String> unseen = new ArrayList<>();
     Set<String> misspelt = site.misspelt(seen);
     for (Unit unit : site.units()) {

@@ -48,4 +48,17 @@ class CommissioningUnitUnseenTest {
     assertThat(check.reportedBy(RULE)).hasSize(1);
     assertThat(check.marked(RULE)).isEqualTo("commissioning");
   }
+
+  @ParameterizedTest
+  @CsvSource({"Bay 3, 0", "Bay 2, 1"})
+  void aUnitThatIsSeenLaterIsSeen(String later, int results) {
+    LineCheck check =
+        SITE.with(
+            "outdoor-readings-seen: [Bay 2, Bay 3]",
+            "outdoor-readings-seen: [Bay 2], renewed: [{date: 2020-06-01, by: R.O., reason: added,"
+                + " outdoor-readings-seen: ["
+                + later
+                + "]}]");
+    assertThat(check.reportedBy(RULE)).hasSize(results);
+  }
 }
