@@ -53,7 +53,7 @@ class AliasTest {
                 "  - &follower\n    unit: Seedling North\n    role: follower\n")
             .replace(
                 "    address: 3\n    comm-module: fitted\n    conductors: [A, B]\n",
-                "    address: 3\n    <<: *follower\n");
+                "    address: 3\n    <<: *follower\n    cable-to-next: none\n");
     assertThat(Checks.lines(text)).isEmpty();
   }
 }

@@ -65,7 +65,7 @@ public final class ContractExample {
           unit-load: {in: 1, out: 1/2}
           idle-bias: {in: needed, out: not-needed}
           isolated: true
-          conductors: {in: [A, B], out: [A, B]}
+          conductors: {in: [A, B], out: [A, B, G]}
           pair: {in: straight, out: straight}
           cable-to-next: 30 m
         - equipment: Dosing Rig          # another Modbus device on the pair

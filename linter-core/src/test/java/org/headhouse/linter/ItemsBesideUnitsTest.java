@@ -77,7 +77,7 @@ class ItemsBesideUnitsTest {
           role: follower
           address: 4
           comm-module: fitted
-          conductors: [A, B]
+          conductors: [A, B, G]
           termination: 120 ohm
           outdoor: {wind-speed: head}
           cable-to-next: none

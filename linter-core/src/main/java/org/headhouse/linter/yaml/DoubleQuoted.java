@@ -2,10 +2,8 @@ package org.headhouse.linter.yaml;
 
 import java.util.Locale;
 import org.headhouse.linter.source.InvisibleCharacters;
-import org.headhouse.linter.stability.Internal;
 
 /** Writes text as a double-quoted scalar, which every reader of YAML takes for just that text. */
-@Internal
 public final class DoubleQuoted {
   private DoubleQuoted() {}
 

@@ -81,12 +81,6 @@ class FixesTest {
             "    conductors:\n    - B   # red\n    - G\n",
             "    conductors:\n    - A\n    - B   # red\n    - G\n"),
         at("a conductor behind the first", "[A, B, G]", "[A, G]", "[A, B, G]"),
-        at(
-            "the last conductor in a block",
-            "    conductors: [A, B, G]\n",
-            "    conductors:\n      - A\n      - B # red\n",
-            "    conductors:\n      - A\n      - B # red\n      - G\n"),
-        at("all conductors", "[A, B, G]", "[]", "[A, B, G]"),
         behind(
             "a zone that is missing, in flow",
             ZONES + "  zones: [Propagation, Seedling North,]\n",
@@ -126,10 +120,31 @@ class FixesTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("styles")
   void keepsTheStyle(String what, String faulty, String mended) {
+    keepsTheStyle(what, faulty, mended, FixKind.SAFE);
+  }
+
+  /** Where ground is landed has to be looked at on site. */
+  static Stream<Arguments> stylesOfProposedFixes() {
+    return Stream.of(
+        at(
+            "the last conductor in a block",
+            "    conductors: [A, B, G]\n",
+            "    conductors:\n      - A\n      - B # red\n",
+            "    conductors:\n      - A\n      - B # red\n      - G\n"),
+        at("all conductors", "[A, B, G]", "[]", "[A, B, G]"));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("stylesOfProposedFixes")
+  void proposedFixesKeepTheStyle(String what, String faulty, String mended) {
+    keepsTheStyle(what, faulty, mended, FixKind.PROPOSED);
+  }
+
+  private static void keepsTheStyle(String what, String faulty, String mended, FixKind kind) {
     for (String end : List.of("\n", "\r\n")) {
       String text = faulty.replace("\n", end);
       assertThat(Checks.lines(text)).as(what).isNotEmpty();
-      FixedSite fixed = fix(text, FixKind.SAFE);
+      FixedSite fixed = fix(text, kind);
       assertThat(new String(fixed.after(), UTF_8)).isEqualTo(mended.replace("\n", end));
       assertThat(fixed.remaining()).isEmpty();
     }
