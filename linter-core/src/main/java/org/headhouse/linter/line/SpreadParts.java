@@ -5,8 +5,6 @@ import java.util.function.ToDoubleFunction;
 
 /** The parts of a segment as a {@link CornerNetwork} of its differential ladder takes them. */
 final class SpreadParts {
-  private static final ToDoubleFunction<SegmentItem> NONE = item -> 0;
-
   private final SegmentSpread spread;
 
   SpreadParts(SegmentSpread spread) {
@@ -15,12 +13,12 @@ final class SpreadParts {
 
   /** Receivers that take as much as they may. */
   CornerPart fullLoads() {
-    return part(SegmentItem::loadSiemens, SegmentItem::loadSiemens, NONE);
+    return part(SegmentItem::loadSiemens, SegmentItem::loadSiemens, SpreadParts::none);
   }
 
   /** Receivers that take anything from nothing to as much as they may. */
   CornerPart loads() {
-    return part(NONE, SegmentItem::loadSiemens, NONE);
+    return part(SpreadParts::none, SegmentItem::loadSiemens, SpreadParts::none);
   }
 
   /** Terminators that pass direct current. */
@@ -38,7 +36,7 @@ final class SpreadParts {
     return part(
         item -> 2 * siemens.applyAsDouble(item) / (1 + tolerance),
         item -> 2 * siemens.applyAsDouble(item) / (1 - tolerance),
-        NONE);
+        SpreadParts::none);
   }
 
   /**
@@ -56,6 +54,10 @@ final class SpreadParts {
   private double biasSiemens(SegmentItem item, int sign) {
     BiasResistors bias = item.bias();
     return bias == null ? 0 : bias.siemens() / (1 + sign * spread.tolerances().of(bias));
+  }
+
+  private static double none(SegmentItem item) {
+    return 0;
   }
 
   private CornerPart part(
