@@ -53,14 +53,6 @@ final class DifferentialNetwork {
         circuit, item -> 2 * item.steadyTerminatorSiemens(), new double[circuit.items().size()]);
   }
 
-  /** The steady network without any bias, and one ampere into one item. */
-  static Ladder unbiasedWithOneAmpereAt(SegmentCircuit circuit, int at) {
-    double[] amperes = new double[circuit.items().size()];
-    amperes[at] = 1;
-    return ladder(
-        circuit, item -> item.loadSiemens() + 2 * item.steadyTerminatorSiemens(), amperes);
-  }
-
   static double[] biasAmperes(SegmentCircuit circuit) {
     return ofItems(circuit, SegmentItem::biasAmperes);
   }

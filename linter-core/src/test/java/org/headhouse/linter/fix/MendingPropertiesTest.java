@@ -44,7 +44,6 @@ class MendingPropertiesTest {
                 "address.gap",
                 "address.order",
                 "address.reserved",
-                "conductors.ground",
                 "conductors.pair-missing",
                 "head.address",
                 "name.unreadable",

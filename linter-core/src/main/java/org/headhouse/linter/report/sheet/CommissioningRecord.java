@@ -9,8 +9,8 @@ import org.headhouse.linter.yaml.DoubleQuoted;
 
 /**
  * The part of a site's file that records the proof, as YAML to complete and to paste over the key
- * {@code stage}. Nobody has signed it, and what is still to be measured and seen is a comment: pasted
- * untouched it proves nothing.
+ * {@code stage}. Nobody has signed it, and what is still to be measured and seen is a comment:
+ * pasted untouched it proves nothing.
  */
 final class CommissioningRecord {
   private CommissioningRecord() {}
