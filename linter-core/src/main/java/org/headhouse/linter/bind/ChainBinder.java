@@ -13,7 +13,7 @@ import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.Format;
-import org.headhouse.linter.site.Identity;
+import org.headhouse.linter.site.ItemIdentity;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Network;
 import org.headhouse.linter.site.Polled;
@@ -58,7 +58,7 @@ final class ChainBinder {
     Setting<ChainItem> item =
         value.mapping(
             (keys, place) -> {
-              Identity identity = identity(keys.required(kind.word()), place, position);
+              ItemIdentity identity = identity(keys.required(kind.word()), place, position);
               return switch (kind) {
                 case UNIT -> unit(keys, identity);
                 case REPEATER -> repeater(keys, identity);
@@ -78,11 +78,11 @@ final class ChainBinder {
     return ItemKind.UNIT;
   }
 
-  private static Identity identity(ValueReader name, Place place, int position) {
-    return new Identity(place, position, SiteBinder.name(name));
+  private static ItemIdentity identity(ValueReader name, Place place, int position) {
+    return new ItemIdentity(place, position, SiteBinder.name(name));
   }
 
-  private Unit unit(MappingReader keys, Identity identity) {
+  private Unit unit(MappingReader keys, ItemIdentity identity) {
     Setting<Role> role = keys.required("role").word(ROLES);
     Setting<Integer> address = address(keys);
     Device device = device(keys, new Setting.Missing<>(identity.place()));
@@ -131,7 +131,7 @@ final class ChainBinder {
         keys.optional("gateway").text(0, Integer.MAX_VALUE));
   }
 
-  private Repeater repeater(MappingReader keys, Identity identity) {
+  private Repeater repeater(MappingReader keys, ItemIdentity identity) {
     Sides<Termination> terminations = ConnectionBinder.terminations(keys);
     TrunkRun toNext = ConnectionBinder.toNext(keys);
     Device device = device(keys, keys.optional("isolated").bool());
@@ -139,7 +139,7 @@ final class ChainBinder {
     return new Repeater(identity, device, terminations.place(), sides.get(0), sides.get(1), toNext);
   }
 
-  private Equipment equipment(MappingReader keys, Identity identity) {
+  private Equipment equipment(MappingReader keys, ItemIdentity identity) {
     Setting<Integer> address = address(keys);
     Setting<BroadcastHandling> broadcasts = keys.optional("broadcasts").word(HANDLINGS);
     Setting<Polled> polled = keys.optional("polled").mapping(ChainBinder::polled);
@@ -157,7 +157,7 @@ final class ChainBinder {
         SiteBinder.period(keys.required("every")));
   }
 
-  private Converter converter(MappingReader keys, Identity identity) {
+  private Converter converter(MappingReader keys, ItemIdentity identity) {
     Device device = device(keys, keys.optional("isolated").bool());
     return new Converter(
         identity,
@@ -170,7 +170,7 @@ final class ChainBinder {
   /** What stands for an item that is not a mapping: a unit of which nothing is understood. */
   private static Unit unknown(Place place, int position) {
     return new Unit(
-        new Identity(place, position, faulty(place)),
+        new ItemIdentity(place, position, faulty(place)),
         new Device(faulty(place), DeviceType.UNKNOWN, faulty(place), faulty(place)),
         new Connection(
             faulty(place),

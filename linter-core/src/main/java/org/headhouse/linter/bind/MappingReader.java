@@ -7,7 +7,7 @@ import org.headhouse.linter.yaml.Mapping;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The keys of one mapping, taken one by one; {@link #end} then tells whether any was left.
+ * The keys of one mapping, taken one by one; {@link #end} then reports whether any was left.
  *
  * <p>Keys are looked for from where the last one was found, since most files keep the usual order.
  * Each is asked for once.

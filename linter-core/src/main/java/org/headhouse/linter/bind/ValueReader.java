@@ -120,7 +120,7 @@ final class ValueReader {
 
   /**
    * Text that a function understands, and whose size is above a limit. The schema's patterns bound
-   * no numbers, so this is told here.
+   * no numbers, so this is reported here.
    */
   <T> Setting<T> above(
       double limit,

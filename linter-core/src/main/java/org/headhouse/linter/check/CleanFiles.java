@@ -60,14 +60,14 @@ public final class CleanFiles {
     return ByteBuffer.allocate(lines.length + seal.length).put(lines).put(seal).array();
   }
 
-  /** The line of a file, or null where there is more to its outcome than a line tells. */
+  /** The line of a file, or null where there is more to its outcome than a line can hold. */
   private static @Nullable String line(String file, FileOutcome outcome) {
     List<String> fields = new ArrayList<>(List.of(file, "" + outcome.units()));
     boolean isAll = outcome.results().isEmpty() && outcome.notifications().isEmpty();
     for (FileOutcome.Key one : outcome.keys()) {
       String text = one.text();
       isAll &= one.suppression() == null;
-      isAll &= text.equals(one.identity().site()) && text.equals(one.identity().value());
+      isAll &= one.identity().equals(identity(text, one.identity().at()));
       fields.addAll(List.of(one.rule(), text, one.identity().at(), one.location().line()));
       Region at = one.location().region();
       fields.add(
@@ -83,6 +83,10 @@ public final class CleanFiles {
     return field.codePoints().anyMatch(c -> c < ' ' || Character.getType(c) == Character.SURROGATE);
   }
 
+  private static Identity identity(String text, String at) {
+    return new Identity(text, at, null, text, null);
+  }
+
   private static FileOutcome read(String path, String[] fields) {
     List<FileOutcome.Key> keys = new ArrayList<>();
     for (int i = 2; i < fields.length; i += 5) {
@@ -90,7 +94,7 @@ public final class CleanFiles {
       Region region =
           new Region(parseInt(at[0]), parseInt(at[1]), parseInt(at[2]), parseInt(at[3]));
       Location location = new Location(path, region, fields[i + 3]);
-      Identity identity = new Identity(fields[i + 1], fields[i + 2], null, fields[i + 1], null);
+      Identity identity = identity(fields[i + 1], fields[i + 2]);
       keys.add(new FileOutcome.Key(fields[i], fields[i + 1], location, null, identity));
     }
     return new FileOutcome(List.of(), List.of(), keys, parseInt(fields[1]));

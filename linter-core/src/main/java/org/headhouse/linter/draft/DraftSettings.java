@@ -12,7 +12,7 @@ import org.headhouse.linter.site.Voltage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a list of units does not tell of its site.
+ * What a list of units does not say of its site.
  *
  * @param site the id
  * @param title as people say it, or null

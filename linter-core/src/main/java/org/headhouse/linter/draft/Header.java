@@ -25,7 +25,7 @@ final class Header {
     this.others = others;
   }
 
-  /** The header, or null where it lacks what every list needs; that is told. */
+  /** The header, or null where it lacks what every list needs; that is reported. */
   static @Nullable Header of(List<Cell> cells, Faults faults) {
     Map<Column, Integer> places = new EnumMap<>(Column.class);
     List<Cell> others = new ArrayList<>();

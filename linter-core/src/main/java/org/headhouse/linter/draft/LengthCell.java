@@ -14,8 +14,8 @@ final class LengthCell {
   private LengthCell() {}
 
   /**
-   * A length, or null where it is not understood; that is told. A comma counts as the decimal sign,
-   * but not with three digits behind it, which may be thousands.
+   * A length, or null where it is not understood; that is reported. A comma counts as the decimal
+   * sign, but not with three digits behind it, which may be thousands.
    *
    * @param unit of a number without one; empty where the heading names none
    */

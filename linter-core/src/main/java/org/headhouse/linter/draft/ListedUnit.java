@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
  * One unit of a list.
  *
  * @param address that it gets on the line
- * @param cableToNext null where the list does not tell it, and for the last unit
- * @param typeId null where the list does not tell it
+ * @param cableToNext null where the list does not say, and for the last unit
+ * @param typeId null where the list does not say
  * @param type {@link DeviceType#UNKNOWN} where nothing is known of it
  */
 record ListedUnit(

@@ -19,7 +19,7 @@ import org.headhouse.linter.site.StaleAction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes the text of a site definition. What neither the list nor the settings tell for certain
+ * Writes the text of a site definition. What neither the list nor the settings say for certain
  * stands beside a comment that starts with "look:".
  */
 final class SiteWriter {
@@ -84,7 +84,7 @@ final class SiteWriter {
     text.append("  readings: [").append(words(settings.readings())).append("]\n");
   }
 
-  /** Such a column may tell what is set in the houses, as addresses that differ from ours. */
+  /** Such a column may say what is set in the houses, as addresses that differ from ours. */
   private void unread() {
     if (!unread.isEmpty()) {
       text.append("# look: columns of the list that were not read: ");

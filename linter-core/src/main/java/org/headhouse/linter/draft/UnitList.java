@@ -16,7 +16,7 @@ import org.headhouse.linter.source.SourceText;
 import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
-/** Makes units of the rows of a list, and tells what no line can have. */
+/** Makes units of the rows of a list, and reports what no line can have. */
 final class UnitList {
   private final Header header;
   private final DeviceTypes types;
@@ -33,7 +33,7 @@ final class UnitList {
     this.faults = faults;
   }
 
-  /** The units in the order of the list; whole only where no fault is told. */
+  /** The units in the order of the list; whole only where no fault is reported. */
   static ListedUnits of(
       SourceText source, DeviceTypes types, ExcludedAddresses keptFree, Faults faults) {
     List<List<Cell>> rows = CsvReader.rows(source, faults);

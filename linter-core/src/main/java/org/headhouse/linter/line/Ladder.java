@@ -86,7 +86,7 @@ final class Ladder {
     return siemens;
   }
 
-  /** The same ladder told from its end. */
+  /** The same ladder, seen from its end. */
   Ladder reversed() {
     return new Ladder(reversed(shuntSiemens), reversed(sourceAmperes), reversed(seriesOhms));
   }

@@ -4,7 +4,7 @@ import org.headhouse.linter.stability.Internal;
 
 /**
  * Levels, loads and resistors of TIA/EIA-485-A, as The RS-485 Design Guide, Texas Instruments
- * SLLA272, and the RS-485/RS-422 Circuit Implementation Guide, Analog Devices AN-960, tell them.
+ * SLLA272, and the RS-485/RS-422 Circuit Implementation Guide, Analog Devices AN-960, give them.
  */
 @Internal
 public final class Levels {

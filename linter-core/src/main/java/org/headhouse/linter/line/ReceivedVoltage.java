@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record ReceivedVoltage(int from, int to, double volts) {
 
-  /** Two ways told apart by less than this are equal but for rounding. */
+  /** Two ways that differ by less than this are equal but for rounding. */
   private static final double ROUNDING_VOLTS = 1e-12;
 
   /**
@@ -155,7 +155,7 @@ public record ReceivedVoltage(int from, int to, double volts) {
     return new ReceivedVoltage(sender, weakestNode, weakestVolts);
   }
 
-  /** The same of a segment told from its other end. */
+  /** The same in a segment that is seen from its other end. */
   private ReceivedVoltage reversed(int end) {
     return new ReceivedVoltage(end - from, end - to, volts);
   }

@@ -94,7 +94,7 @@ public record SegmentCircuit(
     return false;
   }
 
-  /** The same segment told from its end. */
+  /** The same segment, seen from its end. */
   SegmentCircuit reversed() {
     List<SegmentItem> turnedItems = new ArrayList<>(items);
     List<Double> turnedHops = new ArrayList<>(hopLengthsMetres);

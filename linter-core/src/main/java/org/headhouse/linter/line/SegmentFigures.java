@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What can be told of a segment.
+ * The figures of a segment.
  *
  * @param items the names in the order of the chain
  * @param lengthMetres the cable, stubs not counted

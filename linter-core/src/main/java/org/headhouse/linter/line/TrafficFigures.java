@@ -3,7 +3,7 @@ package org.headhouse.linter.line;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What can be told of the traffic.
+ * The figures of the traffic.
  *
  * @param broadcastSeconds one broadcast with silence and turnaround, or null without one
  * @param pollSeconds the poll of one zone, or null without polls over the serial line

@@ -13,7 +13,7 @@ import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
 
-/** Reads the value of one parameter, and tells what is wrong with it at its place. */
+/** Reads the value of one parameter, and reports what is wrong with it at its place. */
 final class ParameterReader {
   private final Parameter<?> parameter;
   private final List<Finding> findings;
@@ -23,7 +23,9 @@ final class ParameterReader {
     this.findings = findings;
   }
 
-  /** The value, or empty where there is none; what is wrong is then told here or by the schema. */
+  /**
+   * The value, or empty where there is none; what is wrong is then reported here or by the schema.
+   */
   Optional<?> read(Cursor value) {
     ParameterType<?> type = parameter.type();
     if (value.node() instanceof Sequence list) {

@@ -33,7 +33,7 @@ public record Policy(
     parameters = Map.copyOf(parameters);
   }
 
-  /** The level of a rule's gravest results; {@link Level#NONE} for a rule that is off. */
+  /** The level of a rule's most severe results; {@link Level#NONE} for a rule that is off. */
   public Level level(RuleDescriptor rule) {
     Level written = levels.get(rule.id());
     if (written != null) {

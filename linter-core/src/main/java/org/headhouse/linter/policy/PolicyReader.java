@@ -31,7 +31,7 @@ public final class PolicyReader {
     rules.forEach(rule -> known.put(rule.id(), rule));
   }
 
-  /** What was found besides the faults that the schema tells. */
+  /** What was found, apart from the faults that the schema reports. */
   public List<Finding> findings() {
     return List.copyOf(findings);
   }

@@ -14,9 +14,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param rule the id of the rule that is broken
  * @param place where
- * @param message what to tell
+ * @param message what to report
  * @param level a level milder than the rule's own, or null for the rule's own
- * @param unit the unit that is concerned, where the place does not tell it, else null
+ * @param unit the unit that is concerned, where the place does not say, else null
  * @param related other places that the reader must see
  * @param fix how it can be mended, or null
  */

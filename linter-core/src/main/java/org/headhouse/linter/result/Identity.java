@@ -7,13 +7,13 @@ import org.jspecify.annotations.Nullable;
  * of keys and spelling of values do meanwhile. What is computed does not count, since it may change
  * by any edit; what is written at the place does.
  *
- * @param site the id of the site, or null where the file does not tell it
+ * @param site the id of the site, or null where the file does not say
  * @param at the place in the words of the site, items of the chain by name: {@code chain/Hardening
  *     Bay/address}
- * @param unit the unit that is concerned, where the place does not tell it, else null
+ * @param unit the unit that is concerned, where the place does not say, else null
  * @param value what is written there, in one spelling, or null where that is more than a value or a
  *     list of values
- * @param graded the level, where the rule has graver and milder results, else null
+ * @param graded the level, where the rule has more and less severe results, else null
  */
 public record Identity(
     @Nullable String site,

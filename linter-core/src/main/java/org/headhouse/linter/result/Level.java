@@ -3,7 +3,7 @@ package org.headhouse.linter.result;
 import java.util.Locale;
 import java.util.Optional;
 
-/** How grave a result is, gravest first; the words are SARIF's. */
+/** How severe a result is, the most severe first; the words are SARIF's. */
 public enum Level {
   ERROR,
   WARNING,
@@ -27,7 +27,7 @@ public enum Level {
   }
 
   /**
-   * Whether this level is as grave as a threshold or graver; {@code NONE} reaches nothing, and
+   * Whether this level is as severe as a threshold or more; {@code NONE} reaches nothing, and
    * nothing reaches it.
    */
   public boolean reaches(Level threshold) {

@@ -3,8 +3,8 @@ package org.headhouse.linter.result;
 import java.util.Objects;
 
 /**
- * What is told of one fault: the fact with the value quoted, why it matters on the line, and what
- * to do about it.
+ * What is reported of one fault: the fact with the value quoted, why it matters on the line, and
+ * what to do about it.
  *
  * @param fact a clause without a full stop: {@code address 4 is used twice}
  * @param reason a clause without a full stop: {@code both units answer at once}

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param rule the id of the broken rule
  * @param level as the policy has it
- * @param message what to tell
+ * @param message what to report
  * @param location where
  * @param logical the place in the words of the site, such as {@code chain/Propagation/address};
  *     empty where the file could not be read that far
@@ -33,7 +33,7 @@ public record Result(
     @Nullable BaselineState state,
     @Nullable Fix fix) {
 
-  /** The order in which results are told: by file, by place, by rule. */
+  /** The order in which results are reported: by file, by place, by rule. */
   public static final Comparator<Result> ORDER =
       Comparator.comparing((Result result) -> result.location().file())
           .thenComparing(result -> result.location().region())

@@ -20,7 +20,10 @@ final class UserKey {
   static byte[] read(Path cacheFolder, String user) throws IOException {
     Path folder = cacheFolder.resolve("headhouse-linter");
     Path file = folder.resolve("key");
-    if (cacheFolder.isAbsolute() && Files.notExists(file, NOFOLLOW_LINKS)) {
+    boolean isFolderMissing = Files.notExists(folder, NOFOLLOW_LINKS);
+    if (cacheFolder.isAbsolute()
+        && Files.notExists(file, NOFOLLOW_LINKS)
+        && (isFolderMissing || isClosed(folder, user))) {
       make(cacheFolder, folder, file);
     }
     if (!isClosed(folder, user)
@@ -55,7 +58,12 @@ final class UserKey {
     new SecureRandom().nextBytes(secret);
     if (Files.notExists(folder, NOFOLLOW_LINKS)) {
       Files.createDirectories(cacheFolder);
-      Files.move(Files.createTempDirectory(cacheFolder, "."), folder);
+      Path made = Files.createTempDirectory(cacheFolder, ".");
+      try {
+        Files.move(made, folder);
+      } finally {
+        Files.deleteIfExists(made);
+      }
     }
     Path beside = Files.createTempFile(folder, ".", ".part");
     try {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  */
 public sealed interface ChainItem permits Unit, Repeater, Equipment, Converter {
   /** Which item it is. */
-  Identity identity();
+  ItemIdentity identity();
 
   /** The run of the trunk to the next item. */
   TrunkRun toNext();

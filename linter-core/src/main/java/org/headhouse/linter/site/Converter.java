@@ -6,7 +6,7 @@ package org.headhouse.linter.site;
  * @param latency what it adds to each answer
  */
 public record Converter(
-    Identity identity,
+    ItemIdentity identity,
     Device device,
     Connection connection,
     TrunkRun toNext,

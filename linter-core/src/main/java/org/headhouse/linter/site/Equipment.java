@@ -8,7 +8,7 @@ package org.headhouse.linter.site;
  * @param polled how it is asked; missing where nobody asks it
  */
 public record Equipment(
-    Identity identity,
+    ItemIdentity identity,
     Device device,
     Connection connection,
     TrunkRun toNext,

@@ -43,7 +43,7 @@ public record ExcludedAddresses(List<AddressRange> ranges) {
     return ranges.stream().filter(range -> range.contains(address)).findFirst();
   }
 
-  /** The lowest address above another one that a unit can have, as far as this tells. */
+  /** The lowest address above another one that a unit can have, as far as is known here. */
   public int nextOther(int address) {
     int next = address + 1;
     while (contains(next)) {

@@ -10,7 +10,7 @@ import org.headhouse.linter.source.Place;
  * @param out its connection on the far side
  */
 public record Repeater(
-    Identity identity,
+    ItemIdentity identity,
     Device device,
     Place termination,
     Connection in,

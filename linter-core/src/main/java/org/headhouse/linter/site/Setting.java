@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a file says under one key: a value, nothing, or something that is no value.
  *
- * <p>A rule looks only at what is given. What is faulty was already told, so a rule treats it as
- * unknown: neither as missing nor as any value.
+ * <p>A rule looks only at what is given. What is faulty was already reported, so a rule treats it
+ * as unknown: neither as missing nor as any value.
  */
 public sealed interface Setting<T> {
 

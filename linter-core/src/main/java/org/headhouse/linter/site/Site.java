@@ -109,7 +109,7 @@ public final class Site {
     return stage;
   }
 
-  /** Whether nothing of the line stands yet, as far as the file tells. */
+  /** Whether nothing of the line stands yet, as far as the file says. */
   public boolean isPlanned() {
     return stage.is(Stage.PLANNED);
   }
@@ -214,8 +214,8 @@ public final class Site {
   }
 
   /**
-   * The units that names which no unit has are nearly spelt like. A misspelt name is told where it
-   * stands, so that its unit is not missing from the list.
+   * The units that names which no unit has are nearly spelt like. A misspelt name is reported where
+   * it stands, so that its unit is not missing from the list.
    *
    * @param listed names that are taken for names of units
    */

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** One controller on the chain. */
 public record Unit(
-    Identity identity,
+    ItemIdentity identity,
     Device device,
     Connection connection,
     TrunkRun toNext,

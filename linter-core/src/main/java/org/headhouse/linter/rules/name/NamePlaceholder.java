@@ -65,7 +65,7 @@ public final class NamePlaceholder implements SiteRule {
     return at == name.length() && at >= 3;
   }
 
-  /** What kind of thing a name such as {@code new unit #3} tells of. */
+  /** The kind of thing in a name such as {@code new unit #3}. */
   private static String withoutNumber(String name) {
     int start = name.startsWith("new ") ? "new ".length() : 0;
     start = name.startsWith("test ") ? "test ".length() : start;

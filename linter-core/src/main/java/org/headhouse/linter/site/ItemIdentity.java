@@ -9,4 +9,4 @@ import org.headhouse.linter.source.Place;
  * @param index its place in the chain, from 0
  * @param name as people call it
  */
-public record Identity(Place place, int index, Setting<String> name) {}
+public record ItemIdentity(Place place, int index, Setting<String> name) {}
