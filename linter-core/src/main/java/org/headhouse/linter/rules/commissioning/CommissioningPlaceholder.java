@@ -56,7 +56,7 @@ public final class CommissioningPlaceholder implements SiteRule {
             fact,
             "a proof that nobody signed is no proof, and nobody can be asked about it",
             "after the visit set date to its day and by to the initials of who proved the line;"
-                + " until then set stage: planned"));
+                + " until then set stage: planned, and take the record out"));
   }
 
   /** Also a name without a letter or digit: {@code ?}, {@code ___}, {@code -}. */
