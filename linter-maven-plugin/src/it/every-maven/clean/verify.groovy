@@ -27,7 +27,10 @@ assert segment.lengthMetres == 40
 // 24 AWG has 25.67 ohm per 1000 ft at 20 degC (wire table, HyperPhysics): out and back on 40 m.
 assert Math.abs(segment.loopResistanceOhms - 2 * 25.67 * 40 / 304.8) < 0.01
 assert segment.unitLoads == 2
-assert segment.idleVolts == null
+// Without the cable's resistance, nodal analysis gives 5 V / (510 ohm * (1/510 + 2/12000 + 4/120)) = 276.5 mV
+// (TI SLLA272); with it, the end with the bias has more and the other less.
+assert segment.idleVolts['Propagation'] > 0.2765 && segment.idleVolts['Propagation'] < 0.2865
+assert segment.idleVolts['Seedlings and young plants'] < 0.2765 && segment.idleVolts['Seedlings and young plants'] > 0.2665
 assert figures[0].traffic == null
 
 build.says('2 sites, 4 units: 0 errors, 0 warnings, 0 notes')
