@@ -71,6 +71,7 @@ public final class SettingsCheck {
   private void report(Document document, List<Finding> faults) {
     List<Finding> findings = new ArrayList<>(document.findings());
     findings.addAll(AmbiguousScalars.addTo(faults, document));
+    findings.addAll(CommentCuts.of(document));
     Locations locations = new Locations(document.source(), document.root(), findings);
     // Levels are the rules' own here: a policy must not switch off what is wrong in itself.
     results.addAll(new LevelAssigner(rules, Policy.DEFAULT, false).results(findings, locations));

@@ -75,6 +75,7 @@ public final class SiteCheck {
       faults.addAll(schema.get().explain(root));
     }
     findings.addAll(AmbiguousScalars.addTo(faults, document));
+    findings.addAll(CommentCuts.of(document));
     Site site = bound.model();
     RuleRun run = new RuleRun(site, setup, parameters, today);
     for (SiteRule rule : rules) {

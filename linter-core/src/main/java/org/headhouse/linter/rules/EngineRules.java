@@ -18,6 +18,13 @@ final class EngineRules {
                   "A file stays within the limits: 1 MiB, 64 levels, 200 000 values with its aliases written out, and 5000 faults.")),
           new Listed(
               RuleDescriptor.foundation(
+                  "file.line-separator",
+                  "A file has no characters at which some readers end a line and others do not: U+0085, U+2028 and U+2029.")),
+          new Listed(
+              RuleDescriptor.foundation(
+                  "file.merge-marks", "A file has no marks of an unfinished merge.")),
+          new Listed(
+              RuleDescriptor.foundation(
                   "yaml.syntax",
                   "A file is YAML that uses plain keys and the types of the core schema only.")),
           new Listed(
@@ -29,6 +36,11 @@ final class EngineRules {
                   "yaml.ambiguous-scalar",
                   "A value means the same to readers of YAML 1.1 and of YAML 1.2.",
                   Level.ERROR)),
+          new Listed(
+              RuleDescriptor.of(
+                  "yaml.comment-cut",
+                  "A name or text without quotes is not cut by a comment.",
+                  Level.WARNING)),
           new Listed(
               RuleDescriptor.of(
                   "schema.unknown-key", "Every key is one that the format has.", Level.ERROR)),

@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The decoded text of one file, with its lines.
  *
- * <p>Lines end as YAML 1.1 readers end them, as the positions of the parser do: LF, CR LF, a lone
- * CR, NEL (U+0085), LS (U+2028) and PS (U+2029). A leading byte order mark is not part of the text.
+ * <p>Lines end as YAML 1.2 ends them: LF, CR LF, or a lone CR. A leading byte order mark is not
+ * part of the text.
  */
 public final class SourceText {
   private static final int NEAR_THE_TOP = 8;
@@ -34,6 +34,11 @@ public final class SourceText {
 
   public String text() {
     return text;
+  }
+
+  /** How many lines there are; an empty text has one. */
+  public int lines() {
+    return startsOfLines().length;
   }
 
   /**
@@ -181,8 +186,6 @@ public final class SourceText {
 
   /** Whether a character is a line break or a part of one. */
   public static boolean isLineBreak(char c) {
-    return c <= '\r'
-        ? c == '\n' || c == '\r'
-        : c >= '\u0085' && (c == '\u0085' || c == '\u2028' || c == '\u2029');
+    return c == '\n' || c == '\r';
   }
 }

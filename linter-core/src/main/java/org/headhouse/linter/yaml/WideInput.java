@@ -1,6 +1,5 @@
 package org.headhouse.linter.yaml;
 
-import org.headhouse.linter.source.SourceText;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.reader.StreamReader;
 
@@ -34,9 +33,7 @@ final class WideInput extends StreamReader {
 
   private boolean isEndOfLine(int at) {
     int character = characters[at];
-    boolean goesOn = character == '\r' && at + 1 < characters.length && characters[at + 1] == '\n';
-    return Character.isBmpCodePoint(character)
-        && SourceText.isLineBreak((char) character)
-        && !goesOn;
+    return character == '\n'
+        || (character == '\r' && (at + 1 == characters.length || characters[at + 1] != '\n'));
   }
 }

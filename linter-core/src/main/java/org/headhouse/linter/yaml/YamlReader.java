@@ -43,10 +43,16 @@ public final class YamlReader {
 
   /** Reads a text. */
   public Document read(SourceText source) {
-    List<Finding> findings = new ArrayList<>();
+    if (MergeMarks.mayBeIn(source.text())) {
+      List<Finding> conflicts = MergeMarks.findings(source);
+      if (!conflicts.isEmpty()) {
+        return new Document(source, null, List.of(), conflicts);
+      }
+    }
+    List<Finding> findings = new ArrayList<>(LineSeparators.findings(source));
     List<Scalar> ambiguous = new ArrayList<>();
     Node.@Nullable Valued root = null;
-    StreamReader reader = ParserInput.of(source.text());
+    StreamReader reader = ParserInput.of(LineSeparators.hidden(source.text()));
     try {
       Parser parser = TokenAhead.parser(reader, options);
       root = firstDocument(parser, new TreeBuilder(parser, source, limits, ambiguous, findings));
@@ -54,7 +60,11 @@ public final class YamlReader {
     } catch (Unreadable unreadable) {
       findings.add(unreadable.finding());
     } catch (YAMLException exception) {
-      findings.add(SyntaxFaults.of(exception, source, reached(reader)));
+      List<Finding> conflicts = MergeMarks.findings(source);
+      if (conflicts.isEmpty()) {
+        findings.add(SyntaxFaults.of(exception, source, reached(reader)));
+      }
+      findings.addAll(conflicts);
       root = null;
     } catch (NumberFormatException noNumber) {
       // The parser fails so for an escape at the end of the text, or for one that is no character.

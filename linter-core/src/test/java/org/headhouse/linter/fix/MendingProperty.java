@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What holds of every fix. */
 public final class MendingProperty {
-  private static final Pattern LINE_END = Pattern.compile("\r\n|[\n\r\u0085\u2028\u2029]");
+  private static final Pattern LINE_END = Pattern.compile("\r\n|[\n\r]");
 
   private final SiteLinter linter;
 

@@ -29,7 +29,7 @@ public final class Told {
     this.file = file;
     String text = new String(bytes, UTF_8);
     String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    this.lines = List.of(unmarked.split("\r\n|[\n\r\u0085\u2028\u2029]", -1));
+    this.lines = List.of(unmarked.split("\r\n|[\n\r]", -1));
   }
 
   /** Demands that nothing went wrong inside the tool. */

