@@ -37,8 +37,10 @@ public record SegmentSpread(SegmentCircuit circuit, CableSpread cable, Tolerance
   }
 
   private double[] hopOhms(double ohmsPerMetre) {
-    return circuit.hopLengthsMetres().stream()
-        .mapToDouble(metres -> metres * ohmsPerMetre)
-        .toArray();
+    double[] ohms = new double[circuit.hopLengthsMetres().size()];
+    for (int hop = 0; hop < ohms.length; hop++) {
+      ohms[hop] = circuit.hopLengthsMetres().get(hop) * ohmsPerMetre;
+    }
+    return ohms;
   }
 }

@@ -1,42 +1,62 @@
 package org.headhouse.linter.line;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /** The parts of a segment as a {@link CornerNetwork} of its differential ladder takes them. */
 final class SpreadParts {
-  private final SegmentSpread spread;
+  private final List<SegmentItem> items;
+  private final Tolerances tolerances;
 
   SpreadParts(SegmentSpread spread) {
-    this.spread = spread;
+    this.items = spread.circuit().items();
+    this.tolerances = spread.tolerances();
   }
 
   /** Receivers that take as much as they may. */
   CornerPart fullLoads() {
-    return part(SegmentItem::loadSiemens, SegmentItem::loadSiemens, SpreadParts::none);
+    double[] most = loadSiemens();
+    return new CornerPart(most, most, none());
   }
 
   /** Receivers that take anything from nothing to as much as they may. */
   CornerPart loads() {
-    return part(SpreadParts::none, SegmentItem::loadSiemens, SpreadParts::none);
+    return new CornerPart(none(), loadSiemens(), none());
+  }
+
+  private double[] loadSiemens() {
+    double[] siemens = none();
+    for (int i = 0; i < siemens.length; i++) {
+      siemens[i] = items.get(i).loadSiemens();
+    }
+    return siemens;
   }
 
   /** Terminators that pass direct current. */
   CornerPart steadyTerminators() {
-    return terminators(SegmentItem::steadyTerminatorSiemens);
+    double[] siemens = none();
+    for (int i = 0; i < siemens.length; i++) {
+      siemens[i] = 2 * items.get(i).steadyTerminatorSiemens();
+    }
+    return terminators(siemens);
   }
 
   /** All terminators as their resistors. */
   CornerPart signalTerminators() {
-    return terminators(SegmentItem::signalTerminatorSiemens);
+    double[] siemens = none();
+    for (int i = 0; i < siemens.length; i++) {
+      siemens[i] = 2 * items.get(i).signalTerminatorSiemens();
+    }
+    return terminators(siemens);
   }
 
-  private CornerPart terminators(ToDoubleFunction<SegmentItem> siemens) {
-    double tolerance = spread.tolerances().terminators();
-    return part(
-        item -> 2 * siemens.applyAsDouble(item) / (1 + tolerance),
-        item -> 2 * siemens.applyAsDouble(item) / (1 - tolerance),
-        SpreadParts::none);
+  private CornerPart terminators(double[] siemens) {
+    double[] least = none();
+    double[] greatest = none();
+    for (int i = 0; i < siemens.length; i++) {
+      least[i] = siemens[i] / (1 + tolerances.terminators());
+      greatest[i] = siemens[i] / (1 - tolerances.terminators());
+    }
+    return new CornerPart(least, greatest, none());
   }
 
   /**
@@ -45,30 +65,22 @@ final class SpreadParts {
    * @param supplyScale what the supply is multiplied by
    */
   CornerPart bias(double supplyScale) {
-    return part(
-        item -> biasSiemens(item, 1),
-        item -> biasSiemens(item, -1),
-        item -> item.bias() == null ? 0 : supplyScale * item.bias().supplyVolts());
+    double[] least = none();
+    double[] greatest = none();
+    double[] volts = none();
+    for (int i = 0; i < volts.length; i++) {
+      BiasResistors bias = items.get(i).bias();
+      if (bias != null) {
+        double tolerance = tolerances.of(bias);
+        least[i] = bias.siemens() / (1 + tolerance);
+        greatest[i] = bias.siemens() / (1 - tolerance);
+        volts[i] = supplyScale * bias.supplyVolts();
+      }
+    }
+    return new CornerPart(least, greatest, volts);
   }
 
-  private static double none(SegmentItem item) {
-    return 0;
-  }
-
-  private double biasSiemens(SegmentItem item, int sign) {
-    BiasResistors bias = item.bias();
-    return bias == null ? 0 : bias.siemens() / (1 + sign * spread.tolerances().of(bias));
-  }
-
-  private CornerPart part(
-      ToDoubleFunction<SegmentItem> least,
-      ToDoubleFunction<SegmentItem> greatest,
-      ToDoubleFunction<SegmentItem> volts) {
-    return new CornerPart(values(least), values(greatest), values(volts));
-  }
-
-  private double[] values(ToDoubleFunction<SegmentItem> value) {
-    List<SegmentItem> items = spread.circuit().items();
-    return items.stream().mapToDouble(value).toArray();
+  private double[] none() {
+    return new double[items.size()];
   }
 }

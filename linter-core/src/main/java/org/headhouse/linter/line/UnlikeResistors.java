@@ -31,23 +31,35 @@ final class UnlikeResistors {
 
   /** The current that must be granted at each item of an idle segment. */
   static double[] idleAmperes(SegmentSpread spread) {
+    if (!hasSeveral(spread)) {
+      return new double[spread.circuit().items().size()];
+    }
     CornerPart terminators = new SpreadParts(spread).steadyTerminators();
     return new UnlikeResistors(spread, terminators, 0).amperes();
   }
 
   /** The same while a driver is on. */
   static double[] drivenAmperes(SegmentSpread spread) {
+    if (!hasSeveral(spread)) {
+      return new double[spread.circuit().items().size()];
+    }
     CornerPart terminators = new SpreadParts(spread).signalTerminators();
     return new UnlikeResistors(spread, terminators, Levels.DRIVER_VOLTS).amperes();
+  }
+
+  /** With one bias D1 is nowhere above its supply, so there is nothing to grant. */
+  private static boolean hasSeveral(SegmentSpread spread) {
+    int biases = 0;
+    for (SegmentItem item : spread.circuit().items()) {
+      biases += item.bias() == null ? 0 : 1;
+    }
+    return biases > 1;
   }
 
   /** Nothing but where supplies differ much, or several biases meet no terminator. */
   private double[] amperes() {
     List<SegmentItem> items = spread.circuit().items();
     double[] mostD1 = new double[items.size()];
-    if (items.stream().filter(item -> item.bias() != null).count() < 2) {
-      return mostD1;
-    }
     CornerPart bias = new SpreadParts(spread).bias(1 + spread.tolerances().supply());
     double mostSupply = 0;
     for (double volts : bias.volts()) {

@@ -42,7 +42,10 @@ public final class WorstCorner {
    */
   public static @Nullable IdleVoltage lowestIdle(SegmentSpread spread) {
     List<SegmentItem> items = spread.circuit().items();
-    long biases = items.stream().filter(item -> item.bias() != null).count();
+    int biases = 0;
+    for (SegmentItem item : items) {
+      biases += item.bias() == null ? 0 : 1;
+    }
     if (biases == 0) {
       return null;
     }

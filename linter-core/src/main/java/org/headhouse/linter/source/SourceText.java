@@ -1,6 +1,7 @@
 package org.headhouse.linter.source;
 
 import java.util.Arrays;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,7 @@ public final class SourceText {
   private final String path;
   private final String text;
   private volatile int @Nullable [] startsOfLines;
+  private final boolean ascii;
   private volatile @Nullable Boolean oneUnitEach;
 
   /**
@@ -24,8 +26,13 @@ public final class SourceText {
    * @param text the file's characters without a byte order mark
    */
   public SourceText(String path, String text) {
+    this(path, text, false);
+  }
+
+  SourceText(String path, String text, boolean ascii) {
     this.path = path;
     this.text = text;
+    this.ascii = ascii;
   }
 
   public String path() {
@@ -34,6 +41,12 @@ public final class SourceText {
 
   public String text() {
     return text;
+  }
+
+  /** Whether the text is known to have no character beyond ASCII. */
+  @Internal
+  public boolean isAscii() {
+    return ascii;
   }
 
   /** How many lines there are; an empty text has one. */

@@ -43,7 +43,7 @@ public final class Utf8 {
         return malformed(path, bytes, valid);
       }
     }
-    return new Decoded.Text(new SourceText(path, withoutMark(text)));
+    return new Decoded.Text(new SourceText(path, withoutMark(text), text.length() == bytes.length));
   }
 
   private static Decoded malformed(String path, byte[] bytes, int valid) {

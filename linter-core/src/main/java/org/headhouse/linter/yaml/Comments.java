@@ -33,8 +33,7 @@ final class Comments {
 
   static List<Comment> of(SourceText source, LoaderOptions options) {
     Comments comments = new Comments(source);
-    Parser parser =
-        TokenAhead.parser(ParserInput.of(LineSeparators.hidden(source.text())), options);
+    Parser parser = TokenAhead.parser(ParserInput.of(LineSeparators.hidden(source)), options);
     int from = 0;
     while (!isAtEnd(parser)) {
       if (parser.getEvent() instanceof ScalarEvent scalar) {

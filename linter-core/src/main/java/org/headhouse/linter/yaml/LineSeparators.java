@@ -26,7 +26,7 @@ final class LineSeparators {
   /** One finding for each of them. */
   static List<Finding> findings(SourceText source) {
     String text = source.text();
-    if (!hasAny(text)) {
+    if (!areIn(source)) {
       return List.of();
     }
     List<Finding> findings = new ArrayList<>();
@@ -39,14 +39,17 @@ final class LineSeparators {
   }
 
   /** The text with none of them; the same text where it has none. */
-  static String hidden(String text) {
-    return hasAny(text)
+  static String hidden(SourceText source) {
+    String text = source.text();
+    return areIn(source)
         ? text.replace(NEL, REPLACEMENT).replace(LS, REPLACEMENT).replace(PS, REPLACEMENT)
         : text;
   }
 
-  private static boolean hasAny(String text) {
-    return text.indexOf(NEL) >= 0 || text.indexOf(LS) >= 0 || text.indexOf(PS) >= 0;
+  private static boolean areIn(SourceText source) {
+    String text = source.text();
+    return !source.isAscii()
+        && (text.indexOf(NEL) >= 0 || text.indexOf(LS) >= 0 || text.indexOf(PS) >= 0);
   }
 
   private static boolean is(char c) {

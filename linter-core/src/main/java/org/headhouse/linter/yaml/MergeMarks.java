@@ -19,18 +19,6 @@ final class MergeMarks {
 
   private MergeMarks() {}
 
-  /** Whether a text can have them; quick, since it is asked of every file. */
-  static boolean mayBeIn(String text) {
-    int sign = text.indexOf('<');
-    while (sign >= 0) {
-      if (text.startsWith(OURS, sign)) {
-        return true;
-      }
-      sign = text.indexOf('<', sign + 1);
-    }
-    return false;
-  }
-
   /** One finding for each place where two versions of the same lines are in the file. */
   static List<Finding> findings(SourceText source) {
     List<Finding> findings = new ArrayList<>();

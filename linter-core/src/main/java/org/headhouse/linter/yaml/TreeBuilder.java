@@ -29,6 +29,7 @@ final class TreeBuilder {
   private int depth;
   private int tallest;
   private long nodes;
+  private boolean scalarOverLines;
 
   /**
    * An anchor that aliases may name.
@@ -54,6 +55,11 @@ final class TreeBuilder {
 
   Node.Valued root() {
     return (Node.Valued) node(true);
+  }
+
+  /** Whether any scalar starts on one line and ends on another. */
+  boolean hasScalarOverLines() {
+    return scalarOverLines;
   }
 
   private Node node(boolean isValue) {
@@ -112,7 +118,9 @@ final class TreeBuilder {
     boolean plain = event.getScalarStyle() == ScalarStyle.PLAIN && !found.tagOfText();
     StringInterner.Word word = texts.of(event.getValue());
     CoreType type = plain ? word.type() : CoreType.TEXT;
-    Scalar scalar = new Scalar(found.from(event), word.text(), plain, type, found.anchor());
+    Region region = found.from(event);
+    scalarOverLines |= region.startLine() != region.endLine();
+    Scalar scalar = new Scalar(region, word.text(), plain, type, found.anchor());
     if (isValue && plain && word.differs()) {
       ambiguous.add(scalar);
     }

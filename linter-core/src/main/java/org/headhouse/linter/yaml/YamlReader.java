@@ -43,20 +43,21 @@ public final class YamlReader {
 
   /** Reads a text. */
   public Document read(SourceText source) {
-    if (MergeMarks.mayBeIn(source.text())) {
-      List<Finding> conflicts = MergeMarks.findings(source);
-      if (!conflicts.isEmpty()) {
-        return new Document(source, null, List.of(), conflicts);
-      }
-    }
     List<Finding> findings = new ArrayList<>(LineSeparators.findings(source));
     List<Scalar> ambiguous = new ArrayList<>();
     Node.@Nullable Valued root = null;
-    StreamReader reader = ParserInput.of(LineSeparators.hidden(source.text()));
+    StreamReader reader = ParserInput.of(LineSeparators.hidden(source));
     try {
       Parser parser = TokenAhead.parser(reader, options);
-      root = firstDocument(parser, new TreeBuilder(parser, source, limits, ambiguous, findings));
+      TreeBuilder builder = new TreeBuilder(parser, source, limits, ambiguous, findings);
+      root = firstDocument(parser, builder);
       reportSecondDocument(parser, findings);
+      if (builder.hasScalarOverLines()) {
+        // Between brackets or quotes, a mark is a part of a text that YAML can read.
+        List<Finding> conflicts = MergeMarks.findings(source);
+        findings.addAll(conflicts);
+        root = conflicts.isEmpty() ? root : null;
+      }
     } catch (Unreadable unreadable) {
       findings.add(unreadable.finding());
     } catch (YAMLException exception) {

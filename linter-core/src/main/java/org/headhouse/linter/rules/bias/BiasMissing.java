@@ -39,11 +39,13 @@ public final class BiasMissing implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     LineSettings line = site.line().orNull();
-    if (line == null || line.bias().isFaulty() || hasBiasNowhere(line, site)) {
+    if (line == null || line.bias().isFaulty()) {
       return;
     }
     for (SegmentLine segment : context.figures().segments()) {
-      if (segment.holdingBiases().isEmpty() && segment.segment().items().size() > 1) {
+      if (segment.holdingBiases().isEmpty()
+          && segment.segment().items().size() > 1
+          && !hasBiasNowhere(line, site)) {
         check(segment, line, context);
       }
     }

@@ -76,10 +76,10 @@ public final class BiasWeak implements SiteRule {
     for (ComputedSegment segment : ComputedSegment.of(context.figures())) {
       IdleVoltage worst =
           segment.line().holdingBiases().isEmpty() ? null : segment.network().lowestIdleAtWorst();
-      IdleVoltage nominal = worst == null ? null : segment.figures().lowestIdle();
+      IdleVoltage nominal =
+          worst != null && worst.volts() < wanted ? segment.figures().lowestIdle() : null;
       if (worst != null
           && nominal != null
-          && worst.volts() < wanted
           && !isForTerminators(segment)
           && !isForResistors(segment.line().holdingBiases().get(0), nominal)) {
         report(segment, nominal, worst, wanted, context);

@@ -61,8 +61,9 @@ public final class SignalWeak implements SiteRule {
           segment.line().overloadedDriver() == null
               ? segment.network().weakestReceivedAtWorst()
               : null;
-      ReceivedVoltage nominal = worst == null ? null : segment.figures().weakestReceived();
-      if (worst != null && nominal != null && worst.volts() < wanted) {
+      ReceivedVoltage nominal =
+          worst != null && worst.volts() < wanted ? segment.figures().weakestReceived() : null;
+      if (worst != null && nominal != null) {
         report(segment, nominal, worst, wanted, context);
       }
     }
