@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.headhouse.linter.baseline.BaselineSelection;
@@ -33,6 +34,7 @@ import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.FixedSite;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.RulePages;
@@ -118,12 +120,19 @@ public final class SiteLinter {
         new CheckRun(context)
             .over(inputs.iterator(), (path, bytes) -> outcome(path, bytes, today, clean), progress);
     return new CheckReport(
-        outcome.results(),
+        shown(outcome.results()),
         outcome.notifications(),
         outcome.files(),
         outcome.units(),
         rules(),
         outcome.absent());
+  }
+
+  private List<Result> shown(List<Result> results) {
+    Predicate<String> withoutLines = context.settings().withoutLines();
+    return withoutLines == null
+        ? results
+        : results.stream().map(result -> result.withoutLines(withoutLines)).toList();
   }
 
   private FileOutcome outcome(
@@ -208,6 +217,7 @@ public final class SiteLinter {
     private BaselineSelection baseline = BaselineSelection.NAMED_BY_POLICY;
     private EarlierSites earlier = EarlierSites.NONE;
     private @Nullable Function<String, CleanFiles> cleanFiles;
+    private @Nullable Predicate<String> withoutLines;
 
     private Builder() {}
 
@@ -271,6 +281,13 @@ public final class SiteLinter {
       return this;
     }
 
+    /** The files of which no result has a line of text, as they are called in results. */
+    @Internal
+    public Builder withoutLinesOf(Predicate<String> files) {
+      this.withoutLines = files;
+      return this;
+    }
+
     /** How many files are worked on at a time; 1 by default, and never more than is of use. */
     public Builder threads(int number) {
       if (number < 1) {
@@ -326,7 +343,8 @@ public final class SiteLinter {
                   extraRules,
                   baseline,
                   earlier,
-                  cleanFiles)));
+                  cleanFiles,
+                  withoutLines)));
     }
   }
 }

@@ -3,6 +3,7 @@ package org.headhouse.linter.baseline;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import org.headhouse.linter.source.FolderBoundary;
 import org.headhouse.linter.source.InputFile;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
@@ -55,7 +56,13 @@ public record BaselineSelection(@Nullable Path file, boolean used, Path base) {
           "the policy is no file that it could lie beside: give the builder the baseline itself, or none");
     }
     try {
-      return beside.toAbsolutePath().resolveSibling(named).normalize();
+      Path chosen = beside.toAbsolutePath().resolveSibling(named).normalize();
+      return FolderBoundary.around(beside).contains(chosen)
+          ? chosen
+          : unreachable(
+              policy,
+              named,
+              "that is outside its repository: name the file by the parameter of the baseline");
     } catch (InvalidPathException noPath) {
       return unreachable(policy, named, "that is no path");
     }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.headhouse.linter.source.FolderBoundary;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,7 +39,15 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   private static @Nullable Path find(
       Path sites, @Nullable Path named, String parameter, String usual) throws UserError {
     if (named == null) {
-      return usual(sites.toAbsolutePath().normalize(), usual);
+      Path found = usual(sites.toAbsolutePath().normalize(), usual);
+      if (found != null && !isOwn(found, sites)) {
+        throw new UserError(
+            found
+                + " is a link that leads out of the repository, into .git or to a hidden file: put a"
+                + " copy in its place, or name its target by "
+                + parameter);
+      }
+      return found;
     }
     if (!Files.isRegularFile(named)) {
       throw new UserError(
@@ -48,6 +57,12 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
               + ", which is not a file: correct the path, or leave it out");
     }
     return named;
+  }
+
+  /** A file that nobody named must not be what a link makes of it. */
+  private static boolean isOwn(Path found, Path sites) {
+    return !RealPath.of(found).getFileName().toString().startsWith(".")
+        && FolderBoundary.around(sites).contains(found);
   }
 
   private static @Nullable Path usual(Path sites, String name) {

@@ -133,7 +133,7 @@ final class SiteSearch {
       }
       return;
     }
-    boolean inside = real.startsWith(root);
+    boolean inside = real.equals(root) || (real.startsWith(root) && !SiteNames.isHidden(name(real)));
     if (!Files.isDirectory(real)) {
       if (asFile && inside) {
         add(link, real);
@@ -156,7 +156,7 @@ final class SiteSearch {
   private void refuse(Path link, Path real) {
     IOException reason =
         new IOException(
-            "it is a link that leads out of the folder of sites, to "
+            "it is a link that leads out of the folder of sites or to a hidden file, to "
                 + real
                 + ": put a copy in its place, or exclude it");
     found.put(link, new FoundFile(path(link), reason));

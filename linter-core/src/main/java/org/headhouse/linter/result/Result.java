@@ -2,6 +2,8 @@ package org.headhouse.linter.result;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -71,6 +73,25 @@ public record Result(
   public Result suppressedBy(Suppression accepted) {
     return new Result(
         rule, level, message, location, logical, unit, related, accepted, identity, state, fix);
+  }
+
+  /** The same result without the lines of some files, as they are called in results. */
+  @Internal
+  public Result withoutLines(Predicate<String> files) {
+    return new Result(
+        rule,
+        level,
+        message,
+        location.withoutLine(files),
+        logical,
+        unit,
+        related.stream()
+            .map(one -> new RelatedLocation(one.location().withoutLine(files), one.text()))
+            .toList(),
+        suppression,
+        identity,
+        state,
+        fix);
   }
 
   /** The same result, compared with a baseline. */

@@ -5,6 +5,7 @@ import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.source.FolderBoundary;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,13 @@ public record SettingsRequest(
     @Nullable Path deviceTypes,
     BaseFolder base,
     ParameterNames called) {
+  /** The folder that is checked where nobody names one. */
+  private static final String USUAL_SITES = "sites";
+
+  /** Where files that nobody named must be. */
+  public FolderBoundary boundary() {
+    return FolderBoundary.around(sites);
+  }
 
   /** The same for sites in another place. */
   public SettingsRequest in(Path other) {
@@ -31,9 +39,18 @@ public record SettingsRequest(
   /**
    * Finds the files that hold for the sites.
    *
-   * @throws UserError where a file that is named is none
+   * @throws UserError where a file that is named is none, or one that is not named is a link that
+   *     leads out of the repository
    */
   public SharedSettings find() throws UserError {
-    return new SharedSettings(SettingsFiles.find(sites, policy, deviceTypes, called), base);
+    if (sites.equals(base.path().resolve(USUAL_SITES)) && !boundary().contains(sites)) {
+      throw new UserError(
+          base.shown(sites)
+              + " is a link that leads out of the repository: put the folder in its place, or name"
+              + " its target by "
+              + called.of("sites"));
+    }
+    return new SharedSettings(
+        SettingsFiles.find(sites, policy, deviceTypes, called), base, boundary());
   }
 }

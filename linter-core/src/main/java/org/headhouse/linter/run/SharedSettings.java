@@ -6,6 +6,7 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.source.FolderBoundary;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,8 +14,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param files where it is written
  * @param base what paths are shown from
+ * @param own of which files lines may be shown
  */
-public record SharedSettings(SettingsFiles files, BaseFolder base) {
+public record SharedSettings(SettingsFiles files, BaseFolder base, FolderBoundary own) {
 
   /**
    * Reports which files hold for all sites, and which look as if they did.
@@ -33,7 +35,7 @@ public record SharedSettings(SettingsFiles files, BaseFolder base) {
 
   /** A linter with what holds for all sites. */
   public SiteLinter.Builder builder() {
-    SiteLinter.Builder builder = SiteLinter.builder();
+    SiteLinter.Builder builder = SiteLinter.builder().withoutLinesOf(file -> !mayShow(file));
     SiteInput policy = input(files.policy());
     if (policy != null) {
       builder.policy(policy);
@@ -43,6 +45,11 @@ public record SharedSettings(SettingsFiles files, BaseFolder base) {
       builder.deviceTypes(deviceTypes);
     }
     return builder;
+  }
+
+  /** Whether lines of a file may be shown: one outside may be a link that somebody sent in. */
+  public boolean mayShow(String file) {
+    return own.contains(base.path().resolve(file));
   }
 
   /** The device types, or null where there are none. */

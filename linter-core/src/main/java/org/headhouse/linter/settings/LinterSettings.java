@@ -3,6 +3,7 @@ package org.headhouse.linter.settings;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.headhouse.linter.baseline.BaselineSelection;
 import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param earlier what rules on changes compare with
  * @param cleanFiles gives what an earlier check found clean, by all else that an outcome depends on
  *     but the code; null where every file is checked
+ * @param withoutLines the files of which no result has a line of text; null where all have
  */
 public record LinterSettings(
     @Nullable InputFile policy,
@@ -35,7 +37,8 @@ public record LinterSettings(
     List<Rule> extraRules,
     BaselineSelection baseline,
     EarlierSites earlier,
-    @Nullable Function<String, CleanFiles> cleanFiles) {
+    @Nullable Function<String, CleanFiles> cleanFiles,
+    @Nullable Predicate<String> withoutLines) {
 
   public LinterSettings {
     extraRules = List.copyOf(extraRules);

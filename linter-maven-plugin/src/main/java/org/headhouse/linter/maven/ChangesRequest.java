@@ -66,7 +66,10 @@ record ChangesRequest(
     SiteInput types = then.settings().deviceTypes();
     Path file = then.found().settings().deviceTypes();
     if (types != null && file != null && !file.equals(now.found().settings().deviceTypes())) {
-      SiteLinter.Builder builder = SiteLinter.builder().deviceTypes(types);
+      SiteLinter.Builder builder =
+          SiteLinter.builder()
+              .deviceTypes(types)
+              .withoutLinesOf(name -> !then.settings().mayShow(name));
       ValidSettingsGuard.require(PluginLinterFactory.build(builder), console);
     }
   }

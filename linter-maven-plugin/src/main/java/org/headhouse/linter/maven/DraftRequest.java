@@ -44,37 +44,45 @@ record DraftRequest(SettingsRequest settings, Path list, DraftSettings draft, Pa
               + " is there already, and is left as it is: move it away, or name another file with"
               + " linter.output");
     }
-    SiteLinter linter = linter(console);
-    String text = text(linter, console);
+    SharedSettings shared = settings.find();
+    SiteLinter linter = linter(shared, console);
+    String text = text(linter, shared, console);
     AtomicFile.writeNew(file, out -> out.write(text.getBytes(UTF_8)));
     console.report(Level.NOTE, "Wrote " + shown + ": go through the lines marked \"look:\"");
     new ConsoleReport(console, Level.NOTE)
         .print(linter.check(Stream.of(SiteInput.file(file, shown))));
   }
 
-  private SiteLinter linter(Console console)
+  private SiteLinter linter(SharedSettings shared, Console console)
       throws MojoFailureException, MojoExecutionException, UserError {
-    SharedSettings shared = settings.find();
     shared.report(settings.sites(), console);
     SiteLinter linter = PluginLinterFactory.build(shared.builder());
     ValidSettingsGuard.require(linter, console);
     return linter;
   }
 
-  private String text(SiteLinter linter, Console console) throws MojoFailureException, UserError {
+  private String text(SiteLinter linter, SharedSettings shared, Console console)
+      throws MojoFailureException, UserError {
+    String shown = settings.base().shown(list);
     Draft made;
     try {
-      made = linter.draft(SiteInput.file(list, settings.base().shown(list)), draft);
+      made = linter.draft(SiteInput.file(list, shown), draft);
     } catch (IOException unreadable) {
       throw UserError.of("the list of units cannot be read", unreadable);
     }
     if (made instanceof Draft.Refused refused) {
       refused.faults().stream()
-          .flatMap(fault -> TextReport.lines(fault.location(), fault.message()).stream())
+          .flatMap(fault -> lines(fault, shared.mayShow(shown)))
           .forEach(line -> console.found(Level.ERROR, line));
       throw new MojoFailureException(repeated(refused.faults()));
     }
     return ((Draft.Made) made).text();
+  }
+
+  private static Stream<String> lines(ListFault fault, boolean withExcerpt) {
+    return withExcerpt
+        ? TextReport.lines(fault.location(), fault.message()).stream()
+        : Stream.of(TextReport.headline(fault.location(), fault.message()));
   }
 
   private static String repeated(List<ListFault> faults) {
