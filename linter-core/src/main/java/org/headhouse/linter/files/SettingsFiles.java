@@ -59,10 +59,20 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
     return named;
   }
 
+  /**
+   * What files belong to that nobody named: the repository with the folder of sites, or the folder
+   * that holds it.
+   *
+   * @param sites the folder of sites, or one file
+   */
+  public static FolderBoundary boundary(Path sites) {
+    return FolderBoundary.around(folderOfSites(sites.toAbsolutePath().normalize()));
+  }
+
   /** A file that nobody named must not be what a link makes of it. */
   private static boolean isOwn(Path found, Path sites) {
     return !RealPath.of(found).getFileName().toString().startsWith(".")
-        && FolderBoundary.around(sites).contains(found);
+        && boundary(sites).contains(found);
   }
 
   private static @Nullable Path usual(Path sites, String name) {

@@ -65,7 +65,7 @@ public final class SiteNames {
     return matchesAny(excludes, name);
   }
 
-  static boolean isHidden(String name) {
+  private static boolean isHidden(String name) {
     return name.startsWith(".") || name.contains("/.");
   }
 

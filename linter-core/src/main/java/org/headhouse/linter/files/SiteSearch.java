@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.headhouse.linter.source.FolderBoundary;
 
 /**
  * One search through a folder: first the files in it, then those that links lead to. So a file is
@@ -133,7 +134,7 @@ final class SiteSearch {
       }
       return;
     }
-    boolean inside = real.equals(root) || (real.startsWith(root) && !SiteNames.isHidden(name(real)));
+    boolean inside = new FolderBoundary(root).contains(real);
     if (!Files.isDirectory(real)) {
       if (asFile && inside) {
         add(link, real);
@@ -156,7 +157,9 @@ final class SiteSearch {
   private void refuse(Path link, Path real) {
     IOException reason =
         new IOException(
-            "it is a link that leads out of the folder of sites or to a hidden file, to "
+            (real.startsWith(root)
+                    ? "it is a link that leads into a folder of git, to "
+                    : "it is a link that leads out of the folder of sites, to ")
                 + real
                 + ": put a copy in its place, or exclude it");
     found.put(link, new FoundFile(path(link), reason));

@@ -26,11 +26,6 @@ public record SettingsRequest(
   /** The folder that is checked where nobody names one. */
   private static final String USUAL_SITES = "sites";
 
-  /** Where files that nobody named must be. */
-  public FolderBoundary boundary() {
-    return FolderBoundary.around(sites);
-  }
-
   /** The same for sites in another place. */
   public SettingsRequest in(Path other) {
     return new SettingsRequest(other, policy, deviceTypes, base, called);
@@ -43,14 +38,14 @@ public record SettingsRequest(
    *     leads out of the repository
    */
   public SharedSettings find() throws UserError {
-    if (sites.equals(base.path().resolve(USUAL_SITES)) && !boundary().contains(sites)) {
+    FolderBoundary own = SettingsFiles.boundary(sites);
+    if (sites.equals(base.path().resolve(USUAL_SITES)) && !own.contains(sites)) {
       throw new UserError(
           base.shown(sites)
               + " is a link that leads out of the repository: put the folder in its place, or name"
               + " its target by "
               + called.of("sites"));
     }
-    return new SharedSettings(
-        SettingsFiles.find(sites, policy, deviceTypes, called), base, boundary());
+    return new SharedSettings(SettingsFiles.find(sites, policy, deviceTypes, called), base, own);
   }
 }

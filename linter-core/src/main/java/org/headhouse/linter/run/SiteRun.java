@@ -9,7 +9,7 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
-import org.headhouse.linter.source.FolderBoundary;
+import org.headhouse.linter.files.SettingsFiles;
 
 /**
  * A run over sites that were found.
@@ -21,7 +21,7 @@ public record SiteRun(FoundSites found, BaseFolder base, int threads) {
 
   /** What holds for all of the sites. */
   public SharedSettings settings() {
-    return new SharedSettings(found.settings(), base, FolderBoundary.around(found.sites()));
+    return new SharedSettings(found.settings(), base, SettingsFiles.boundary(found.sites()));
   }
 
   /** Reports which files hold for all sites, and which look as if they did. */

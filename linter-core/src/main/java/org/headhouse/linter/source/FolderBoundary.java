@@ -20,8 +20,8 @@ public record FolderBoundary(Path root) {
   private static final Path LEADS_NOWHERE = Path.of("");
 
   /**
-   * The repository that a path is in; without one, the folder that holds it. Of the links on the way
-   * only those that lead to where the program runs are followed.
+   * The repository that a path is in; without one, the folder that holds it. Of the links on the
+   * way only those that lead to where the program runs are followed.
    */
   public static FolderBoundary around(Path path) {
     Path absolute = path.toAbsolutePath().normalize();

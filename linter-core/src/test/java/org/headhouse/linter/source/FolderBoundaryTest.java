@@ -53,7 +53,8 @@ class FolderBoundaryTest {
   })
   void filesOfTheRepository(String file, boolean inside) {
     Path repository = folder.resolve("repository");
-    assertThat(FolderBoundary.around(repository.resolve("sites")).contains(repository.resolve(file)))
+    assertThat(
+            FolderBoundary.around(repository.resolve("sites")).contains(repository.resolve(file)))
         .isEqualTo(inside);
   }
 
