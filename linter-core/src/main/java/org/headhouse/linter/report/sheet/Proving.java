@@ -52,7 +52,7 @@ record Proving(
               unit.onStaleReadings().optional().map(Proving::stale).orElse("")));
     }
     return new Proving(
-        Measurement.of(facts.figures().segments(), settings.policy().measuringTolerance()),
+        Measurements.of(facts.figures().segments(), settings.policy().ohmmeter()),
         readings(station),
         station == null ? "" : PlainText.name(station.at().or(PlainText.NOT_WRITTEN)),
         units,
