@@ -79,8 +79,11 @@ public final class ChangeReport {
     return String.join("\n", lines);
   }
 
-  /** Names of units must not become markup. */
+  /** Names of units must not become markup, links, mentions of people or formulas. */
   private static String escaped(String text) {
-    return TextReport.printable(text).replaceAll("[\\\\`*_\\[\\]<>&|#~]", "\\\\$0");
+    return TextReport.printable(text)
+        .replaceAll("[\\\\`*_\\[\\]<>&|#~]", "\\\\$0")
+        .replace("$", "<span>$</span>")
+        .replaceAll("@(?=\\w)|:(?=//)|(?i)www(?=\\.)", "$0<!-- -->");
   }
 }

@@ -79,9 +79,12 @@ public final class TextReport {
         "  " + margin + " | " + " ".repeat(start) + "^".repeat(Math.max(1, end - start)));
   }
 
-  /** A text on one line, with what cannot be seen shown; safe for a terminal. */
+  /**
+   * A text on one line, with what cannot be seen shown; safe for a terminal, and for a server that
+   * looks for commands in the log of a build.
+   */
   public static String printable(String text) {
-    return InvisibleCharacters.shown(text);
+    return LogCommands.broken(InvisibleCharacters.shown(text));
   }
 
   /** How many results there are, by level and by rule. */

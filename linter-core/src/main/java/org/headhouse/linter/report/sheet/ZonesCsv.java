@@ -9,12 +9,15 @@ import org.headhouse.linter.site.Site;
 
 /**
  * The zones of a site for the supervising software, as RFC 4180 has it: a line of headings, fields
- * in quotes where they need it, lines that end with CR LF; in UTF-8. The fields are exactly what
- * the file holds.
+ * in quotes where they need it, lines that end with CR LF; in UTF-8. The fields are what the file
+ * holds; one that a spreadsheet would run as a formula has an apostrophe in front, which shows it
+ * as text (OWASP, CSV Injection).
  */
 public final class ZonesCsv {
   private static final List<String> HEADINGS =
       List.of("zone", "address", "role", "device-type", "ip");
+
+  private static final String STARTS_OF_FORMULAS = "=+-@\t\r";
 
   private ZonesCsv() {}
 
@@ -37,7 +40,12 @@ public final class ZonesCsv {
   }
 
   private static String field(String text) {
-    boolean plain = text.chars().noneMatch(c -> c == '"' || c == ',' || c == '\r' || c == '\n');
-    return plain ? text : "\"" + text.replace("\"", "\"\"") + "\"";
+    String safe = isFormula(text) ? "'" + text : text;
+    boolean plain = safe.chars().noneMatch(c -> c == '"' || c == ',' || c == '\r' || c == '\n');
+    return plain ? safe : "\"" + safe.replace("\"", "\"\"") + "\"";
+  }
+
+  private static boolean isFormula(String text) {
+    return !text.isEmpty() && STARTS_OF_FORMULAS.indexOf(text.charAt(0)) >= 0;
   }
 }

@@ -10,6 +10,8 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.Paper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ZonesCsvTest {
 
@@ -46,6 +48,15 @@ class ZonesCsvTest {
             Seedling North,2,follower,sixteen-way,192.168.40.12/24\r
             Elsewhere,,,,\r
             """);
+  }
+
+  /** OWASP, CSV Injection: what these signs start is a formula to a spreadsheet. */
+  @ParameterizedTest
+  @ValueSource(strings = {"=1+2", "+1", "-1 m", "@sum", "\\t=1", "\\r=1"})
+  void nothingIsAFormula(String name) {
+    String csv = csv(Example.with("Hardening Bay", "\"" + name + "\""));
+    String field = read(csv).get(3).get(0);
+    assertThat(field).startsWith("'").hasSizeGreaterThan(1);
   }
 
   /** RFC 4180, 2.5 to 2.7: read back by a reader of that grammar, names are what the file holds. */
