@@ -1,8 +1,11 @@
 package org.headhouse.linter.files;
 
 import java.io.BufferedOutputStream;
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -16,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a file beside its place and moves it there in one step: no reader ever sees half of it,
- * several runs may write it at a time, and where writing fails the old file is still there.
+ * several runs may write it at a time, and where writing fails or the power does, the old file is
+ * still there.
  */
 public final class AtomicFile {
   private AtomicFile() {}
@@ -26,6 +30,23 @@ public final class AtomicFile {
   public interface Writer {
     /** Writes all of it; the stream is closed by the caller. */
     void write(OutputStream out) throws Exception;
+  }
+
+  /** Some formats close what they write to, and the file must be forced to the disk before that. */
+  private static final class LeftOpen extends FilterOutputStream {
+    LeftOpen(OutputStream out) {
+      super(out);
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int length) throws IOException {
+      out.write(bytes, from, length);
+    }
+
+    @Override
+    public void close() throws IOException {
+      flush();
+    }
   }
 
   /** How a file gets from beside its place into it. */
@@ -59,9 +80,12 @@ public final class AtomicFile {
     Path beside = beside(file);
     try {
       createFolder(file.toAbsolutePath().getParent());
-      try (OutputStream out =
-          new BufferedOutputStream(Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW))) {
-        writer.write(out);
+      try (FileChannel channel =
+          FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel));
+        writer.write(new LeftOpen(out));
+        out.flush();
+        channel.force(true);
       }
       move.move(beside, file);
     } catch (IOException failure) {

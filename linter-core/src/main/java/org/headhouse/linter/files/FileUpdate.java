@@ -2,9 +2,12 @@ package org.headhouse.linter.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import org.headhouse.linter.source.RegularFile;
 
@@ -28,13 +31,11 @@ public final class FileUpdate {
       if (!Files.isWritable(target)) {
         throw new UserError(file + " cannot be written: it is read-only");
       }
+      requireContent(target, before, file);
       beside = AtomicFile.beside(target);
       Files.copy(target, beside, StandardCopyOption.COPY_ATTRIBUTES);
-      Files.write(beside, after);
-      if (!has(target, before)) {
-        throw new UserError(
-            file + " was changed by somebody else meanwhile, and is left as it is: try again");
-      }
+      write(beside, after);
+      requireContent(target, before, file);
       AtomicFile.replace(beside, target);
     } catch (IOException failure) {
       throw UserError.of(file + " cannot be written", failure);
@@ -42,6 +43,25 @@ public final class FileUpdate {
       if (beside != null) {
         AtomicFile.delete(beside);
       }
+    }
+  }
+
+  private static void write(Path beside, byte[] content) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(beside, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
+      ByteBuffer rest = ByteBuffer.wrap(content);
+      while (rest.hasRemaining()) {
+        channel.write(rest);
+      }
+      channel.force(true);
+    }
+  }
+
+  private static void requireContent(Path target, byte[] before, Path file)
+      throws IOException, UserError {
+    if (!has(target, before)) {
+      throw new UserError(
+          file + " was changed by somebody else meanwhile, and is left as it is: try again");
     }
   }
 

@@ -3,6 +3,7 @@ package org.headhouse.linter.run;
 import java.nio.file.Path;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.StaleParts;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.SarifReport;
@@ -19,6 +20,7 @@ public final class ResultFiles {
    * @throws UserError where one cannot be written
    */
   public static void write(Path folder, CheckReport report, Level failing) throws UserError {
+    StaleParts.sweep(folder);
     AtomicFile.write(
         folder.resolve("results.sarif"),
         out ->

@@ -12,6 +12,7 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.StaleParts;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
@@ -88,6 +89,7 @@ record ChangesRequest(
     SiteState later = state(now);
     List<SiteChange> changes = linter.changes(earlier, later);
     ChangeReport.text(compared, changes).forEach(line -> console.report(Level.NOTE, line));
+    StaleParts.sweep(output);
     AtomicFile.write(
         output.resolve("changes.md"),
         out -> out.write(ChangeReport.markdown(compared, changes).getBytes(UTF_8)));

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.files.FileUpdate;
+import org.headhouse.linter.files.StaleParts;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.FixedSite;
 import org.headhouse.linter.run.SiteRun;
@@ -19,6 +20,7 @@ import org.headhouse.linter.run.SiteRun;
 final class FixedFiles {
   private final Map<String, Path> files = new HashMap<>();
   private final Set<Path> written = new HashSet<>();
+  private final Set<Path> swept = new HashSet<>();
   private final List<UserError> errors = new ArrayList<>();
 
   /** The names of sites alone may not lead to their files. */
@@ -29,7 +31,11 @@ final class FixedFiles {
   void write(FixedSite site) {
     Path file = Objects.requireNonNull(files.get(site.path()), site.path());
     try {
-      if (written.add(file.toRealPath())) {
+      Path real = file.toRealPath();
+      if (written.add(real)) {
+        if (swept.add(real.getParent())) {
+          StaleParts.sweep(real.getParent());
+        }
         FileUpdate.write(file, site.before(), site.after());
       }
     } catch (IOException gone) {

@@ -8,6 +8,7 @@ import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.StaleParts;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.Paper;
@@ -46,6 +47,7 @@ record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper
 
   /** Figures and sheets are written while they are computed, one site at a time. */
   private List<Notification> write(SiteRun run, SiteLinter linter, Path figures) throws UserError {
+    StaleParts.sweep(output);
     SheetFiles files = new SheetFiles(output);
     List<Notification> notifications = new ArrayList<>();
     AtomicFile.write(
