@@ -42,7 +42,7 @@ public final class FixLoop {
 
   /** Fixes bytes with the fixes of a kind and those that are safer. */
   public static FixLoop of(byte[] bytes, FixKind asked, Checker checker) {
-    CheckBudget checks = new CheckBudget(checker, bytes.length);
+    CheckBudget checks = new CheckBudget(checker);
     FixLoop loop = new FixLoop(State.of(bytes.clone(), checks));
     int step = 0;
     List<Round.Step> steps = new Round(loop.state, asked, checks).steps();

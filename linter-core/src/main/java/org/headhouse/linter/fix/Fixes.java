@@ -2,10 +2,13 @@ package org.headhouse.linter.fix;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.headhouse.linter.result.Edit;
@@ -27,10 +30,18 @@ import org.jspecify.annotations.Nullable;
  * same result with the same remedy; otherwise there is no fix.
  */
 public final class Fixes {
+  /** Of all fixes of a file; every value of a site of 247 units is about a third of it. */
+  private static final int MOST_REPLACEMENTS = 20_000;
+
   private final SourceText source;
   private final Node.@Nullable Valued root;
   private final List<Finding> findings;
+  private final Map<Draft, Optional<Fix>> made = new HashMap<>();
+  private int replacementsLeft = MOST_REPLACEMENTS;
   private @Nullable Parts parts;
+
+  /** What the findings of a rule propose; they may propose the same, and share one fix. */
+  private record Draft(String rule, FixDraft draft) {}
 
   /** What is needed once there is a fix at all. */
   private record Parts(NodeIndex written, EditWriter writer) {}
@@ -47,15 +58,37 @@ public final class Fixes {
     this.findings = List.copyOf(findings);
   }
 
-  /** The fix of a finding, or null where there is none. */
+  /**
+   * The fix of a finding, or null where there is none. Findings of one rule that propose the same
+   * have the same fix, one object.
+   */
   public @Nullable Fix of(Finding finding) {
     FixDraft draft = finding.fix();
     if (draft == null || root == null) {
       return null;
     }
+    Draft asked = new Draft(finding.rule(), draft);
+    Optional<Fix> known = made.get(asked);
+    if (known == null) {
+      known = Optional.ofNullable(affordable(make(finding, draft, root)));
+      made.put(asked, known);
+    }
+    return known.orElse(null);
+  }
+
+  /** A fix within the budget of the file, which what is left out does not use up. */
+  private @Nullable Fix affordable(@Nullable Fix fix) {
+    if (fix == null || fix.replacements().size() > replacementsLeft) {
+      return null;
+    }
+    replacementsLeft -= fix.replacements().size();
+    return fix;
+  }
+
+  private @Nullable Fix make(Finding finding, FixDraft draft, Node.Valued whole) {
     Parts known = parts;
     if (known == null) {
-      known = new Parts(new NodeIndex(root), new EditWriter(new TextLines(source)));
+      known = new Parts(new NodeIndex(whole), new EditWriter(new TextLines(source)));
       parts = known;
     }
     Set<Replacement> replacements = new LinkedHashSet<>();

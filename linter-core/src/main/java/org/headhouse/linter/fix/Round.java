@@ -84,19 +84,38 @@ final class Round {
     return apart;
   }
 
-  /** Those that are good beside the ones before them. */
+  /**
+   * Those that are good beside the ones before them: halves are tried, and halves of what is not
+   * good, so that few bad ones among many are found soon. Neighbours, which often belong together,
+   * are tried together.
+   */
   private List<Result> oneByOne(List<Result> results) {
     List<Result> kept = new ArrayList<>();
+    keepGood(results, kept);
+    return List.copyOf(kept);
+  }
+
+  private void keepGood(List<Result> results, List<Result> kept) {
+    List<Result> tried = new ArrayList<>();
     for (Result result : results) {
-      if (checks.areLeft()
-          && kept.stream().noneMatch(other -> overlap(other.fix(), result.fix()))) {
-        kept.add(result);
-        if (!isGood(kept, base.fixed(kept, checks))) {
-          kept.remove(kept.size() - 1);
-        }
+      if (kept.stream().noneMatch(other -> overlap(other.fix(), result.fix()))) {
+        tried.add(result);
       }
     }
-    return List.copyOf(kept);
+    if (tried.isEmpty() || !checks.areLeft()) {
+      return;
+    }
+    List<Result> together = new ArrayList<>(kept);
+    apart(tried).forEach(together::add);
+    if (together.size() == kept.size() + tried.size()
+        && isGood(together, base.fixed(together, checks))) {
+      kept.clear();
+      kept.addAll(together);
+    } else if (tried.size() > 1) {
+      int half = tried.size() / 2;
+      keepGood(tried.subList(0, half), kept);
+      keepGood(tried.subList(half, tried.size()), kept);
+    }
   }
 
   /** One fix, and the fixes of what it brings, until that is gone; empty where it stays. */

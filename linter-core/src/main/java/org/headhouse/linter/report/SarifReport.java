@@ -64,13 +64,14 @@ public final class SarifReport {
     tool(json);
     json.writeStringProperty("columnKind", "unicodeCodePoints");
     json.writeArrayPropertyStart("newlineSequences");
-    for (String end : List.of("\r\n", "\n", "\r", "\u0085", "\u2028", "\u2029")) {
+    for (String end : List.of("\r\n", "\n", "\r")) {
       json.writeString(end);
     }
     json.writeEndArray();
     invocation(json, notifications);
     json.writeArrayPropertyStart("results");
-    results.forEach(result -> result(json, result));
+    WrittenFixes fixes = new WrittenFixes();
+    results.forEach(result -> result(json, result, fixes));
     absent.forEach(result -> absent(json, result));
     json.writeEndArray();
     json.writeEndObject();
@@ -132,7 +133,7 @@ public final class SarifReport {
     json.writeEndArray();
   }
 
-  private void result(JsonGenerator json, Result result) {
+  private void result(JsonGenerator json, Result result, WrittenFixes fixes) {
     json.writeStartObject();
     json.writeStringProperty("ruleId", result.rule());
     json.writeNumberProperty("ruleIndex", ruleIndex.getOrDefault(result.rule(), -1));
@@ -146,7 +147,7 @@ public final class SarifReport {
     json.writeEndArray();
     related(json, result.related());
     lasting(json, Fingerprint.of(result), result.state() == null ? null : result.state().word());
-    if (result.fix() != null) {
+    if (result.fix() != null && fixes.isFirst(result.fix(), result)) {
       SarifFix.write(json, result.fix(), result.location().file());
     }
     if (result.suppression() != null) {

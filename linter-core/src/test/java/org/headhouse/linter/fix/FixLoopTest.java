@@ -107,8 +107,24 @@ class FixLoopTest {
               return checked("a>b b!", new String(bytes, UTF_8));
             });
     assertThat(new String(mending.bytes(), UTF_8)).isEqualTo(text);
-    // 2^24 bytes in all, and the first check of all fixes at once.
-    assertThat(checks).hasValueBetween(1000, 2 + (1 << 24) / text.length());
+    assertThat(checks).hasValueBetween(10, 20);
+  }
+
+  /** One bad fix among many costs a few checks, and the others are made. */
+  @Test
+  void oneBadAmongManyIsFoundSoon() {
+    String text = "a-".repeat(100) + "c-" + "a-".repeat(100);
+    AtomicInteger checks = new AtomicInteger();
+    FixLoop mending =
+        FixLoop.of(
+            text.getBytes(UTF_8),
+            FixKind.SAFE,
+            bytes -> {
+              checks.incrementAndGet();
+              return checked("a>b c>d d!", new String(bytes, UTF_8));
+            });
+    assertThat(new String(mending.bytes(), UTF_8)).isEqualTo(text.replace('a', 'b'));
+    assertThat(checks).hasValueLessThan(40);
   }
 
   private static FixLoop mend(String rules, String text, FixKind asked) {
