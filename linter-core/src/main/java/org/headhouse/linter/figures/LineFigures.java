@@ -16,6 +16,7 @@ public final class LineFigures {
   private final SitePolicy policy;
   private @Nullable List<SegmentLine> segments;
   private @Nullable SiteTraffic traffic;
+  private @Nullable StormFigures storm;
 
   public LineFigures(Site site, SitePolicy policy) {
     this.site = site;
@@ -47,6 +48,21 @@ public final class LineFigures {
   /** Whether all that the file says of the traffic is understood; so it is where it says nothing. */
   public boolean isTrafficUnderstood() {
     return siteTraffic().understood();
+  }
+
+  /** How many broadcasts in a row may be lost, as the policy says. */
+  public int lostBroadcasts() {
+    return policy.lostBroadcasts();
+  }
+
+  /** From the gust to closed vents. */
+  public StormFigures storm() {
+    StormFigures known = storm;
+    if (known == null) {
+      known = StormFigures.of(site, policy, traffic());
+      storm = known;
+    }
+    return known;
   }
 
   private SiteTraffic siteTraffic() {

@@ -146,7 +146,7 @@ class MissingPartsTest {
       })
   void aFileThatIsNoSiteHasNoSegments(String text) {
     SiteFigures figures = LineCheck.of(text).figures();
-    assertThat(figures).isEqualTo(new SiteFigures("example.yaml", List.of(), null));
+    assertThat(figures).isEqualTo(new SiteFigures("example.yaml", List.of(), null, null));
   }
 
   /** A chain of one item, or of repeaters alone. */

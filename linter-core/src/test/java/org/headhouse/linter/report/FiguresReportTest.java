@@ -201,7 +201,7 @@ class FiguresReportTest {
   void namesAreEscaped() {
     SegmentSummary segment =
         new SegmentSummary(List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, List.of());
-    SiteFigures site = new SiteFigures(HOSTILE, List.of(segment), null);
+    SiteFigures site = new SiteFigures(HOSTILE, List.of(segment), null, null);
     JsonNode parsed = parsed(site);
     assertThat(parsed.at("/sites/0/site").asString()).isEqualTo(HOSTILE);
     assertThat(parsed.at("/sites/0/segments/0/items/1").asString()).isEqualTo(HOSTILE);
@@ -214,7 +214,7 @@ class FiguresReportTest {
     LineCheck twice = LineCheck.of(WHOLE).with("Bay 2", "Head House");
     JsonNode volts = parsed(twice.figures()).at("/sites/0/segments/0/idleVolts");
     assertThat(volts.propertyNames()).containsExactly("Head House", "Boiler");
-    SiteFigures broken = new SiteFigures("half \uD83C", List.of(), null);
+    SiteFigures broken = new SiteFigures("half \uD83C", List.of(), null, null);
     assertThat(parsed(broken).at("/sites/0/segments")).isEmpty();
   }
 

@@ -84,7 +84,7 @@ public final class OutdoorTooOld implements SiteRule {
             + Shown.seconds(age.totalSeconds())
             + " old; the site allows "
             + allowed.written(),
-        "vents follow out-of-date wind: " + TimeParts.of(age, lost, oneSilent),
+        "vents follow out-of-date wind (" + TimeParts.of(age, lost, oneSilent) + ")",
         change == null ? otherwise(traffic, oneSilent) : change.remedy());
   }
 
