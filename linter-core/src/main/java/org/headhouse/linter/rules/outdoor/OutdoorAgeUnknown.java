@@ -44,17 +44,14 @@ public final class OutdoorAgeUnknown implements SiteRule {
       context.report(
           closing ? station.closeWithin().place() : station.maximumAge().place(),
           new Message(
-              closing
-                  ? "whether the vents close in time cannot be computed: "
-                      + count(missing.count)
-                  : "the age of readings cannot be computed: " + count(missing.count),
+              "the file lacks "
+                  + (missing.count == 1
+                      ? "a setting that decides "
+                      : missing.count + " settings that decide ")
+                  + (closing ? "whether the vents close in time" : "how old readings become"),
               "nobody knows then whether the vents are shut before the storm has them",
               "find out and set " + missing.inWords()));
     }
-  }
-
-  private static String count(int number) {
-    return number == 1 ? "a setting is missing" : number + " settings are missing";
   }
 
   /** What the sums need and the file does not have. What it has and is faulty is reported. */

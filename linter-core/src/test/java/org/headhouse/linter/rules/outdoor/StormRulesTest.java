@@ -304,12 +304,12 @@ class StormRulesTest {
   /** What is taken out is named, once for the site. */
   @ParameterizedTest
   @CsvSource({
-    "', averaging: 10 s', a setting is missing, averaging of the station",
-    "'    close-time: 20 s\n', a setting is missing, close-time of \"Head House\"",
-    "'    close-time: 90 s\n', a setting is missing, close-time of \"Bay 3\"",
-    "'    stale-after: 60 s\n', a setting is missing, stale-after of \"Bay 3\"",
-    "'" + BROADCAST + "', a setting is missing, the broadcast of the line's traffic",
-    "', polling: {every: 20 s, registers: 60}', a setting is missing, the polling of the supervision",
+    "', averaging: 10 s', lacks a setting that decides, averaging of the station",
+    "'    close-time: 20 s\n', lacks a setting that decides, close-time of \"Head House\"",
+    "'    close-time: 90 s\n', lacks a setting that decides, close-time of \"Bay 3\"",
+    "'    stale-after: 60 s\n', lacks a setting that decides, stale-after of \"Bay 3\"",
+    "'" + BROADCAST + "', lacks a setting that decides, the broadcast of the line's traffic",
+    "', polling: {every: 20 s, registers: 60}', lacks a setting that decides, the polling of the supervision",
   })
   void whatIsMissingForTheClosingIsNamed(String text, String count, String named) {
     SiteText site =
@@ -346,7 +346,7 @@ class StormRulesTest {
     LineCheck check = of("maximum-age: 70 s, close-within: 3 min", "vents: roof\n    on-stale-readings: close", "vents: side\n    on-stale-readings: close");
     assertThat(check.reported()).containsExactly("warning " + UNKNOWN);
     assertThat(check.with(BROADCAST, "").reportedBy(UNKNOWN).get(0))
-        .contains("5 settings are missing")
+        .contains("lacks 5 settings that decide whether the vents close in time")
         .contains(
             "set averaging of the station; the broadcast of the line's traffic;"
                 + " close-time of \"Head House\", \"Bay 3\"; stale-after of \"Bay 3\"");
