@@ -5,6 +5,7 @@ import java.util.List;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,6 +57,7 @@ public final class LineFigures {
   }
 
   /** From the gust to closed vents. */
+  @Internal
   public StormFigures storm() {
     StormFigures known = storm;
     if (known == null) {
