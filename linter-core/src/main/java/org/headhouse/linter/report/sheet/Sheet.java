@@ -30,8 +30,7 @@ record Sheet(
         new ArrayList<>(
             SegmentTable.of(facts.site(), facts.figures().segments(), settings.measure()));
     figures.add(
-        TrafficTable.of(
-            facts.site(), facts.figures().traffic(), settings.policy()));
+        TrafficTable.of(facts.site(), facts.figures(), settings.policy()));
     return new Sheet(
         name,
         PageFrame.ofSite(name, facts.revision(), settings.paper()),
