@@ -29,8 +29,7 @@ class StormPageTest {
 
   private static String block(String mark) throws IOException {
     Matcher matcher =
-        Pattern.compile(
-                "<!-- " + Pattern.quote(mark) + " -->\n```[a-z]+\n(.*?)```", Pattern.DOTALL)
+        Pattern.compile("<!-- " + Pattern.quote(mark) + " -->\n```[a-z]+\n(.*?)```", Pattern.DOTALL)
             .matcher(Files.readString(PAGE));
     assertThat(matcher.find()).as(mark).isTrue();
     return matcher.group(1);
@@ -100,13 +99,11 @@ class StormPageTest {
                 follower.closeSeconds(),
                 follower.totalSeconds(),
                 within),
-            Stream.of(
-                head.averagingSeconds(), head.closeSeconds(), head.totalSeconds(), within));
+            Stream.of(head.averagingSeconds(), head.closeSeconds(), head.totalSeconds(), within));
     List<String> lines = block("output: sums").lines().toList();
     assertThat(lines).hasSameSizeAs(sums);
     for (int i = 0; i < lines.size(); i++) {
-      assertThat(numbers(lines.get(i)))
-          .isEqualTo(sums.get(i).map(StormPageTest::seconds).toList());
+      assertThat(numbers(lines.get(i))).isEqualTo(sums.get(i).map(StormPageTest::seconds).toList());
     }
   }
 

@@ -37,7 +37,9 @@ final class WatchedClosings {
     }
   }
 
-  /** Of one record the longer; of two records the newer, and of two of one day the later written. */
+  /**
+   * Of one record the longer; of two records the newer, and of two of one day the later written.
+   */
   private static Watched newer(Watched before, Watched next) {
     if (before.in == next.in) {
       return seconds(before.response.closedIn()) > seconds(next.response.closedIn())

@@ -38,8 +38,7 @@ record StormSearch(
   }
 
   StormSearch withStaleAfter(double other) {
-    return new StormSearch(
-        baud, registers, period, averaging, other, close, lost, silent, others);
+    return new StormSearch(baud, registers, period, averaging, other, close, lost, silent, others);
   }
 
   private StormLine line() {
@@ -116,8 +115,7 @@ record StormSearch(
     if (random.nextInt(4) == 0) {
       return random.nextDouble() * every;
     }
-    double each =
-        (13 + 2 * silent.registers() + 7) * 11.0 / baud + silent.processingSeconds();
+    double each = (13 + 2 * silent.registers() + 7) * 11.0 / baud + silent.processingSeconds();
     double before = silent.silentUnit() * each + 0.3 * random.nextDouble();
     double phase = (due - before) % every;
     return phase < 0 ? phase + every : phase;

@@ -45,8 +45,7 @@ class StormSitesTest {
     SiteText site =
         new SiteText()
             .line("baud", String.valueOf(baud))
-            .station(
-                "[light, wind-speed], averaging: " + averaging + " s, close-within: 60 min")
+            .station("[light, wind-speed], averaging: " + averaging + " s, close-within: 60 min")
             .broadcast(registers, period + " s")
             .unit("120 ohm", "10 m");
     if (!throughHead) {
@@ -90,8 +89,7 @@ class StormSitesTest {
     // The head unit and the last one are of the usual type, too.
     pollers.add(
         new Poller(fast + 1, zoneRegisters, every, 0.3, 0.02 + latency, timeout, retries, -1));
-    pollers.add(
-        new Poller(slow, zoneRegisters, every, 1.7, 0.15 + latency, timeout, retries, -1));
+    pollers.add(new Poller(slow, zoneRegisters, every, 1.7, 0.15 + latency, timeout, retries, -1));
     pollers.add(
         polledBySoftware
             ? new Poller(1, rigRegisters, rigEvery, 0.9, 0.02 + latency, timeout, retries, -1)

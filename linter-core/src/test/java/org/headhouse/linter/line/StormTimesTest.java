@@ -125,14 +125,7 @@ class StormTimesTest {
         20 + random.nextInt(100),
         lost,
         new Poller(
-            units,
-            1 + random.nextInt(60),
-            every,
-            0,
-            0.02,
-            timeout,
-            retries,
-            random.nextInt(units)),
+            units, 1 + random.nextInt(60), every, 0, 0.02, timeout, retries, random.nextInt(units)),
         List.of(new Poller(1, 4, 7 + random.nextInt(50), 0.5, 0.05, 1, 0, -1)));
   }
 

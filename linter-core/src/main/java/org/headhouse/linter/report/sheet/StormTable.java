@@ -75,7 +75,9 @@ record StormTable(String lost, List<Row> rows) {
     ClosingTime time = sum.time();
     boolean over = within != null && time.totalSeconds() > within.seconds();
     boolean staysOpen =
-        sum.waitsForBroadcast() && sum.unit().onStaleReadings().isGiven() && !sum.closesOnDeadLine();
+        sum.waitsForBroadcast()
+            && sum.unit().onStaleReadings().isGiven()
+            && !sum.closesOnDeadLine();
     return new Row(
         PlainText.name(sum.unit()),
         shown(time.averagingSeconds()),
@@ -105,8 +107,7 @@ record StormTable(String lost, List<Row> rows) {
   }
 
   private static String waiting(ClosingTime time, boolean staysOpen) {
-    boolean known =
-        time.broadcastSeconds() != null && (staysOpen || time.staleSeconds() != null);
+    boolean known = time.broadcastSeconds() != null && (staysOpen || time.staleSeconds() != null);
     return known ? Shown.seconds(time.waitingSeconds()) : UNKNOWN;
   }
 

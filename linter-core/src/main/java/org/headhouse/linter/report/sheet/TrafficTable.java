@@ -65,7 +65,10 @@ final class TrafficTable {
             .map(age -> age.orNull())
             .orElse(null);
     if (use <= 1) {
-      String lost = "Greatest age of a reading, " + figures.lostBroadcasts() + (figures.lostBroadcasts() == 1 ? " broadcast lost" : " broadcasts lost");
+      String lost =
+          "Greatest age of a reading, "
+              + figures.lostBroadcasts()
+              + (figures.lostBroadcasts() == 1 ? " broadcast lost" : " broadcasts lost");
       age(lost, figures.age(), allowed, rows);
       age(lost + ", one unit silent", figures.ageOneSilent(), allowed, rows);
     }

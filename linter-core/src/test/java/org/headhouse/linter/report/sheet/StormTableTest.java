@@ -114,6 +114,7 @@ class StormTableTest {
     Document page =
         Sheets.page(
             new SiteText().unit("120 ohm", "10 m", "vents: none").unit("120 ohm", "").toString());
-    assertThat(page.select("#figures h3").eachText()).doesNotContain("From the gust to closed vents");
+    assertThat(page.select("#figures h3").eachText())
+        .doesNotContain("From the gust to closed vents");
   }
 }
