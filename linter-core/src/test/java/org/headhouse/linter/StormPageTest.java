@@ -36,7 +36,11 @@ class StormPageTest {
   }
 
   private static List<Result> results(String site) throws IOException {
-    return SiteLinter.builder().build().checkText("rowan-lane.yaml", site).results();
+    return SiteLinter.builder()
+        .deviceTypes(SiteInput.text("device-types.yaml", block("example: device-types")))
+        .build()
+        .checkText("rowan-lane.yaml", site)
+        .results();
   }
 
   @Test
@@ -45,7 +49,9 @@ class StormPageTest {
   }
 
   private static SiteFigures figures() throws IOException {
-    return LineCheck.of(block("example: site")).figures();
+    return new LineCheck(
+            block("example: site"), block("example: device-types"), "format: 1\nrule-set: 1\n")
+        .figures();
   }
 
   private static String seconds(@Nullable Double seconds) {
