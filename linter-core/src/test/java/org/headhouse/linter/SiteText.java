@@ -18,10 +18,13 @@ public final class SiteText {
   /** What such a unit says of its type. */
   public static final String OF_PLAIN_TYPE = "device-type: plain";
 
+  /** Stands for the readings of the station, which may be given after the units. */
+  private static final String OUTDOOR = "\u2026";
+
   private final Map<String, String> line = new LinkedHashMap<>();
   private final List<String> items = new ArrayList<>();
   private final List<String> names = new ArrayList<>();
-  private String station = "";
+  private String station = "[light]";
   private String rest = "";
 
   /** A line of 9600 bit/s, 8E1, over shielded 24 AWG of 120 ohm. */
@@ -54,7 +57,12 @@ public final class SiteText {
 
   /** How old a reading may become. */
   public SiteText maximumAge(String age) {
-    station = ", maximum-age: " + age;
+    return station("[light], maximum-age: " + age);
+  }
+
+  /** What the station measures, and further keys of it; the units take each from there. */
+  public SiteText station(String readingsAndMore) {
+    station = readingsAndMore;
     return this;
   }
 
@@ -76,7 +84,7 @@ public final class SiteText {
             "comm-module: fitted",
             "conductors: " + (head ? "[A, B, G]" : "[A, B]"),
             "termination: " + termination,
-            "outdoor: {light: " + (head ? "local" : "head") + "}"),
+            "outdoor: {" + OUTDOOR + "}"),
         cableToNext,
         more);
     return this;
@@ -89,6 +97,39 @@ public final class SiteText {
             "repeater: " + name,
             "idle-bias: {in: not-needed, out: not-needed}",
             "termination: {in: " + termination + ", out: " + termination + "}"),
+        cableToNext);
+    return this;
+  }
+
+  /**
+   * A piece of equipment in the middle of the chain, at an address from 100 on.
+   *
+   * @param polled the inside of a flow mapping; empty where nobody asks it
+   */
+  public SiteText equipment(String name, String polled, String cableToNext, String... more) {
+    item(
+        List.of(
+            "equipment: " + name,
+            "address: " + (100 + items.size()),
+            "broadcasts: ignored",
+            "conductors: [A, B]",
+            "idle-bias: not-needed",
+            "termination: none",
+            polled.isEmpty() ? "unit-load: 1" : "polled: {" + polled + "}"),
+        cableToNext,
+        more);
+    return this;
+  }
+
+  /** A converter in the middle of the chain. */
+  public SiteText converter(String name, String latency, String cableToNext) {
+    item(
+        List.of(
+            "converter: " + name,
+            "conductors: [A, B]",
+            "idle-bias: not-needed",
+            "termination: none",
+            "latency: " + latency),
         cableToNext);
     return this;
   }
@@ -145,11 +186,15 @@ public final class SiteText {
   public String toString() {
     StringBuilder text = new StringBuilder("format: 1\nsite: example\n");
     text.append("stage: ").append(rest.contains("measured") ? "commissioned" : "planned");
-    text.append("\nweather-station: {at: Head House, readings: [light]").append(station);
+    text.append("\nweather-station: {at: Head House, readings: ").append(station);
     text.append("}\nline:\n");
     line.forEach((key, value) -> text.append("  " + key + ": " + value + "\n"));
     text.append("chain:\n");
-    items.forEach(text::append);
+    List<String> readings = List.of(station.substring(1, station.indexOf(']')).split(", "));
+    for (String item : items) {
+      String source = item.contains("role: head") ? ": local" : ": head";
+      text.append(item.replace(OUTDOOR, String.join(source + ", ", readings) + source));
+    }
     return text.append(rest).toString();
   }
 }

@@ -6,6 +6,7 @@ import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,8 +17,8 @@ public final class LineFigures {
   private final Site site;
   private final SitePolicy policy;
   private @Nullable List<SegmentLine> segments;
-  private @Nullable Traffic traffic;
-  private boolean trafficKnown;
+  private @Nullable SiteTraffic traffic;
+  private @Nullable StormFigures storm;
 
   public LineFigures(Site site, SitePolicy policy) {
     this.site = site;
@@ -47,12 +48,43 @@ public final class LineFigures {
     return line != null && !line.bias().isFaulty() && SegmentBias.arePlaced(line, site);
   }
 
-  /** The traffic on the line; null where there is none, or where it is not understood. */
+  /**
+   * The traffic on the line; null where the file says nothing of any, or where it is not
+   * understood.
+   */
   public @Nullable Traffic traffic() {
-    if (!trafficKnown) {
-      traffic = SiteTraffic.of(site, policy.times());
-      trafficKnown = true;
+    return siteTraffic().traffic();
+  }
+
+  /**
+   * Whether all that the file says of the traffic is understood; so it is where it says nothing.
+   */
+  public boolean isTrafficUnderstood() {
+    return siteTraffic().understood();
+  }
+
+  /** How many broadcasts in a row may be lost, as the policy says. */
+  public int lostBroadcasts() {
+    return policy.lostBroadcasts();
+  }
+
+  /** From the gust to closed vents. */
+  @Internal
+  public StormFigures storm() {
+    StormFigures known = storm;
+    if (known == null) {
+      known = StormFigures.of(site, policy, traffic());
+      storm = known;
     }
-    return traffic;
+    return known;
+  }
+
+  private SiteTraffic siteTraffic() {
+    SiteTraffic known = traffic;
+    if (known == null) {
+      known = SiteTraffic.of(site, policy.times());
+      traffic = known;
+    }
+    return known;
   }
 }
