@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The files that a check found clean, for the next one; safe for use by several threads. */
 public final class CleanFiles {
+  private static final int FIELDS_OF_KEY = 8;
+
   private final byte[] key;
   private final Map<String, String> before = new HashMap<>();
   private final Set<String> clean = new ConcurrentSkipListSet<>();
@@ -64,18 +66,38 @@ public final class CleanFiles {
   private static @Nullable String line(String file, FileOutcome outcome) {
     List<String> fields = new ArrayList<>(List.of(file, "" + outcome.units()));
     boolean isAll = outcome.results().isEmpty() && outcome.notifications().isEmpty();
+    Location last = null;
     for (FileOutcome.Key one : outcome.keys()) {
-      String text = one.text();
-      isAll &= one.suppression() == null;
-      isAll &= one.identity().equals(identity(text, one.identity().at()));
-      fields.addAll(List.of(one.rule(), text, one.identity().at(), one.location().line()));
-      Region at = one.location().region();
+      Location location = one.location();
+      Identity identity = one.identity();
+      isAll &= one.suppression() == null && identity.graded() == null;
+      fields.addAll(List.of(one.rule(), one.text(), identity.at()));
+      for (String part : Arrays.asList(identity.site(), identity.unit(), identity.value())) {
+        fields.add(optional(part));
+      }
+      // Keys of one line, such as zones, would have its text as often as there are of them.
+      fields.add(optional(sharesLine(location, last) ? null : location.line()));
+      Region at = location.region();
       fields.add(
           at.startLine() + " " + at.startColumn() + " " + at.endLine() + " " + at.endColumn());
+      last = location;
     }
     return isAll && fields.stream().noneMatch(CleanFiles::isTorn)
         ? String.join("\t", fields)
         : null;
+  }
+
+  private static boolean sharesLine(Location location, @Nullable Location last) {
+    return last != null && last.line().equals(location.line());
+  }
+
+  /** The form of a text that may be missing. */
+  private static String optional(@Nullable String text) {
+    return text == null ? "" : "=" + text;
+  }
+
+  private static @Nullable String given(String field) {
+    return field.isEmpty() ? null : field.substring(1);
   }
 
   /** Whether a field would be read as two, or has half a character, which UTF-8 has no form for. */
@@ -83,19 +105,27 @@ public final class CleanFiles {
     return field.codePoints().anyMatch(c -> c < ' ' || Character.getType(c) == Character.SURROGATE);
   }
 
-  private static Identity identity(String text, String at) {
-    return new Identity(text, at, null, text, null);
-  }
-
   private static FileOutcome read(String path, String[] fields) {
     List<FileOutcome.Key> keys = new ArrayList<>();
-    for (int i = 2; i < fields.length; i += 5) {
-      String[] at = fields[i + 4].split(" ", -1);
+    String line = "";
+    for (int i = 2; i < fields.length; i += FIELDS_OF_KEY) {
+      String own = given(fields[i + 6]);
+      line = own == null ? line : own;
+      String[] at = fields[i + 7].split(" ", -1);
       Region region =
           new Region(parseInt(at[0]), parseInt(at[1]), parseInt(at[2]), parseInt(at[3]));
-      Location location = new Location(path, region, fields[i + 3]);
-      Identity identity = identity(fields[i + 1], fields[i + 2]);
-      keys.add(new FileOutcome.Key(fields[i], fields[i + 1], location, null, identity));
+      keys.add(
+          new FileOutcome.Key(
+              fields[i],
+              fields[i + 1],
+              new Location(path, region, line),
+              null,
+              new Identity(
+                  given(fields[i + 3]),
+                  fields[i + 2],
+                  given(fields[i + 4]),
+                  given(fields[i + 5]),
+                  null)));
     }
     return new FileOutcome(List.of(), List.of(), keys, parseInt(fields[1]));
   }

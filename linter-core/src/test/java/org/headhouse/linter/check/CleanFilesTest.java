@@ -3,6 +3,7 @@ package org.headhouse.linter.check;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
@@ -82,8 +83,7 @@ class CleanFilesTest {
     Message message = new Message("fact", "reason", "remedy");
     Suppression accepted = new Suppression("until spring", HERE);
     Result result = new Result("address.gap", Level.NOTE, message, HERE, "", null, List.of(), null);
-    Identity elsewhere = new Identity("two", "site", null, "one", null);
-    Identity unnamed = new Identity(null, "site", null, null, null);
+    Identity graded = new Identity("one", "site", null, "one", Level.WARNING);
     return Stream.of(
         new FileOutcome(List.of(result), List.of(), List.of(KEY), 2),
         new FileOutcome(List.of(result.suppressedBy(accepted)), List.of(), List.of(KEY), 2),
@@ -93,8 +93,28 @@ class CleanFilesTest {
             List.of(),
             2),
         keys(KEY, key("house.rule", "one", HERE, accepted)),
-        keys(new FileOutcome.Key("house.rule", "one", HERE, null, elsewhere)),
-        keys(new FileOutcome.Key("house.rule", "one", HERE, null, unnamed)));
+        keys(new FileOutcome.Key("house.rule", "one", HERE, null, graded)));
+  }
+
+  /** All that tells whether a text is the same one later, and where it is in its line. */
+  @Test
+  void everyKeyIsKeptWhole() {
+    Location zone = new Location(PATH, new Region(9, 12, 9, 20), "zones: [North, South]");
+    Location next = new Location(PATH, new Region(9, 22, 9, 30), zone.line());
+    Location empty = new Location(PATH, new Region(10, 1, 10, 1), "");
+    List<FileOutcome.Key> all = new ArrayList<>();
+    for (Location location : List.of(HERE, zone, next, empty, zone)) {
+      for (String part : Arrays.asList(null, "", "=one", "two words")) {
+        all.add(new FileOutcome.Key("a.b", "c North", location, null, identity(part, "South")));
+        all.add(new FileOutcome.Key("a.b", "", location, null, identity("", part)));
+      }
+    }
+    FileOutcome outcome = keys(all.toArray(FileOutcome.Key[]::new));
+    assertThat(later(kept(PATH, outcome))).isEqualTo(outcome);
+  }
+
+  private static Identity identity(@Nullable String one, @Nullable String other) {
+    return new Identity(one, "supervision/zones", other, one, null);
   }
 
   private static FileOutcome keys(FileOutcome.Key... keys) {
