@@ -93,6 +93,39 @@ public final class SiteText {
     return this;
   }
 
+  /**
+   * A piece of equipment in the middle of the chain, at an address from 100 on.
+   *
+   * @param polled the inside of a flow mapping; empty where nobody asks it
+   */
+  public SiteText equipment(String name, String polled, String cableToNext, String... more) {
+    item(
+        List.of(
+            "equipment: " + name,
+            "address: " + (100 + items.size()),
+            "broadcasts: ignored",
+            "conductors: [A, B]",
+            "idle-bias: not-needed",
+            "termination: none",
+            polled.isEmpty() ? "unit-load: 1" : "polled: {" + polled + "}"),
+        cableToNext,
+        more);
+    return this;
+  }
+
+  /** A converter in the middle of the chain. */
+  public SiteText converter(String name, String latency, String cableToNext) {
+    item(
+        List.of(
+            "converter: " + name,
+            "conductors: [A, B]",
+            "idle-bias: not-needed",
+            "termination: none",
+            "latency: " + latency),
+        cableToNext);
+    return this;
+  }
+
   private void item(List<String> keys, String cableToNext, String... more) {
     List<String> all = new ArrayList<>(keys);
     all.addAll(List.of(more));

@@ -32,7 +32,6 @@ record TimeBar(Traffic traffic) {
   private List<Share> shares() {
     List<Share> shares = new ArrayList<>();
     BroadcastLoad broadcast = traffic.broadcast();
-    PollLoad polls = traffic.polls();
     if (broadcast != null) {
       shares.add(
           new Share(
@@ -43,23 +42,26 @@ record TimeBar(Traffic traffic) {
                   + " in every "
                   + Shown.seconds(broadcast.periodSeconds())));
     }
-    if (polls != null) {
-      shares.add(
-          new Share(
-              "polls",
-              traffic.pollShare(),
-              Bar.Fill.LINED,
-              polls.zones()
-                  + " times "
-                  + Shown.seconds(polls.seconds(traffic.serial()))
-                  + " in every "
-                  + Shown.seconds(polls.periodSeconds())));
+    if (!traffic.polls().isEmpty()) {
+      shares.add(new Share("polls", traffic.pollShare(), Bar.Fill.LINED, detailOfPolls()));
     }
     double free = 1 - traffic.utilisation();
     if (free > 0) {
       shares.add(new Share("free", free, Bar.Fill.EMPTY, "for retries and what is added later"));
     }
     return shares;
+  }
+
+  private String detailOfPolls() {
+    List<PollLoad> polls = traffic.polls();
+    PollLoad first = polls.get(0);
+    return polls.size() == 1
+        ? first.zones()
+            + " times "
+            + Shown.seconds(first.seconds(traffic.serial()))
+            + " in every "
+            + Shown.seconds(first.periodSeconds())
+        : polls.stream().mapToInt(PollLoad::zones).sum() + " units and equipment";
   }
 
   private String summary() {

@@ -15,8 +15,7 @@ public final class LineFigures {
   private final Site site;
   private final SitePolicy policy;
   private @Nullable List<SegmentLine> segments;
-  private @Nullable Traffic traffic;
-  private boolean trafficKnown;
+  private @Nullable SiteTraffic traffic;
 
   public LineFigures(Site site, SitePolicy policy) {
     this.site = site;
@@ -37,12 +36,25 @@ public final class LineFigures {
     return known;
   }
 
-  /** The traffic on the line; null where there is none, or where it is not understood. */
+  /**
+   * The traffic on the line; null where the file says nothing of any, or where it is not
+   * understood.
+   */
   public @Nullable Traffic traffic() {
-    if (!trafficKnown) {
-      traffic = SiteTraffic.of(site, policy.times());
-      trafficKnown = true;
+    return siteTraffic().traffic();
+  }
+
+  /** Whether all that the file says of the traffic is understood; so it is where it says nothing. */
+  public boolean isTrafficUnderstood() {
+    return siteTraffic().understood();
+  }
+
+  private SiteTraffic siteTraffic() {
+    SiteTraffic known = traffic;
+    if (known == null) {
+      known = SiteTraffic.of(site, policy.times());
+      traffic = known;
     }
-    return traffic;
+    return known;
   }
 }

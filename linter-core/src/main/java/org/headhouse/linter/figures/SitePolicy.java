@@ -1,6 +1,7 @@
 package org.headhouse.linter.figures;
 
 import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.line.ReadingAge;
 import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.site.ExcludedAddresses;
@@ -11,6 +12,7 @@ import org.headhouse.linter.site.ExcludedAddresses;
  *
  * @param times what the traffic is computed with
  * @param mostUtilisation the share of the time that the line may be in use
+ * @param lostBroadcasts how many broadcasts in a row may be lost while readings stay young enough
  * @param keptFree the addresses that no unit may have
  * @param groundAtEveryUnit whether ground is landed at every unit, and not at the head unit only
  * @param idleMarginVolts what an idle line must have over the threshold of a receiver
@@ -23,6 +25,7 @@ import org.headhouse.linter.site.ExcludedAddresses;
 public record SitePolicy(
     TransactionTimes times,
     double mostUtilisation,
+    int lostBroadcasts,
     ExcludedAddresses keptFree,
     boolean groundAtEveryUnit,
     double idleMarginVolts,
@@ -36,6 +39,7 @@ public record SitePolicy(
       new SitePolicy(
           TransactionTimes.DEFAULT,
           0.7,
+          ReadingAge.USUAL_LOST,
           ExcludedAddresses.NONE,
           false,
           0,

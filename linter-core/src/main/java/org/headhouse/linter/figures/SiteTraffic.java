@@ -8,40 +8,41 @@ import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.site.Broadcast;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.LineSettings;
-import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.Parity;
-import org.headhouse.linter.site.Polling;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Supervision;
 import org.jspecify.annotations.Nullable;
 
-/** Reads the traffic on the line from a site. */
-final class SiteTraffic {
-  /** The default that the schema documents. */
-  private static final Interval TIMEOUT = new Interval(1, "1 s");
+/**
+ * The traffic on the line, read from a site.
+ *
+ * @param understood whether all that the file says of it is understood
+ * @param traffic null where the file says nothing of any, or where it is not understood
+ */
+record SiteTraffic(boolean understood, @Nullable Traffic traffic) {
+  private static final SiteTraffic NOT_UNDERSTOOD = new SiteTraffic(false, null);
 
-  private static final int RETRIES = 1;
-
-  private SiteTraffic() {}
-
-  static @Nullable Traffic of(Site site, TransactionTimes times) {
+  static SiteTraffic of(Site site, TransactionTimes times) {
     LineSettings line = site.line().orNull();
     SerialFormat serial = line == null ? null : serial(line);
-    if (line == null || serial == null || line.broadcast().isFaulty()) {
-      return null;
+    SitePolls polls = new SitePolls(site, times);
+    List<PollLoad> zones = polls.zones();
+    List<PollLoad> equipment = polls.equipment();
+    if (line == null
+        || serial == null
+        || line.broadcast().isFaulty()
+        || zones == null
+        || equipment == null) {
+      return NOT_UNDERSTOOD;
     }
     Broadcast written = line.broadcast().orNull();
     BroadcastLoad broadcast = written == null ? null : broadcast(written, times);
-    Supervision supervision = site.supervision().orNull();
-    Polling polling = pollingOverLine(supervision);
-    PollLoad polls =
-        supervision == null || polling == null ? null : polls(supervision, polling, times);
-    boolean understood =
-        (written == null) == (broadcast == null) && (polling == null) == (polls == null);
-    return understood && (broadcast != null || polls != null)
-        ? new Traffic(serial, broadcast, polls)
-        : null;
+    if (written != null && broadcast == null) {
+      return NOT_UNDERSTOOD;
+    }
+    Traffic traffic = new Traffic(serial, broadcast, zones, equipment);
+    boolean none = broadcast == null && traffic.polls().isEmpty();
+    return new SiteTraffic(true, none ? null : traffic);
   }
 
   private static @Nullable SerialFormat serial(LineSettings line) {
@@ -61,31 +62,8 @@ final class SiteTraffic {
         : new BroadcastLoad(registers, period, times.turnaroundSeconds());
   }
 
-  /** Polls over Ethernet do not load the line. */
-  private static @Nullable Polling pollingOverLine(@Nullable Supervision supervision) {
-    return supervision != null && supervision.link().optional().filter(Link::loadsLine).isPresent()
-        ? supervision.polling().orNull()
-        : null;
-  }
-
-  private static @Nullable PollLoad polls(
-      Supervision supervision, Polling polling, TransactionTimes times) {
-    Integer registers = polling.registers().orNull();
-    Double period = seconds(polling.every());
-    Double timeout = seconds(orIfMissing(polling.timeout(), TIMEOUT));
-    Integer retries = orIfMissing(polling.retries(), RETRIES).orNull();
-    int zones = supervision.zones().optional().map(List::size).orElse(0);
-    return registers == null || period == null || timeout == null || retries == null || zones == 0
-        ? null
-        : new PollLoad(registers, zones, period, times.processingSeconds(), timeout, retries);
-  }
-
-  private static <T> Setting<T> orIfMissing(Setting<T> setting, T value) {
-    return setting.isMissing() ? new Setting.Given<>(value, setting.place()) : setting;
-  }
-
   /** A time above zero; null for any other. */
-  private static @Nullable Double seconds(Setting<Interval> setting) {
+  static @Nullable Double seconds(Setting<Interval> setting) {
     Interval interval = setting.orNull();
     return interval == null || interval.seconds() <= 0 ? null : interval.seconds();
   }

@@ -1,23 +1,26 @@
 package org.headhouse.linter.figures;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.headhouse.linter.line.LengthLimit;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.line.TrafficSizing;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.stability.Internal;
 
 /**
  * Changes that would make the traffic of a site fit.
  *
- * @param place the period of the part that takes the greater share of the time
- * @param part {@code the polls} or {@code the broadcast}
+ * @param place the period of the part that takes the greatest share of the time
+ * @param part {@code the broadcast}, {@code the polls}, or those of a piece of equipment
  * @param periodSeconds the shortest period of that part that fits; empty where none does
  * @param baud the next rate that fits and that all device types have; empty where none does
  */
@@ -31,8 +34,14 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
    */
   public static TrafficFit within(double most, Traffic traffic, Site site) {
     OptionalInt baud = nextBaud(traffic, site, other -> other.utilisation() <= most);
+    int equipment = mostPolledEquipment(traffic);
+    double equipmentShare =
+        equipment < 0 ? 0 : traffic.equipmentPolls().get(equipment).share(traffic.serial());
+    if (equipmentShare > Math.max(traffic.broadcastShare(), traffic.zonePollShare())) {
+      return ofEquipment(equipment, most, traffic, site, baud);
+    }
     Place line = site.line().place();
-    if (traffic.pollShare() > traffic.broadcastShare()) {
+    if (traffic.zonePollShare() > traffic.broadcastShare()) {
       Place place =
           site.supervision()
               .optional()
@@ -40,7 +49,10 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
               .map(polling -> polling.every().place())
               .orElse(line);
       return new TrafficFit(
-          place, "the polls", TrafficSizing.shortestPollPeriodSeconds(traffic, most), baud);
+          place,
+          "the polls",
+          TrafficSizing.shortestPollPeriodSeconds(traffic, traffic.zonePolls(), most),
+          baud);
     }
     Place place =
         site.line()
@@ -50,6 +62,33 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
             .orElse(line);
     return new TrafficFit(
         place, "the broadcast", TrafficSizing.shortestBroadcastPeriodSeconds(traffic, most), baud);
+  }
+
+  /** The piece of equipment that takes most of the time, by its number; -1 without any. */
+  private static int mostPolledEquipment(Traffic traffic) {
+    return IntStream.range(0, traffic.equipmentPolls().size())
+        .boxed()
+        .max(
+            Comparator.comparingDouble(
+                number -> traffic.equipmentPolls().get(number).share(traffic.serial())))
+        .orElse(-1);
+  }
+
+  private static TrafficFit ofEquipment(
+      int number, double most, Traffic traffic, Site site, OptionalInt baud) {
+    Equipment equipment = SitePolls.polledEquipment(site).get(number);
+    Place place =
+        equipment
+            .polled()
+            .optional()
+            .map(polled -> polled.every().place())
+            .orElse(equipment.place());
+    return new TrafficFit(
+        place,
+        "the polls of " + equipment.called(),
+        TrafficSizing.shortestPollPeriodSeconds(
+            traffic, List.of(traffic.equipmentPolls().get(number)), most),
+        baud);
   }
 
   /**
@@ -73,8 +112,8 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
   }
 
   private static boolean allHave(Site site, int baud) {
-    for (Unit unit : site.units()) {
-      List<Setting<Integer>> rates = unit.type().baudRates().orNull();
+    for (ChainItem item : site.items()) {
+      List<Setting<Integer>> rates = item.type().baudRates().orNull();
       if (rates != null && rates.stream().noneMatch(rate -> rate.is(baud))) {
         return false;
       }

@@ -1,13 +1,14 @@
 package org.headhouse.linter.line;
 
 /**
- * How software reads the units over the serial line. Polls over Ethernet do not load it and have no
- * place here.
+ * How units or equipment are read over the serial line, by supervision or the head unit. Polls over
+ * Ethernet do not load it and have no place here.
  *
  * @param registers how many 16-bit registers of each zone, at least 1
  * @param zones how many zones are polled once a period, at least 1
  * @param periodSeconds from one round of polls to the next
- * @param processingSeconds what a unit takes from a request to its answer
+ * @param processingSeconds from a request to its answer: what the unit takes, and what a converter
+ *     adds
  * @param timeoutSeconds how long an answer is waited for
  * @param retries how often a request without answer is sent again
  */
@@ -44,6 +45,11 @@ public record PollLoad(
             serial.exchangeSeconds(
                     FrameLengths.READ_REQUEST_BYTES, FrameLengths.readAnswerBytes(part))
                 + processingSeconds);
+  }
+
+  /** The share of the time that the polls take, all units answering. */
+  public double share(SerialFormat serial) {
+    return zones * seconds(serial) / periodSeconds;
   }
 
   /**

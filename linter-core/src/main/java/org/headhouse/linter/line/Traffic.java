@@ -1,19 +1,36 @@
 package org.headhouse.linter.line;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What goes over the line.
  *
  * @param broadcast from the head unit, or null
- * @param polls over the serial line, or null
+ * @param zonePolls supervision's polls of its zones over the line: one load for each processing
+ *     time, all of one period; empty without any
+ * @param equipmentPolls one load for each piece of equipment that is asked, by whomever
  */
 public record Traffic(
-    SerialFormat serial, @Nullable BroadcastLoad broadcast, @Nullable PollLoad polls) {
+    SerialFormat serial,
+    @Nullable BroadcastLoad broadcast,
+    List<PollLoad> zonePolls,
+    List<PollLoad> equipmentPolls) {
+
+  public Traffic {
+    zonePolls = List.copyOf(zonePolls);
+    equipmentPolls = List.copyOf(equipmentPolls);
+  }
+
+  /** All polls over the line. */
+  public List<PollLoad> polls() {
+    return Stream.concat(zonePolls.stream(), equipmentPolls.stream()).toList();
+  }
 
   /**
    * The share of the time that the line is in use: {@code broadcast / its period + zones · poll /
-   * their period} (computed). Over 1, the traffic cannot be.
+   * their period}, summed over all polls (computed). Over 1, the traffic cannot be.
    */
   public double utilisation() {
     return broadcastShare() + pollShare();
@@ -24,44 +41,69 @@ public record Traffic(
     return broadcast == null ? 0 : broadcast.seconds(serial) / broadcast.periodSeconds();
   }
 
-  /** The share of the time that the polls take. */
+  /** The share of the time that all polls take. */
   public double pollShare() {
-    return polls == null ? 0 : polls.zones() * polls.seconds(serial) / polls.periodSeconds();
+    return zonePollShare()
+        + equipmentPolls.stream().mapToDouble(polls -> polls.share(serial)).sum();
+  }
+
+  /** The share of the time that supervision's polls of its zones take. */
+  public double zonePollShare() {
+    return zonePolls.stream().mapToDouble(polls -> polls.share(serial)).sum();
+  }
+
+  /** The longest poll of one zone, all units answering; null without polls of zones. */
+  public @Nullable Double zonePollSeconds() {
+    return zonePolls.isEmpty() ? null : ReadingAge.longestSeconds(serial, zonePolls, false);
   }
 
   /**
-   * How old the readings become at a unit when all answer: {@code period of the broadcast + longest
-   * other transaction + broadcast frame} (computed). Just before a broadcast is due, a poll of one
-   * zone begins and is not interrupted; the readings count once the last bit of the frame is there,
-   * the silence and turnaround after it do not.
+   * How old a reading becomes, with its parts.
+   *
+   * @param lost how many broadcasts in a row are lost, 0 or more
+   * @param oneSilent whether one polled unit is silent
+   * @return null without a broadcast
+   */
+  public @Nullable ReadingAge age(int lost, boolean oneSilent) {
+    return broadcast == null
+        ? null
+        : ReadingAge.worst(serial, broadcast, polls(), lost, oneSilent);
+  }
+
+  /**
+   * How old the readings become at a unit when all answer and no broadcast is lost: {@code period
+   * of the broadcast + longest other transaction + broadcast frame} (computed). Just before a
+   * broadcast is due, a poll of one zone begins and is not interrupted; the readings count once the
+   * last bit of the frame is there, the silence and turnaround after it do not.
    *
    * @return null without a broadcast
    */
   public @Nullable Double worstAgeSeconds() {
-    return broadcast == null ? null : broadcast.periodSeconds() + overdueSeconds(broadcast, false);
+    ReadingAge age = age(0, false);
+    return age == null ? null : age.totalSeconds();
   }
 
   /**
    * The same while one polled unit is silent: the longest other transaction is then the wait for
-   * it, unless a poll with answers takes longer.
+   * it, unless a poll with answers takes longer. The request is counted once for all tries; {@link
+   * #age} counts each.
    *
    * @return null without a broadcast
    */
   public @Nullable Double worstAgeOneSilentSeconds() {
-    return broadcast == null ? null : broadcast.periodSeconds() + overdueSeconds(broadcast, true);
-  }
-
-  /** From when a broadcast is due to its last bit, at worst. */
-  double overdueSeconds(BroadcastLoad due, boolean oneSilent) {
-    double otherSeconds = polls == null ? 0 : polls.seconds(serial);
-    if (polls != null && oneSilent) {
-      otherSeconds = Math.max(otherSeconds, polls.silentSeconds(serial));
+    if (broadcast == null) {
+      return null;
     }
-    return otherSeconds + due.frameSeconds(serial);
+    double other =
+        polls().stream()
+            .mapToDouble(poll -> Math.max(poll.seconds(serial), poll.silentSeconds(serial)))
+            .max()
+            .orElse(0);
+    return broadcast.periodSeconds() + other + broadcast.frameSeconds(serial);
   }
 
   /** The same traffic at another rate. */
   public Traffic withBaud(int baud) {
-    return new Traffic(serial.withBaud(baud), broadcast, polls);
+    return new Traffic(serial.withBaud(baud), broadcast, zonePolls, equipmentPolls);
   }
 }

@@ -6,7 +6,8 @@ import org.jspecify.annotations.Nullable;
  * The figures of the traffic.
  *
  * @param broadcastSeconds one broadcast with silence and turnaround, or null without one
- * @param pollSeconds the poll of one zone, or null without polls over the serial line
+ * @param pollSeconds the poll of one zone, the longest, or null where supervision polls none over the
+ *     line
  * @param utilisation the share of the time that the line is in use
  * @param worstAgeSeconds of the readings at a unit, or null without a broadcast
  * @param worstAgeOneSilentSeconds the same while one polled unit is silent
@@ -23,11 +24,10 @@ public record TrafficFigures(
   public static TrafficFigures of(Traffic traffic) {
     SerialFormat serial = traffic.serial();
     BroadcastLoad broadcast = traffic.broadcast();
-    PollLoad polls = traffic.polls();
     return new TrafficFigures(
         serial.characterSeconds(),
         broadcast == null ? null : broadcast.seconds(serial),
-        polls == null ? null : polls.seconds(serial),
+        traffic.zonePollSeconds(),
         traffic.utilisation(),
         traffic.worstAgeSeconds(),
         traffic.worstAgeOneSilentSeconds());

@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
@@ -25,18 +26,19 @@ public final class TrafficSizing {
   }
 
   /**
-   * The shortest period of the polls at which the line is in use for no more than a share of the
-   * time, the broadcast as it is: {@code zones · poll / (share − share of the broadcast)}
-   * (computed).
+   * The shortest period of some polls at which the line is in use for no more than a share of the
+   * time, all else as it is: {@code zones · poll / (share − share of all else)} (computed).
    *
-   * @return empty where the broadcast alone takes the share, or there are no polls
+   * @param polls of one period, some of those of the traffic
+   * @return empty where all else takes the share, or there are no such polls
    */
-  public static OptionalDouble shortestPollPeriodSeconds(Traffic traffic, double utilisation) {
-    PollLoad polls = traffic.polls();
-    double left = utilisation - traffic.broadcastShare();
-    return polls == null || left <= 0
+  public static OptionalDouble shortestPollPeriodSeconds(
+      Traffic traffic, List<PollLoad> polls, double utilisation) {
+    double share = polls.stream().mapToDouble(poll -> poll.share(traffic.serial())).sum();
+    double left = utilisation - (traffic.utilisation() - share);
+    return polls.isEmpty() || left <= 0
         ? OptionalDouble.empty()
-        : OptionalDouble.of(polls.zones() * polls.seconds(traffic.serial()) / left);
+        : OptionalDouble.of(share * polls.get(0).periodSeconds() / left);
   }
 
   /**
@@ -49,10 +51,12 @@ public final class TrafficSizing {
   public static OptionalDouble longestBroadcastPeriodSeconds(
       Traffic traffic, double ageSeconds, boolean oneSilent) {
     BroadcastLoad broadcast = traffic.broadcast();
-    if (broadcast == null) {
+    Double age =
+        oneSilent ? traffic.worstAgeOneSilentSeconds() : traffic.worstAgeSeconds();
+    if (broadcast == null || age == null) {
       return OptionalDouble.empty();
     }
-    double longest = ageSeconds - traffic.overdueSeconds(broadcast, oneSilent);
+    double longest = ageSeconds - (age - broadcast.periodSeconds());
     return longest > 0 ? OptionalDouble.of(longest) : OptionalDouble.empty();
   }
 

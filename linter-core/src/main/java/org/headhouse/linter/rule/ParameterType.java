@@ -106,6 +106,13 @@ public interface ParameterType<T> {
             written.matches("[0-9]{1,9}(\\.[0-9]{1,9})?") ? Double.parseDouble(written) : null);
   }
 
+  /** A count; as many as anybody can mean. */
+  static ParameterType<Integer> count() {
+    return of(
+        "a whole number such as 1",
+        written -> written.matches("[0-9]{1,3}") ? Integer.valueOf(written) : null);
+  }
+
   /** A text of one line. */
   static ParameterType<String> text() {
     return of(

@@ -9,6 +9,7 @@ import org.headhouse.linter.rules.address.AddressKeptFree;
 import org.headhouse.linter.rules.bias.BiasWeak;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
+import org.headhouse.linter.rules.outdoor.OutdoorTooOld;
 import org.headhouse.linter.rules.signal.SignalWeak;
 import org.headhouse.linter.rules.stub.StubTooLong;
 import org.headhouse.linter.rules.traffic.TrafficBusy;
@@ -34,6 +35,7 @@ public final class SitePolicies {
             values.of(TrafficBusy.DESCRIPTOR, TrafficBusy.TURNAROUND).seconds(),
             values.of(TrafficBusy.DESCRIPTOR, TrafficBusy.PROCESSING).seconds()),
         values.of(TrafficBusy.DESCRIPTOR, TrafficBusy.MOST),
+        values.of(OutdoorTooOld.DESCRIPTOR, OutdoorTooOld.LOST),
         new ExcludedAddresses(values.of(AddressKeptFree.DESCRIPTOR, AddressKeptFree.RANGES)),
         values
             .of(ConductorsGround.DESCRIPTOR, ConductorsGround.LANDED)

@@ -140,6 +140,117 @@ class TrafficOfTextTest {
         .isCloseTo(requireNonNull(usual.pollSeconds()) + pollMore, within(1e-12));
   }
 
+  private static SiteText withRig(String polled, String... more) {
+    return new SiteText()
+        .broadcast(12, "5 s")
+        .unit("120 ohm", "10 m")
+        .equipment("Dosing Rig", polled, "10 m", more)
+        .unit("none", "10 m")
+        .unit("120 ohm", "");
+  }
+
+  /** 8 + 5 + 2 · 125 characters, two silences and 20 ms are 329.375 ms. */
+  @ParameterizedTest
+  @CsvSource({"head, ethernet", "supervision, ethernet", "head, serial", "supervision, serial"})
+  void equipmentThatIsAskedLoadsTheLine(String by, String link) {
+    String polled = "by: " + by + ", registers: 125, every: 10 s";
+    TrafficFigures traffic = traffic(withRig(polled).polls(link, POLLS));
+    double zones = link.equals("serial") ? 3 * 0.18041667 / 20 : 0;
+    assertThat(traffic.utilisation())
+        .isCloseTo(0.14182292 / 5 + zones + 0.329375 / 10, within(MICRO));
+    assertThat(requireNonNull(traffic.worstAgeSeconds()))
+        .isCloseTo(5 + 0.329375 + 0.0378125, within(MICRO));
+    assertThat(requireNonNull(traffic.worstAgeOneSilentSeconds()))
+        .isCloseTo(5 + 2 + 0.00916667 + 0.0378125, within(MICRO));
+    assertThat(traffic.pollSeconds() == null).isEqualTo(link.equals("ethernet"));
+  }
+
+  @Test
+  void equipmentThatNobodyAsksTakesNoTime() {
+    assertThat(traffic(withRig("")).utilisation()).isCloseTo(0.14182292 / 5, within(MICRO));
+  }
+
+  /** Without a broadcast the polls of equipment are all there is. */
+  @Test
+  void equipmentAloneIsTraffic() {
+    String quiet =
+        withRig("by: head, registers: 125, every: 10 s").toString().replaceAll("  traffic: .*\n", "");
+    TrafficFigures traffic = traffic(quiet);
+    assertThat(traffic.utilisation()).isCloseTo(0.0329375, within(MICRO));
+    assertThat(traffic.broadcastSeconds()).isNull();
+    assertThat(traffic.pollSeconds()).isNull();
+  }
+
+  /** Of three zones one takes 200 ms to answer, and two the 20 ms of every unit. */
+  @Test
+  void eachTypeTakesItsOwnTimeToAnswer() {
+    SiteText site =
+        new SiteText()
+            .broadcast(12, "5 s")
+            .unit("120 ohm", "10 m")
+            .unit("none", "10 m", "device-type: slow")
+            .equipment("Dosing Rig", "by: head, registers: 125, every: 10 s", "10 m", "device-type: slow")
+            .unit("120 ohm", "")
+            .polls("serial", POLLS);
+    TrafficFigures traffic =
+        traffic(LineCheck.of(site).types("id: slow, processing: 200 ms"));
+    assertThat(traffic.utilisation())
+        .isCloseTo(
+            0.14182292 / 5 + (2 * 0.18041667 + 0.36041667) / 20 + 0.509375 / 10, within(MICRO));
+    assertThat(requireNonNull(traffic.pollSeconds())).isCloseTo(0.36041667, within(MICRO));
+    assertThat(requireNonNull(traffic.worstAgeSeconds()))
+        .isCloseTo(5 + 0.509375 + 0.0378125, within(MICRO));
+  }
+
+  /** The converter adds 16 ms to each answer that the software gets, and none to the head unit's. */
+  @ParameterizedTest
+  @CsvSource({
+    "'link: serial, at: Office', 0.016",
+    "'link: serial, at: Attic', 0.004",
+    "link: serial, 0.016",
+    "link: through-head, 0"
+  })
+  void theConverterAddsItsLatency(String link, double latency) {
+    SiteText site =
+        new SiteText()
+            .broadcast(12, "5 s")
+            .unit("120 ohm", "10 m")
+            .converter("Office", "16 ms", "10 m")
+            .converter("Attic", "4 ms", "10 m")
+            .equipment("Dosing Rig", "by: head, registers: 125, every: 10 s", "10 m")
+            .unit("120 ohm", "")
+            .polls("serial", POLLS);
+    TrafficFigures traffic = traffic(site.toString().replace("link: serial", link));
+    assertThat(requireNonNull(traffic.pollSeconds())).isCloseTo(0.18041667 + latency, within(MICRO));
+    assertThat(traffic.utilisation())
+        .isCloseTo(
+            0.14182292 / 5 + 2 * (0.18041667 + latency) / 20 + 0.329375 / 10, within(MICRO));
+  }
+
+  /** What is not understood is not taken for nothing. */
+  @ParameterizedTest
+  @CsvSource({
+    "registers: 125, registers: many",
+    "by: head, by: nobody",
+    "every: 10 s, every: 0 s",
+    "link: serial, link: radio",
+    "registers: 60, registers: 0",
+    "latency: 16 ms, latency: 16"
+  })
+  void whatIsNotUnderstoodLeavesNoFigures(String text, String other) {
+    LineCheck check =
+        LineCheck.of(
+            new SiteText()
+                .broadcast(12, "5 s")
+                .unit("120 ohm", "10 m")
+                .converter("Office", "16 ms", "10 m")
+                .equipment("Dosing Rig", "by: head, registers: 125, every: 10 s", "10 m")
+                .unit("120 ohm", "")
+                .polls("serial", POLLS));
+    assertThat(check.figures().traffic()).isNotNull();
+    assertThat(check.with(text, other).figures().traffic()).isNull();
+  }
+
   @Test
   void aLineWithoutTrafficHasNoTimes() {
     assertThat(LineCheck.of(threeUnits(new SiteText())).figures().traffic()).isNull();

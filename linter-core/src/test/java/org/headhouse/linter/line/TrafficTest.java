@@ -3,6 +3,7 @@ package org.headhouse.linter.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,7 +53,7 @@ class TrafficTest {
     double character = 11 / 9600.0;
     double broadcast = 33 * character + 3.5 * character + 0.1;
     double poll = 133 * character + 7 * character + 0.02;
-    TrafficFigures figures = TrafficFigures.of(new Traffic(AT_9600, BROADCAST, POLLS));
+    TrafficFigures figures = TrafficFigures.of(new Traffic(AT_9600, BROADCAST, List.of(POLLS), List.of()));
     assertThat(figures.characterSeconds()).isCloseTo(1.1458333e-3, within(1e-10));
     assertThat(figures.broadcastSeconds()).isCloseTo(broadcast, ROUNDING);
     assertThat(figures.pollSeconds()).isCloseTo(poll, ROUNDING);
@@ -74,18 +75,18 @@ class TrafficTest {
   @Test
   void theLongestOtherTransactionCounts() {
     PollLoad hasty = new PollLoad(125, 50, 200, 0.02, 0.05, 0);
-    Traffic traffic = new Traffic(AT_9600, BROADCAST, hasty);
+    Traffic traffic = new Traffic(AT_9600, BROADCAST, List.of(hasty), List.of());
     assertThat(traffic.worstAgeOneSilentSeconds()).isEqualTo(traffic.worstAgeSeconds());
   }
 
   @Test
   void whatIsNotThereTakesNoTime() {
-    TrafficFigures quiet = TrafficFigures.of(new Traffic(AT_9600, BROADCAST, null));
+    TrafficFigures quiet = TrafficFigures.of(new Traffic(AT_9600, BROADCAST, List.of(), List.of()));
     assertThat(quiet.pollSeconds()).isNull();
     assertThat(quiet.utilisation()).isCloseTo(BROADCAST.seconds(AT_9600) / 5, ROUNDING);
     assertThat(quiet.worstAgeSeconds()).isCloseTo(5 + 33 * 11 / 9600.0, ROUNDING);
     assertThat(quiet.worstAgeOneSilentSeconds()).isEqualTo(quiet.worstAgeSeconds());
-    TrafficFigures polled = TrafficFigures.of(new Traffic(AT_9600, null, POLLS));
+    TrafficFigures polled = TrafficFigures.of(new Traffic(AT_9600, null, List.of(POLLS), List.of()));
     assertThat(polled.broadcastSeconds()).isNull();
     assertThat(polled.worstAgeSeconds()).isNull();
     assertThat(polled.worstAgeOneSilentSeconds()).isNull();

@@ -41,6 +41,7 @@ class SitePoliciesTest {
                   case "traffic.busy turnaround" -> "200 ms";
                   case "traffic.busy processing" -> "50 ms";
                   case "traffic.busy most" -> "60 %";
+                  case "outdoor.too-old lost" -> "2";
                   case "address.kept-free ranges" -> "100-109";
                   case "conductors.ground landed" -> "every-unit";
                   case "bias.weak margin" -> "30 mV";
@@ -62,6 +63,7 @@ class SitePoliciesTest {
             new SitePolicy(
                 new TransactionTimes(0.2, 0.05),
                 0.6,
+                2,
                 new ExcludedAddresses(List.of(new AddressRange(100, 109))),
                 true,
                 0.03,

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.figures.TrafficFit;
+import org.headhouse.linter.figures.SitePolicy;
+import org.headhouse.linter.line.ReadingAge;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.line.TrafficSizing;
 import org.headhouse.linter.result.Edit;
@@ -14,6 +16,8 @@ import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.Parameter;
+import org.headhouse.linter.rule.ParameterType;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
@@ -26,11 +30,21 @@ import org.jspecify.annotations.Nullable;
 
 /** {@code outdoor.too-old}: the times of MODBUS over Serial Line V1.02, added up. */
 public final class OutdoorTooOld implements SiteRule {
-  private static final RuleDescriptor DESCRIPTOR =
+  /** Makes {@link SitePolicy#lostBroadcasts}. */
+  public static final Parameter<Integer> LOST =
+      new Parameter<>(
+          "lost",
+          "how many broadcasts in a row may be lost, here and wherever the age of readings counts",
+          ParameterType.count(),
+          String.valueOf(ReadingAge.USUAL_LOST));
+
+  /** What is known of the rule. */
+  public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "outdoor.too-old",
               "No reading becomes older at a follower than the site allows, even while one unit is silent.",
-              Level.ERROR)
+              Level.ERROR,
+              LOST)
           .yieldingTo("traffic.overrun");
 
   @Override
@@ -108,7 +122,7 @@ public final class OutdoorTooOld implements SiteRule {
 
   /** What to do where neither the period nor the rate helps. */
   private static String otherwise(Traffic traffic, boolean oneSilent) {
-    if (traffic.polls() == null) {
+    if (traffic.polls().isEmpty()) {
       return "send fewer registers, or allow a greater maximum-age";
     }
     return oneSilent

@@ -36,12 +36,12 @@ public final class TrafficBusy implements SiteRule {
           ParameterType.interval(),
           "100 ms");
 
-  /** Makes {@link TransactionTimes#processingSeconds}. */
+  /** Makes {@link TransactionTimes#usualProcessingSeconds}. */
   public static final Parameter<Interval> PROCESSING =
       new Parameter<>(
           "processing",
-          "what a unit takes from a request to its answer, here and wherever the traffic is"
-              + " computed",
+          "what a unit takes from a request to its answer where its type does not say, here and"
+              + " wherever the traffic is computed",
           ParameterType.interval(),
           "20 ms");
 

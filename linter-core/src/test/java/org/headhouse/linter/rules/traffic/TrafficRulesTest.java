@@ -185,6 +185,25 @@ class TrafficRulesTest {
     assertThat(check.with(text, other).rules()).doesNotContain(OVERRUN, BUSY);
   }
 
+  /** A poll of 125 registers takes 329.375 ms; every 400 ms that is 82 % of the time. */
+  @Test
+  void equipmentThatIsAskedTooOftenIsAskedLessOften() {
+    SiteText site =
+        new SiteText()
+            .broadcast(6, "5 s")
+            .unit("120 ohm", "10 m")
+            .equipment("Meter", "by: head, registers: 4, every: 1 min", "10 m")
+            .equipment("Dosing Rig", "by: head, registers: 125, every: 400 ms", "10 m")
+            .unit("120 ohm", "");
+    LineCheck check = LineCheck.of(site);
+    assertThat(check.reported()).containsExactly("warning " + BUSY);
+    assertThat(check.marked(BUSY)).isEqualTo("400 ms");
+    assertThat(check.reportedBy(BUSY).get(0)).contains("for the polls of \"Dosing Rig\"");
+    Matcher period = PERIOD.matcher(check.reportedBy(BUSY).get(0));
+    assertThat(period.find()).isTrue();
+    assertThat(check.with("every: 400 ms", "every: " + period.group(1)).reported()).isEmpty();
+  }
+
   /** Broadcast and polls each take nearly all of the time: no period does, but a rate. */
   @Test
   void whereNoPeriodDoesTheRateIsOffered() {
