@@ -67,6 +67,28 @@ public final class Shown {
     return seconds < 1 ? format("%.0f ms", seconds * 1e3) : format("%.1f s", seconds);
   }
 
+  /**
+   * A time beside a limit, in as many digits as show on which side of it it is: {@code 142 ms},
+   * {@code 142.3 ms}.
+   */
+  public static String secondsBeside(double limit, double seconds) {
+    return seconds < 1
+        ? beside(limit * 1e3, seconds * 1e3, 0) + " ms"
+        : beside(limit, seconds, 1) + " s";
+  }
+
+  /** A value in as many digits as show on which side of a limit it is. */
+  private static String beside(double limit, double value, int digits) {
+    String shown = format("%." + digits + "f", value);
+    for (int more = digits + 1; more <= 6; more++) {
+      if (Double.compare(Double.parseDouble(shown), limit) == Double.compare(value, limit)) {
+        return shown;
+      }
+      shown = format("%." + more + "f", value);
+    }
+    return shown;
+  }
+
   /** {@code 71 %}. */
   public static String percent(double share) {
     return format("%.0f %%", share * 100);

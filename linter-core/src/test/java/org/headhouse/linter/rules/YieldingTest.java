@@ -195,6 +195,12 @@ class YieldingTest {
                     record("measured: {pair-resistance: 30 ohm}"))),
             mistake("traffic.busy", TRAFFIC.formatted(100, "400 ms"))
                 .yieldsTo("traffic.overrun", "every: 400 ms -> every: 200 ms"),
+            mistake(
+                    "traffic.two-clients",
+                    TRAFFIC.formatted(12, "5 s"),
+                    zones("Propagation, Seedling North, Hardening Bay"))
+                .yieldsTo("head.missing", NO_HEAD)
+                .yieldsTo("head.duplicate", TWO_HEADS),
             mistake("supervision.zone-missing", zones("Propagation, Seedling North"))
                 .yieldsTo(
                     "supervision.zone-unknown",

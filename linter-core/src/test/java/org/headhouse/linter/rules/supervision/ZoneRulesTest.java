@@ -108,6 +108,6 @@ class ZoneRulesTest {
                     .isEqualTo(
                         "add network with its ip to \""
                             + one.unit()
-                            + "\", or poll over the serial line"));
+                            + "\", or poll through the head unit or over the serial line"));
   }
 }
