@@ -157,6 +157,8 @@ class SupervisionTimeoutShortTest {
   @Test
   void closeToTheLimitMoreDigitsAreShown() {
     assertThat(check("serial", site(), 10, "65.8 ms").reportedBy(RULE).get(0))
-        .contains("the timeout of 65.8 ms is shorter than the 65.83 ms");
+        .contains("the timeout of 65.8 ms is shorter than the 66 ms");
+    assertThat(check("serial", site(), 125, "329.3 ms").reportedBy(RULE).get(0))
+        .contains("the timeout of 329.3 ms is shorter than the 329.4 ms");
   }
 }
