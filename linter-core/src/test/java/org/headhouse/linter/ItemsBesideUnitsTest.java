@@ -52,7 +52,7 @@ class ItemsBesideUnitsTest {
         - equipment: Dosing Rig
           address: 2
           broadcasts: ignored
-          polled: {by: head, registers: 4, every: 1 min}
+          polled: {by: supervision, registers: 4, every: 1 min}
           unit-load: 1/2
           idle-bias: needed
           isolated: false
