@@ -25,10 +25,13 @@ public final class SiteText {
   /** What a piece of equipment says of requests to all. */
   public static final String BROADCASTS_IGNORED = "broadcasts: ignored";
 
+  /** Stands for the readings of the station, which may be given after the units. */
+  private static final String OUTDOOR = "\u2026";
+
   private final Map<String, String> line = new LinkedHashMap<>();
   private final List<String> items = new ArrayList<>();
   private final List<String> names = new ArrayList<>();
-  private String station = "";
+  private String station = "[light]";
   private String rest = "";
 
   /** A line of 9600 bit/s, 8E1, over shielded 24 AWG of 120 ohm. */
@@ -61,7 +64,12 @@ public final class SiteText {
 
   /** How old a reading may become. */
   public SiteText maximumAge(String age) {
-    station = ", maximum-age: " + age;
+    return station("[light], maximum-age: " + age);
+  }
+
+  /** What the station measures, and further keys of it; the units take each from there. */
+  public SiteText station(String readingsAndMore) {
+    station = readingsAndMore;
     return this;
   }
 
@@ -83,7 +91,7 @@ public final class SiteText {
             "comm-module: fitted",
             "conductors: " + (head ? "[A, B, G]" : "[A, B]"),
             "termination: " + termination,
-            "outdoor: {light: " + (head ? "local" : "head") + "}"),
+            "outdoor: {" + OUTDOOR + "}"),
         cableToNext,
         more);
     return this;
@@ -185,11 +193,15 @@ public final class SiteText {
   public String toString() {
     StringBuilder text = new StringBuilder("format: 1\nsite: example\n");
     text.append("stage: ").append(rest.contains("measured") ? "commissioned" : "planned");
-    text.append("\nweather-station: {at: Head House, readings: [light]").append(station);
+    text.append("\nweather-station: {at: Head House, readings: ").append(station);
     text.append("}\nline:\n");
     line.forEach((key, value) -> text.append("  " + key + ": " + value + "\n"));
     text.append("chain:\n");
-    items.forEach(text::append);
+    List<String> readings = List.of(station.substring(1, station.indexOf(']')).split(", "));
+    for (String item : items) {
+      String source = item.contains("role: head") ? ": local" : ": head";
+      text.append(item.replace(OUTDOOR, String.join(source + ", ", readings) + source));
+    }
     return text.append(rest).toString();
   }
 }

@@ -6,6 +6,7 @@ import org.headhouse.linter.line.TimeoutNeed;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,7 @@ public final class LineFigures {
   private final SitePolicy policy;
   private @Nullable List<SegmentLine> segments;
   private @Nullable SiteTraffic traffic;
+  private @Nullable StormFigures storm;
 
   public LineFigures(Site site, SitePolicy policy) {
     this.site = site;
@@ -57,6 +59,22 @@ public final class LineFigures {
   public @Nullable TimeoutNeed timeoutNeed() {
     Traffic all = traffic();
     return all == null ? null : new SitePolls(site, policy.times()).timeoutNeed(all);
+  }
+
+  /** How many broadcasts in a row may be lost, as the policy says. */
+  public int lostBroadcasts() {
+    return policy.lostBroadcasts();
+  }
+
+  /** From the gust to closed vents. */
+  @Internal
+  public StormFigures storm() {
+    StormFigures known = storm;
+    if (known == null) {
+      known = StormFigures.of(site, policy, traffic());
+      storm = known;
+    }
+    return known;
   }
 
   private SiteTraffic siteTraffic() {

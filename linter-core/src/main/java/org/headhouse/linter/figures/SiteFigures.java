@@ -12,9 +12,13 @@ import org.jspecify.annotations.Nullable;
  * @param site its id, or the path of its file where it has none
  * @param segments from the head unit on
  * @param traffic null where there is none, or where it is not understood
+ * @param storm from the gust to closed vents; null where no unit moves vents
  */
 public record SiteFigures(
-    String site, List<SegmentSummary> segments, @Nullable TrafficFigures traffic) {
+    String site,
+    List<SegmentSummary> segments,
+    @Nullable TrafficFigures traffic,
+    @Nullable StormSummary storm) {
 
   public SiteFigures {
     segments = List.copyOf(segments);
@@ -31,6 +35,7 @@ public record SiteFigures(
     return new SiteFigures(
         site.id().or(site.source().path()),
         line.segments().stream().map(SegmentSummary::of).toList(),
-        traffic == null ? null : TrafficFigures.of(traffic));
+        traffic == null ? null : TrafficFigures.of(traffic, line.lostBroadcasts()),
+        StormSummary.of(site, line.storm()));
   }
 }

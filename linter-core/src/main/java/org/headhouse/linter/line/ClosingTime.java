@@ -68,6 +68,11 @@ public record ClosingTime(
         averagingSeconds != null && age != null && closeSeconds != null);
   }
 
+  /** The same time where one of its parts may be longer than it says. */
+  public ClosingTime leftOpen() {
+    return new ClosingTime(averagingSeconds, broadcastSeconds, staleSeconds, closeSeconds, false);
+  }
+
   /** The longer of the two waits, as far as they are known. */
   public double waitingSeconds() {
     return Math.max(known(broadcastSeconds), known(staleSeconds));

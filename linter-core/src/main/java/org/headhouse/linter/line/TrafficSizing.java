@@ -42,25 +42,6 @@ public final class TrafficSizing {
   }
 
   /**
-   * The longest period of the broadcast at which the readings become no older than an age: what is
-   * left of the age after the rest of {@link Traffic#worstAgeSeconds} (computed).
-   *
-   * @param oneSilent whether it must hold while one polled unit is silent
-   * @return empty where no period is short enough, or there is no broadcast
-   */
-  public static OptionalDouble longestBroadcastPeriodSeconds(
-      Traffic traffic, double ageSeconds, boolean oneSilent) {
-    BroadcastLoad broadcast = traffic.broadcast();
-    Double age =
-        oneSilent ? traffic.worstAgeOneSilentSeconds() : traffic.worstAgeSeconds();
-    if (broadcast == null || age == null) {
-      return OptionalDouble.empty();
-    }
-    double longest = ageSeconds - (age - broadcast.periodSeconds());
-    return longest > 0 ? OptionalDouble.of(longest) : OptionalDouble.empty();
-  }
-
-  /**
    * The lowest standard rate above the present one at which the traffic fits.
    *
    * @param fits what the traffic has to fulfil, such as a utilisation or an age of readings

@@ -5,8 +5,11 @@ import java.util.List;
 import org.headhouse.linter.figures.CapacitorTerminator;
 import org.headhouse.linter.figures.SegmentSummary;
 import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.figures.StormSummary;
 import org.headhouse.linter.figures.WorstFigures;
+import org.headhouse.linter.line.ClosingTime;
 import org.headhouse.linter.line.PairResistance;
+import org.headhouse.linter.line.ReadingAge;
 import org.headhouse.linter.line.ReceivedVoltage;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.line.TrafficFigures;
@@ -40,6 +43,8 @@ public final class FiguresReport implements AutoCloseable {
     json.writeEndArray();
     json.writeName("traffic");
     traffic(site.traffic());
+    json.writeName("storm");
+    storm(site.storm());
     json.writeEndObject();
   }
 
@@ -153,6 +158,47 @@ public final class FiguresReport implements AutoCloseable {
     number("utilisation", traffic.utilisation());
     millis("worstAgeMillis", traffic.worstAgeSeconds());
     millis("worstAgeOneSilentMillis", traffic.worstAgeOneSilentSeconds());
+    json.writeNumberProperty("lostBroadcasts", traffic.lostBroadcasts());
+    json.writeName("readingAge");
+    age(traffic.age());
+    json.writeName("readingAgeOneSilent");
+    age(traffic.ageOneSilent());
+    json.writeEndObject();
+  }
+
+  private void age(@Nullable ReadingAge age) {
+    if (age == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    millis("periodsMillis", age.periodsSeconds());
+    millis("otherMillis", age.otherSeconds());
+    millis("broadcastMillis", age.frameSeconds());
+    millis("totalMillis", age.totalSeconds());
+    json.writeEndObject();
+  }
+
+  private void storm(@Nullable StormSummary storm) {
+    if (storm == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    millis("closeWithinMillis", storm.closeWithinSeconds());
+    json.writeArrayPropertyStart("units");
+    for (StormSummary.OfUnit unit : storm.units()) {
+      ClosingTime time = unit.time();
+      json.writeStartObject();
+      json.writeStringProperty("unit", unit.name());
+      millis("averagingMillis", time.averagingSeconds());
+      millis("readingAgeMillis", time.broadcastSeconds());
+      millis("deadLineMillis", time.staleSeconds());
+      millis("closingMillis", time.closeSeconds());
+      millis("totalMillis", time.isComplete() ? time.totalSeconds() : null);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
     json.writeEndObject();
   }
 

@@ -49,9 +49,12 @@ import org.headhouse.linter.rules.network.NetworkBadAddress;
 import org.headhouse.linter.rules.network.NetworkDuplicateIp;
 import org.headhouse.linter.rules.network.NetworkOutsideSubnet;
 import org.headhouse.linter.rules.network.NetworkUnsupported;
+import org.headhouse.linter.rules.outdoor.OutdoorAgeUnknown;
+import org.headhouse.linter.rules.outdoor.OutdoorClosesTooLate;
 import org.headhouse.linter.rules.outdoor.OutdoorHeadNotLocal;
 import org.headhouse.linter.rules.outdoor.OutdoorNotFromHead;
 import org.headhouse.linter.rules.outdoor.OutdoorNotMeasured;
+import org.headhouse.linter.rules.outdoor.OutdoorStaleTime;
 import org.headhouse.linter.rules.outdoor.OutdoorTooOld;
 import org.headhouse.linter.rules.outdoor.OutdoorUnsafeFallback;
 import org.headhouse.linter.rules.reference.ReferenceUnknown;
@@ -104,6 +107,9 @@ public final class BuiltInRules {
           new OutdoorHeadNotLocal(),
           new OutdoorNotMeasured(),
           new OutdoorTooOld(),
+          new OutdoorAgeUnknown(),
+          new OutdoorClosesTooLate(),
+          new OutdoorStaleTime(),
           new OutdoorUnsafeFallback(),
           new TerminationUndeclared(),
           new TerminationMissingAtEnd(),

@@ -173,6 +173,17 @@ public final class Site {
     return head;
   }
 
+  /**
+   * Whether a unit moves vents. Once the line is commissioned, one that says nothing of vents counts
+   * as moving some: leaving them out is no way round a proof.
+   */
+  public boolean movesVents(Unit unit) {
+    Vents vents = unit.vents().orNull();
+    return vents == null
+        ? unit.vents().isMissing() && stage.is(Stage.COMMISSIONED)
+        : vents != Vents.NONE;
+  }
+
   /** Where the file refers to an item of the chain by its name. */
   public List<Place> references(String name) {
     List<Setting<String>> references = new ArrayList<>();

@@ -78,7 +78,7 @@ class MissingPartsTest {
         "retries: 1                  | retries: -1           | length network",
         "retries: 1                  | retries: 11           | length network",
         "'zones: [Head House, Bay 2, Bay 3]' | 'zones: []'   | length network",
-        "link: serial                | link: radio           | length network traffic",
+        "link: serial                | link: radio           | length network",
         "link: serial, zones         | links: serial, zones  | length network traffic",
         "role: head                  | role: follower        | length network traffic",
         "role: follower              | role: head            | length network traffic",
@@ -146,7 +146,7 @@ class MissingPartsTest {
       })
   void aFileThatIsNoSiteHasNoSegments(String text) {
     SiteFigures figures = LineCheck.of(text).figures();
-    assertThat(figures).isEqualTo(new SiteFigures("example.yaml", List.of(), null));
+    assertThat(figures).isEqualTo(new SiteFigures("example.yaml", List.of(), null, null));
   }
 
   /** A chain of one item, or of repeaters alone. */

@@ -33,33 +33,13 @@ class TrafficSizingTest {
         .isEmpty();
   }
 
-  @Test
-  void theLongestPeriodOfTheBroadcastJustKeepsTheAge() {
-    double period = TrafficSizing.longestBroadcastPeriodSeconds(BUSY, 3, false).orElseThrow();
-    assertThat(with(period).worstAgeSeconds()).isCloseTo(3, within(1e-12));
-    double silent = TrafficSizing.longestBroadcastPeriodSeconds(BUSY, 3, true).orElseThrow();
-    assertThat(with(silent).worstAgeOneSilentSeconds()).isCloseTo(3, within(1e-12));
-    assertThat(silent).isLessThan(period - 1.5);
-    assertThat(TrafficSizing.longestBroadcastPeriodSeconds(BUSY, 2, true)).isEmpty();
-    assertThat(
-            TrafficSizing.longestBroadcastPeriodSeconds(
-                new Traffic(AT_9600, null, List.of(POLLS), List.of()), 3, false))
-        .isEmpty();
-  }
-
   /** With nothing left, no period is long or short enough. */
   @Test
   void nothingLeftIsNotEnough() {
     Traffic noPolls = new Traffic(AT_9600, BROADCAST, List.of(), List.of());
     Traffic noBroadcast = new Traffic(AT_9600, null, List.of(POLLS), List.of());
-    double frame = BROADCAST.frameSeconds(AT_9600);
     assertThat(TrafficSizing.shortestBroadcastPeriodSeconds(noPolls, 0)).isEmpty();
     assertThat(TrafficSizing.shortestPollPeriodSeconds(noBroadcast, List.of(POLLS), 0)).isEmpty();
-    assertThat(TrafficSizing.longestBroadcastPeriodSeconds(noPolls, frame, true)).isEmpty();
-  }
-
-  private static Traffic with(double broadcastPeriodSeconds) {
-    return new Traffic(AT_9600, new BroadcastLoad(12, broadcastPeriodSeconds, 0.1), List.of(POLLS), List.of());
   }
 
   /** In use: 0.735 at 9600, 0.492 at 19 200, 0.376 at 38 400 bit/s. */

@@ -20,6 +20,7 @@ import org.headhouse.linter.figures.SegmentSummary;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.WorstFigures;
 import org.headhouse.linter.line.PairResistance;
+import org.headhouse.linter.line.ReadingAge;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.line.TrafficFigures;
 import org.junit.jupiter.api.Test;
@@ -74,7 +75,11 @@ class FiguresReportTest {
             "worst":{"idleVolts":null,"weakestReceived":{"from":"Boiler","to":"Bay3","volts":0}},
             "capacitorTerminators":[]}],
             "traffic":{"characterMillis":0,"broadcastMillis":0,"pollMillis":0,"utilisation":0,
-            "worstAgeMillis":0,"worstAgeOneSilentMillis":0}}]}
+            "worstAgeMillis":0,"worstAgeOneSilentMillis":0,"lostBroadcasts":0,
+            "readingAge":{"periodsMillis":0,"otherMillis":0,"broadcastMillis":0,"totalMillis":0},
+            "readingAgeOneSilent":{"periodsMillis":0,"otherMillis":0,"broadcastMillis":0,
+            "totalMillis":0}},
+            "storm":null}]}
             """
                 .replaceAll("\\s+", ""));
     assertThat(text).endsWith("}\n");
@@ -114,6 +119,14 @@ class FiguresReportTest {
     expected.add(traffic.utilisation());
     expected.add(requireNonNull(traffic.worstAgeSeconds()) * 1e3);
     expected.add(requireNonNull(traffic.worstAgeOneSilentSeconds()) * 1e3);
+    expected.add((double) traffic.lostBroadcasts());
+    for (ReadingAge age :
+        List.of(requireNonNull(traffic.age()), requireNonNull(traffic.ageOneSilent()))) {
+      expected.add(age.periodsSeconds() * 1e3);
+      expected.add(age.otherSeconds() * 1e3);
+      expected.add(age.frameSeconds() * 1e3);
+      expected.add(age.totalSeconds() * 1e3);
+    }
     List<Double> found =
         Pattern.compile(": (-?[0-9.]+(?:E-?[0-9]+)?)(?=[,\\s])")
             .matcher(written(site))
@@ -121,8 +134,38 @@ class FiguresReportTest {
             .map(MatchResult::group)
             .map(text -> Double.parseDouble(text.substring(2)))
             .toList();
-    assertThat(found).isEqualTo(expected).hasSize(31);
+    assertThat(found).isEqualTo(expected).hasSize(40);
   }
+
+  /** Computed by hand: 2 · 5 s and the longest poll; a silent unit takes 2 · (1 s + 8 characters). */
+  @Test
+  void theStormIsToldByItsParts() {
+    JsonNode storm =
+        parsed(LineCheck.of(STORM).figures()).get("sites").get(0).get("storm");
+    assertThat(storm.toString().replace(" ", "").replaceAll("(\\.\\d\\d\\d)\\d+", "$1"))
+        .isEqualTo(
+            """
+            {"closeWithinMillis":180000.0,"units":[
+            {"unit":"Head House","averagingMillis":10000.0,"readingAgeMillis":null,
+            "deadLineMillis":null,"closingMillis":90000.0,"totalMillis":100000.0},
+            {"unit":"Bay 2","averagingMillis":10000.0,"readingAgeMillis":12056.145,
+            "deadLineMillis":62056.145,"closingMillis":90000.0,
+            "totalMillis":162056.145},
+            {"unit":"Bay 3","averagingMillis":10000.0,"readingAgeMillis":12056.145,
+            "deadLineMillis":null,"closingMillis":null,"totalMillis":null}]}
+            """
+                .replaceAll("[ \n]", ""));
+  }
+
+  private static final String STORM =
+      new SiteText()
+          .station("[light, wind-speed], averaging: 10 s, close-within: 3 min")
+          .broadcast(12, "5 s")
+          .unit("120 ohm", "10 m", "vents: roof", "close-time: 90 s")
+          .unit("none", "10 m", "vents: roof", "on-stale-readings: close", "stale-after: 60 s", "close-time: 90 s")
+          .unit("120 ohm", "", "vents: roof", "on-stale-readings: hold")
+          .polls("serial", "every: 20 s, registers: 60")
+          .toString();
 
   @Test
   void whatIsNotKnownIsNull() {
@@ -201,7 +244,7 @@ class FiguresReportTest {
   void namesAreEscaped() {
     SegmentSummary segment =
         new SegmentSummary(List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, List.of());
-    SiteFigures site = new SiteFigures(HOSTILE, List.of(segment), null);
+    SiteFigures site = new SiteFigures(HOSTILE, List.of(segment), null, null);
     JsonNode parsed = parsed(site);
     assertThat(parsed.at("/sites/0/site").asString()).isEqualTo(HOSTILE);
     assertThat(parsed.at("/sites/0/segments/0/items/1").asString()).isEqualTo(HOSTILE);
@@ -214,7 +257,7 @@ class FiguresReportTest {
     LineCheck twice = LineCheck.of(WHOLE).with("Bay 2", "Head House");
     JsonNode volts = parsed(twice.figures()).at("/sites/0/segments/0/idleVolts");
     assertThat(volts.propertyNames()).containsExactly("Head House", "Boiler");
-    SiteFigures broken = new SiteFigures("half \uD83C", List.of(), null);
+    SiteFigures broken = new SiteFigures("half \uD83C", List.of(), null, null);
     assertThat(parsed(broken).at("/sites/0/segments")).isEmpty();
   }
 

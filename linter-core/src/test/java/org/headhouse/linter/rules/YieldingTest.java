@@ -145,6 +145,14 @@ class YieldingTest {
                 .yieldsTo(
                     "traffic.overrun",
                     "registers: 12, every: 5 s -> registers: 100, every: 100 ms"),
+            mistake(
+                    "outdoor.stale-time",
+                    TRAFFIC.formatted(12, "5 s"),
+                    "temperature: head}\n    cable-to-next: 60 m -> temperature: head}\n    vents: roof\n"
+                        + "    on-stale-readings: close\n    stale-after: 5 s\n    cable-to-next: 60 m")
+                .yieldsTo(
+                    "traffic.overrun",
+                    "registers: 12, every: 5 s -> registers: 100, every: 100 ms"),
             mistake("termination.missing-at-end", "termination: 120 ohm -> termination: none")
                 .yieldsTo("termination.undeclared", "    termination: none\n -> "),
             mistake("termination.mismatch", "termination: 120 ohm -> termination: 180 ohm")

@@ -20,6 +20,7 @@ record Sheet(
     List<LandingRow> landing,
     List<SetUpCard> cards,
     List<FigureTable> figures,
+    StormTable storm,
     Proving proving,
     HandOver handOver) {
 
@@ -30,7 +31,7 @@ record Sheet(
             SegmentTable.of(facts.site(), facts.figures().segments(), settings.measure()));
     figures.add(
         TrafficTable.of(
-            facts.site(), facts.figures().traffic(), settings.policy().mostUtilisation()));
+            facts.site(), facts.figures().traffic(), settings.policy()));
     return new Sheet(
         name,
         PageFrame.ofSite(name, facts.revision(), settings.paper()),
@@ -43,6 +44,7 @@ record Sheet(
             .map(unit -> SetUpCard.of(unit, facts.site(), attention))
             .toList(),
         figures,
+        StormTable.of(facts.site(), facts.figures()),
         Proving.of(facts, settings),
         HandOver.of(facts.site(), settings.policy().keptFree()));
   }

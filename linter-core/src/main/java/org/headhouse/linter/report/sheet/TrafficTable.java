@@ -3,6 +3,8 @@ package org.headhouse.linter.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
+import org.headhouse.linter.line.ReadingAge;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.line.TrafficFigures;
 import org.headhouse.linter.report.sheet.FigureTable.Row;
@@ -19,7 +21,7 @@ final class TrafficTable {
 
   private TrafficTable() {}
 
-  static FigureTable of(Site site, @Nullable Traffic traffic, double busiest) {
+  static FigureTable of(Site site, @Nullable Traffic traffic, SitePolicy policy) {
     if (traffic == null) {
       return new FigureTable(
           "Time",
@@ -27,7 +29,8 @@ final class TrafficTable {
               + " understood: the time is not computed.",
           List.of());
     }
-    TrafficFigures figures = TrafficFigures.of(traffic);
+    TrafficFigures figures = TrafficFigures.of(traffic, policy.lostBroadcasts());
+    double busiest = policy.mostUtilisation();
     List<Row> rows = new ArrayList<>();
     rows.add(
         Row.withoutLimit(
@@ -59,21 +62,19 @@ final class TrafficTable {
             .map(age -> age.orNull())
             .orElse(null);
     if (use <= 1) {
-      age("Greatest age of a reading", figures.worstAgeSeconds(), allowed, rows);
-      age(
-          "Greatest age of a reading while one unit is silent",
-          figures.worstAgeOneSilentSeconds(),
-          allowed,
-          rows);
+      String lost = "Greatest age of a reading, " + figures.lostBroadcasts() + (figures.lostBroadcasts() == 1 ? " broadcast lost" : " broadcasts lost");
+      age(lost, figures.age(), allowed, rows);
+      age(lost + ", one unit silent", figures.ageOneSilent(), allowed, rows);
     }
     return new FigureTable("Time", "", rows);
   }
 
   private static void age(
-      String quantity, @Nullable Double seconds, @Nullable Interval allowed, List<Row> rows) {
-    if (seconds == null) {
+      String quantity, @Nullable ReadingAge age, @Nullable Interval allowed, List<Row> rows) {
+    if (age == null) {
       return;
     }
+    double seconds = age.totalSeconds();
     if (allowed == null) {
       rows.add(Row.withoutLimit(quantity, Shown.seconds(seconds), TIMES));
       return;

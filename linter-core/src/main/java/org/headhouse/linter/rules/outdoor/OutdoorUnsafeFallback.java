@@ -63,7 +63,8 @@ public final class OutdoorUnsafeFallback implements SiteRule {
             + (action == null
                 ? "does not say what it does without readings"
                 : "does not close them without readings (" + action.word() + ")"),
-        "vents that stay open in a storm are lost, and can hurt people",
-        "set the unit so, and write on-stale-readings: close");
+        "vents left open in a storm are wrecked and can injure people",
+        "set the unit and the file to on-stale-readings: close, or close-and-alarm; ask first"
+            + " whether the house stays safe with its vents shut");
   }
 }

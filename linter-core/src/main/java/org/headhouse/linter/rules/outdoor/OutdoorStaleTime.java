@@ -1,0 +1,118 @@
+package org.headhouse.linter.rules.outdoor;
+
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.BroadcastLoad;
+import org.headhouse.linter.line.ReadingAge;
+import org.headhouse.linter.line.Traffic;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.WeatherStation;
+import org.jspecify.annotations.Nullable;
+
+/** {@code outdoor.stale-time}: common practice, no source; the longest time is the site's own. */
+public final class OutdoorStaleTime implements SiteRule {
+  /** How many periods of the broadcast a unit waits at least (common practice, no source). */
+  static final int LEAST_PERIODS = 3;
+
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+              "outdoor.stale-time",
+              "A unit with vents waits for the next reading no longer than the site allows, and no shorter than three periods of the broadcast.",
+              Level.ERROR)
+          .yieldingTo("traffic.overrun");
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    for (Unit unit : site.units()) {
+      Interval staleAfter = unit.staleAfter().orNull();
+      if (staleAfter != null && unit.isFollower() && site.movesVents(unit)) {
+        check(unit, staleAfter, site, context);
+      }
+    }
+  }
+
+  private static void check(Unit unit, Interval staleAfter, Site site, RuleContext context) {
+    Traffic traffic = context.figures().traffic();
+    if (traffic != null && traffic.utilisation() > 1) {
+      return;
+    }
+    WeatherStation station = site.weatherStation().orNull();
+    Interval allowed =
+        station == null || !station.closeWithin().isMissing() ? null : station.maximumAge().orNull();
+    ReadingAge age = traffic == null ? null : traffic.age(0, true);
+    double overdue = age == null ? 0 : age.overdueSeconds();
+    double least = least(traffic);
+    if (allowed != null && overdue + staleAfter.seconds() > allowed.seconds()) {
+      String longest = longest(allowed.seconds() - overdue, least);
+      context.report(
+          context
+              .finding(
+                  unit.staleAfter().place(),
+                  new Message(
+                      "on a dead line "
+                          + unit.called()
+                          + " goes on with a reading until it is "
+                          + Shown.seconds(overdue + staleAfter.seconds())
+                          + " old; the site allows "
+                          + allowed.written(),
+                      "its vents stay open in a storm that it does not hear of ("
+                          + Shown.seconds(overdue)
+                          + " until the last broadcast came + stale-after "
+                          + staleAfter.written()
+                          + ")",
+                      longest == null
+                          ? "broadcast more often, so that stale-after can be shorter"
+                          : "set the unit and the file to stale-after: " + longest))
+              .fixedBy(longest == null ? null : fix(unit, longest)));
+    } else if (staleAfter.seconds() < least) {
+      String shortest = Shown.atLeastSeconds(least);
+      context.report(
+          context
+              .finding(
+                  unit.staleAfter().place(),
+                  new Message(
+                      unit.called()
+                          + " waits "
+                          + staleAfter.written()
+                          + " for the next reading, under "
+                          + LEAST_PERIODS
+                          + " periods of the broadcast",
+                      "a few lost messages shut its vents in calm weather, and people then switch"
+                          + " the protection off",
+                      "set the unit and the file to stale-after: " + shortest + " or more"))
+              .at(Level.WARNING)
+              .fixedBy(fix(unit, shortest)));
+    }
+  }
+
+  /** Three periods of the broadcast; 0 where none is known. */
+  private static double least(@Nullable Traffic traffic) {
+    BroadcastLoad broadcast = traffic == null ? null : traffic.broadcast();
+    return broadcast == null ? 0 : LEAST_PERIODS * broadcast.periodSeconds();
+  }
+
+  /** The longest time that does, as people write it; null where it is under the least. */
+  private static @Nullable String longest(double seconds, double least) {
+    double written = Shown.atMost(seconds);
+    return written > 0 && written >= least ? Shown.atMostSeconds(seconds) : null;
+  }
+
+  private static FixDraft fix(Unit unit, String staleAfter) {
+    return FixDraft.proposed(
+        "Set " + unit.called() + " to stale-after: " + staleAfter,
+        Edit.write(unit.staleAfter().place(), staleAfter));
+  }
+}

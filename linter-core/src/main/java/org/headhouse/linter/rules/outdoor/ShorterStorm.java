@@ -1,0 +1,83 @@
+package org.headhouse.linter.rules.outdoor;
+
+import java.util.OptionalDouble;
+import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.StormFigures;
+import org.headhouse.linter.figures.StormSum;
+import org.headhouse.linter.line.ClosingTime;
+import org.headhouse.linter.line.ReadingAge;
+import org.headhouse.linter.line.Traffic;
+import org.headhouse.linter.line.TrafficSizing;
+import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What makes a unit close in time.
+ *
+ * @param remedy with the values to set
+ * @param fix null where somebody has to choose, or to work on the vents
+ */
+record ShorterStorm(String remedy, @Nullable FixDraft fix) {
+  private static final String OTHERWISE = ", or agree on a longer close-within";
+
+  /** The least of what is possible: first the waiting, then the broadcast, then the vents. */
+  static ShorterStorm of(
+      StormSum sum, double allowedSeconds, StormFigures storm, Site site, RuleContext context) {
+    ClosingTime time = sum.time();
+    double left = allowedSeconds - (time.totalSeconds() - time.waitingSeconds());
+    ReadingAge age = storm.age();
+    if (age != null && sum.waitsForBroadcast() && left > age.overdueSeconds()) {
+      Traffic traffic = context.figures().traffic();
+      int lost = context.sitePolicy().lostBroadcasts();
+      double period = age.periodsSeconds() / (lost + 1);
+      double staleAfter = Shown.atMost(left - age.overdueSeconds());
+      if (age.totalSeconds() <= left
+          && sum.closesOnDeadLine()
+          && staleAfter >= OutdoorStaleTime.LEAST_PERIODS * period) {
+        return ofStaleAfter(sum.unit(), Shown.atMostSeconds(staleAfter));
+      }
+      boolean waitsTooLong = time.isLongestOnDeadLine();
+      int periods = waitsTooLong ? Math.max(lost + 1, OutdoorStaleTime.LEAST_PERIODS) : lost + 1;
+      double longest = Shown.atMost((left - age.overdueSeconds()) / periods);
+      if (traffic != null && longest < period && leavesRoom(longest, traffic)) {
+        return new ShorterStorm(
+            "set every: "
+                + Shown.atMostSeconds(longest)
+                + " for the broadcast"
+                + (waitsTooLong
+                    ? " and stale-after: " + Shown.atMostSeconds(staleAfter) + " for the unit"
+                    : "")
+                + OTHERWISE,
+            null);
+      }
+    }
+    return new ShorterStorm(ofVents(time, allowedSeconds) + OTHERWISE, null);
+  }
+
+  private static ShorterStorm ofStaleAfter(Unit unit, String staleAfter) {
+    return new ShorterStorm(
+        "set the unit and the file to stale-after: " + staleAfter,
+        FixDraft.proposed(
+            "Set " + unit.called() + " to stale-after: " + staleAfter,
+            Edit.write(unit.staleAfter().place(), staleAfter)));
+  }
+
+  private static boolean leavesRoom(double period, Traffic traffic) {
+    OptionalDouble shortest = TrafficSizing.shortestBroadcastPeriodSeconds(traffic, 1);
+    return period > 0 && shortest.isPresent() && period >= shortest.getAsDouble();
+  }
+
+  private static String ofVents(ClosingTime time, double allowedSeconds) {
+    Double closing = time.closeSeconds();
+    double left = allowedSeconds - (time.totalSeconds() - (closing == null ? 0 : closing));
+    return closing != null && left >= 1
+        ? "let the vents close in "
+            + Shown.atMostSeconds(left)
+            + ", delays and stages included, or average the wind over less"
+        : "average the wind over less, and let the vents close faster";
+  }
+}
