@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The files that a check found clean, for the next one; safe for use by several threads. */
 public final class CleanFiles {
-  private static final int FIELDS_OF_KEY = 8;
+  private static final int FIELDS_OF_KEY = 4;
 
   private final byte[] key;
   private final Map<String, String> before = new HashMap<>();
@@ -47,7 +47,7 @@ public final class CleanFiles {
   public FileOutcome outcome(String path, byte[] bytes, Supplier<FileOutcome> check) {
     String file = Sha256.hex(bytes) + path;
     String known = before.get(file);
-    FileOutcome outcome = known == null ? check.get() : read(path, known.split("\t", -1));
+    FileOutcome outcome = known == null ? check.get() : read(path, known.split("\t", -1), check);
     String line = known == null ? line(file, outcome) : known;
     if (line != null) {
       clean.add(line);
@@ -69,17 +69,13 @@ public final class CleanFiles {
     Location last = null;
     for (FileOutcome.Key one : outcome.keys()) {
       Location location = one.location();
-      Identity identity = one.identity();
-      isAll &= one.suppression() == null && identity.graded() == null;
-      fields.addAll(List.of(one.rule(), one.text(), identity.at()));
-      for (String part : Arrays.asList(identity.site(), identity.unit(), identity.value())) {
-        fields.add(optional(part));
-      }
+      isAll &= one.suppression() == null;
       // Keys of one line, such as zones, would have its text as often as there are of them.
-      fields.add(optional(sharesLine(location, last) ? null : location.line()));
+      String line = sharesLine(location, last) ? "" : "=" + location.line();
       Region at = location.region();
-      fields.add(
-          at.startLine() + " " + at.startColumn() + " " + at.endLine() + " " + at.endColumn());
+      String region =
+          at.startLine() + " " + at.startColumn() + " " + at.endLine() + " " + at.endColumn();
+      fields.addAll(List.of(one.rule(), one.text(), line, region));
       last = location;
     }
     return isAll && fields.stream().noneMatch(CleanFiles::isTorn)
@@ -91,43 +87,39 @@ public final class CleanFiles {
     return last != null && last.line().equals(location.line());
   }
 
-  /** The form of a text that may be missing. */
-  private static String optional(@Nullable String text) {
-    return text == null ? "" : "=" + text;
-  }
-
-  private static @Nullable String given(String field) {
-    return field.isEmpty() ? null : field.substring(1);
-  }
-
   /** Whether a field would be read as two, or has half a character, which UTF-8 has no form for. */
   private static boolean isTorn(String field) {
     return field.codePoints().anyMatch(c -> c < ' ' || Character.getType(c) == Character.SURROGATE);
   }
 
-  private static FileOutcome read(String path, String[] fields) {
+  private static FileOutcome read(String path, String[] fields, Supplier<FileOutcome> check) {
     List<FileOutcome.Key> keys = new ArrayList<>();
     String line = "";
     for (int i = 2; i < fields.length; i += FIELDS_OF_KEY) {
-      String own = given(fields[i + 6]);
-      line = own == null ? line : own;
-      String[] at = fields[i + 7].split(" ", -1);
+      String rule = fields[i];
+      String text = fields[i + 1];
+      line = fields[i + 2].isEmpty() ? line : fields[i + 2].substring(1);
+      String[] at = fields[i + 3].split(" ", -1);
       Region region =
           new Region(parseInt(at[0]), parseInt(at[1]), parseInt(at[2]), parseInt(at[3]));
       keys.add(
           new FileOutcome.Key(
-              fields[i],
-              fields[i + 1],
+              rule,
+              text,
               new Location(path, region, line),
               null,
-              new Identity(
-                  given(fields[i + 3]),
-                  fields[i + 2],
-                  given(fields[i + 4]),
-                  given(fields[i + 5]),
-                  null)));
+              () -> identity(check.get(), rule, text)));
     }
     return new FileOutcome(List.of(), List.of(), keys, parseInt(fields[1]));
+  }
+
+  /** What is not kept of a key, from the file as it is. */
+  private static Identity identity(FileOutcome checked, String rule, String text) {
+    return checked.keys().stream()
+        .filter(key -> key.rule().equals(rule) && key.text().equals(text))
+        .map(key -> key.identity().get())
+        .findFirst()
+        .orElseThrow();
   }
 
   /** HMAC-SHA256 (RFC 2104). To start javax.crypto for it takes as long as to check some sites. */

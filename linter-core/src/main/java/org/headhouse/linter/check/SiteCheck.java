@@ -158,7 +158,7 @@ public final class SiteCheck {
                 key.getKey(),
                 last,
                 suppressions.isEmpty() ? null : suppressions.of(id, paths.of(region).unit()),
-                identities.of(key.getValue(), null, null)));
+                () -> identities.of(key.getValue(), null, null)));
       }
     }
     return keys;

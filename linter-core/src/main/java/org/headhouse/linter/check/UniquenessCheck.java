@@ -90,7 +90,7 @@ public final class UniquenessCheck {
             new RelatedLocation(
                 first, Objects.requireNonNull(rule.firstUse(key.text()), "it has no first use"))),
         key.suppression(),
-        key.identity(),
+        key.identity().get(),
         null,
         null);
   }
