@@ -164,6 +164,24 @@ class SoundSitesTest {
                         + unit(2, "fail-safe", "A, B", end("120 ohm")))
                 .replace("baud: 9600", "baud: 19200")),
         Arguments.of(
+            "with a time until the vents are shut, and software that asks the head unit",
+            site(
+                        cable("24 AWG")
+                            + bias("Head House")
+                            + "traffic: {broadcast: {registers: 12, every: 5 s}}\n",
+                        unit(1, "old", "A, B, G", vents("") + to("120 ohm", "40 m"))
+                            + unit(2, "old", "A, B", "vents: none\n" + to("none", "40 m"))
+                            + unit(3, "old", "A, B", vents("stale-after: 60 s\n") + end("120 ohm")))
+                    .replace(
+                        "wind-speed]}",
+                        "wind-speed], maximum-age: 15 s, averaging: 10 s, close-within: 3 min}")
+                + """
+                supervision:
+                  link: through-head
+                  zones: [Head House, Bay 2, Bay 3]
+                  polling: {every: 20 s, registers: 60, timeout: 1 s, retries: 1}
+                """),
+        Arguments.of(
             "commissioned",
             site(
                         cable("24 AWG") + bias("Head House"),
@@ -177,6 +195,10 @@ class SoundSitesTest {
                   measured: {pair-resistance: 60.5 ohm, idle-voltage: 0.27 V}
                   outdoor-readings-seen: [Bay 2]
                 """));
+  }
+
+  private static String vents(String more) {
+    return "vents: roof\non-stale-readings: close-and-alarm\nclose-time: 90 s\n" + more;
   }
 
   @ParameterizedTest(name = "{0}")

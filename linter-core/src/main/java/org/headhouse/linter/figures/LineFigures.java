@@ -47,7 +47,9 @@ public final class LineFigures {
     return siteTraffic().traffic();
   }
 
-  /** Whether all that the file says of the traffic is understood; so it is where it says nothing. */
+  /**
+   * Whether all that the file says of the traffic is understood; so it is where it says nothing.
+   */
   public boolean isTrafficUnderstood() {
     return siteTraffic().understood();
   }

@@ -57,10 +57,7 @@ public record StormFigures(@Nullable ReadingAge age, boolean pollsKnown, List<St
   }
 
   private static ClosingTime time(
-      Unit unit,
-      @Nullable Double averaging,
-      @Nullable ReadingAge age,
-      @Nullable Double closing) {
+      Unit unit, @Nullable Double averaging, @Nullable ReadingAge age, @Nullable Double closing) {
     if (unit.isHead()) {
       return ClosingTime.ofHeadUnit(averaging, closing);
     }

@@ -20,33 +20,34 @@ final class WatchedClosings {
   private final Site site;
   private final Map<String, Watched> byUnit = new HashMap<>();
 
-  private record Watched(ProvingRecord in, StormResponse response) {}
+  private record Watched(int number, @Nullable LocalDate day, StormResponse response) {}
 
   WatchedClosings(Site site) {
     this.site = site;
     List<ProvingRecord> records =
         site.commissioning().optional().map(Commissioning::records).orElse(List.of());
-    for (ProvingRecord record : records) {
+    for (int number = 0; number < records.size(); number++) {
+      ProvingRecord record = records.get(number);
       for (Setting<StormResponse> one : record.stormResponseSeen().or(List.of())) {
         StormResponse response = one.orNull();
         String name = response == null ? null : response.unit().orNull();
         if (response != null && name != null && response.closedIn().isGiven()) {
-          byUnit.merge(name, new Watched(record, response), WatchedClosings::newer);
+          byUnit.merge(name, new Watched(number, day(record), response), WatchedClosings::newer);
         }
       }
     }
   }
 
-  /** Of one record the longer; of two records the newer, and of two of one day the later written. */
+  /**
+   * Of one record the longer; of two records the newer, and of two of one day the later written.
+   */
   private static Watched newer(Watched before, Watched next) {
-    if (before.in == next.in) {
+    if (before.number == next.number) {
       return seconds(before.response.closedIn()) > seconds(next.response.closedIn())
           ? before
           : next;
     }
-    LocalDate one = day(before.in);
-    LocalDate other = day(next.in);
-    return one != null && other != null && one.isAfter(other) ? before : next;
+    return before.day != null && next.day != null && before.day.isAfter(next.day) ? before : next;
   }
 
   private static @Nullable LocalDate day(ProvingRecord record) {

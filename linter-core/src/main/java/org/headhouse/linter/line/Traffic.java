@@ -65,9 +65,7 @@ public record Traffic(
    * @return null without a broadcast
    */
   public @Nullable ReadingAge age(int lost, boolean oneSilent) {
-    return broadcast == null
-        ? null
-        : ReadingAge.worst(serial, broadcast, polls(), lost, oneSilent);
+    return broadcast == null ? null : ReadingAge.worst(serial, broadcast, polls(), lost, oneSilent);
   }
 
   /**

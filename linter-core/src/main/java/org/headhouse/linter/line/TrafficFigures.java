@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
  * The figures of the traffic.
  *
  * @param broadcastSeconds one broadcast with silence and turnaround, or null without one
- * @param pollSeconds the poll of one zone, the longest, or null where supervision polls none over the
- *     line
+ * @param pollSeconds the poll of one zone, the longest, or null where supervision polls none over
+ *     the line
  * @param utilisation the share of the time that the line is in use
  * @param worstAgeSeconds of the readings at a unit with no broadcast lost, or null without one
  * @param worstAgeOneSilentSeconds the same while one polled unit is silent

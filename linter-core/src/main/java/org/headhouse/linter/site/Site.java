@@ -174,8 +174,8 @@ public final class Site {
   }
 
   /**
-   * Whether a unit moves vents. Once the line is commissioned, one that says nothing of vents counts
-   * as moving some: leaving them out is no way round a proof.
+   * Whether a unit moves vents. Once the line is commissioned, one that says nothing of vents
+   * counts as moving some: leaving them out is no way round a proof.
    */
   public boolean movesVents(Unit unit) {
     Vents vents = unit.vents().orNull();

@@ -174,7 +174,9 @@ class TrafficOfTextTest {
   @Test
   void equipmentAloneIsTraffic() {
     String quiet =
-        withRig("by: head, registers: 125, every: 10 s").toString().replaceAll("  traffic: .*\n", "");
+        withRig("by: head, registers: 125, every: 10 s")
+            .toString()
+            .replaceAll("  traffic: .*\n", "");
     TrafficFigures traffic = traffic(quiet);
     assertThat(traffic.utilisation()).isCloseTo(0.0329375, within(MICRO));
     assertThat(traffic.broadcastSeconds()).isNull();
@@ -189,11 +191,11 @@ class TrafficOfTextTest {
             .broadcast(12, "5 s")
             .unit("120 ohm", "10 m")
             .unit("none", "10 m", "device-type: slow")
-            .equipment("Dosing Rig", "by: head, registers: 125, every: 10 s", "10 m", "device-type: slow")
+            .equipment(
+                "Dosing Rig", "by: head, registers: 125, every: 10 s", "10 m", "device-type: slow")
             .unit("120 ohm", "")
             .polls("serial", POLLS);
-    TrafficFigures traffic =
-        traffic(LineCheck.of(site).types("id: slow, processing: 200 ms"));
+    TrafficFigures traffic = traffic(LineCheck.of(site).types("id: slow, processing: 200 ms"));
     assertThat(traffic.utilisation())
         .isCloseTo(
             0.14182292 / 5 + (2 * 0.18041667 + 0.36041667) / 20 + 0.509375 / 10, within(MICRO));
@@ -202,7 +204,9 @@ class TrafficOfTextTest {
         .isCloseTo(5 + 0.509375 + 0.0378125, within(MICRO));
   }
 
-  /** The converter adds 16 ms to each answer that the software gets, and none to the head unit's. */
+  /**
+   * The converter adds 16 ms to each answer that the software gets, and none to the head unit's.
+   */
   @ParameterizedTest
   @CsvSource({
     "'link: serial, at: Office', 0.016",
@@ -221,10 +225,10 @@ class TrafficOfTextTest {
             .unit("120 ohm", "")
             .polls("serial", POLLS);
     TrafficFigures traffic = traffic(site.toString().replace("link: serial", link));
-    assertThat(requireNonNull(traffic.pollSeconds())).isCloseTo(0.18041667 + latency, within(MICRO));
+    assertThat(requireNonNull(traffic.pollSeconds()))
+        .isCloseTo(0.18041667 + latency, within(MICRO));
     assertThat(traffic.utilisation())
-        .isCloseTo(
-            0.14182292 / 5 + 2 * (0.18041667 + latency) / 20 + 0.329375 / 10, within(MICRO));
+        .isCloseTo(0.14182292 / 5 + 2 * (0.18041667 + latency) / 20 + 0.329375 / 10, within(MICRO));
   }
 
   /** What is not understood is not taken for nothing. */

@@ -5,11 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.headhouse.linter.line.StormLine.Poller;
-import org.headhouse.linter.line.StormLine.Trouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,7 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class StormTimesTest {
   private static final SerialFormat AT_9600 = new SerialFormat(9600, true, 1);
   private static final double CHARACTER = 11 / 9600.0;
-  private static final double INSTANT = 1e-6;
 
   /**
    * Computed: 12 registers are 33 bytes; 60 registers are 8 + 125; a silent unit costs its timeout
@@ -112,109 +107,65 @@ class StormTimesTest {
         .isCloseTo(seconds, within(0.0000005));
   }
 
-  /** One line, and the bounds of it. */
-  private record Site(
-      int baud,
-      int registers,
-      double period,
-      double averaging,
-      double staleAfter,
-      double close,
-      int lost,
-      Poller zones,
-      Poller equipment) {
-
-    static Site random(Random random) {
-      int[] rates = {4800, 9600, 19_200, 38_400};
-      double period = 2 + random.nextInt(12);
-      int lost = random.nextInt(3);
-      int units = 2 + random.nextInt(20);
-      int retries = random.nextInt(3);
-      double timeout = 0.3 + random.nextInt(12) / 10.0;
-      double every = units * 0.2 + (1 + retries) * timeout + 5 + random.nextInt(20);
-      return new Site(
-          rates[random.nextInt(4)],
-          1 + random.nextInt(40),
-          period,
-          random.nextInt(20),
-          period * (lost + 1) + 1 + random.nextInt(60),
-          20 + random.nextInt(100),
-          lost,
-          new Poller(
-              units,
-              1 + random.nextInt(60),
-              every,
-              0,
-              0.02,
-              timeout,
-              retries,
-              random.nextInt(units)),
-          new Poller(1, 4, 7 + random.nextInt(50), 0.5, 0.05, 1, 0, -1));
-    }
-
-    ReadingAge age() {
-      return ReadingAge.worst(
-          new SerialFormat(baud, true, 1),
-          new BroadcastLoad(registers, period, 0.1),
-          List.of(load(zones), load(equipment)),
-          lost,
-          true);
-    }
-
-    private static PollLoad load(Poller poller) {
-      return new PollLoad(
-          poller.registers(),
-          poller.units(),
-          poller.periodSeconds(),
-          poller.processingSeconds(),
-          poller.timeoutSeconds(),
-          poller.retries());
-    }
-
-    StormLine line() {
-      return new StormLine(baud, registers, 0.1, period, averaging, staleAfter, close);
-    }
-
-    /** The zones are asked in such a phase that some unit's turn begins at a moment. */
-    List<Poller> pollersWith(double phase) {
-      return List.of(
-          new Poller(
-              zones.units(),
-              zones.registers(),
-              zones.periodSeconds(),
-              phase,
-              zones.processingSeconds(),
-              zones.timeoutSeconds(),
-              zones.retries(),
-              zones.silentUnit()),
-          equipment);
-    }
+  /** A line with its zones and a piece of equipment, of which one zone is silent. */
+  private static StormSearch random(Random random) {
+    int[] rates = {4800, 9600, 19_200, 38_400};
+    double period = 2 + random.nextInt(12);
+    int lost = random.nextInt(3);
+    int units = 2 + random.nextInt(20);
+    int retries = random.nextInt(3);
+    double timeout = 0.3 + random.nextInt(12) / 10.0;
+    double every = units * 0.2 + (1 + retries) * timeout + 5 + random.nextInt(20);
+    return new StormSearch(
+        rates[random.nextInt(4)],
+        1 + random.nextInt(40),
+        period,
+        random.nextInt(20),
+        period * (lost + 1) + 1 + random.nextInt(60),
+        20 + random.nextInt(100),
+        lost,
+        new Poller(
+            units, 1 + random.nextInt(60), every, 0, 0.02, timeout, retries, random.nextInt(units)),
+        List.of(new Poller(1, 4, 7 + random.nextInt(50), 0.5, 0.05, 1, 0, -1)));
   }
 
-  /** The worst of many runs of one site. */
-  private static final class Worst {
-    double age;
-    double closed;
-    double closedOnLivingLine;
+  private static ReadingAge age(StormSearch line) {
+    return ReadingAge.worst(
+        new SerialFormat(line.baud(), true, 1),
+        new BroadcastLoad(line.registers(), line.period(), 0.1),
+        List.of(load(line.silent()), load(line.others().get(0))),
+        line.lost(),
+        true);
+  }
+
+  private static PollLoad load(Poller poller) {
+    return new PollLoad(
+        poller.registers(),
+        poller.units(),
+        poller.periodSeconds(),
+        poller.processingSeconds(),
+        poller.timeoutSeconds(),
+        poller.retries());
   }
 
   @Test
   void noRunIsLaterThanTheBoundAndTheWorstIsNearIt() {
     Random random = new Random(71);
     for (int number = 0; number < 60; number++) {
-      Site site = Site.random(random);
-      Worst worst = worst(site, random, 300);
-      ReadingAge age = site.age();
-      ClosingTime bound = ClosingTime.ofFollower(site.averaging, age, site.staleAfter, site.close);
-      ClosingTime living = ClosingTime.ofFollowerThatStays(site.averaging, age, site.close);
-      assertNear(worst.age, age.totalSeconds(), site);
-      assertNear(worst.closed, bound.totalSeconds(), site);
-      assertNear(worst.closedOnLivingLine, living.totalSeconds(), site);
+      StormSearch line = random(random);
+      StormSearch.Worst worst = line.worst(random, 300);
+      ReadingAge age = age(line);
+      ClosingTime bound =
+          ClosingTime.ofFollower(line.averaging(), age, line.staleAfter(), line.close());
+      ClosingTime living = ClosingTime.ofFollowerThatStays(line.averaging(), age, line.close());
+      assertNear(worst.age, age.totalSeconds(), line);
+      assertNear(worst.closed, bound.totalSeconds(), line);
+      assertNear(worst.closedOnLivingLine, living.totalSeconds(), line);
     }
   }
 
-  private static void assertNear(double worst, double bound, Site site) {
-    assertThat(worst).as("%s", site).isBetween(0.9 * bound, bound + 1e-9);
+  private static void assertNear(double worst, double bound, StormSearch line) {
+    assertThat(worst).as("%s", line).isBetween(0.9 * bound, bound + 1e-9);
   }
 
   /** A unit that gives up early only closes earlier. */
@@ -222,83 +173,12 @@ class StormTimesTest {
   void aShortWaitIsNeverLater() {
     Random random = new Random(72);
     for (int number = 0; number < 30; number++) {
-      Site any = Site.random(random);
-      Site site =
-          new Site(
-              any.baud,
-              any.registers,
-              any.period,
-              any.averaging,
-              any.period * (0.2 + random.nextDouble()),
-              any.close,
-              any.lost,
-              any.zones,
-              any.equipment);
+      StormSearch any = random(random);
+      StormSearch line = any.withStaleAfter(any.period() * (0.2 + random.nextDouble()));
       double bound =
-          ClosingTime.ofFollower(site.averaging, site.age(), site.staleAfter, site.close)
+          ClosingTime.ofFollower(line.averaging(), age(line), line.staleAfter(), line.close())
               .totalSeconds();
-      assertThat(worst(site, random, 60).closed).as("%s", site).isLessThanOrEqualTo(bound + 1e-9);
+      assertThat(line.worst(random, 60).closed).as("%s", line).isLessThanOrEqualTo(bound + 1e-9);
     }
-  }
-
-  /**
-   * Gusts whose mean passes the limit just after a broadcast was due, or at any time; the next ones
-   * lost; the line dead from right after a broadcast on, or from any time, or never; polls in any
-   * phase, or such that one begins just before a broadcast is due.
-   */
-  private static Worst worst(Site site, Random random, int runs) {
-    Worst worst = new Worst();
-    for (int run = 0; run < runs; run++) {
-      int last = 12 + random.nextInt(6);
-      double lastDue = last * site.period;
-      double passes =
-          random.nextInt(4) > 0 ? lastDue + INSTANT : lastDue + random.nextDouble() * site.period;
-      boolean dies = random.nextBoolean();
-      int late = dies ? last : last + site.lost + 1;
-      double phase = phase(site, late * site.period, random);
-      Set<Integer> lost = dies ? Set.of() : next(last + 1, random.nextInt(3) > 0 ? site.lost : 0);
-      double deadFrom = dies ? deadFrom(site, phase, last, random) : Double.POSITIVE_INFINITY;
-      StormLine line = site.line();
-      double until = passes + (site.lost + 4) * site.period + site.staleAfter + 20;
-      line.run(
-          site.pollersWith(phase), new Trouble(passes - site.averaging, lost, deadFrom), until);
-      worst.age = Math.max(worst.age, line.oldestReadingSeconds());
-      double took = line.closedAt() - (passes - site.averaging);
-      assertThat(took).as("closes at all: %s", site).isNotNaN();
-      worst.closed = Math.max(worst.closed, took);
-      if (!dies) {
-        worst.closedOnLivingLine = Math.max(worst.closedOnLivingLine, took);
-      }
-    }
-    return worst;
-  }
-
-  private static Set<Integer> next(int first, int count) {
-    return IntStream.range(first, first + count).boxed().collect(Collectors.toSet());
-  }
-
-  /** Right after the broadcast was heard, or any time about it. */
-  private static double deadFrom(Site site, double phase, int last, Random random) {
-    if (random.nextInt(4) == 0) {
-      return (last - 1 + 3 * random.nextDouble()) * site.period;
-    }
-    StormLine line = site.line();
-    line.run(
-        site.pollersWith(phase),
-        new Trouble(Double.POSITIVE_INFINITY, Set.of(), Double.POSITIVE_INFINITY),
-        (last + 3) * site.period);
-    return line.heardAt(last) + INSTANT;
-  }
-
-  /** Of a round of polls, so that the silent unit's turn begins about when a broadcast is due. */
-  private static double phase(Site site, double due, Random random) {
-    double period = site.zones.periodSeconds();
-    if (random.nextInt(4) == 0) {
-      return random.nextDouble() * period;
-    }
-    double each = (13 + 2 * site.zones.registers() + 7) * 11.0 / site.baud + 0.02;
-    double before = site.zones.silentUnit() * each + 0.3 * random.nextDouble();
-    double phase = (due - before) % period;
-    return phase < 0 ? phase + period : phase;
   }
 }

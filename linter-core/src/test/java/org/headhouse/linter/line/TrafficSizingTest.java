@@ -17,20 +17,24 @@ class TrafficSizingTest {
   void theShortestPeriodOfTheBroadcastJustFits() {
     double period = TrafficSizing.shortestBroadcastPeriodSeconds(BUSY, 0.7).orElseThrow();
     BroadcastLoad slower = new BroadcastLoad(12, period, 0.1);
-    assertThat(new Traffic(AT_9600, slower, List.of(POLLS), List.of()).utilisation()).isCloseTo(0.7, within(1e-12));
+    assertThat(new Traffic(AT_9600, slower, List.of(POLLS), List.of()).utilisation())
+        .isCloseTo(0.7, within(1e-12));
     assertThat(TrafficSizing.shortestBroadcastPeriodSeconds(BUSY, 0.45)).isEmpty();
-    assertThat(TrafficSizing.shortestBroadcastPeriodSeconds(new Traffic(AT_9600, null, List.of(POLLS), List.of()), 0.7))
+    assertThat(
+            TrafficSizing.shortestBroadcastPeriodSeconds(
+                new Traffic(AT_9600, null, List.of(POLLS), List.of()), 0.7))
         .isEmpty();
   }
 
   @Test
   void theShortestPeriodOfThePollsJustFits() {
-    double period = TrafficSizing.shortestPollPeriodSeconds(BUSY, BUSY.zonePolls(), 0.7).orElseThrow();
+    double period =
+        TrafficSizing.shortestPollPeriodSeconds(BUSY, BUSY.zonePolls(), 0.7).orElseThrow();
     PollLoad slower = new PollLoad(60, 50, period, 0.02, 1, 1);
-    assertThat(new Traffic(AT_9600, BROADCAST, List.of(slower), List.of()).utilisation()).isCloseTo(0.7, within(1e-12));
+    assertThat(new Traffic(AT_9600, BROADCAST, List.of(slower), List.of()).utilisation())
+        .isCloseTo(0.7, within(1e-12));
     assertThat(TrafficSizing.shortestPollPeriodSeconds(BUSY, BUSY.zonePolls(), 0.28)).isEmpty();
-    assertThat(TrafficSizing.shortestPollPeriodSeconds(BUSY, List.of(), 0.7))
-        .isEmpty();
+    assertThat(TrafficSizing.shortestPollPeriodSeconds(BUSY, List.of(), 0.7)).isEmpty();
   }
 
   /** With nothing left, no period is long or short enough. */

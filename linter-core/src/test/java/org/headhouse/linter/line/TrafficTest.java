@@ -53,7 +53,8 @@ class TrafficTest {
     double character = 11 / 9600.0;
     double broadcast = 33 * character + 3.5 * character + 0.1;
     double poll = 133 * character + 7 * character + 0.02;
-    TrafficFigures figures = TrafficFigures.of(new Traffic(AT_9600, BROADCAST, List.of(POLLS), List.of()), 1);
+    TrafficFigures figures =
+        TrafficFigures.of(new Traffic(AT_9600, BROADCAST, List.of(POLLS), List.of()), 1);
     assertThat(figures.characterSeconds()).isCloseTo(1.1458333e-3, within(1e-10));
     assertThat(figures.broadcastSeconds()).isCloseTo(broadcast, ROUNDING);
     assertThat(figures.pollSeconds()).isCloseTo(poll, ROUNDING);
@@ -81,12 +82,14 @@ class TrafficTest {
 
   @Test
   void whatIsNotThereTakesNoTime() {
-    TrafficFigures quiet = TrafficFigures.of(new Traffic(AT_9600, BROADCAST, List.of(), List.of()), 1);
+    TrafficFigures quiet =
+        TrafficFigures.of(new Traffic(AT_9600, BROADCAST, List.of(), List.of()), 1);
     assertThat(quiet.pollSeconds()).isNull();
     assertThat(quiet.utilisation()).isCloseTo(BROADCAST.seconds(AT_9600) / 5, ROUNDING);
     assertThat(quiet.worstAgeSeconds()).isCloseTo(5 + 33 * 11 / 9600.0, ROUNDING);
     assertThat(quiet.worstAgeOneSilentSeconds()).isEqualTo(quiet.worstAgeSeconds());
-    TrafficFigures polled = TrafficFigures.of(new Traffic(AT_9600, null, List.of(POLLS), List.of()), 1);
+    TrafficFigures polled =
+        TrafficFigures.of(new Traffic(AT_9600, null, List.of(POLLS), List.of()), 1);
     assertThat(polled.broadcastSeconds()).isNull();
     assertThat(polled.worstAgeSeconds()).isNull();
     assertThat(polled.worstAgeOneSilentSeconds()).isNull();

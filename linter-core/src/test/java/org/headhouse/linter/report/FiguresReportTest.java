@@ -137,11 +137,12 @@ class FiguresReportTest {
     assertThat(found).isEqualTo(expected).hasSize(40);
   }
 
-  /** Computed by hand: 2 · 5 s and the longest poll; a silent unit takes 2 · (1 s + 8 characters). */
+  /**
+   * Computed by hand: 2 · 5 s and the longest poll; a silent unit takes 2 · (1 s + 8 characters).
+   */
   @Test
   void theStormIsToldByItsParts() {
-    JsonNode storm =
-        parsed(LineCheck.of(STORM).figures()).get("sites").get(0).get("storm");
+    JsonNode storm = parsed(LineCheck.of(STORM).figures()).get("sites").get(0).get("storm");
     assertThat(storm.toString().replace(" ", "").replaceAll("(\\.\\d\\d\\d)\\d+", "$1"))
         .isEqualTo(
             """
@@ -162,7 +163,13 @@ class FiguresReportTest {
           .station("[light, wind-speed], averaging: 10 s, close-within: 3 min")
           .broadcast(12, "5 s")
           .unit("120 ohm", "10 m", "vents: roof", "close-time: 90 s")
-          .unit("none", "10 m", "vents: roof", "on-stale-readings: close", "stale-after: 60 s", "close-time: 90 s")
+          .unit(
+              "none",
+              "10 m",
+              "vents: roof",
+              "on-stale-readings: close",
+              "stale-after: 60 s",
+              "close-time: 90 s")
           .unit("120 ohm", "", "vents: roof", "on-stale-readings: hold")
           .polls("serial", "every: 20 s, registers: 60")
           .toString();

@@ -29,9 +29,7 @@ record Sheet(
     List<FigureTable> figures =
         new ArrayList<>(
             SegmentTable.of(facts.site(), facts.figures().segments(), settings.measure()));
-    figures.add(
-        TrafficTable.of(
-            facts.site(), facts.figures().traffic(), settings.policy()));
+    figures.add(TrafficTable.of(facts.site(), facts.figures(), settings.policy()));
     return new Sheet(
         name,
         PageFrame.ofSite(name, facts.revision(), settings.paper()),

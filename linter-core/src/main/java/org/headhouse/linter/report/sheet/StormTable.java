@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * From the gust to closed vents, part by part, of each unit that moves vents or may do so.
  *
  * @param lost how many broadcasts are taken for lost, in words
- * @param rows in the order of the chain; empty where no unit moves vents
+ * @param rows in the order of the chain; empty where no unit moves vents and nobody asks for it
  */
 record StormTable(String lost, List<Row> rows) {
   private static final String UNKNOWN = "not known";
@@ -68,14 +68,16 @@ record StormTable(String lost, List<Row> rows) {
           case 1 -> "one broadcast is lost";
           default -> lost + " broadcasts in a row are lost";
         },
-        sums.isEmpty() ? List.of() : rows);
+        sums.isEmpty() && within == null ? List.of() : rows);
   }
 
   private static Row row(StormSum sum, @Nullable Interval within) {
     ClosingTime time = sum.time();
     boolean over = within != null && time.totalSeconds() > within.seconds();
     boolean staysOpen =
-        sum.waitsForBroadcast() && sum.unit().onStaleReadings().isGiven() && !sum.closesOnDeadLine();
+        sum.waitsForBroadcast()
+            && sum.unit().onStaleReadings().isGiven()
+            && !sum.closesOnDeadLine();
     return new Row(
         PlainText.name(sum.unit()),
         shown(time.averagingSeconds()),
@@ -105,8 +107,7 @@ record StormTable(String lost, List<Row> rows) {
   }
 
   private static String waiting(ClosingTime time, boolean staysOpen) {
-    boolean known =
-        time.broadcastSeconds() != null && (staysOpen || time.staleSeconds() != null);
+    boolean known = time.broadcastSeconds() != null && (staysOpen || time.staleSeconds() != null);
     return known ? Shown.seconds(time.waitingSeconds()) : UNKNOWN;
   }
 

@@ -2,6 +2,7 @@ package org.headhouse.linter.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.ReadingAge;
@@ -21,12 +22,14 @@ final class TrafficTable {
 
   private TrafficTable() {}
 
-  static FigureTable of(Site site, @Nullable Traffic traffic, SitePolicy policy) {
+  static FigureTable of(Site site, LineFigures line, SitePolicy policy) {
+    Traffic traffic = line.traffic();
     if (traffic == null) {
       return new FigureTable(
           "Time",
-          "The file says nothing of broadcast or polls over the line, or nothing that is"
-              + " understood: the time is not computed.",
+          line.isTrafficUnderstood()
+              ? "The file says nothing of broadcast or polls over the line: the time is not computed."
+              : "What the file says of the traffic is not understood: the time is not computed.",
           List.of());
     }
     TrafficFigures figures = TrafficFigures.of(traffic, policy.lostBroadcasts());
@@ -62,7 +65,10 @@ final class TrafficTable {
             .map(age -> age.orNull())
             .orElse(null);
     if (use <= 1) {
-      String lost = "Greatest age of a reading, " + figures.lostBroadcasts() + (figures.lostBroadcasts() == 1 ? " broadcast lost" : " broadcasts lost");
+      String lost =
+          "Greatest age of a reading, "
+              + figures.lostBroadcasts()
+              + (figures.lostBroadcasts() == 1 ? " broadcast lost" : " broadcasts lost");
       age(lost, figures.age(), allowed, rows);
       age(lost + ", one unit silent", figures.ageOneSilent(), allowed, rows);
     }

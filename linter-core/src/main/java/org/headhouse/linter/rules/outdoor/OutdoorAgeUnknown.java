@@ -64,7 +64,8 @@ public final class OutdoorAgeUnknown implements SiteRule {
     Missing(Site site, WeatherStation station, StormFigures storm) {
       boolean closing = station.closeWithin().isGiven();
       List<StormSum> sums = storm.sums();
-      boolean ages = station.maximumAge().isGiven() && site.units().stream().anyMatch(Unit::isFollower);
+      boolean ages =
+          station.maximumAge().isGiven() && site.units().stream().anyMatch(Unit::isFollower);
       if (closing) {
         ofStation(site, station, sums);
       }

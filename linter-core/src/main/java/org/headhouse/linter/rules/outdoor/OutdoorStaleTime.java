@@ -51,7 +51,9 @@ public final class OutdoorStaleTime implements SiteRule {
     }
     WeatherStation station = site.weatherStation().orNull();
     Interval allowed =
-        station == null || !station.closeWithin().isMissing() ? null : station.maximumAge().orNull();
+        station == null || !station.closeWithin().isMissing()
+            ? null
+            : station.maximumAge().orNull();
     ReadingAge age = traffic == null ? null : traffic.age(0, true);
     double overdue = age == null ? 0 : age.overdueSeconds();
     double least = least(traffic);

@@ -52,14 +52,11 @@ public final class OutdoorTooOld implements SiteRule {
     int lost = context.sitePolicy().lostBroadcasts();
     ReadingAge age = traffic.age(lost, false);
     ReadingAge ageOneSilent = traffic.age(lost, true);
-    if (age == null
-        || ageOneSilent == null
-        || ageOneSilent.totalSeconds() <= allowed.seconds()) {
+    if (age == null || ageOneSilent == null || ageOneSilent.totalSeconds() <= allowed.seconds()) {
       return;
     }
     boolean always = age.totalSeconds() > allowed.seconds();
-    YoungerReadings change =
-        YoungerReadings.of(traffic, site, allowed.seconds(), lost, true);
+    YoungerReadings change = YoungerReadings.of(traffic, site, allowed.seconds(), lost, true);
     if (change == null && always) {
       change = YoungerReadings.of(traffic, site, allowed.seconds(), lost, false);
     }

@@ -39,10 +39,7 @@ final class TimeParts {
     add(time.averagingSeconds(), "averaging", parts);
     Interval staleAfter = sum.unit().staleAfter().orNull();
     if (time.isLongestOnDeadLine() && staleAfter != null) {
-      add(
-          time.staleSeconds(),
-          "on a dead line (stale-after " + staleAfter.written() + ")",
-          parts);
+      add(time.staleSeconds(), "on a dead line (stale-after " + staleAfter.written() + ")", parts);
     } else {
       add(time.broadcastSeconds(), "age of the reading", parts);
     }

@@ -118,7 +118,8 @@ class PageStructureTest {
       assertThat(level.text()).matches("(error|warning|note): .*");
     }
     for (Element open : page.select(".open")) {
-      assertThat(open.text()).matches("open: .*|does not hold|outside limit|stays open on a dead line");
+      assertThat(open.text())
+          .matches("open: .*|does not hold|outside limit|stays open on a dead line");
     }
   }
 }

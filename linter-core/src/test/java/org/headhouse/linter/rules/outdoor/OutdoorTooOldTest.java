@@ -124,7 +124,8 @@ class OutdoorTooOldTest {
     assertThat(check.reported()).containsExactly("warning " + RULE);
     assertThat(check.reportedBy(RULE).get(0))
         .contains("shorten the timeout of the polls or their retries");
-    assertThat(check.with("registers: 60", "registers: 60, timeout: 200 ms, retries: 0").reported()).isEmpty();
+    assertThat(check.with("registers: 60", "registers: 60, timeout: 200 ms, retries: 0").reported())
+        .isEmpty();
   }
 
   /** 370 registers are four frames: not even the highest rate sends them in 0.4 s. */

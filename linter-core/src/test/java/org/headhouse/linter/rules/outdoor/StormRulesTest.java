@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The sums are computed by hand: at 9600 bit/s a broadcast of 12 registers takes 37.8125 ms from its
- * first bit to its last, and comes every 5 s.
+ * The sums are computed by hand: at 9600 bit/s a broadcast of 12 registers takes 37.8125 ms from
+ * its first bit to its last, and comes every 5 s.
  */
 class StormRulesTest {
   private static final String LATE = "outdoor.closes-too-late";
@@ -38,8 +38,7 @@ class StormRulesTest {
     return "vents: roof\n    " + keys.replace("; ", "\n    ");
   }
 
-  private static final String HEAD =
-      vents("on-stale-readings: close; close-time: 20 s");
+  private static final String HEAD = vents("on-stale-readings: close; close-time: 20 s");
   private static final String CLOSING =
       vents("on-stale-readings: close; stale-after: 60 s; close-time: 90 s");
 
@@ -61,7 +60,9 @@ class StormRulesTest {
     }
   }
 
-  /** 10 + max(25.038, 0.038 + 15) + 90 s: four broadcasts are lost, and the unit waits for three. */
+  /**
+   * 10 + max(25.038, 0.038 + 15) + 90 s: four broadcasts are lost, and the unit waits for three.
+   */
   @ParameterizedTest
   @CsvSource({"125.04 s, ''", "125.03 s, error " + LATE})
   void aFollowerOnALivingLine(String within, String reported) {
@@ -77,17 +78,24 @@ class StormRulesTest {
 
   /** 10 + 10.038 + 90 s; that it stays open on a dead line is a fault of its own. */
   @ParameterizedTest
-  @CsvSource({"hold, 110.04 s, ''", "hold, 110.03 s, error", "alarm, 110.04 s, ''", "alarm, 110.03 s, error"})
+  @CsvSource({
+    "hold, 110.04 s, ''",
+    "hold, 110.03 s, error",
+    "alarm, 110.04 s, ''",
+    "alarm, 110.03 s, error"
+  })
   void aFollowerThatStaysOpen(String action, String within, String level) {
     LineCheck check =
         of(STORM + within, HEAD, vents("on-stale-readings: " + action + "; close-time: 90 s"));
     assertThat(check.rules())
-        .containsExactlyElementsOf(
-            level.isEmpty() ? List.of(FALLBACK) : List.of(FALLBACK, LATE));
+        .containsExactlyElementsOf(level.isEmpty() ? List.of(FALLBACK) : List.of(FALLBACK, LATE));
   }
 
   @ParameterizedTest
-  @CsvSource({"160.04 s, warning " + FALLBACK, "160.03 s, error " + LATE + " + warning " + FALLBACK})
+  @CsvSource({
+    "160.04 s, warning " + FALLBACK,
+    "160.03 s, error " + LATE + " + warning " + FALLBACK
+  })
   void aFollowerThatDoesNotSayIsTakenToClose(String within, String reported) {
     LineCheck check = of(STORM + within, HEAD, vents("stale-after: 60 s; close-time: 90 s"));
     assertThat(check.reported()).containsExactlyInAnyOrderElementsOf(expected(reported));
@@ -95,7 +103,8 @@ class StormRulesTest {
 
   @Test
   void closingWithAnAlarmIsClosing() {
-    LineCheck check = of(STORM + "160.03 s", HEAD, CLOSING.replace(": close\n", ": close-and-alarm\n"));
+    LineCheck check =
+        of(STORM + "160.03 s", HEAD, CLOSING.replace(": close\n", ": close-and-alarm\n"));
     assertThat(check.rules()).containsExactly(LATE);
   }
 
@@ -103,8 +112,7 @@ class StormRulesTest {
   @ParameterizedTest
   @CsvSource({"100 s, ''", "99.9 s, error " + LATE})
   void theHeadUnit(String within, String reported) {
-    LineCheck check =
-        of(STORM + within, HEAD.replace("20 s", "90 s"), "vents: none");
+    LineCheck check = of(STORM + within, HEAD.replace("20 s", "90 s"), "vents: none");
     assertThat(check.reported()).isEqualTo(expected(reported));
     if (!reported.isEmpty()) {
       assertThat(check.marked(LATE)).isEqualTo("90 s");
@@ -268,7 +276,9 @@ class StormRulesTest {
       Matcher offered = STALE_AFTER.matcher(check.results().get(0).message().remedy());
       assertThat(offered.find()).isTrue();
       assertThat(
-              check.with("stale-after: " + staleAfter, "stale-after: " + offered.group(1)).reported())
+              check
+                  .with("stale-after: " + staleAfter, "stale-after: " + offered.group(1))
+                  .reported())
           .isEmpty();
     }
   }
@@ -285,8 +295,7 @@ class StormRulesTest {
   @Test
   void theStaleTimeAloneMayBeTooLong() {
     LineCheck check = of("maximum-age: 30 s", HEAD, CLOSING);
-    LineCheck quiet =
-        check.with("  traffic: {broadcast: {registers: 12, every: 5 s}}\n", "");
+    LineCheck quiet = check.with("  traffic: {broadcast: {registers: 12, every: 5 s}}\n", "");
     assertThat(quiet.rules()).containsExactlyInAnyOrder(STALE, UNKNOWN);
   }
 
@@ -298,8 +307,7 @@ class StormRulesTest {
         .isEmpty();
   }
 
-  private static final String BROADCAST =
-      "  traffic: {broadcast: {registers: 12, every: 5 s}}\n";
+  private static final String BROADCAST = "  traffic: {broadcast: {registers: 12, every: 5 s}}\n";
 
   /** What is taken out is named, once for the site. */
   @ParameterizedTest
@@ -343,7 +351,11 @@ class StormRulesTest {
 
   @Test
   void allThatIsMissingIsNamedAtOnce() {
-    LineCheck check = of("maximum-age: 70 s, close-within: 3 min", "vents: roof\n    on-stale-readings: close", "vents: side\n    on-stale-readings: close");
+    LineCheck check =
+        of(
+            "maximum-age: 70 s, close-within: 3 min",
+            "vents: roof\n    on-stale-readings: close",
+            "vents: side\n    on-stale-readings: close");
     assertThat(check.reported()).containsExactly("warning " + UNKNOWN);
     assertThat(check.with(BROADCAST, "").reportedBy(UNKNOWN).get(0))
         .contains("lacks 5 settings that decide whether the vents close in time")
@@ -380,7 +392,8 @@ class StormRulesTest {
   })
   void staysSilent(String text, String other) {
     LineCheck check =
-        of("close-within: 3 min", HEAD, CLOSING).with("close-within", "averaging: 10 s, close-within");
+        of("close-within: 3 min", HEAD, CLOSING)
+            .with("close-within", "averaging: 10 s, close-within");
     LineCheck changed =
         text.startsWith("close-within") && other.startsWith("averaging")
             ? check.with(", close-within: 3 min", "")
@@ -391,15 +404,18 @@ class StormRulesTest {
   /** Somebody asks for closed vents, and no unit says that it has any. */
   @Test
   void ventsThatNobodyWritesAreNamed() {
-    LineCheck check = of("averaging: 10 s, close-within: 3 min", "network: {ip: 192.168.1.2/24}", "vents: none");
-    assertThat(check.reportedBy(UNKNOWN)).singleElement().asString().contains("set vents of \"Head House\"");
+    LineCheck check =
+        of("averaging: 10 s, close-within: 3 min", "network: {ip: 192.168.1.2/24}", "vents: none");
+    assertThat(check.reportedBy(UNKNOWN))
+        .singleElement()
+        .asString()
+        .contains("set vents of \"Head House\"");
   }
 
   /** Once commissioned, leaving out is no way round. */
   @Test
   void aCommissionedUnitThatSaysNothingOfVentsCountsAsHavingSome() {
-    LineCheck check =
-        proved("10 min", "close-time: 90 s", "Bay 3").with("    vents: none\n", "");
+    LineCheck check = proved("10 min", "close-time: 90 s", "Bay 3").with("    vents: none\n", "");
     assertThat(check.reportedBy(UNKNOWN))
         .singleElement()
         .asString()
