@@ -69,9 +69,7 @@ public final class UniquenessCheck {
         seen.computeIfAbsent(key.rule(), rule -> new HashMap<>())
             .putIfAbsent(key.text(), key.location());
     RepositoryRule rule = rules.get(key.rule());
-    return first == null || rule == null
-        ? null
-        : new Clash(rule, catalogue.of(rule), key, first);
+    return first == null || rule == null ? null : new Clash(rule, catalogue.of(rule), key, first);
   }
 
   private Result result(Clash clash) {

@@ -51,8 +51,7 @@ class CleanFilesTest {
     List<Object> told = new ArrayList<>();
     told.addAll(List.of(outcome.results(), outcome.notifications(), outcome.units()));
     for (FileOutcome.Key key : outcome.keys()) {
-      told.add(
-          Arrays.asList(key.rule(), key.text(), key.location(), key.suppression()));
+      told.add(Arrays.asList(key.rule(), key.text(), key.location(), key.suppression()));
     }
     return told;
   }

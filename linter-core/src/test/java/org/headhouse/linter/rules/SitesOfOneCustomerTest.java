@@ -47,7 +47,8 @@ class SitesOfOneCustomerTest {
         .toList();
   }
 
-  private static List<Result> results(SiteLinter.Builder linter, String first, String second) throws IOException {
+  private static List<Result> results(SiteLinter.Builder linter, String first, String second)
+      throws IOException {
     return linter
         .clock(Clock.fixed(Instant.parse("2026-03-14T12:00:00Z"), ZoneOffset.UTC))
         .build()
@@ -150,7 +151,10 @@ class SitesOfOneCustomerTest {
     assertThat(results(SiteLinter.builder(), site("east", "ours", 40), second))
         .singleElement()
         .satisfies(result -> assertThat(result.suppressed()).isTrue());
-    assertThat(told(site("east", "ours", 40), second.replace("unit: west Mist, j", "unit: west Head, j")))
+    assertThat(
+            told(
+                site("east", "ours", 40),
+                second.replace("unit: west Mist, j", "unit: west Head, j")))
         .containsExactly("warning network.duplicate-ip", "warning suppression.unused");
   }
 
@@ -173,8 +177,7 @@ class SitesOfOneCustomerTest {
     SiteLinter.Builder linter =
         SiteLinter.builder()
             .cleanFiles(
-                validity ->
-                    kept[0] = new CleanFiles(new byte[32], validity, kept[0].sealed()));
+                validity -> kept[0] = new CleanFiles(new byte[32], validity, kept[0].sealed()));
     assertThat(results(linter, east, site("west", "ours", 41))).isEmpty();
     byte[] afterTheFirst = kept[0].sealed();
     assertThat(new String(afterTheFirst, UTF_8))

@@ -250,8 +250,7 @@ class RemediesTest {
       })
   void noExampleOfWhatHasToBeMeasured(String keys) {
     assertThat(
-            Checks.of(
-                    Example.SITE + "commissioning: {date: 2026-03-14, by: A, " + keys + "}\n")
+            Checks.of(Example.SITE + "commissioning: {date: 2026-03-14, by: A, " + keys + "}\n")
                 .results())
         .filteredOn(result -> result.rule().startsWith("schema."))
         .singleElement()

@@ -12,8 +12,8 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Equipment;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 

@@ -16,7 +16,9 @@ import org.headhouse.linter.site.Unit;
 public final class AddressReserved implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "address.reserved", "No device has address 0 or an address from 248 to 255.", Level.ERROR);
+          "address.reserved",
+          "No device has address 0 or an address from 248 to 255.",
+          Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How to hold a segment that its bias does not hold: other resistors, the same in the middle of the
- * line, or terminators that draw nothing. Where a line driver is overloaded as well, the change that
- * it needs serves both.
+ * line, or terminators that draw nothing. Where a line driver is overloaded as well, the change
+ * that it needs serves both.
  */
 record BiasRemedy(String words, @Nullable FixDraft fix) {
   private static final String WITHOUT_RESISTORS =

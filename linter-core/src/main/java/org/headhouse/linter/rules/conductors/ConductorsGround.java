@@ -124,15 +124,13 @@ public final class ConductorsGround implements SiteRule {
                     "at " + item.called() + " ground is not landed",
                     "the shield of its section drains nowhere, and noise stays on the pair",
                     "isolate the supply, land G, and add it to the list"))
-            .fixedBy(
-                FixDraft.proposed("Land G at " + item.called(), landed(conductors))));
+            .fixedBy(FixDraft.proposed("Land G at " + item.called(), landed(conductors))));
   }
 
   /** One mistake: ground is landed, but not where it belongs. */
   private static void reportElsewhere(
       ChainItem item, ChainItem head, GalvanicSection section, RuleContext context) {
-    Setting<List<Setting<Conductor>>> conductors =
-        section.connections(head).get(0).conductors();
+    Setting<List<Setting<Conductor>>> conductors = section.connections(head).get(0).conductors();
     List<Edit> edits = new ArrayList<>();
     edits.add(landed(conductors));
     edits.addAll(taken(section.connections(item)));

@@ -94,8 +94,7 @@ public final class ConductorsPolarity implements SiteRule {
         && !terminals.connection().pair().isFaulty();
   }
 
-  private static void report(
-      Terminals terminals, Terminals head, Site site, RuleContext context) {
+  private static void report(Terminals terminals, Terminals head, Site site, RuleContext context) {
     Setting<Pair> pair = terminals.connection().pair();
     boolean crossed = pair.is(Pair.CROSSED);
     context.report(

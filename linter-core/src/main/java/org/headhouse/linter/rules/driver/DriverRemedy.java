@@ -41,7 +41,8 @@ public record DriverRemedy(String words, @Nullable FixDraft fix) {
     OptionalDouble terminators = DriverRelief.leastTerminatorOhms(network.driven());
     DriverRemedy remedy = withImpedance(line, terminators);
     remedy = remedy == null ? withWeakerBias(line, network, wantedIdleVolts) : remedy;
-    remedy = remedy == null
+    remedy =
+        remedy == null
             ? withGreaterTerminators(line, network, terminators, wantedIdleVolts)
             : remedy;
     return remedy == null ? withFewerLoads(network) : remedy;

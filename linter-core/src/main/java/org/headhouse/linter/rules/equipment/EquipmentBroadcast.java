@@ -68,10 +68,7 @@ public final class EquipmentBroadcast implements SiteRule {
   }
 
   private static Finding finding(
-      Place place,
-      Message message,
-      Broadcast broadcast,
-      RuleContext context) {
+      Place place, Message message, Broadcast broadcast, RuleContext context) {
     return context
         .finding(place, message)
         .related(broadcast.place().region(), "the head unit broadcasts");

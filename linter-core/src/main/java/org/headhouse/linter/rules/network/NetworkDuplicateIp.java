@@ -8,19 +8,21 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.RuleContext;
-import org.headhouse.linter.site.Setting;
-import org.jspecify.annotations.Nullable;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Network;
+import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
 
 /** {@code network.duplicate-ip}: looks at one site, and at all sites of one customer. */
 public final class NetworkDuplicateIp implements SiteRule, RepositoryRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-              "network.duplicate-ip", "No two units of one customer share an IP address.", Level.ERROR)
+              "network.duplicate-ip",
+              "No two units of one customer share an IP address.",
+              Level.ERROR)
           .yieldingTo("network.bad-address", "site.duplicate-id");
 
   @Override

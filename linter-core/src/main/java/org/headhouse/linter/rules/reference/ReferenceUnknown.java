@@ -161,7 +161,9 @@ public final class ReferenceUnknown implements SiteRule {
 
     String remedy(String what) {
       if (names.isEmpty()) {
-        return what.equals(CONVERTER) ? "delete it, or add the converter to the chain" : "delete it";
+        return what.equals(CONVERTER)
+            ? "delete it, or add the converter to the chain"
+            : "delete it";
       }
       String first =
           names.stream().limit(MOST_SHOWN).collect(Collectors.joining("\", \"", "\"", "\""));

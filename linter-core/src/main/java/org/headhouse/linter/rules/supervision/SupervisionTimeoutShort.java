@@ -24,9 +24,9 @@ public final class SupervisionTimeoutShort implements SiteRule {
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-              "supervision.timeout-short",
-              "Supervision waits for an answer as long as one can take.",
-              Level.ERROR);
+          "supervision.timeout-short",
+          "Supervision waits for an answer as long as one can take.",
+          Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

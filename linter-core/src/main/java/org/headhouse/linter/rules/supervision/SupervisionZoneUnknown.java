@@ -16,10 +16,10 @@ import org.headhouse.linter.rules.name.NameUnreadable;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.Setting;
-import org.jspecify.annotations.Nullable;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
 import org.headhouse.linter.source.SpellingSuggester;
+import org.jspecify.annotations.Nullable;
 
 /** {@code supervision.zone-unknown}. */
 public final class SupervisionZoneUnknown implements SiteRule {
@@ -82,7 +82,11 @@ public final class SupervisionZoneUnknown implements SiteRule {
           .finding(
               zone.place(),
               new Message(
-                  "the zone \"" + name + "\" is no unit but " + (other instanceof Equipment ? "" : "a ") + other.kind().word(),
+                  "the zone \""
+                      + name
+                      + "\" is no unit but "
+                      + (other instanceof Equipment ? "" : "a ")
+                      + other.kind().word(),
                   "a zone shows the readings and alarms of a unit",
                   "delete the zone"))
           .related(other.name().place().region(), other.called() + " is on the chain here");

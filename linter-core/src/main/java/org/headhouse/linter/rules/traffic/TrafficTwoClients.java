@@ -24,9 +24,7 @@ import org.jspecify.annotations.Nullable;
 public final class TrafficTwoClients implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-              "traffic.two-clients",
-              "Only one client at a time asks on the line.",
-              Level.WARNING)
+              "traffic.two-clients", "Only one client at a time asks on the line.", Level.WARNING)
           .yieldingTo("head.missing", "head.duplicate");
 
   @Override
@@ -87,9 +85,7 @@ public final class TrafficTwoClients implements SiteRule {
                     "set link: through-head if the head unit can ask for the software, or poll over"
                         + " Ethernet; if the manual says that the head unit waits for another"
                         + " client, set other-clients: waits for "
-                        + (type == null
-                            ? "its device type"
-                            : "the device type \"" + type + "\"")))
+                        + (type == null ? "its device type" : "the device type \"" + type + "\"")))
             .related(head.name().place().region(), head.called() + " is the head unit");
     if (broadcast != null) {
       finding = finding.related(broadcast.place().region(), "it broadcasts");

@@ -97,8 +97,7 @@ class BiasMissingTest {
         "{out: not-needed}                 | write idle-bias: {in: not-needed} of what reads",
       })
   void theSidesOfARepeater(String needs, String reported) {
-    SiteText site =
-        site("120 ohm", "", "sound").repeater("Booster", "120 ohm", "10 m");
+    SiteText site = site("120 ohm", "", "sound").repeater("Booster", "120 ohm", "10 m");
     String text = site.unit("120 ohm", "", "device-type: sound").toString();
     LineCheck check =
         LineCheck.of(
@@ -152,10 +151,7 @@ class BiasMissingTest {
   void noBiasIsOfferedThatOverloadsTheDrivers() {
     SiteText site = new SiteText().unit("120 ohm", "0.1 m", "device-type: whole");
     site.units(24, "0.1 m", "device-type: whole").unit("120 ohm", "", "device-type: whole");
-    assertThat(
-            LineCheck.of(site)
-                .typesAsWritten("id: whole, idle-bias: needed")
-                .results())
+    assertThat(LineCheck.of(site).typesAsWritten("id: whole, idle-bias: needed").results())
         .singleElement()
         .satisfies(
             result -> {

@@ -114,8 +114,6 @@ class ConductorsCommonTest {
     int last = text.lastIndexOf("[A, B]");
     String landed = text.substring(0, last) + "[A, B, C]" + text.substring(last + 6);
     assertThat(LineCheck.of(landed).rules()).containsExactly(RULE);
-    assertThat(
-            LineCheck.of(landed.replace("    conductors: [A, B]\n", "")).rules())
-        .isEmpty();
+    assertThat(LineCheck.of(landed.replace("    conductors: [A, B]\n", "")).rules()).isEmpty();
   }
 }

@@ -88,7 +88,11 @@ class ItemsAtThePairTest {
   /** One mistake: the ground of the line is landed, but not where it belongs. */
   @Test
   void groundAtAConverterInsteadOfTheHeadUnit() {
-    LineCheck check = with("Office", "conductors: [A, B, G]").with("    conductors: [A, B, G]\n    termination: 120", "    conductors: [A, B]\n    termination: 120");
+    LineCheck check =
+        with("Office", "conductors: [A, B, G]")
+            .with(
+                "    conductors: [A, B, G]\n    termination: 120",
+                "    conductors: [A, B]\n    termination: 120");
     assertThat(check.reported()).containsExactly("warning conductors.ground");
     assertThat(check.reportedBy("conductors.ground").get(0))
         .contains("ground is landed at \"Office\" instead of at \"Head House\"");

@@ -65,10 +65,13 @@ class DriverOverloadedTest {
   })
   void theLoadOfADriver(int units, String load, double terminator, double each) {
     double loads = units * (load.equals("1") ? 1 : 0.125);
-    double ohms =
-        parallel(terminator / 2, 24_000 / loads, each == 0 ? Double.MAX_VALUE : 2 * each);
+    double ohms = parallel(terminator / 2, 24_000 / loads, each == 0 ? Double.MAX_VALUE : 2 * each);
     LineCheck check =
-        check(units, load, (int) terminator + " ohm", each == 0 ? "" : bias((int) each + " ohm", "5.5 V"));
+        check(
+            units,
+            load,
+            (int) terminator + " ohm",
+            each == 0 ? "" : bias((int) each + " ohm", "5.5 V"));
     List<String> found = check.reportedBy(RULE);
     assertThat(found).as("%s ohm", ohms).hasSize(ohms < 54 ? 1 : 0);
     for (String one : found) {
@@ -114,12 +117,11 @@ class DriverOverloadedTest {
   @ParameterizedTest
   @CsvSource({"26, 620, 5 V", "26, 450, 3.3 V", "30, 510, 4 V", "32, 650, 5 V"})
   void theIdleLineGetsTheSameAdvice(int units, int each, String supply) {
-    List<Result> results =
-        check(units, "1", "120 ohm", bias(each + " ohm", supply)).results();
+    List<Result> results = check(units, "1", "120 ohm", bias(each + " ohm", supply)).results();
+    assertThat(results).extracting(Result::rule).containsExactlyInAnyOrder(RULE, "bias.weak");
     assertThat(results)
-        .extracting(Result::rule)
-        .containsExactlyInAnyOrder(RULE, "bias.weak");
-    assertThat(results).extracting(result -> result.message().remedy()).hasSize(2).containsOnly(
-        results.get(0).message().remedy());
+        .extracting(result -> result.message().remedy())
+        .hasSize(2)
+        .containsOnly(results.get(0).message().remedy());
   }
 }

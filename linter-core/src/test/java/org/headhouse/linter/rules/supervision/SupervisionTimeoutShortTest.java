@@ -23,8 +23,7 @@ class SupervisionTimeoutShortTest {
 
   private static LineCheck check(String link, SiteText site, int registers, String timeout) {
     String text =
-        site.polls(
-                link, "every: 20 s, registers: " + registers + ", timeout: " + timeout)
+        site.polls(link, "every: 20 s, registers: " + registers + ", timeout: " + timeout)
             .toString();
     return LineCheck.of(text);
   }
