@@ -146,11 +146,12 @@ class FailingRuleTest {
     }
 
     @Override
-    public Setting<String> key(Site site) {
+    public List<Setting<String>> keys(Site site) {
       if (atKey && site.id().is("second")) {
         throw new IllegalStateException("no key");
       }
-      return new Setting.Given<>(site.id().is("first") ? "other" : "same", site.id().place());
+      return List.of(
+          new Setting.Given<>(site.id().is("first") ? "other" : "same", site.id().place()));
     }
 
     @Override

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -196,7 +197,7 @@ class ForeignRuleTest {
         .containsExactly("the rule house.wrong failed: java.lang.IllegalStateException: broken");
   }
 
-  private record Keyed(Setting<String> key, Message message, String first)
+  private record Keyed(List<Setting<String>> keys, Message message, String first)
       implements RepositoryRule {
     @Override
     public RuleDescriptor descriptor() {
@@ -204,8 +205,8 @@ class ForeignRuleTest {
     }
 
     @Override
-    public Setting<String> key(Site site) {
-      return key;
+    public List<Setting<String>> keys(Site site) {
+      return keys;
     }
 
     @Override
@@ -220,13 +221,16 @@ class ForeignRuleTest {
   }
 
   static Stream<Arguments> keyed() {
-    Setting<String> good = new Setting.Given<>("same", place(1, 1));
+    List<Setting<String>> good = List.of(new Setting.Given<>("same", place(1, 1)));
     return Stream.of(
-        Arguments.of(new Keyed(null, MESSAGE, "here"), "it has no key", 2),
+        Arguments.of(new Keyed(null, MESSAGE, "here"), "it has no keys", 2),
+        Arguments.of(new Keyed(Collections.singletonList(null), MESSAGE, "here"), "no key", 2),
         Arguments.of(
-            new Keyed(new Setting.Given<>(null, place(1, 1)), MESSAGE, "here"), "no text", 2),
+            new Keyed(List.of(new Setting.Given<>(null, place(1, 1))), MESSAGE, "here"),
+            "no text",
+            2),
         Arguments.of(
-            new Keyed(new Setting.Given<>("same", place(500, 1)), MESSAGE, "here"),
+            new Keyed(List.of(new Setting.Given<>("same", place(500, 1))), MESSAGE, "here"),
             "line 500, column 1",
             2),
         Arguments.of(new Keyed(good, null, "here"), "it has no message", 1),

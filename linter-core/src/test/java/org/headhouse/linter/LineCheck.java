@@ -21,12 +21,24 @@ public record LineCheck(String site, String deviceTypes, String policy) {
     return new LineCheck(site.toString(), NO_TYPES, NO_POLICY);
   }
 
-  /** With types of device, each the inside of a flow mapping; they need no bias but say so. */
+  /**
+   * With types of device, each the inside of a flow mapping; they need no bias and wait for other
+   * clients unless they say so.
+   */
   public LineCheck types(String... types) {
-    StringBuilder text = new StringBuilder(TYPES);
+    List<String> all = new ArrayList<>();
     for (String type : types) {
       String need = type.contains("idle-bias") ? "" : ", idle-bias: not-needed";
-      text.append("  - {title: Controller, ").append(type).append(need).append("}\n");
+      all.add(type + need + ", other-clients: waits");
+    }
+    return typesAsWritten(all.toArray(String[]::new));
+  }
+
+  /** With types of device of which no more is known than is written. */
+  public LineCheck typesAsWritten(String... types) {
+    StringBuilder text = new StringBuilder(TYPES);
+    for (String type : types) {
+      text.append("  - {title: Controller, ").append(type).append("}\n");
     }
     return new LineCheck(site, text.toString(), policy);
   }

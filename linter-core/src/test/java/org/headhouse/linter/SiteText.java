@@ -12,11 +12,18 @@ import java.util.Map;
  * test asks for breaks a rule.
  */
 public final class SiteText {
-  /** The type of a unit that says no other: nothing is known of it but that it needs no bias. */
-  public static final String PLAIN = "  - {id: plain, title: Controller, idle-bias: not-needed}\n";
+  /**
+   * The type of a unit that says no other: nothing is known of it but that it needs no bias and
+   * waits for other clients.
+   */
+  public static final String PLAIN =
+      "  - {id: plain, title: Controller, idle-bias: not-needed, other-clients: waits}\n";
 
   /** What such a unit says of its type. */
   public static final String OF_PLAIN_TYPE = "device-type: plain";
+
+  /** What a piece of equipment says of requests to all. */
+  public static final String BROADCASTS_IGNORED = "broadcasts: ignored";
 
   /** Stands for the readings of the station, which may be given after the units. */
   private static final String OUTDOOR = "\u2026";
@@ -111,7 +118,7 @@ public final class SiteText {
         List.of(
             "equipment: " + name,
             "address: " + (100 + items.size()),
-            "broadcasts: ignored",
+            BROADCASTS_IGNORED,
             "conductors: [A, B]",
             "idle-bias: not-needed",
             "termination: none",

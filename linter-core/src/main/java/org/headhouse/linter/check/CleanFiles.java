@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The files that a check found clean, for the next one; safe for use by several threads. */
 public final class CleanFiles {
+  private static final int FIELDS_OF_KEY = 4;
+
   private final byte[] key;
   private final Map<String, String> before = new HashMap<>();
   private final Set<String> clean = new ConcurrentSkipListSet<>();
@@ -45,7 +47,7 @@ public final class CleanFiles {
   public FileOutcome outcome(String path, byte[] bytes, Supplier<FileOutcome> check) {
     String file = Sha256.hex(bytes) + path;
     String known = before.get(file);
-    FileOutcome outcome = known == null ? check.get() : read(path, known.split("\t", -1));
+    FileOutcome outcome = known == null ? check.get() : read(path, known.split("\t", -1), check);
     String line = known == null ? line(file, outcome) : known;
     if (line != null) {
       clean.add(line);
@@ -64,18 +66,25 @@ public final class CleanFiles {
   private static @Nullable String line(String file, FileOutcome outcome) {
     List<String> fields = new ArrayList<>(List.of(file, "" + outcome.units()));
     boolean isAll = outcome.results().isEmpty() && outcome.notifications().isEmpty();
+    Location last = null;
     for (FileOutcome.Key one : outcome.keys()) {
-      String text = one.text();
+      Location location = one.location();
       isAll &= one.suppression() == null;
-      isAll &= one.identity().equals(identity(text, one.identity().at()));
-      fields.addAll(List.of(one.rule(), text, one.identity().at(), one.location().line()));
-      Region at = one.location().region();
-      fields.add(
-          at.startLine() + " " + at.startColumn() + " " + at.endLine() + " " + at.endColumn());
+      // Keys of one line, such as zones, would have its text as often as there are of them.
+      String line = sharesLine(location, last) ? "" : "=" + location.line();
+      Region at = location.region();
+      String region =
+          at.startLine() + " " + at.startColumn() + " " + at.endLine() + " " + at.endColumn();
+      fields.addAll(List.of(one.rule(), one.text(), line, region));
+      last = location;
     }
     return isAll && fields.stream().noneMatch(CleanFiles::isTorn)
         ? String.join("\t", fields)
         : null;
+  }
+
+  private static boolean sharesLine(Location location, @Nullable Location last) {
+    return last != null && last.line().equals(location.line());
   }
 
   /** Whether a field would be read as two, or has half a character, which UTF-8 has no form for. */
@@ -83,21 +92,34 @@ public final class CleanFiles {
     return field.codePoints().anyMatch(c -> c < ' ' || Character.getType(c) == Character.SURROGATE);
   }
 
-  private static Identity identity(String text, String at) {
-    return new Identity(text, at, null, text, null);
-  }
-
-  private static FileOutcome read(String path, String[] fields) {
+  private static FileOutcome read(String path, String[] fields, Supplier<FileOutcome> check) {
     List<FileOutcome.Key> keys = new ArrayList<>();
-    for (int i = 2; i < fields.length; i += 5) {
-      String[] at = fields[i + 4].split(" ", -1);
+    String line = "";
+    for (int i = 2; i < fields.length; i += FIELDS_OF_KEY) {
+      String rule = fields[i];
+      String text = fields[i + 1];
+      line = fields[i + 2].isEmpty() ? line : fields[i + 2].substring(1);
+      String[] at = fields[i + 3].split(" ", -1);
       Region region =
           new Region(parseInt(at[0]), parseInt(at[1]), parseInt(at[2]), parseInt(at[3]));
-      Location location = new Location(path, region, fields[i + 3]);
-      Identity identity = identity(fields[i + 1], fields[i + 2]);
-      keys.add(new FileOutcome.Key(fields[i], fields[i + 1], location, null, identity));
+      keys.add(
+          new FileOutcome.Key(
+              rule,
+              text,
+              new Location(path, region, line),
+              null,
+              () -> identity(check.get(), rule, text)));
     }
     return new FileOutcome(List.of(), List.of(), keys, parseInt(fields[1]));
+  }
+
+  /** What is not kept of a key, from the file as it is. */
+  private static Identity identity(FileOutcome checked, String rule, String text) {
+    return checked.keys().stream()
+        .filter(key -> key.rule().equals(rule) && key.text().equals(text))
+        .map(key -> key.identity().get())
+        .findFirst()
+        .orElseThrow();
   }
 
   /** HMAC-SHA256 (RFC 2104). To start javax.crypto for it takes as long as to check some sites. */

@@ -1,6 +1,7 @@
 package org.headhouse.linter.check;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
@@ -27,12 +28,13 @@ public record FileOutcome(
    * A text that a rule allows in one file only.
    *
    * @param suppression what suppresses a result here, or null
-   * @param identity what makes a result here the same one later
+   * @param identity finds what makes a result here the same one later; few keys are ever shared, so
+   *     it is not looked for before that
    */
   public record Key(
       String rule,
       String text,
       Location location,
       @Nullable Suppression suppression,
-      Identity identity) {}
+      Supplier<Identity> identity) {}
 }

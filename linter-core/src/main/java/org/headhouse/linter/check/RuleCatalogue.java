@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.EngineRule;
@@ -51,9 +52,11 @@ public final class RuleCatalogue {
       requireOneKind(rule);
       if (rule instanceof SiteRule siteRule) {
         siteRules.add(siteRule);
-      } else if (rule instanceof RepositoryRule repositoryRule) {
+      }
+      if (rule instanceof RepositoryRule repositoryRule) {
         repositoryRules.add(repositoryRule);
-      } else if (rule instanceof ChangeRule changeRule) {
+      }
+      if (rule instanceof ChangeRule changeRule) {
         changeRules.add(changeRule);
       }
     }
@@ -75,8 +78,11 @@ public final class RuleCatalogue {
 
   private static void requireOneKind(Rule rule) {
     long kinds =
-        Stream.of(EngineRule.class, SiteRule.class, RepositoryRule.class, ChangeRule.class)
-            .filter(kind -> kind.isInstance(rule))
+        Stream.<Predicate<Rule>>of(
+                EngineRule.class::isInstance,
+                one -> one instanceof SiteRule || one instanceof RepositoryRule,
+                ChangeRule.class::isInstance)
+            .filter(kind -> kind.test(rule))
             .count();
     if (kinds > 1) {
       throw new IllegalArgumentException(

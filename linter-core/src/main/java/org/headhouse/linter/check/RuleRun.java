@@ -2,7 +2,9 @@ package org.headhouse.linter.check;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.SitePolicy;
@@ -20,7 +22,6 @@ import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
-import org.jspecify.annotations.Nullable;
 
 /** Runs the rules on one site; a rule that fails is reported, and the others go on. */
 final class RuleRun {
@@ -92,18 +93,22 @@ final class RuleRun {
     return RuleFailure.of(setup.rules().of(rule).id(), site.source().path(), failure);
   }
 
-  /** What a rule over all sites keeps of this one; null where there is nothing. */
-  @Nullable Setting<String> key(RepositoryRule rule) {
+  /** What a rule over all sites keeps of this one: texts, each with its first place. */
+  Map<String, Place> keys(RepositoryRule rule) {
     try {
-      Setting<String> key = Objects.requireNonNull(rule.key(site), "it has no key");
-      if (key instanceof Setting.Given<String> given) {
-        Objects.requireNonNull(given.value(), "its key has no text");
-        FindingCheck.requireInside(given.place(), site.source());
+      Map<String, Place> keys = new LinkedHashMap<>();
+      for (Setting<String> key : Objects.requireNonNull(rule.keys(site), "it has no keys")) {
+        Objects.requireNonNull(key, "it has no key");
+        if (key instanceof Setting.Given<String> given) {
+          Objects.requireNonNull(given.value(), "its key has no text");
+          FindingCheck.requireInside(given.place(), site.source());
+          keys.putIfAbsent(given.value(), given.place());
+        }
       }
-      return key;
+      return keys;
     } catch (Throwable failure) {
       notifications.add(failure(rule, failure));
-      return null;
+      return Map.of();
     }
   }
 

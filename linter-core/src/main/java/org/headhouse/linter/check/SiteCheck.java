@@ -3,18 +3,22 @@ package org.headhouse.linter.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.headhouse.linter.bind.Bound;
 import org.headhouse.linter.bind.SiteBinder;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RepositoryRule;
+import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.SiteRule;
-import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.Region;
 import org.headhouse.linter.yaml.Document;
 import org.headhouse.linter.yaml.Node;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +30,7 @@ public final class SiteCheck {
   private final LevelAssigner levels;
   private final List<SiteRule> rules;
   private final List<ChangeRule> changeRules;
+  private final List<RepositoryRule> repositoryRules;
   private final EarlierSites earlier;
   private final LazySchema schema = new LazySchema();
 
@@ -37,14 +42,15 @@ public final class SiteCheck {
     this.setup = setup;
     this.parameters = new ParameterValues(setup.rules(), setup.policy());
     this.levels = new LevelAssigner(setup.rules(), setup.policy(), true);
-    this.rules =
-        setup.rules().siteRules().stream()
-            .filter(rule -> setup.policy().level(setup.rules().of(rule)) != Level.NONE)
-            .toList();
-    this.changeRules =
-        setup.rules().changeRules().stream()
-            .filter(rule -> setup.policy().level(setup.rules().of(rule)) != Level.NONE)
-            .toList();
+    this.rules = on(setup.rules().siteRules());
+    this.changeRules = on(setup.rules().changeRules());
+    this.repositoryRules = on(setup.rules().repositoryRules());
+  }
+
+  private <R extends Rule> List<R> on(List<R> all) {
+    return all.stream()
+        .filter(rule -> setup.policy().level(setup.rules().of(rule)) != Level.NONE)
+        .toList();
   }
 
   /**
@@ -133,17 +139,27 @@ public final class SiteCheck {
 
   private List<FileOutcome.Key> keys(
       Site site, Node.Valued root, RuleRun run, Suppressions suppressions) {
-    Identities identities = new Identities(root, new TreeSearch());
+    TreeSearch search = new TreeSearch();
+    Identities identities = new Identities(root, search);
+    LogicalPaths paths = new LogicalPaths(root, search);
     List<FileOutcome.Key> keys = new ArrayList<>();
-    for (RepositoryRule rule : setup.rules().repositoryRules()) {
-      if (run.key(rule) instanceof Setting.Given<String> given) {
+    for (RepositoryRule rule : repositoryRules) {
+      String id = setup.rules().of(rule).id();
+      // Keys of one line, such as zones, share its text.
+      Location last = null;
+      for (Map.Entry<String, Place> key : run.keys(rule).entrySet()) {
+        Region region = key.getValue().region();
+        last =
+            last != null && last.region().startLine() == region.startLine()
+                ? new Location(last.file(), region, last.line())
+                : Locations.location(site.source(), region);
         keys.add(
             new FileOutcome.Key(
-                setup.rules().of(rule).id(),
-                given.value(),
-                Locations.location(site.source(), given.place().region()),
-                suppressions.of(setup.rules().of(rule).id(), null),
-                identities.of(given.place(), null, null)));
+                id,
+                key.getKey(),
+                last,
+                suppressions.isEmpty() ? null : suppressions.of(id, paths.of(region).unit()),
+                () -> identities.of(key.getValue(), null, null)));
       }
     }
     return keys;

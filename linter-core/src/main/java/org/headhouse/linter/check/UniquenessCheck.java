@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.headhouse.linter.policy.Policy;
-import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RepositoryRule;
+import org.headhouse.linter.rule.RuleDescriptor;
 import org.jspecify.annotations.Nullable;
 
 /** Finds keys that two files share although a rule wants them unique. For one thread. */
@@ -34,37 +34,51 @@ public final class UniquenessCheck {
    */
   // A rule may come from anywhere, so whatever it throws must not end the run.
   public List<Result> add(FileOutcome outcome, List<Notification> failures) {
-    List<Result> results = new ArrayList<>();
+    List<Clash> clashes = new ArrayList<>();
     for (FileOutcome.Key key : outcome.keys()) {
+      Clash clash = clash(key);
+      if (clash != null) {
+        clashes.add(clash);
+      }
+    }
+    List<Result> results = new ArrayList<>();
+    for (Clash clash : clashes) {
+      if (clashes.stream().anyMatch(clash::hasCauseIn)) {
+        continue;
+      }
       try {
-        Result result = add(key);
-        if (result != null) {
-          results.add(result);
-        }
+        results.add(result(clash));
       } catch (Throwable failure) {
-        failures.add(RuleFailure.of(key.rule(), key.location().file(), failure));
+        failures.add(RuleFailure.of(clash.key().rule(), clash.key().location().file(), failure));
       }
     }
     return results;
   }
 
-  private @Nullable Result add(FileOutcome.Key key) {
+  /** A key that an earlier file has too. */
+  private record Clash(
+      RepositoryRule rule, RuleDescriptor descriptor, FileOutcome.Key key, Location first) {
+    boolean hasCauseIn(Clash other) {
+      return descriptor.yieldsTo().contains(other.descriptor.id())
+          && first.file().equals(other.first.file());
+    }
+  }
+
+  private @Nullable Clash clash(FileOutcome.Key key) {
     Location first =
         seen.computeIfAbsent(key.rule(), rule -> new HashMap<>())
             .putIfAbsent(key.text(), key.location());
     RepositoryRule rule = rules.get(key.rule());
-    if (first == null || rule == null) {
-      return null;
-    }
-    Level level = policy.level(catalogue.of(rule));
-    return level == Level.NONE ? null : result(rule, key, first, level);
+    return first == null || rule == null ? null : new Clash(rule, catalogue.of(rule), key, first);
   }
 
-  private static Result result(
-      RepositoryRule rule, FileOutcome.Key key, Location first, Level level) {
+  private Result result(Clash clash) {
+    RepositoryRule rule = clash.rule();
+    FileOutcome.Key key = clash.key();
+    Location first = clash.first();
     return new Result(
         key.rule(),
-        level,
+        policy.level(clash.descriptor()).atMost(rule.level()),
         Objects.requireNonNull(
             rule.clash(key.text(), first.file(), key.location().file()), "it has no message"),
         key.location(),
@@ -74,7 +88,7 @@ public final class UniquenessCheck {
             new RelatedLocation(
                 first, Objects.requireNonNull(rule.firstUse(key.text()), "it has no first use"))),
         key.suppression(),
-        key.identity(),
+        key.identity().get(),
         null,
         null);
   }

@@ -2,6 +2,7 @@ package org.headhouse.linter.figures;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.line.TimeoutNeed;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Segment;
@@ -61,6 +62,15 @@ public final class LineFigures {
    */
   public boolean isTrafficUnderstood() {
     return siteTraffic().understood();
+  }
+
+  /**
+   * How long supervision has to wait for an answer at least; null where it asks nothing over the
+   * line, or where that is not understood.
+   */
+  public @Nullable TimeoutNeed timeoutNeed() {
+    Traffic all = traffic();
+    return all == null ? null : new SitePolls(site, policy.times()).timeoutNeed(all);
   }
 
   /** How many broadcasts in a row may be lost, as the policy says. */

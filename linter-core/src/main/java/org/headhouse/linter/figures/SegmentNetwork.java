@@ -5,6 +5,7 @@ import java.util.List;
 import org.headhouse.linter.line.BiasResistors;
 import org.headhouse.linter.line.CableSpread;
 import org.headhouse.linter.line.DriverLoad;
+import org.headhouse.linter.line.DriverRelief;
 import org.headhouse.linter.line.IdleLevels;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.Levels;
@@ -123,6 +124,20 @@ public final class SegmentNetwork {
     SegmentCircuit changed =
         new SegmentCircuit(items, driven.hopLengthsMetres(), driven.ohmsPerMetre());
     return DriverLoad.heaviest(changed).ohms() >= Levels.LEAST_DRIVER_LOAD_OHMS * (1 - ROUNDING);
+  }
+
+  /**
+   * Whether the bias holds the idle line at the worst corner of all parts, once no terminator has
+   * less than some ohms.
+   */
+  public boolean holdsIdleWith(double leastTerminatorOhms, double wantedVolts) {
+    SegmentSpread changed =
+        new SegmentSpread(
+            DriverRelief.withTerminatorsOf(circuit, leastTerminatorOhms),
+            spread.cable(),
+            spread.tolerances());
+    IdleVoltage worst = WorstCorner.lowestIdle(changed);
+    return worst != null && worst.volts() >= wantedVolts;
   }
 
   /** The driver that works into the least, where that is too little; null where all have enough. */

@@ -6,6 +6,8 @@ import org.headhouse.linter.stability.Internal;
 /** How figures are written for people: as many digits as the trade uses, and the unit. */
 @Internal
 public final class Shown {
+  private static final int MOST_DIGITS = 6;
+
   private Shown() {}
 
   /** {@code 237 mV}; from 10 V on {@code 12.0 V}. */
@@ -65,6 +67,52 @@ public final class Shown {
   /** {@code 5.2 s}; below a second {@code 142 ms}. */
   public static String seconds(double seconds) {
     return seconds < 1 ? format("%.0f ms", seconds * 1e3) : format("%.1f s", seconds);
+  }
+
+  /**
+   * A time beside a limit, in as many digits as show on which side of it it is: {@code 142 ms},
+   * {@code 142.3 ms}.
+   */
+  public static String secondsBeside(double limit, double seconds) {
+    return seconds < 1
+        ? beside(limit * 1e3, seconds * 1e3, 0) + " ms"
+        : beside(limit, seconds, 1) + " s";
+  }
+
+  /** The same of a voltage: {@code 199 mV}, {@code 199.7 mV}; from 10 V on {@code 12.04 V}. */
+  public static String voltsBeside(double limit, double volts) {
+    return Math.abs(volts) < 10
+        ? beside(limit * 1e3, volts * 1e3, 0) + " mV"
+        : beside(limit, volts, 1) + " V";
+  }
+
+  /** The same of a resistance below 1000 ohm: {@code 53.9 ohm}, {@code 53.98 ohm}. */
+  public static String ohmsBeside(double limit, double ohms) {
+    return ohms < 1000 ? beside(limit, ohms, 1) + " ohm" : ohms(ohms);
+  }
+
+  /** The same of a share: {@code 71 %}, {@code 70.02 %}. */
+  public static String percentBeside(double limit, double share) {
+    return beside(limit * 100, share * 100, 0) + " %";
+  }
+
+  /** The same of a margin, whose limit is 0: {@code -0.3 dB}, {@code -0.01 dB}. */
+  public static String marginDecibels(double decibels) {
+    return beside(0, decibels, 1) + " dB";
+  }
+
+  /** A value in as many digits as show on which side of a limit it is. */
+  private static String beside(double limit, double value, int digits) {
+    String shown = format("%." + digits + "f", value);
+    for (int more = digits + 1; more <= MOST_DIGITS && !isOnSide(shown, limit, value); more++) {
+      shown = format("%." + more + "f", value);
+    }
+    return shown;
+  }
+
+  /** What is shown as -0 is no less than 0. */
+  private static boolean isOnSide(String shown, double limit, double value) {
+    return Math.signum(Double.parseDouble(shown) - limit) == Math.signum(value - limit);
   }
 
   /** {@code 71 %}. */

@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import org.headhouse.linter.line.BroadcastLoad;
 import org.headhouse.linter.line.PollLoad;
+import org.headhouse.linter.line.ReadingAge;
+import org.headhouse.linter.line.TimeoutNeed;
+import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Converter;
 import org.headhouse.linter.site.Equipment;
@@ -75,8 +79,7 @@ final class SitePolls {
         || names.isEmpty()) {
       return null;
     }
-    Map<String, Unit> units = new HashMap<>();
-    site.units().forEach(unit -> unit.name().optional().ifPresent(it -> units.put(it, unit)));
+    Map<String, Unit> units = unitsByName();
     Map<Double, Integer> zonesByProcessing = new TreeMap<>();
     for (Setting<String> name : names) {
       Unit unit = units.get(name.or(""));
@@ -94,6 +97,12 @@ final class SitePolls {
                     waiting.timeoutSeconds(),
                     waiting.retries())));
     return loads;
+  }
+
+  private Map<String, Unit> unitsByName() {
+    Map<String, Unit> units = new HashMap<>();
+    site.units().forEach(unit -> unit.name().optional().ifPresent(it -> units.put(it, unit)));
+    return units;
   }
 
   /**
@@ -190,5 +199,50 @@ final class SitePolls {
       }
     }
     return most;
+  }
+
+  /**
+   * How long supervision has to wait for an answer at least, of all that it asks over the line.
+   *
+   * @param traffic that on the line
+   * @return null where it asks nothing over the line, or where that is not understood
+   */
+  @Nullable TimeoutNeed timeoutNeed(Traffic traffic) {
+    Polling polling = supervision == null ? null : supervision.polling().orNull();
+    Integer registers = polling == null ? null : polling.registers().orNull();
+    Double latency = latencySeconds();
+    if (supervision == null
+        || registers == null
+        || latency == null
+        || !supervision.link().isGiven()
+        || supervision.link().is(Link.ETHERNET)) {
+      return null;
+    }
+    double other = supervision.link().is(Link.THROUGH_HEAD) ? headSeconds(traffic) : 0;
+    Map<String, Unit> units = unitsByName();
+    double processing = 0;
+    for (Setting<String> zone : supervision.zones().or(List.of())) {
+      processing = Math.max(processing, times.processingSeconds(units.get(zone.or(""))));
+    }
+    TimeoutNeed most = TimeoutNeed.of(traffic.serial(), registers, processing, latency, other);
+    for (Equipment equipment : polledEquipment(site)) {
+      Polled polled = equipment.polled().orNull();
+      Integer asked = polled == null ? null : polled.registers().orNull();
+      if (polled != null && asked != null && polled.by().is(PolledBy.SUPERVISION)) {
+        TimeoutNeed need =
+            TimeoutNeed.of(
+                traffic.serial(), asked, times.processingSeconds(equipment), latency, other);
+        most = need.totalSeconds() > most.totalSeconds() ? need : most;
+      }
+    }
+    return most;
+  }
+
+  /** The longest that the head unit holds the line for a matter of its own, all answering. */
+  private static double headSeconds(Traffic traffic) {
+    BroadcastLoad broadcast = traffic.broadcast();
+    return Math.max(
+        broadcast == null ? 0 : broadcast.seconds(traffic.serial()),
+        ReadingAge.longestSeconds(traffic.serial(), traffic.equipmentPolls(), false));
   }
 }

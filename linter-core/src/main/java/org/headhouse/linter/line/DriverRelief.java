@@ -61,6 +61,12 @@ public final class DriverRelief {
     return share.isPresent() ? OptionalDouble.of(share.getAsDouble() * circuit.unitLoads()) : share;
   }
 
+  /** A segment in which no terminator has less than some ohms. */
+  public static SegmentCircuit withTerminatorsOf(SegmentCircuit circuit, double leastOhms) {
+    Require.positive(leastOhms, "terminator");
+    return circuit.withItems(item -> withTerminatorAtMost(item, 1 / leastOhms));
+  }
+
   private static SegmentItem withBiasAtMost(SegmentItem item, double siemens) {
     BiasResistors bias = item.bias();
     return bias == null || bias.isWeak() || bias.siemens() <= siemens

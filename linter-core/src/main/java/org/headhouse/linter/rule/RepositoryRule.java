@@ -1,5 +1,7 @@
 package org.headhouse.linter.rule;
 
+import java.util.List;
+import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
@@ -7,12 +9,21 @@ import org.headhouse.linter.site.Site;
 /**
  * A requirement that something is unique among all sites.
  *
- * <p>Sites are not kept, so all that is remembered of a site is one text and its place.
+ * <p>Sites are not kept, so all that is remembered of a site is some texts and their places. A rule
+ * that wants the same within a site is a {@link SiteRule} as well.
  */
 public non-sealed interface RepositoryRule extends Rule {
 
-  /** The text that no two sites may share. */
-  Setting<String> key(Site site);
+  /**
+   * The texts that no two sites may share, each at its place; what is not given is passed over, and
+   * so is a text that this site has already.
+   */
+  List<Setting<String>> keys(Site site);
+
+  /** How severe a text is that two sites share; a policy can make it milder. */
+  default Level level() {
+    return Level.ERROR;
+  }
 
   /** The message at the second site with a key. */
   Message clash(String key, String firstFile, String file);

@@ -32,6 +32,7 @@ import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.conductors.ConductorsPairMissing;
 import org.headhouse.linter.rules.conductors.ConductorsPolarity;
 import org.headhouse.linter.rules.driver.DriverOverloaded;
+import org.headhouse.linter.rules.equipment.EquipmentBroadcast;
 import org.headhouse.linter.rules.firmware.FirmwareMixed;
 import org.headhouse.linter.rules.head.HeadAddress;
 import org.headhouse.linter.rules.head.HeadDuplicate;
@@ -67,6 +68,7 @@ import org.headhouse.linter.rules.site.SiteDuplicateId;
 import org.headhouse.linter.rules.site.SiteFileName;
 import org.headhouse.linter.rules.station.StationNotAtHead;
 import org.headhouse.linter.rules.stub.StubTooLong;
+import org.headhouse.linter.rules.supervision.SupervisionTimeoutShort;
 import org.headhouse.linter.rules.supervision.SupervisionUnreachable;
 import org.headhouse.linter.rules.supervision.SupervisionZoneDuplicate;
 import org.headhouse.linter.rules.supervision.SupervisionZoneMissing;
@@ -77,6 +79,7 @@ import org.headhouse.linter.rules.termination.TerminationMissingAtEnd;
 import org.headhouse.linter.rules.termination.TerminationUndeclared;
 import org.headhouse.linter.rules.traffic.TrafficBusy;
 import org.headhouse.linter.rules.traffic.TrafficOverrun;
+import org.headhouse.linter.rules.traffic.TrafficTwoClients;
 
 /** The list of all built-in rules, in the order of the reference. */
 public final class BuiltInRules {
@@ -134,12 +137,15 @@ public final class BuiltInRules {
           new SerialUnsupported(),
           new TrafficOverrun(),
           new TrafficBusy(),
+          new TrafficTwoClients(),
+          new EquipmentBroadcast(),
           new RunUnprotected(),
           new RunNotIsolated(),
           new SupervisionZoneMissing(),
           new SupervisionZoneUnknown(),
           new SupervisionZoneDuplicate(),
           new SupervisionUnreachable(),
+          new SupervisionTimeoutShort(),
           new NetworkBadAddress(),
           new NetworkDuplicateIp(),
           new NetworkOutsideSubnet(),

@@ -127,6 +127,14 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
     return examples;
   }
 
+  /**
+   * Whether somebody has to measure the value: an example would be a plausible number, which proves
+   * nothing once it is copied.
+   */
+  boolean isMeasured() {
+    return get("$comment").asString("").equals("measured");
+  }
+
   /** What the form of the value is, from the part that has its pattern; empty where it has none. */
   Optional<String> form() {
     return layers.stream()

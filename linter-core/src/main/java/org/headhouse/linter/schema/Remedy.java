@@ -138,6 +138,9 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
   }
 
   private Optional<String> example() {
+    if (expected.isMeasured()) {
+      return Optional.of("measure it, and write it as a number and a unit");
+    }
     boolean isYes = actual.truth().equals(Optional.of(true));
     List<String> examples =
         expected.examples().stream()

@@ -203,11 +203,14 @@ public final class Site {
     return references.stream().filter(reference -> reference.is(name)).map(Setting::place).toList();
   }
 
-  /** The addresses of the equipment on the pair, which no unit can have. */
+  /**
+   * The addresses of the equipment on the pair, which no unit can have; without 1, which equipment
+   * has to leave to the head unit.
+   */
   public Set<Integer> addressesOfEquipment() {
     Set<Integer> addresses = new TreeSet<>();
     for (ChainItem item : items) {
-      if (item instanceof Equipment equipment) {
+      if (item instanceof Equipment equipment && !equipment.address().is(BusAddress.HEAD)) {
         equipment.address().optional().ifPresent(addresses::add);
       }
     }

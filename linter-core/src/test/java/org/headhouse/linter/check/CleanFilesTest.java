@@ -3,6 +3,7 @@ package org.headhouse.linter.check;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
@@ -38,7 +39,21 @@ class CleanFilesTest {
   private static FileOutcome.Key key(
       String rule, String text, Location location, @Nullable Suppression suppression) {
     return new FileOutcome.Key(
-        rule, text, location, suppression, new Identity(text, "a/site", null, text, null));
+        rule,
+        text,
+        location,
+        suppression,
+        () -> new Identity(rule + text, "a/site", null, text, null));
+  }
+
+  /** What there is of an outcome without its identities, which are looked for when needed. */
+  private static List<Object> told(FileOutcome outcome) {
+    List<Object> told = new ArrayList<>();
+    told.addAll(List.of(outcome.results(), outcome.notifications(), outcome.units()));
+    for (FileOutcome.Key key : outcome.keys()) {
+      told.add(Arrays.asList(key.rule(), key.text(), key.location(), key.suppression()));
+    }
+    return told;
   }
 
   private static byte[] kept(String path, FileOutcome outcome) {
@@ -58,7 +73,7 @@ class CleanFilesTest {
 
   @Test
   void aCleanFileIsNotCheckedAgain() {
-    assertThat(later(kept(PATH, CLEAN))).isEqualTo(CLEAN);
+    assertThat(told(later(kept(PATH, CLEAN)))).isEqualTo(told(CLEAN));
   }
 
   @Test
@@ -82,8 +97,6 @@ class CleanFilesTest {
     Message message = new Message("fact", "reason", "remedy");
     Suppression accepted = new Suppression("until spring", HERE);
     Result result = new Result("address.gap", Level.NOTE, message, HERE, "", null, List.of(), null);
-    Identity elsewhere = new Identity("two", "site", null, "one", null);
-    Identity unnamed = new Identity(null, "site", null, null, null);
     return Stream.of(
         new FileOutcome(List.of(result), List.of(), List.of(KEY), 2),
         new FileOutcome(List.of(result.suppressedBy(accepted)), List.of(), List.of(KEY), 2),
@@ -92,9 +105,45 @@ class CleanFilesTest {
             List.of(new Notification(Level.NOTE, "it failed", PATH, null)),
             List.of(),
             2),
-        keys(KEY, key("house.rule", "one", HERE, accepted)),
-        keys(new FileOutcome.Key("house.rule", "one", HERE, null, elsewhere)),
-        keys(new FileOutcome.Key("house.rule", "one", HERE, null, unnamed)));
+        keys(KEY, key("house.rule", "one", HERE, accepted)));
+  }
+
+  /** Each at its place in a line that others may share. */
+  @Test
+  void everyKeyIsKept() {
+    Location zone = new Location(PATH, new Region(9, 12, 9, 20), "zones: [North, South]");
+    Location next = new Location(PATH, new Region(9, 22, 9, 30), zone.line());
+    Location empty = new Location(PATH, new Region(10, 1, 10, 1), "");
+    List<FileOutcome.Key> all = new ArrayList<>();
+    for (Location location : List.of(HERE, zone, next, empty, zone)) {
+      for (String text : List.of("", "=one", "two words")) {
+        all.add(key("a.b", text, location, null));
+        all.add(key("c.d", text, location, null));
+      }
+    }
+    FileOutcome outcome = keys(all.toArray(FileOutcome.Key[]::new));
+    assertThat(told(later(kept(PATH, outcome)))).isEqualTo(told(outcome));
+  }
+
+  /** It takes a check of the file, which most files never need. */
+  @Test
+  void theIdentityIsThatOfTheFile() {
+    AtomicInteger checks = new AtomicInteger();
+    FileOutcome later =
+        new CleanFiles(SECRET, "day 1", kept(PATH, CLEAN))
+            .outcome(
+                PATH,
+                BYTES,
+                () -> {
+                  checks.incrementAndGet();
+                  return CLEAN;
+                });
+    assertThat(checks).hasValue(0);
+    assertThat(later.keys())
+        .extracting(key -> key.identity().get())
+        .isEqualTo(CLEAN.keys().stream().map(key -> key.identity().get()).toList())
+        .doesNotHaveDuplicates();
+    assertThat(checks).hasPositiveValue();
   }
 
   private static FileOutcome keys(FileOutcome.Key... keys) {

@@ -128,4 +128,32 @@ class ShownTest {
       Locale.setDefault(usual);
     }
   }
+
+  /** What is shown is on the side of the limit on which the value is. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.2, 0.193, 193 mV, -0.3 dB",
+    "0.2, 0.1996, 199.6 mV, -0.02 dB",
+    "0.2, 0.1999996, 199.9996 mV, -0.00002 dB",
+    "0.2, 0.2, 200 mV, 0.0 dB",
+    "0.2, 0.2003, 200.3 mV, 0.01 dB",
+    "0.2, 0.21, 210 mV, 0.4 dB",
+    "12, 12.04, 12.04 V, 35.6 dB",
+  })
+  void voltagesBesideALimit(double limit, double volts, String shown, String decibels) {
+    assertThat(Shown.voltsBeside(limit, volts)).isEqualTo(shown);
+    assertThat(Shown.marginDecibels(20 * Math.log10(volts / 0.2))).isEqualTo(decibels);
+  }
+
+  @Test
+  void otherValuesBesideALimit() {
+    assertThat(Shown.ohmsBeside(54, 53.98)).isEqualTo("53.98 ohm");
+    assertThat(Shown.ohmsBeside(54, 41)).isEqualTo("41.0 ohm");
+    assertThat(Shown.ohmsBeside(54, 1250)).isEqualTo("1.25 kohm");
+    assertThat(Shown.percentBeside(0.7, 0.7002)).isEqualTo("70.02 %");
+    assertThat(Shown.percentBeside(1, 1.28)).isEqualTo("128 %");
+    assertThat(Shown.secondsBeside(0.1793, 0.1794)).isEqualTo("179.4 ms");
+    assertThat(Shown.secondsBeside(0.1, 0.1804)).isEqualTo("180 ms");
+    assertThat(Shown.secondsBeside(2.5, 2.504)).isEqualTo("2.504 s");
+  }
 }

@@ -28,6 +28,9 @@ class YieldingTest {
         - {id: on-b, positive-terminal: B}
       """;
 
+  /** Takes two files: {@link SitesOfOneCustomerTest}. */
+  private static final String TWO_FILES = "site.duplicate-id";
+
   private static final String KEPT_FREE =
       "format: 1\nrule-set: 1\nrules: {address.kept-free: {parameters: {ranges: [20, 64, 250]}}}\n";
   private static final String PATTERN =
@@ -206,6 +209,12 @@ class YieldingTest {
                     "reference.unknown", "bias: [{at: Propagation -> bias: [{at: Propagatoin"),
             mistake("traffic.busy", TRAFFIC.formatted(100, "400 ms"))
                 .yieldsTo("traffic.overrun", "every: 400 ms -> every: 200 ms"),
+            mistake(
+                    "traffic.two-clients",
+                    TRAFFIC.formatted(12, "5 s"),
+                    zones("Propagation, Seedling North, Hardening Bay"))
+                .yieldsTo("head.missing", NO_HEAD)
+                .yieldsTo("head.duplicate", TWO_HEADS),
             mistake("supervision.zone-missing", zones("Propagation, Seedling North"))
                 .yieldsTo(
                     "supervision.zone-unknown",
@@ -269,6 +278,7 @@ class YieldingTest {
             BuiltInRules.all().stream()
                 .map(rule -> rule.descriptor())
                 .flatMap(rule -> rule.yieldsTo().stream().map(cause -> rule.id() + " < " + cause))
+                .filter(pair -> !pair.endsWith(" < " + TWO_FILES))
                 .toList());
   }
 

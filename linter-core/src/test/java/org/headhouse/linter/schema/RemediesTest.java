@@ -235,4 +235,28 @@ class RemediesTest {
         .isNotEmpty()
         .allMatch(one -> one.rule().equals("schema.missing-key"));
   }
+
+  /** A plausible number would prove a line that nobody has measured. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "measured: {pair-resistance: '?'}",
+        "measured: {pair-resistance: }",
+        "measured: {idle-voltage: ~}",
+        "measured: {idle-voltage: n/a}",
+        "measured: {elsewhere: [{at: Hardening Bay, pair-resistance: tbd}]}",
+        "storm-response-seen: [{unit: Hardening Bay, limit: 12 m/s, closed-in: '?'}]"
+      })
+  void noExampleOfWhatHasToBeMeasured(String keys) {
+    assertThat(
+            Checks.of(Example.SITE + "commissioning: {date: 2026-03-14, by: A, " + keys + "}\n")
+                .results())
+        .filteredOn(result -> result.rule().startsWith("schema."))
+        .singleElement()
+        .satisfies(
+            result ->
+                assertThat(result.message().remedy())
+                    .isEqualTo("measure it, and write it as a number and a unit"));
+  }
 }

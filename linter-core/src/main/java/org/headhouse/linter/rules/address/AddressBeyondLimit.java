@@ -7,6 +7,8 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.source.SourceText;
@@ -27,48 +29,45 @@ public final class AddressBeyondLimit implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    for (Unit unit : site.units()) {
-      Integer address = unit.address().orNull();
-      boolean limited = unit.type().addressLimitSetting().isGiven();
+    for (ChainItem item : site.items()) {
+      Integer address = item.address().orNull();
+      boolean limited = item.type().addressLimitSetting().isGiven();
       if (address != null
           && limited
-          && address > unit.type().addressLimit()
+          && address > item.type().addressLimit()
           && !BusAddress.isReserved(address)) {
-        report(
-            site,
-            unit,
-            address,
-            ProposedAddresses.of(site, context.sitePolicy().keptFree()).of(unit),
-            context);
+        report(site, item, address, context);
       }
     }
   }
 
-  private static void report(Site site, Unit unit, int address, int free, RuleContext context) {
-    int limit = unit.type().addressLimit();
+  private static void report(Site site, ChainItem item, int address, RuleContext context) {
+    int limit = item.type().addressLimit();
+    ExcludedAddresses keptFree = context.sitePolicy().keptFree();
+    ProposedAddresses free = ProposedAddresses.of(site, keptFree);
     Finding finding =
         context
             .finding(
-                unit.address().place(),
+                item.address().place(),
                 new Message(
-                    unit.called()
+                    item.called()
                         + " has address "
                         + address
                         + ", above the "
                         + limit
                         + " of its type",
                     "the device cannot be set to it",
-                    free > limit
+                    item instanceof Unit unit && free.of(unit) > limit
                         ? "exchange the address of " + unit.called() + " with that of another type"
-                        : "give " + unit.called() + " address " + free))
-            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
+                        : free.remedy(item)))
+            .fixedBy(item instanceof Unit ? Renumbering.of(site, keptFree) : null);
     SourceText types = context.deviceTypes().source();
     context.report(
         types == null
             ? finding
             : finding.related(
                 types,
-                unit.type().addressLimitSetting().place().region(),
+                item.type().addressLimitSetting().place().region(),
                 "the limit of the type is written here"));
   }
 }

@@ -1,6 +1,8 @@
 package org.headhouse.linter.rules.address;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -8,16 +10,17 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Equipment;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
-import org.jspecify.annotations.Nullable;
 
 /** {@code address.duplicate}. */
 public final class AddressDuplicate implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("address.duplicate", "No two units share an address.", Level.ERROR);
+      RuleDescriptor.of("address.duplicate", "No two devices share an address.", Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {
@@ -26,32 +29,42 @@ public final class AddressDuplicate implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    ProposedAddresses free = null;
     Map<Integer, ChainItem> first = new HashMap<>();
-    for (ChainItem item : site.items()) {
-      if (item instanceof Equipment equipment) {
-        ChainItem other = firstAt(equipment, first);
-        if (other != null) {
-          String remedy = "give " + equipment.called() + " an address that nothing else has";
-          context.report(finding(context, equipment, other, remedy));
-        }
-      }
-    }
-    for (Unit unit : site.units()) {
-      ChainItem other = firstAt(unit, first);
+    for (ChainItem item : inOrderOfRight(site)) {
+      Integer address = item.address().orNull();
+      ChainItem other = address == null ? null : first.putIfAbsent(address, item);
       if (other != null) {
-        int free = ProposedAddresses.of(site, context.sitePolicy().keptFree()).of(unit);
-        String remedy = "give " + unit.called() + " address " + free;
+        ExcludedAddresses keptFree = context.sitePolicy().keptFree();
+        free = free == null ? ProposedAddresses.of(site, keptFree) : free;
         context.report(
-            finding(context, unit, other, remedy)
-                .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
+            finding(context, item, other, free.remedy(item))
+                .fixedBy(item instanceof Unit ? Renumbering.of(site, keptFree) : null));
       }
     }
   }
 
-  /** What has the address of an item already; null, and remembered, where nothing has. */
-  private static @Nullable ChainItem firstAt(ChainItem item, Map<Integer, ChainItem> first) {
-    Integer address = item.address().orNull();
-    return address == null ? null : first.putIfAbsent(address, item);
+  /**
+   * The head unit where it has its address, equipment, whose address is the site's affair, and the
+   * other units, which are numbered around it.
+   */
+  private static List<ChainItem> inOrderOfRight(Site site) {
+    List<ChainItem> items = new ArrayList<>();
+    Unit head = site.head();
+    if (head != null && head.address().is(BusAddress.HEAD)) {
+      items.add(head);
+    }
+    for (ChainItem item : site.items()) {
+      if (item instanceof Equipment) {
+        items.add(item);
+      }
+    }
+    for (Unit unit : site.units()) {
+      if (items.isEmpty() || !unit.isSameItemAs(items.get(0))) {
+        items.add(unit);
+      }
+    }
+    return items;
   }
 
   private static Finding finding(
@@ -62,7 +75,7 @@ public final class AddressDuplicate implements SiteRule {
             item.address().place(),
             new Message(
                 address + " is used twice",
-                other instanceof Unit
+                other instanceof Unit && item instanceof Unit
                     ? "both units answer at once, which disturbs the whole line"
                     : "both devices answer at once, which disturbs the whole line",
                 remedy))

@@ -61,7 +61,7 @@ public final class AddressKeptFree implements SiteRule {
   }
 
   private static void report(Site site, Unit unit, AddressRange range, RuleContext context) {
-    int free = ProposedAddresses.of(site, context.sitePolicy().keptFree()).of(unit);
+    ProposedAddresses free = ProposedAddresses.of(site, context.sitePolicy().keptFree());
     context.report(
         context
             .finding(
@@ -74,13 +74,17 @@ public final class AddressKeptFree implements SiteRule {
                         + (range.from() == range.to() ? "it is" : range.inWords() + " are")
                         + " kept free",
                     "other equipment on the line answers there, now or later",
-                    "give " + unit.called() + remedy(unit, free)))
+                    remedy(unit, free)))
             .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
   }
 
-  private static String remedy(Unit unit, int free) {
-    return free > unit.type().addressLimit() && !BusAddress.isReserved(free)
-        ? " the address of a unit of another type, and that one address " + free
-        : " " + AddressReserved.inWords(free);
+  private static String remedy(Unit unit, ProposedAddresses free) {
+    int address = free.of(unit);
+    return address > unit.type().addressLimit() && !BusAddress.isReserved(address)
+        ? "give "
+            + unit.called()
+            + " the address of a unit of another type, and that one address "
+            + address
+        : free.remedy(unit);
   }
 }

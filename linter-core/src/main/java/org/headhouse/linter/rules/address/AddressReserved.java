@@ -7,6 +7,8 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -14,7 +16,9 @@ import org.headhouse.linter.site.Unit;
 public final class AddressReserved implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "address.reserved", "No unit has address 0 or an address from 248 to 255.", Level.ERROR);
+          "address.reserved",
+          "No device has address 0 or an address from 248 to 255.",
+          Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {
@@ -23,37 +27,27 @@ public final class AddressReserved implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    for (Unit unit : site.units()) {
-      Integer address = unit.address().orNull();
+    for (ChainItem item : site.items()) {
+      Integer address = item.address().orNull();
       if (address != null && BusAddress.isReserved(address)) {
-        boolean allowedByType = unit.type().addresses().contains(address);
+        boolean allowedByType = item.type().addresses().contains(address);
+        ExcludedAddresses keptFree = context.sitePolicy().keptFree();
         Finding finding =
             context
                 .finding(
-                    unit.address().place(),
-                    message(
-                        unit,
-                        address,
-                        ProposedAddresses.of(site, context.sitePolicy().keptFree()).of(unit)))
-                .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
+                    item.address().place(),
+                    message(item, address, ProposedAddresses.of(site, keptFree).remedy(item)))
+                .fixedBy(item instanceof Unit ? Renumbering.of(site, keptFree) : null);
         context.report(allowedByType ? finding.at(Level.WARNING) : finding);
       }
     }
   }
 
-  private static Message message(Unit unit, int address, int free) {
+  private static Message message(ChainItem item, int address, String remedy) {
     String reason =
         address == BusAddress.BROADCAST
             ? "0 is the address of messages to all units"
             : "the Modbus standard keeps 248 to 255 for itself";
-    return new Message(
-        unit.called() + " has the reserved address " + address,
-        reason,
-        "give " + unit.called() + " " + inWords(free));
-  }
-
-  /** What to give a unit: a free address, or another line where none is left. */
-  static String inWords(int free) {
-    return BusAddress.isReserved(free) ? "a line of its own" : "address " + free;
+    return new Message(item.called() + " has the reserved address " + address, reason, remedy);
   }
 }

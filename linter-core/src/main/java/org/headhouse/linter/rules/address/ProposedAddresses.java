@@ -3,42 +3,114 @@ package org.headhouse.linter.rules.address;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.Set;
+import java.util.stream.IntStream;
+import org.headhouse.linter.site.AddressRange;
 import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
 /**
- * Free addresses for the units that need another one, handed out along the chain: the lowest first,
+ * Free addresses for the items that need another one, handed out along the chain: the lowest first,
  * and none twice, so that following all remedies at once leaves no new mistake. Address 1 is for
- * the head unit only.
+ * the head unit only. Equipment gets what the policy keeps free for it, else an address above all
+ * others, where it is in no unit's way.
  */
 final class ProposedAddresses {
-  private final IdentityHashMap<Unit, Integer> proposed = new IdentityHashMap<>();
+  private final IdentityHashMap<ChainItem, Integer> proposed = new IdentityHashMap<>();
+  private final ExcludedAddresses excluded;
+  private final Set<Integer> taken = new HashSet<>();
+  private final boolean breakOrder;
 
-  private ProposedAddresses() {}
+  private ProposedAddresses(Site site, ExcludedAddresses keptFree) {
+    excluded = keptFree.and(site.addressesOfEquipment());
+    site.items().forEach(item -> item.address().optional().ifPresent(taken::add));
+    proposeForUnits(site);
+    breakOrder = isRising(site, true) && !isRising(site, false);
+    proposeForEquipment(site, keptFree);
+  }
 
   static ProposedAddresses of(Site site, ExcludedAddresses keptFree) {
-    ExcludedAddresses excluded = keptFree.and(site.addressesOfEquipment());
-    Set<Integer> taken = new HashSet<>();
-    site.units().forEach(unit -> unit.address().optional().ifPresent(taken::add));
-    ProposedAddresses addresses = new ProposedAddresses();
+    return new ProposedAddresses(site, keptFree);
+  }
+
+  private void proposeForUnits(Site site) {
     Set<Integer> met = new HashSet<>();
+    Unit head = site.head();
+    if (head != null && head.address().is(BusAddress.HEAD)) {
+      met.add(BusAddress.HEAD);
+    }
     int free = BusAddress.HEAD;
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      if (address != null && (!met.add(address) || AddressValidity.isInvalid(unit, excluded))) {
-        if (unit.isHead() && !excluded.contains(BusAddress.HEAD) && taken.add(BusAddress.HEAD)) {
-          addresses.proposed.put(unit, BusAddress.HEAD);
-          continue;
+      boolean isHeadAtOne = unit.isSameItemAs(head) && unit.address().is(BusAddress.HEAD);
+      if (address == null
+          || isHeadAtOne
+          || (met.add(address) && !AddressValidity.isInvalid(unit, excluded))) {
+        continue;
+      }
+      if (unit.isHead() && !excluded.contains(BusAddress.HEAD) && taken.add(BusAddress.HEAD)) {
+        proposed.put(unit, BusAddress.HEAD);
+        continue;
+      }
+      do {
+        free++;
+      } while (taken.contains(free) || excluded.contains(free));
+      proposed.put(unit, free);
+    }
+    taken.addAll(proposed.values());
+  }
+
+  private void proposeForEquipment(Site site, ExcludedAddresses keptFree) {
+    Set<Integer> met = new HashSet<>();
+    for (ChainItem item : site.items()) {
+      Integer address = item.address().orNull();
+      if (item instanceof Equipment && address != null) {
+        boolean isFirst = address != BusAddress.HEAD && met.add(address);
+        if (!isFirst || AddressValidity.isInvalid(item)) {
+          proposeFor(item, keptFree);
         }
-        do {
-          free++;
-        } while (taken.contains(free) || excluded.contains(free));
-        addresses.proposed.put(unit, free);
       }
     }
-    return addresses;
+  }
+
+  private void proposeFor(ChainItem equipment, ExcludedAddresses keptFree) {
+    int limit = Math.min(equipment.type().addressLimit(), BusAddress.STANDARD.to());
+    int highest = taken.stream().filter(one -> one <= limit).reduce(BusAddress.HEAD, Math::max);
+    IntStream kept = keptFree.ranges().stream().flatMapToInt(AddressRange::addresses);
+    IntStream above = IntStream.rangeClosed(highest + 1, limit);
+    IntStream others = IntStream.rangeClosed(BusAddress.HEAD + 1, limit);
+    IntStream.concat(kept, IntStream.concat(above, others))
+        .filter(address -> address <= limit && !taken.contains(address))
+        .findFirst()
+        .ifPresent(
+            address -> {
+              taken.add(address);
+              proposed.put(equipment, address);
+            });
+  }
+
+  /**
+   * Whether the addresses rise along the chain.
+   *
+   * @param before without the units that get another address; else with what they get
+   */
+  private boolean isRising(Site site, boolean before) {
+    int highest = 0;
+    for (Unit unit : site.units()) {
+      Integer other = proposed.get(unit);
+      if (other != null && before) {
+        continue;
+      }
+      int address = other == null ? unit.address().or(highest + 1) : other;
+      if (address <= highest) {
+        return false;
+      }
+      highest = address;
+    }
+    return true;
   }
 
   /** The address for a unit whose own is used twice or invalid. */
@@ -48,5 +120,16 @@ final class ProposedAddresses {
       throw new IllegalArgumentException(unit.called() + " needs no other address");
     }
     return address;
+  }
+
+  /** What to do about the address of an item, which is used twice or invalid. */
+  String remedy(ChainItem item) {
+    Integer address = proposed.get(item);
+    if (address == null || BusAddress.isReserved(address)) {
+      return "give " + item.called() + " a line of its own";
+    }
+    return item instanceof Unit && breakOrder
+        ? "number the units in the order of the chain"
+        : "give " + item.called() + " address " + address;
   }
 }

@@ -1,7 +1,10 @@
 package org.headhouse.linter.rules.bias;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.result.FixDraft;
@@ -13,6 +16,7 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.IdleBias;
 import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
@@ -96,7 +100,9 @@ public final class BiasMissing implements SiteRule {
             .finding(
                 items.get(0).name().place(),
                 new Message(
-                    "nothing holds the idle line "
+                    (line.biases().isEmpty()
+                            ? "nothing holds the idle line "
+                            : "only pulls over 2 kohm hold the idle line ")
                         + between
                         + (needed
                             ? ", and " + named(items) + (items.size() == 1 ? " needs" : " need")
@@ -105,11 +111,24 @@ public final class BiasMissing implements SiteRule {
                     "while nobody sends, a receiver then takes noise for the start of a message",
                     needed
                         ? bias.words()
-                        : "look into the manuals: write idle-bias: not-needed of a type that reads"
-                            + " an undriven pair as idle, else "
+                        : "look into the manuals: write "
+                            + forms(items, line.segment())
+                            + " of what reads an undriven pair as idle, else "
                             + bias.words()))
             .at(needed ? Level.ERROR : Level.WARNING)
             .fixedBy(fix));
+  }
+
+  /** The key that says that an item needs none; a repeater says it of each side. */
+  private static String forms(List<ChainItem> items, Segment segment) {
+    Set<String> forms = new TreeSet<>(Comparator.reverseOrder());
+    for (ChainItem item : items) {
+      forms.add(
+          item instanceof Repeater
+              ? "idle-bias: {" + segment.side(item).word() + ": not-needed}"
+              : "idle-bias: not-needed");
+    }
+    return String.join(" or ", forms);
   }
 
   private static String named(List<ChainItem> items) {

@@ -11,6 +11,7 @@ import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.rules.driver.DriverRemedy;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Repeater;
@@ -20,7 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How to hold a segment that its bias does not hold: other resistors, the same in the middle of the
- * line, or terminators that draw nothing.
+ * line, or terminators that draw nothing. Where a line driver is overloaded as well, the change
+ * that it needs serves both.
  */
 record BiasRemedy(String words, @Nullable FixDraft fix) {
   private static final String WITHOUT_RESISTORS =
@@ -28,6 +30,10 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
           + " a repeater: no resistors of 450 to 650 ohm do here";
 
   static BiasRemedy of(SegmentLine line, SegmentNetwork network, Bias bias, double wantedVolts) {
+    if (line.overloadedDriver() != null) {
+      DriverRemedy both = DriverRemedy.of(line, network, wantedVolts);
+      return new BiasRemedy(both.words(), both.fix());
+    }
     Voltage supply = bias.supply().orNull();
     int at = line.itemOf(bias);
     BiasChoice choice =
@@ -36,7 +42,7 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
             : BiasSizing.choice(network.spread(), at, supply.volts(), wantedVolts);
     if (supply == null
         || choice == null
-        || !network.drives(choice.item(), new BiasResistors(ohms(choice), supply.volts()))) {
+        || !network.drives(choice.item(), resistors(choice, supply.volts()))) {
       return new BiasRemedy(WITHOUT_RESISTORS, null);
     }
     String each = each(choice);
@@ -64,6 +70,11 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
   /** The nearest value on sale; 450 ohm itself where there is none between it and the most. */
   static String each(BiasChoice choice) {
     return Shown.resistor(ohms(choice));
+  }
+
+  /** A pair of them. */
+  static BiasResistors resistors(BiasChoice choice, double supplyVolts) {
+    return new BiasResistors(ohms(choice), supplyVolts);
   }
 
   private static double ohms(BiasChoice choice) {

@@ -40,11 +40,14 @@ public final class BiasSupply implements SiteRule {
   public void check(Site site, RuleContext context) {
     for (SegmentLine line : context.figures().segments()) {
       Bias highest = highest(line.biases());
-      IdleLevels outside = highest == null ? null : outside(line);
+      SegmentNetwork network = highest == null ? null : line.network();
+      IdleLevels outside = network == null ? null : outside(network);
+      Double most = network == null ? null : mostAtTolerance(network);
       for (Bias bias : line.biases()) {
         Voltage supply = bias.supply().orNull();
         if (supply != null && supply.volts() > Levels.MOST_BIAS_SUPPLY_VOLTS) {
-          report(bias, supply, bias.equals(highest) ? outside : null, context);
+          boolean isHighest = bias.equals(highest);
+          report(bias, supply, isHighest ? outside : null, isHighest ? most : null, context);
         }
       }
     }
@@ -64,9 +67,8 @@ public final class BiasSupply implements SiteRule {
   }
 
   /** The levels at the item where they are the highest, if a receiver does not bear them. */
-  private static @Nullable IdleLevels outside(SegmentLine line) {
-    SegmentNetwork network = line.network();
-    List<IdleLevels> levels = network == null ? null : network.idleLevels();
+  private static @Nullable IdleLevels outside(SegmentNetwork network) {
+    List<IdleLevels> levels = network.idleLevels();
     IdleLevels worst = null;
     for (IdleLevels one : levels == null ? List.<IdleLevels>of() : levels) {
       if (!one.isBorne() && (worst == null || one.d1Volts() > worst.d1Volts())) {
@@ -76,20 +78,41 @@ public final class BiasSupply implements SiteRule {
     return worst;
   }
 
+  /**
+   * What D1 reaches with every supply at the upper end of its tolerance, where that is more than a
+   * receiver bears; else null. All voltages rise alike with the supplies.
+   */
+  private static @Nullable Double mostAtTolerance(SegmentNetwork network) {
+    List<IdleLevels> levels = network.idleLevels();
+    double most =
+        levels == null ? 0 : levels.stream().mapToDouble(IdleLevels::d1Volts).max().orElse(0);
+    double reached = most * (1 + network.spread().tolerances().supply());
+    return reached > Levels.GREATEST_LINE_VOLTS ? reached : null;
+  }
+
   private static void report(
-      Bias bias, Voltage supply, @Nullable IdleLevels outside, RuleContext context) {
+      Bias bias,
+      Voltage supply,
+      @Nullable IdleLevels outside,
+      @Nullable Double mostAtTolerance,
+      RuleContext context) {
     String fact = "the supply of the bias at \"" + bias.at().or("") + "\" is " + supply.written();
     Message message =
         outside == null
             ? new Message(
-                fact + ", over the 5 V and a tenth that line drivers run on",
+                fact
+                    + ", over the 5 V and a tenth that line drivers run on"
+                    + (mostAtTolerance == null
+                        ? ""
+                        : "; at the upper end of its tolerance D1 of the idle line reaches "
+                            + Shown.voltsBeside(Levels.GREATEST_LINE_VOLTS, mostAtTolerance)),
                 "a receiver that fails or loses its supply then takes current that it is not made"
                     + " for",
                 remedy())
             : new Message(
                 fact
                     + "; D1 of the idle line is computed at "
-                    + Shown.supply(Math.rint(outside.d1Volts() * 10) / 10),
+                    + Shown.voltsBeside(Levels.GREATEST_LINE_VOLTS, outside.d1Volts()),
                 "receivers bear -7 to 12 V against common, and may be destroyed by more",
                 remedy());
     context.report(

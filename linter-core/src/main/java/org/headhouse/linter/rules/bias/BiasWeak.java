@@ -130,9 +130,9 @@ public final class BiasWeak implements SiteRule {
     return "the idle voltage at "
         + item.called()
         + " is computed as "
-        + Shown.volts(volts)
+        + Shown.voltsBeside(Levels.RECEIVER_THRESHOLD_VOLTS, volts)
         + ", "
-        + Shown.decibels(Levels.marginDecibels(volts))
+        + Shown.marginDecibels(Levels.marginDecibels(volts))
         + " against the 200 mV that a receiver needs";
   }
 
@@ -140,7 +140,7 @@ public final class BiasWeak implements SiteRule {
     return "the idle voltage at "
         + item.called()
         + " can fall to "
-        + Shown.volts(volts)
+        + Shown.voltsBeside(wanted, volts)
         + " with parts at the ends of their tolerances; wanted are "
         + Shown.volts(wanted);
   }

@@ -31,6 +31,12 @@ record NewBias(String words, @Nullable FixDraft fix) {
               + " of 450 to 650 ohm",
           null);
     }
+    if (!network.drives(choice.item(), BiasRemedy.resistors(choice, USUAL_SUPPLY_VOLTS))) {
+      return new NewBias(
+          "divide the segment by a repeater, and fit bias resistors of 450 to 650 ohm in each"
+              + " part: they overload the line drivers here",
+          null);
+    }
     ChainItem item = line.segment().items().get(choice.item());
     String each = BiasRemedy.each(choice);
     String side = item instanceof Repeater ? ", side " + line.segment().side(item).word() : "";

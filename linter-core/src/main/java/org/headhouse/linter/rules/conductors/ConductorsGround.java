@@ -96,7 +96,12 @@ public final class ConductorsGround implements SiteRule {
     }
     ChainItem place = ofHead ? head : landed.isEmpty() ? null : landed.get(0);
     if (place != null && known.contains(place) && !landed.contains(place)) {
-      reportMissing(place, section.connections(place), context);
+      if (landed.isEmpty()) {
+        reportMissing(place, section.connections(place), context);
+      } else {
+        ChainItem other = landed.remove(0);
+        reportElsewhere(other, place, section, context);
+      }
     } else if (place == null && allKnown && !known.isEmpty()) {
       ChainItem first = known.get(0);
       reportMissing(first, section.connections(first), context);
@@ -119,22 +124,53 @@ public final class ConductorsGround implements SiteRule {
                     "at " + item.called() + " ground is not landed",
                     "the shield of its section drains nowhere, and noise stays on the pair",
                     "isolate the supply, land G, and add it to the list"))
+            .fixedBy(FixDraft.proposed("Land G at " + item.called(), landed(conductors))));
+  }
+
+  /** One mistake: ground is landed, but not where it belongs. */
+  private static void reportElsewhere(
+      ChainItem item, ChainItem head, GalvanicSection section, RuleContext context) {
+    Setting<List<Setting<Conductor>>> conductors = section.connections(head).get(0).conductors();
+    List<Edit> edits = new ArrayList<>();
+    edits.add(landed(conductors));
+    edits.addAll(taken(section.connections(item)));
+    context.report(
+        context
+            .finding(
+                conductors.place(),
+                new Message(
+                    "ground is landed at " + item.called() + " instead of at " + head.called(),
+                    "whoever looks for the ground of the line looks at the head unit, and lands it"
+                        + " there a second time",
+                    "isolate the supply, land G at "
+                        + head.called()
+                        + " only, and move it from the other list to this one"))
+            .related(item.name().place().region(), "ground is landed here")
             .fixedBy(
                 FixDraft.proposed(
-                    "Land G at " + item.called(),
-                    new Edit.AddItems(
-                        conductors.place(),
-                        conductors.or(List.of()).size(),
-                        List.of(Conductor.G.word())))));
+                    "Land G at " + head.called() + " instead of " + item.called(),
+                    edits.toArray(Edit[]::new))));
+  }
+
+  private static Edit landed(Setting<List<Setting<Conductor>>> conductors) {
+    return new Edit.AddItems(
+        conductors.place(), conductors.or(List.of()).size(), List.of(Conductor.G.word()));
+  }
+
+  private static List<Edit> taken(List<Connection> connections) {
+    List<Edit> edits = new ArrayList<>();
+    for (Connection connection : connections) {
+      for (Setting<Conductor> one : connection.conductors().or(List.of())) {
+        if (one.is(Conductor.G)) {
+          edits.add(new Edit.RemoveItem(one.place()));
+        }
+      }
+    }
+    return edits;
   }
 
   private static void reportMore(
       ChainItem item, ChainItem place, List<Connection> connections, RuleContext context) {
-    List<Setting<Conductor>> landed =
-        connections.stream()
-            .flatMap(one -> one.conductors().or(List.of()).stream())
-            .filter(setting -> setting.is(Conductor.G))
-            .toList();
     context.report(
         context
             .finding(
@@ -146,8 +182,6 @@ public final class ConductorsGround implements SiteRule {
             .fixedBy(
                 FixDraft.proposed(
                     "Take G off the conductors of " + item.called(),
-                    landed.stream()
-                        .map(setting -> new Edit.RemoveItem(setting.place()))
-                        .toArray(Edit[]::new))));
+                    taken(connections).toArray(Edit[]::new))));
   }
 }

@@ -9,6 +9,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Conductor;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
@@ -19,7 +20,7 @@ public final class ConductorsPairMissing implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "conductors.pair-missing",
-          "Both conductors of the pair are landed at every unit.",
+          "Both conductors of the pair are landed at every item.",
           Level.ERROR);
 
   @Override
@@ -29,8 +30,9 @@ public final class ConductorsPairMissing implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    for (Unit unit : site.units()) {
-      List<Setting<Conductor>> landed = unit.conductors().orNull();
+    for (Terminals terminals : Terminals.of(site)) {
+      Setting<List<Setting<Conductor>>> conductors = terminals.connection().conductors();
+      List<Setting<Conductor>> landed = conductors.orNull();
       if (landed == null || !Landed.isUnderstood(landed) || Landed.hasPair(landed)) {
         continue;
       }
@@ -44,21 +46,27 @@ public final class ConductorsPairMissing implements SiteRule {
       context.report(
           context
               .finding(
-                  unit.conductors().place(),
+                  conductors.place(),
                   new Message(
-                      "at " + unit.called() + " conductor " + which + " is not landed",
-                      "a unit with half a pair hears noise, and can hold the whole line",
+                      "at " + terminals.called() + " conductor " + which + " is not landed",
+                      half(terminals.item()),
                       "isolate the supply, land " + which + ", and add it to the list"))
-              .fixedBy(fix(unit, landed, missing, site)));
+              .fixedBy(fix(terminals, landed, missing, site)));
     }
   }
 
+  private static String half(ChainItem item) {
+    return (item instanceof Unit ? "a unit" : "a device")
+        + " with half a pair hears noise, and can hold the whole line";
+  }
+
   private static FixDraft fix(
-      Unit unit, List<Setting<Conductor>> landed, List<String> missing, Site site) {
+      Terminals terminals, List<Setting<Conductor>> landed, List<String> missing, Site site) {
     boolean behindFirst = !landed.isEmpty() && landed.get(0).is(Conductor.A);
     return FixDraft.onSite(
         site.isPlanned(),
-        "Land " + String.join(" and ", missing) + " at " + unit.called(),
-        new Edit.AddItems(unit.conductors().place(), behindFirst ? 1 : 0, missing));
+        "Land " + String.join(" and ", missing) + " at " + terminals.called(),
+        new Edit.AddItems(
+            terminals.connection().conductors().place(), behindFirst ? 1 : 0, missing));
   }
 }

@@ -10,15 +10,17 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.Pair;
+import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
 
 /** {@code conductors.polarity}: makers differ in which terminal they mark A. */
 public final class ConductorsPolarity implements SiteRule {
-  private static final String REASON =
-      "a unit with the pair the wrong way round is deaf, and disturbs the others";
-
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "conductors.polarity",
@@ -33,74 +35,102 @@ public final class ConductorsPolarity implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    Unit head = site.head();
-    if (head == null || !isKnown(head)) {
+    Unit unit = site.head();
+    if (unit == null) {
+      return;
+    }
+    Terminals head = new Terminals(unit, unit.connection(Side.IN), unit.called());
+    if (!isKnown(head)) {
       return;
     }
     int known = 0;
-    List<Unit> others = new ArrayList<>();
-    for (Unit unit : site.units()) {
-      if (isKnown(unit)) {
+    List<Terminals> others = new ArrayList<>(0);
+    for (Terminals terminals : Terminals.of(site)) {
+      if (isKnown(terminals)) {
         known++;
-        if (isPositiveOnA(unit) != isPositiveOnA(head)) {
-          others.add(unit);
+        if (isPositiveOnA(terminals) != isPositiveOnA(head)) {
+          others.add(terminals);
         }
       }
     }
-    if (head.pair().is(Pair.CROSSED) && others.size() == known - 1 && !others.isEmpty()) {
+    if (head.connection().pair().is(Pair.CROSSED)
+        && others.size() == known - 1
+        && !others.isEmpty()) {
       context.report(
-          context.finding(head.pair().place(), headAlone(head)).fixedBy(fix(head, site)));
+          context
+              .finding(head.connection().pair().place(), headAlone(head))
+              .fixedBy(fix(head, site)));
     } else {
-      others.forEach(unit -> report(unit, head, site, context));
+      others.forEach(terminals -> report(terminals, head, site, context));
     }
   }
 
-  /** Whether the conductor that is landed on A of a straight unit is the positive one. */
-  private static boolean isPositiveOnA(Unit unit) {
-    boolean onA = unit.type().positiveTerminal() == Conductor.A;
-    return onA != unit.pair().is(Pair.CROSSED);
+  /** Whether the conductor that is landed on A of a straight item is the positive one. */
+  private static boolean isPositiveOnA(Terminals terminals) {
+    boolean onA = positive(terminals) == Conductor.A;
+    return onA != terminals.connection().pair().is(Pair.CROSSED);
   }
 
-  private static Message headAlone(Unit head) {
+  private static Conductor positive(Terminals terminals) {
+    return terminals.item().type().positiveTerminal();
+  }
+
+  private static Message headAlone(Terminals head) {
     return new Message(
-        "the pair is crossed at the head unit " + head.called() + " and at no unit behind it",
-        REASON,
+        "the pair is crossed at the head unit " + head.called() + " and nowhere else",
+        reason(head),
         "land the pair straight, and write pair: straight");
   }
 
-  private static boolean isKnown(Unit unit) {
-    return unit.type().isKnown()
-        && !unit.type().positiveTerminalSetting().isFaulty()
-        && !unit.pair().isFaulty();
+  private static String reason(Terminals terminals) {
+    return (terminals.item() instanceof Unit ? "a unit" : "a device")
+        + " with the pair the wrong way round is deaf, and disturbs the others";
   }
 
-  private static void report(Unit unit, Unit head, Site site, RuleContext context) {
-    boolean crossed = unit.pair().is(Pair.CROSSED);
+  private static boolean isKnown(Terminals terminals) {
+    DeviceType type = terminals.item().type();
+    return type.isKnown()
+        && !type.positiveTerminalSetting().isFaulty()
+        && !terminals.connection().pair().isFaulty();
+  }
+
+  private static void report(Terminals terminals, Terminals head, Site site, RuleContext context) {
+    Setting<Pair> pair = terminals.connection().pair();
+    boolean crossed = pair.is(Pair.CROSSED);
     context.report(
         context
             .finding(
-                unit.pair().isMissing() ? unit.name().place() : unit.pair().place(),
+                pair.isMissing() ? terminals.item().name().place() : pair.place(),
                 new Message(
-                    unit.called()
+                    terminals.called()
                         + " marks its positive terminal "
-                        + unit.type().positiveTerminal().word()
+                        + positive(terminals).word()
                         + ", the head unit "
-                        + head.type().positiveTerminal().word()
+                        + positive(head).word()
                         + ", and the pair is "
                         + (crossed ? "crossed" : "not crossed"),
-                    REASON,
+                    reason(terminals),
                     "land the pair accordingly, and write pair: "
                         + (crossed ? "straight" : "crossed")))
-            .fixedBy(fix(unit, site)));
+            .fixedBy(fix(terminals, site)));
   }
 
-  private static FixDraft fix(Unit unit, Site site) {
-    Pair wanted = unit.pair().is(Pair.CROSSED) ? Pair.STRAIGHT : Pair.CROSSED;
-    return FixDraft.onSite(
-        site.isPlanned(),
-        "Land the pair " + wanted.word() + " at " + unit.called(),
-        unit.pair().isMissing()
-            ? Edit.addKey(unit.place(), "outdoor", "pair", wanted.word())
-            : Edit.write(unit.pair().place(), wanted.word()));
+  private static @Nullable FixDraft fix(Terminals terminals, Site site) {
+    Setting<Pair> pair = terminals.connection().pair();
+    Pair wanted = pair.is(Pair.CROSSED) ? Pair.STRAIGHT : Pair.CROSSED;
+    boolean ofOneSide = terminals.item() instanceof Repeater && pair.isMissing();
+    return ofOneSide
+        ? null
+        : FixDraft.onSite(
+            site.isPlanned(),
+            "Land the pair " + wanted.word() + " at " + terminals.called(),
+            pair.isMissing()
+                ? Edit.addKey(terminals.item().place(), after(terminals), "pair", wanted.word())
+                : Edit.write(pair.place(), wanted.word()));
+  }
+
+  /** The key that the pair of an item is written after. */
+  private static String after(Terminals terminals) {
+    return terminals.item() instanceof Unit ? "outdoor" : "termination";
   }
 }

@@ -4,6 +4,7 @@ import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.DriverLoad;
+import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -49,7 +50,7 @@ public final class DriverOverloaded implements SiteRule {
                     "the line driver of "
                         + sender.called()
                         + " works into "
-                        + Shown.ohms(driver.ohms())
+                        + Shown.ohmsBeside(Levels.LEAST_DRIVER_LOAD_OHMS, driver.ohms())
                         + " (computed); its 1.5 V are promised into 54 ohm",
                     "into less its signal may be too weak for the far items, and nothing says by"
                         + " how much",

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.driver;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -20,17 +21,30 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The one change with which every driver of a segment has its 54 ohm: terminators that fit the
- * cable, weaker bias where the idle line allows it, greater terminators, or fewer loads.
+ * cable, weaker bias where the idle line allows it, greater terminators, or fewer loads. Greater
+ * terminators get a capacitor in series where the bias does not hold the idle line against them:
+ * then one change serves both.
  */
-record DriverRemedy(String words, @Nullable FixDraft fix) {
+public record DriverRemedy(String words, @Nullable FixDraft fix) {
   /** The greater of the two terminators that MODBUS over Serial Line V1.02 §3.4.5 names. */
   private static final double MOST_TERMINATOR_OHMS = 150;
 
-  static DriverRemedy of(SegmentLine line, SegmentNetwork network, double wantedIdleVolts) {
+  /** That which MODBUS over Serial Line V1.02 §3.4.5 has in series with a terminator. */
+  private static final String USUAL_CAPACITOR = " + 1 nF";
+
+  /**
+   * The change for a segment in which a driver is overloaded.
+   *
+   * @param wantedIdleVolts what its bias has to hold
+   */
+  public static DriverRemedy of(SegmentLine line, SegmentNetwork network, double wantedIdleVolts) {
     OptionalDouble terminators = DriverRelief.leastTerminatorOhms(network.driven());
     DriverRemedy remedy = withImpedance(line, terminators);
     remedy = remedy == null ? withWeakerBias(line, network, wantedIdleVolts) : remedy;
-    remedy = remedy == null ? withGreaterTerminators(line, terminators) : remedy;
+    remedy =
+        remedy == null
+            ? withGreaterTerminators(line, network, terminators, wantedIdleVolts)
+            : remedy;
     return remedy == null ? withFewerLoads(network) : remedy;
   }
 
@@ -43,7 +57,7 @@ record DriverRemedy(String words, @Nullable FixDraft fix) {
             || least.isEmpty()
             || least.getAsDouble() > ohms * (1 + 1e-9)
         ? null
-        : terminators(line, low, ohms);
+        : terminators(line, low, ohms, false);
   }
 
   private static @Nullable DriverRemedy withWeakerBias(
@@ -70,30 +84,53 @@ record DriverRemedy(String words, @Nullable FixDraft fix) {
   }
 
   private static @Nullable DriverRemedy withGreaterTerminators(
-      SegmentLine line, OptionalDouble least) {
+      SegmentLine line, SegmentNetwork network, OptionalDouble least, double wantedIdleVolts) {
     if (least.isEmpty() || least.getAsDouble() > MOST_TERMINATOR_OHMS) {
       return null;
     }
     double ohms = PreferredResistor.e24AtLeast(least.getAsDouble());
-    return terminators(line, line.endsUnder(ohms), ohms);
+    boolean blocking =
+        !line.holdingBiases().isEmpty() && !network.holdsIdleWith(ohms, wantedIdleVolts);
+    List<ChainItem> ends = blocking ? endsToBlock(line, ohms) : line.endsUnder(ohms);
+    return terminators(line, ends, ohms, blocking);
   }
 
-  private static DriverRemedy terminators(SegmentLine line, List<ChainItem> ends, double ohms) {
-    String value = Shown.resistor(ohms);
+  private static List<ChainItem> endsToBlock(SegmentLine line, double ohms) {
+    List<ChainItem> ends = new ArrayList<>();
+    for (ChainItem end : List.of(line.segment().first(), line.segment().last())) {
+      Termination fitted = line.segment().termination(end).orNull();
+      if (fitted != null && fitted.isFitted()) {
+        boolean blocks = fitted.capacitance() != null;
+        if (!blocks || line.endsUnder(ohms).contains(end)) {
+          ends.add(end);
+        }
+      }
+    }
+    return ends;
+  }
+
+  /**
+   * @param blocking whether a terminator without a capacitor gets one
+   */
+  private static DriverRemedy terminators(
+      SegmentLine line, List<ChainItem> ends, double ohms, boolean blocking) {
+    String value = Shown.resistor(ohms) + (blocking ? USUAL_CAPACITOR : "");
     String where = ends.stream().map(ChainItem::called).collect(Collectors.joining(" and "));
     return new DriverRemedy(
         "fit a terminator of " + value + " at " + where + ", and write that",
         FixDraft.proposed(
             "Fit a terminator of " + value + " at " + where,
-            ends.stream().map(end -> terminator(line, end, value)).toArray(Edit[]::new)));
+            ends.stream().map(end -> terminator(line, end, ohms, blocking)).toArray(Edit[]::new)));
   }
 
   /** A capacitor in series stays. */
-  private static Edit terminator(SegmentLine line, ChainItem end, String value) {
+  private static Edit terminator(SegmentLine line, ChainItem end, double ohms, boolean blocking) {
     Termination old = line.segment().termination(end).orNull();
     String rest =
-        old == null || old.capacitance() == null ? "" : " + " + old.capacitance().written();
-    return Edit.write(line.segment().termination(end).place(), value + rest);
+        old == null || old.capacitance() == null
+            ? (blocking ? USUAL_CAPACITOR : "")
+            : " + " + old.capacitance().written();
+    return Edit.write(line.segment().termination(end).place(), Shown.resistor(ohms) + rest);
   }
 
   private static DriverRemedy withFewerLoads(SegmentNetwork network) {

@@ -1,21 +1,29 @@
 package org.headhouse.linter.rules.network;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Network;
+import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
 
-/** {@code network.duplicate-ip}. */
-public final class NetworkDuplicateIp implements SiteRule {
+/** {@code network.duplicate-ip}: looks at one site, and at all sites of one customer. */
+public final class NetworkDuplicateIp implements SiteRule, RepositoryRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("network.duplicate-ip", "No two units share an IP address.", Level.ERROR)
-          .yieldingTo("network.bad-address");
+      RuleDescriptor.of(
+              "network.duplicate-ip",
+              "No two units of one customer share an IP address.",
+              Level.ERROR)
+          .yieldingTo("network.bad-address", "site.duplicate-id");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -27,12 +35,8 @@ public final class NetworkDuplicateIp implements SiteRule {
     Map<Long, Unit> first = new HashMap<>();
     for (Unit unit : site.units()) {
       Network network = unit.network().orNull();
-      String text = network == null ? null : network.ip().orNull();
-      Ipv4 address = text == null ? null : Ipv4.parse(text);
-      Unit other =
-          address == null || (address.hasPrefix() && !address.isHost())
-              ? null
-              : first.putIfAbsent(address.address(), unit);
+      Ipv4 address = network == null ? null : address(network);
+      Unit other = address == null ? null : first.putIfAbsent(address.address(), unit);
       Network taken = other == null ? null : other.network().orNull();
       if (network != null && other != null && taken != null) {
         context.report(
@@ -40,12 +44,63 @@ public final class NetworkDuplicateIp implements SiteRule {
                 .finding(
                     network.ip().place(),
                     new Message(
-                        "the IP address \"" + text + "\" is used twice",
+                        "the IP address \"" + network.ip().or("") + "\" is used twice",
                         "neither of the two units can be reached for certain",
                         "give " + unit.called() + " a free address of the same network"))
                 .related(
                     taken.ip().place().region(), "it is first used here, by " + other.called()));
       }
     }
+  }
+
+  /** The address of a unit, or null where it has none that a unit can have. */
+  private static @Nullable Ipv4 address(Network network) {
+    String text = network.ip().orNull();
+    Ipv4 address = text == null ? null : Ipv4.parse(text);
+    return address == null || (address.hasPrefix() && !address.isHost()) ? null : address;
+  }
+
+  /**
+   * The addresses of a site whose customer is known. Those of two customers are in two networks:
+   * private addresses (RFC 1918) are the same everywhere.
+   */
+  @Override
+  public List<Setting<String>> keys(Site site) {
+    String customer = site.customer().orNull();
+    if (customer == null) {
+      return List.of();
+    }
+    List<Setting<String>> keys = new ArrayList<>();
+    for (Unit unit : site.units()) {
+      Network network = unit.network().orNull();
+      if (network != null && address(network) != null) {
+        String address = network.ip().or("").split("/", 2)[0];
+        keys.add(new Setting.Given<>(customer + " " + address, network.ip().place()));
+      }
+    }
+    return keys;
+  }
+
+  @Override
+  public Level level() {
+    return Level.WARNING;
+  }
+
+  @Override
+  public Message clash(String key, String firstFile, String file) {
+    return new Message(
+        "the IP address " + ofKey(key) + " is also used at another site of this customer",
+        "where one network joins the two sites, neither of the two units can be reached for certain",
+        "give one of the two a free address; where the networks are separate, suppress this with"
+            + " that as the justification");
+  }
+
+  @Override
+  public String firstUse(String key) {
+    return ofKey(key) + " is first used here";
+  }
+
+  private static String ofKey(String key) {
+    return key.substring(key.lastIndexOf(' ') + 1);
   }
 }

@@ -18,6 +18,7 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Converter;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
@@ -36,6 +37,8 @@ public final class ReferenceUnknown implements SiteRule {
               "A name that is referred to exists: a unit, an item of the chain, a device type.",
               Level.ERROR)
           .yieldingTo("name.duplicate", "name.unreadable");
+
+  private static final String CONVERTER = ItemKind.CONVERTER.word();
 
   @Override
   public RuleDescriptor descriptor() {
@@ -62,7 +65,7 @@ public final class ReferenceUnknown implements SiteRule {
     if (software != null && software.at().isGiven()) {
       Known converters =
           new Known(names(site.items().stream().filter(Converter.class::isInstance).toList()));
-      check(software.at(), "converter", converters, context);
+      check(software.at(), CONVERTER, converters, context);
     }
     Commissioning record = site.commissioning().orNull();
     if (record != null) {
@@ -120,7 +123,7 @@ public final class ReferenceUnknown implements SiteRule {
   private static void check(
       Setting<String> reference, String what, Known known, RuleContext context) {
     if (known.lack(reference)) {
-      report(reference, what, known, known.remedy(), context);
+      report(reference, what, known, known.remedy(what), context);
     }
   }
 
@@ -156,9 +159,11 @@ public final class ReferenceUnknown implements SiteRule {
       return name != null && !names.contains(name);
     }
 
-    String remedy() {
+    String remedy(String what) {
       if (names.isEmpty()) {
-        return "delete it";
+        return what.equals(CONVERTER)
+            ? "delete it, or add the converter to the chain"
+            : "delete it";
       }
       String first =
           names.stream().limit(MOST_SHOWN).collect(Collectors.joining("\", \"", "\"", "\""));

@@ -54,21 +54,21 @@ public final class RunNotIsolated implements SiteRule {
   private enum Half {
     /** An interface lets it pass. */
     JOINED,
-    /** Nobody knows of any interface. */
+    /** None is known to let it pass, and of some interface nobody knows. */
     UNKNOWN,
-    /** None is known to let it pass. */
+    /** No interface lets it pass. */
     ISOLATED
   }
 
   private static Half half(List<ChainItem> items) {
-    boolean onlyUnknown = true;
+    boolean allIsolated = true;
     for (ChainItem item : items) {
       if (item.isolated().is(false)) {
         return Half.JOINED;
       }
-      onlyUnknown = onlyUnknown && item.isolated().isMissing();
+      allIsolated = allIsolated && !item.isolated().isMissing();
     }
-    return onlyUnknown ? Half.UNKNOWN : Half.ISOLATED;
+    return allIsolated ? Half.ISOLATED : Half.UNKNOWN;
   }
 
   private static @Nullable Finding finding(
@@ -81,6 +81,7 @@ public final class RunNotIsolated implements SiteRule {
       return null;
     }
     boolean known = near == Half.JOINED && far == Half.JOINED;
+    ChainItem repeater = known ? repeaterOfUnknownIsolation(before, after) : null;
     Finding finding =
         context.finding(
             from.runToNext().place(),
@@ -89,18 +90,46 @@ public final class RunNotIsolated implements SiteRule {
                     + from.called()
                     + " to "
                     + to.called()
-                    + (known
-                        ? " joins interfaces of two buildings, and no side is isolated"
-                        : " joins interfaces of two buildings; whether a side is isolated is not"
-                            + " known"),
+                    + " joins interfaces of two buildings"
+                    + (repeater != null
+                        ? ", unless the repeater " + repeater.called() + " isolates them"
+                        : known
+                            ? ", and no side is isolated"
+                            : "; whether a side is isolated is not known"),
                 "the earths of two buildings differ, by much when lightning strikes nearby: the"
                     + " current destroys interfaces",
-                known
-                    ? "put an isolated repeater at one end of the run, or fit isolated interfaces"
-                        + " on one of its sides"
-                    : "look into the manuals, and write isolated: true or false of each type; else"
-                        + " put an isolated repeater at one end of the run"));
+                remedy(known, repeater)));
     return known ? finding : finding.at(Level.NOTE);
+  }
+
+  private static String remedy(boolean known, @Nullable ChainItem repeater) {
+    if (repeater != null) {
+      return "look into its manual, and write isolated: true of it or its type if it does; else put"
+          + " an isolated repeater at one end of the run";
+    }
+    return known
+        ? "put an isolated repeater at one end of the run, or fit isolated interfaces on one of its"
+            + " sides"
+        : "look into the manuals, and write isolated: true or false of each type; else put an"
+            + " isolated repeater at one end of the run";
+  }
+
+  /** The nearest one to the run that may isolate the halves, if its type does. */
+  private static @Nullable ChainItem repeaterOfUnknownIsolation(
+      List<ChainItem> before, List<ChainItem> after) {
+    for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
+      if (i < before.size() && mayIsolate(before.get(before.size() - 1 - i))) {
+        return before.get(before.size() - 1 - i);
+      }
+      if (i < after.size() && mayIsolate(after.get(i))) {
+        return after.get(i);
+      }
+    }
+    return null;
+  }
+
+  private static boolean mayIsolate(ChainItem item) {
+    return item instanceof Repeater && item.isolated().isMissing();
   }
 
   private static boolean isIsolatedRepeater(ChainItem from, ChainItem to) {

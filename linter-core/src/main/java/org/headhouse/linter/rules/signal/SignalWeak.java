@@ -89,7 +89,9 @@ public final class SignalWeak implements SiteRule {
                         + " receives "
                         + from.called()
                         + " with "
-                        + Shown.volts(Math.max(0, weakest.volts()))
+                        + Shown.voltsBeside(
+                            under ? Levels.RECEIVER_THRESHOLD_VOLTS : wanted,
+                            Math.max(0, weakest.volts()))
                         + (under
                             ? " as computed, and a receiver needs 200 mV"
                             : " with parts at the ends of their tolerances; wanted are "

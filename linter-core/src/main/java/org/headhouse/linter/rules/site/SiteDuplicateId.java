@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.site;
 
+import java.util.List;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RepositoryRule;
@@ -18,8 +19,8 @@ public final class SiteDuplicateId implements RepositoryRule {
   }
 
   @Override
-  public Setting<String> key(Site site) {
-    return site.id();
+  public List<Setting<String>> keys(Site site) {
+    return List.of(site.id());
   }
 
   @Override

@@ -46,7 +46,7 @@ public final class SupervisionUnreachable implements SiteRule {
                         "the software cannot reach it",
                         "add network with its ip to "
                             + unit.called()
-                            + ", or poll over the serial line"))
+                            + ", or poll through the head unit or over the serial line"))
                 .concerning(zone.or(""))
                 .related(unit.name().place().region(), unit.called() + " is on the chain here"));
       }

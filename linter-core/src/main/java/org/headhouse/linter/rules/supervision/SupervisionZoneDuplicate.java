@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.supervision;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +8,7 @@ import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
@@ -14,10 +16,14 @@ import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
 
-/** {@code supervision.zone-duplicate}. */
-public final class SupervisionZoneDuplicate implements SiteRule {
+/** {@code supervision.zone-duplicate}: looks at one site, and at all sites of one customer. */
+public final class SupervisionZoneDuplicate implements SiteRule, RepositoryRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("supervision.zone-duplicate", "No zone is listed twice.", Level.ERROR);
+      RuleDescriptor.of(
+              "supervision.zone-duplicate",
+              "No zone is listed twice, and no two sites of one customer have a zone of one name.",
+              Level.ERROR)
+          .yieldingTo("site.duplicate-id");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -50,5 +56,45 @@ public final class SupervisionZoneDuplicate implements SiteRule {
                         new Edit.RemoveItem(zone.place()))));
       }
     }
+  }
+
+  /** The zones of a site whose customer is known. */
+  @Override
+  public List<Setting<String>> keys(Site site) {
+    String customer = site.customer().orNull();
+    Supervision supervision = site.supervision().orNull();
+    if (customer == null || supervision == null) {
+      return List.of();
+    }
+    List<Setting<String>> keys = new ArrayList<>();
+    for (Setting<String> zone : supervision.zones().or(List.of())) {
+      if (zone instanceof Setting.Given<String> given) {
+        keys.add(new Setting.Given<>(customer + " " + given.value(), given.place()));
+      }
+    }
+    return keys;
+  }
+
+  @Override
+  public Level level() {
+    return Level.WARNING;
+  }
+
+  @Override
+  public Message clash(String key, String firstFile, String file) {
+    return new Message(
+        "the zone \"" + ofKey(key) + "\" is also listed at another site of this customer",
+        "where one list shows both sites, nobody can tell from which an alarm comes",
+        "give the unit at one of the two sites another name, with the name of its site for example");
+  }
+
+  @Override
+  public String firstUse(String key) {
+    return "\"" + ofKey(key) + "\" is first listed here";
+  }
+
+  /** A customer's id has no space. */
+  private static String ofKey(String key) {
+    return key.substring(key.indexOf(' ') + 1);
   }
 }

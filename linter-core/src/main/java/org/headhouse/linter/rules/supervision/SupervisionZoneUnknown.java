@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -12,10 +13,13 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.rules.name.NameUnreadable;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
 import org.headhouse.linter.source.SpellingSuggester;
+import org.jspecify.annotations.Nullable;
 
 /** {@code supervision.zone-unknown}. */
 public final class SupervisionZoneUnknown implements SiteRule {
@@ -37,27 +41,20 @@ public final class SupervisionZoneUnknown implements SiteRule {
     }
     Set<String> names = new LinkedHashSet<>();
     site.units().forEach(unit -> unit.name().optional().ifPresent(names::add));
-    SpellingSuggester known = new SpellingSuggester(names);
-    for (Setting<String> zone : supervision.zones().or(List.of())) {
+    List<Setting<String>> zones = supervision.zones().or(List.of());
+    Set<String> unlisted = new LinkedHashSet<>(names);
+    zones.forEach(zone -> unlisted.remove(zone.or("")));
+    SpellingSuggester known = new SpellingSuggester(unlisted);
+    for (Setting<String> zone : zones) {
       String name = zone.orNull();
       if (name != null && !names.contains(name)) {
-        Optional<String> nearest = known.suggest(name);
+        ChainItem other = item(site, name);
+        Optional<String> nearest = other == null ? known.suggest(name) : Optional.empty();
         if (nearest.filter(NameUnreadable::isUnreadable).isPresent()) {
           continue;
         }
-        String remedy =
-            nearest
-                .map(near -> "write \"" + near + "\"")
-                .orElse("delete the zone, or add the unit to the chain");
         context.report(
-            context
-                .finding(
-                    zone.place(),
-                    new Message(
-                        "the zone \"" + name + "\" is no unit of the chain",
-                        "the software shows a unit that never answers, and each try costs a"
-                            + " timeout",
-                        remedy))
+            finding(context, zone, name, other, nearest)
                 .fixedBy(
                     nearest
                         .map(
@@ -68,5 +65,39 @@ public final class SupervisionZoneUnknown implements SiteRule {
                         .orElse(null)));
       }
     }
+  }
+
+  private static @Nullable ChainItem item(Site site, String name) {
+    return site.items().stream().filter(item -> item.name().is(name)).findFirst().orElse(null);
+  }
+
+  private static Finding finding(
+      RuleContext context,
+      Setting<String> zone,
+      String name,
+      @Nullable ChainItem other,
+      Optional<String> nearest) {
+    if (other != null) {
+      return context
+          .finding(
+              zone.place(),
+              new Message(
+                  "the zone \""
+                      + name
+                      + "\" is no unit but "
+                      + (other instanceof Equipment ? "" : "a ")
+                      + other.kind().word(),
+                  "a zone shows the readings and alarms of a unit",
+                  "delete the zone"))
+          .related(other.name().place().region(), other.called() + " is on the chain here");
+    }
+    return context.finding(
+        zone.place(),
+        new Message(
+            "the zone \"" + name + "\" is no unit of the chain",
+            "the software shows a unit that never answers, and each try costs a timeout",
+            nearest
+                .map(near -> "write \"" + near + "\"")
+                .orElse("delete the zone, or add the unit to the chain")));
   }
 }

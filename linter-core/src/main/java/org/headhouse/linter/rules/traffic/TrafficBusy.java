@@ -75,7 +75,7 @@ public final class TrafficBusy implements SiteRule {
                   fit.place(),
                   new Message(
                       "the line is in use "
-                          + Shown.percent(traffic.utilisation())
+                          + Shown.percentBeside(most, traffic.utilisation())
                           + " of the time, over the "
                           + Shown.percent(most)
                           + " of common practice",

@@ -33,7 +33,9 @@ public final class TrafficOverrun implements SiteRule {
               .finding(
                   fit.place(),
                   new Message(
-                      "the traffic needs " + Shown.percent(traffic.utilisation()) + " of the time",
+                      "the traffic needs "
+                          + Shown.percentBeside(ALL_OF_THE_TIME, traffic.utilisation())
+                          + " of the time",
                       "messages pile up, and some are never sent",
                       fit.remedy()))
               .fixedBy(TrafficFix.fix(fit, site)));

@@ -92,14 +92,22 @@ class AddressesAlongTheChainTest {
     assertThat(check.marked(rule)).isEqualTo(marked);
   }
 
-  /** What is offered is free, the lowest first, and none twice. */
+  /**
+   * What is offered is free, the lowest first, and none twice; where it would not rise along the
+   * chain, the units are to be numbered anew.
+   */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
         "1 2 2     | give \"Bay 3\" address 3",
-        "1 2 2 3   | give \"Bay 3\" address 4",
-        "1 4 4 5   | give \"Bay 3\" address 2",
+        "1 2 2 4   | give \"Bay 3\" address 3",
+        "1 2 2 3   | number the units in the order of the chain",
+        "1 250 2   | number the units in the order of the chain",
+        "1 2 1 3   | number the units in the order of the chain",
+        // Out of order before.
+        "1 4 3 3   | give \"Bay 4\" address 2",
+        "1 4 4 5   | number the units in the order of the chain",
         "1 2 2 2   | give \"Bay 3\" address 3; give \"Bay 4\" address 4",
         "1 2 2 250 | give \"Bay 3\" address 3; give \"Bay 4\" address 4",
       })
@@ -123,7 +131,7 @@ class AddressesAlongTheChainTest {
             of(addresses.toString().replace(" 100 ", " ") + "248").reportedBy("address.reserved"))
         .singleElement()
         .asString()
-        .contains("give \"Bay 247\" address 100");
+        .contains("number the units in the order of the chain");
     assertThat(
             of(addresses.toString().replace(" 247 ", " ") + "248").reportedBy("address.reserved"))
         .singleElement()

@@ -89,7 +89,7 @@ class ConductorRulesTest {
         "B straight | B crossed, B straight  | \"Bay 2\" marks its positive terminal B, the head unit B, and the pair is crossed; land the pair accordingly, and write pair: straight",
         "A straight | B straight, A straight | \"Bay 2\" marks its positive terminal B, the head unit A, and the pair is not crossed; land the pair accordingly, and write pair: crossed",
         // All others agree with one another: it is the head unit that is crossed without need.
-        "B crossed  | B straight, B straight | the pair is crossed at the head unit \"Head House\" and at no unit behind it; land the pair straight, and write pair: straight",
+        "B crossed  | B straight, B straight | the pair is crossed at the head unit \"Head House\" and nowhere else; land the pair straight, and write pair: straight",
         "B crossed  | B crossed, B straight  | \"Bay 3\" marks its positive terminal B, the head unit B, and the pair is not crossed; land the pair accordingly, and write pair: crossed",
         "B crossed  | A straight, B crossed  |",
       })

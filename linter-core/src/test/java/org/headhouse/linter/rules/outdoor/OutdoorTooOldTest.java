@@ -77,7 +77,8 @@ class OutdoorTooOldTest {
     LineCheck check =
         of("9600", age, 12, "5 s", "every: 20 s, registers: 60, timeout: 100 ms, retries: 0")
             .parameter(RULE, "lost", lost);
-    assertThat(check.reported())
+    // Software that waits no longer than this is another mistake.
+    assertThat(check.reported().stream().filter(one -> one.endsWith(RULE)))
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
@@ -93,7 +94,7 @@ class OutdoorTooOldTest {
     "9600, 6 s, 12, 5 s, 'every: 20 s, registers: 60'",
     "9600, 3 s, 12, 5 s, 'every: 20 s, registers: 60'",
     "9600, 1.69 s, 123, 1.69 s, 'every: 3 s, registers: 123, timeout: 500 ms, retries: 0'",
-    "1200, 4.2 s, 12, 5 s, 'every: 20 s, registers: 60, timeout: 500 ms'",
+    "1200, 4.2 s, 12, 5 s, 'every: 20 s, registers: 10, timeout: 500 ms'",
     "1200, 2.4 s, 60, 5 s, ''",
     "9600, 1.4 s, 370, 2.5 s, ''"
   })

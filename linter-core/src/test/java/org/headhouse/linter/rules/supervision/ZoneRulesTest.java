@@ -40,6 +40,8 @@ class ZoneRulesTest {
         "Head House, Bay 2               | zone-missing: the zones lack \"Bay 3\"; add \"Bay 3\" to the zones",
         "Head House, Bay 2, Bay 3, Bay 2 | zone-duplicate: the zone \"Bay 2\" is listed twice; delete one of the two",
         "Head House, Bay 2, Bay 3, Store | zone-unknown: the zone \"Store\" is no unit of the chain; delete the zone, or add the unit to the chain",
+        // The unit that it is spelt like is a zone already.
+        "Head House, Bay 2, Bay 3, Bay 33 | zone-unknown: the zone \"Bay 33\" is no unit of the chain; delete the zone, or add the unit to the chain",
         // A zone that is misspelt is not missing as well.
         "Haed House, Bay 2, Bay 3        | zone-unknown: the zone \"Haed House\" is no unit of the chain; write \"Head House\"",
       })
@@ -106,6 +108,6 @@ class ZoneRulesTest {
                     .isEqualTo(
                         "add network with its ip to \""
                             + one.unit()
-                            + "\", or poll over the serial line"));
+                            + "\", or poll through the head unit or over the serial line"));
   }
 }

@@ -81,7 +81,9 @@ class TrafficRulesTest {
     LineCheck check =
         check(
             site(baud, registers, every)
-                .polls("serial", "every: " + pollEvery + ", registers: " + pollRegisters),
+                .polls(
+                    "serial",
+                    "every: " + pollEvery + ", registers: " + pollRegisters + ", timeout: 2 s"),
             "");
     assertThat(check.rules()).hasSize(1).allMatch(rule -> rule.startsWith("traffic."));
     String rule = check.rules().get(0);
