@@ -116,7 +116,7 @@ class SheetContentTest {
             "rain: head unit");
     assertThat(card.select("ul.ticks li input[type=checkbox]")).hasSize(12);
     assertThat(card.text())
-        .contains("Set the address before the pair is connected.", "Delivered with address 100.");
+        .contains("Set the address before the pair is connected. Delivered with address 100.");
     assertThat(MORVANE.select(".card").get(0).select("li").eachText())
         .contains("light: own sensor", "On stale readings: close", "Vents: roof");
     assertThat(MORVANE.select(".card")).hasSize(6);
