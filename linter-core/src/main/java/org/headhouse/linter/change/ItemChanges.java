@@ -159,6 +159,8 @@ final class ItemChanges {
     SettingComparison.compare("vents", before.vents(), after.vents(), changes);
     SettingComparison.compare(
         "on-stale-readings", before.onStaleReadings(), after.onStaleReadings(), changes);
+    SettingComparison.compare("stale-after", before.staleAfter(), after.staleAfter(), changes);
+    SettingComparison.compare("close-time", before.closeTime(), after.closeTime(), changes);
     Network network = before.network().orNull();
     Network other = after.network().orNull();
     SettingComparison.compare(
