@@ -131,6 +131,8 @@ public final class DueProofs {
       vents.add(item);
     } else if (OF_DEVICE.contains(what)) {
       wired(item);
+    } else if (what.startsWith("polled.")) {
+      others.addAll(RequiredProofs.readings(after));
     } else {
       units.add(item);
     }

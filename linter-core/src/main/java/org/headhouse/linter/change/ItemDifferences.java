@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.headhouse.linter.site.Device;
+import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -41,6 +42,10 @@ final class ItemDifferences {
         .forEach(change -> found.add(new Difference.Rebiased(name, change)));
     if (item.before() != null && item.after() != null) {
       device(name, item.before().device(), item.after().device(), found);
+    }
+    if (item.before() instanceof Equipment equipment && item.after() instanceof Equipment later) {
+      ItemChanges.polled(equipment, later)
+          .forEach(change -> found.add(new Difference.ItemSet(name, change)));
     }
     if (item.unitBefore() != null && item.unitAfter() != null) {
       set(name, item.unitBefore(), item.unitAfter(), found);
