@@ -160,7 +160,7 @@ class ReadmeTest {
     Draft draft = linter.draft(SiteInput.text("units.csv", example("list")), settings);
     assertThat(draft).isInstanceOf(Draft.Made.class);
     String text = ((Draft.Made) draft).text();
-    assertThat(linter.checkText("elm-row.yaml", text).results()).isEmpty();
+    assertThat(linter.checkText("elm-row.yaml", text).at(Level.WARNING)).isEmpty();
     assertThat(text).containsSubsequence(example("draft", "output", "yaml").split("…\n", -1));
   }
 

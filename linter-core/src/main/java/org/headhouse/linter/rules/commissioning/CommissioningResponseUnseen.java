@@ -81,6 +81,7 @@ public final class CommissioningResponseUnseen implements SiteRule {
         .filter(unit -> unit.vents().isMissing())
         .filter(unit -> unseen.stream().anyMatch(one -> unit.name().is(one.at())))
         .map(Unit::called)
+        .distinct()
         .collect(Collectors.joining(", "));
   }
 }

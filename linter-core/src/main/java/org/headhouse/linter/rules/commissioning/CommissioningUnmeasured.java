@@ -1,6 +1,5 @@
 package org.headhouse.linter.rules.commissioning;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -55,7 +54,7 @@ public final class CommissioningUnmeasured implements SiteRule {
           new Message(
               "the record lacks " + ProofWords.of(missing),
               "a terminator or bias that is missing, wrong or one too many goes unnoticed there",
-              "measure it, and then write it " + places(missing, head)));
+              "measure it, and then enter " + places(missing, head)));
     }
   }
 
@@ -69,23 +68,22 @@ public final class CommissioningUnmeasured implements SiteRule {
 
   /** Where in the record each of them belongs. */
   private static String places(Set<Proof> missing, Unit head) {
-    List<String> entries = new ArrayList<>();
-    if (missing.stream().anyMatch(one -> head.name().is(one.at()))) {
-      entries.add("of the head unit under measured");
-    }
+    boolean atHead = missing.stream().anyMatch(one -> head.name().is(one.at()));
     String elsewhere =
         missing.stream()
             .filter(one -> !head.name().is(one.at()))
-            .map(
-                one ->
-                    "at: "
-                        + one.at()
-                        + (one.side() == null ? "" : ", side: " + one.side().word()))
+            .map(CommissioningUnmeasured::keys)
             .distinct()
             .collect(Collectors.joining("; "));
-    if (!elsewhere.isEmpty()) {
-      entries.add("under measured.elsewhere with " + elsewhere);
+    if (elsewhere.isEmpty()) {
+      return "it under measured";
     }
-    return String.join(", and ", entries);
+    return (atHead ? "that of the head unit under measured, the rest" : "it")
+        + " under measured.elsewhere with "
+        + elsewhere;
+  }
+
+  private static String keys(Proof one) {
+    return "at: " + one.at() + (one.side() == null ? "" : ", side: " + one.side().word());
   }
 }
