@@ -23,6 +23,11 @@ record Measurement(String state, String what, String where, String computed, Str
   private static final String OFF = "Power off, supply isolated and locked off";
   private static final String ON = "Power on, nobody sending";
 
+  /** Whether it is measured with the power on. */
+  boolean powered() {
+    return state.equals(ON);
+  }
+
   static List<Measurement> of(List<SegmentLine> segments, double tolerance) {
     List<Measurement> all = new ArrayList<>();
     for (SegmentLine segment : segments) {
