@@ -7,6 +7,7 @@ import org.headhouse.linter.proof.GivenProofs;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.proof.RequiredProofs;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -46,9 +47,10 @@ public final class CommissioningResponseUnseen implements SiteRule {
     unseen.removeAll(GivenProofs.of(site, record.records()));
     if (!unseen.isEmpty()) {
       String silent = sayingNothingOfVents(site, unseen);
-      context.report(
-          place(record.first(), unseen),
-          new Message(
+      Finding finding =
+          context.finding(
+              place(record.first(), unseen),
+              new Message(
               "the record lacks " + ProofWords.of(unseen),
               "vents that nobody saw shut may stay open in the next storm"
                   + (silent.isEmpty()
@@ -59,6 +61,8 @@ public final class CommissioningResponseUnseen implements SiteRule {
                       : "look at " + silent + ", and set vents: none where it moves none; ")
                   + "see the others shut their vents, in calm and mild weather, and then add them to"
                   + " storm-response-seen and stale-response-seen"));
+      List<String> units = unseen.stream().map(Proof::at).distinct().toList();
+      context.report(units.size() == 1 ? finding.concerning(units.get(0)) : finding);
     }
   }
 
