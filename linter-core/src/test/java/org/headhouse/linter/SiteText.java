@@ -141,6 +141,13 @@ public final class SiteText {
     return this;
   }
 
+  /** A unit of a commissioned line says what it moves; here nothing. */
+  private static String withoutVents(String item) {
+    return item.contains("vents:")
+        ? item
+        : item.replaceFirst("(?m)^(    outdoor: .*)$", "$1\n    vents: none");
+  }
+
   @Override
   public String toString() {
     StringBuilder text = new StringBuilder("format: 1\nsite: example\n");
@@ -149,7 +156,7 @@ public final class SiteText {
     text.append("}\nline:\n");
     line.forEach((key, value) -> text.append("  " + key + ": " + value + "\n"));
     text.append("chain:\n");
-    items.forEach(text::append);
+    items.forEach(item -> text.append(rest.contains("measured") ? withoutVents(item) : item));
     return text.append(rest).toString();
   }
 }

@@ -48,7 +48,11 @@ class CommissioningRecordTest {
     List<String> added = new ArrayList<>(rules(pasted(site, record(site))));
     added.removeAll(rules(site));
     assertThat(added)
-        .containsExactlyInAnyOrder("commissioning.placeholder", "commissioning.unit-unseen");
+        .containsExactlyInAnyOrder(
+            "commissioning.placeholder",
+            "commissioning.unit-unseen",
+            "commissioning.unmeasured",
+            "commissioning.response-unseen");
   }
 
   /** The site with a record in place of its stage and of the record that it had. */
@@ -151,7 +155,8 @@ class CommissioningRecordTest {
                       || rule.startsWith("schema.")
                       || rule.startsWith("reference.")
                       || rule.equals("commissioning.placeholder")
-                      || rule.equals("commissioning.unit-unseen"));
+                      || rule.equals("commissioning.unmeasured")
+                      || rule.endsWith("-unseen"));
     }
   }
 }
