@@ -36,9 +36,13 @@ class ProvingSheetTest {
             .toString()
             .replace("chain:\n", "chain:\n" + CONVERTER)
             .replace("readings: [light]", "readings: [wind-speed, wind-direction, rain]")
-            .replace("{light: local}", "local")
-            .replace("{light: head}", "head")
+            .replace("{light: local}", outdoor("local"))
+            .replace("{light: head}", outdoor("head"))
         + "supervision: {link: serial, at: Office, zones: [Head House]}\n";
+  }
+
+  private static String outdoor(String source) {
+    return "{wind-speed: %1$s, wind-direction: %1$s, rain: %1$s}".formatted(source);
   }
 
   private static List<String> steps(Document page) {
