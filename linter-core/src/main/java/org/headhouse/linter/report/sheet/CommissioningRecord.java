@@ -61,8 +61,7 @@ final class CommissioningRecord {
     lines.add("  by: \"?\"  # the initials of who proved the line");
     lines.add("  # Of the lines below keep what was really measured and seen: fill in each ___,");
     lines.add("  # and delete the # and nothing else. Delete what was not measured or not seen.");
-    lines.add(
-        "  #meter: {type: \"___\", serial-number: \"___\", calibrated-until: ____-__-__}");
+    lines.add("  #meter: {type: \"___\", serial-number: \"___\", calibrated-until: ____-__-__}");
   }
 
   private void measured() {

@@ -37,8 +37,7 @@ record Proving(
     return new Proving(
         ProvingScope.of(site),
         SupplyRow.of(site),
-        RunRow.of(
-            facts.figures().segments(), settings.measure(), settings.policy().tolerances()),
+        RunRow.of(facts.figures().segments(), settings.measure(), settings.policy().tolerances()),
         Terminators.of(site),
         Measurements.of(facts.figures().segments(), settings.policy().ohmmeter()),
         StaleNotice.of(site),

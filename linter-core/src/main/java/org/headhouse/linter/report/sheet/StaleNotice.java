@@ -34,8 +34,7 @@ record StaleNotice(String after, String action, String units) {
         (same, units) -> {
           if (others.isEmpty() && units.size() == most && most > MOST_NAMES) {
             String which = (names.size() == 1 ? "all " : "the other ") + most;
-            others.add(
-                new StaleNotice(same.get(0), same.get(1), which + " followers with vents"));
+            others.add(new StaleNotice(same.get(0), same.get(1), which + " followers with vents"));
           } else {
             notices.add(new StaleNotice(same.get(0), same.get(1), String.join(", ", units)));
           }

@@ -181,7 +181,8 @@ class BrowserTest {
 
   /** A small table is on one page; of a larger one no row stands alone. */
   private static void assertUncutTables(List<String> pages, int units) {
-    for (String cell : List.of("off, locked, dead", "all open", "seen, and follow", "stale time:")) {
+    for (String cell :
+        List.of("off, locked, dead", "all open", "seen, and follow", "stale time:")) {
       List<Integer> rows =
           pages.stream().map(page -> page.split(cell, -1).length - 1).filter(n -> n > 0).toList();
       if (units < 10) {

@@ -122,10 +122,7 @@ class CommissioningRecordTest {
                 "chain:\n  - {converter: Office, termination: 120 ohm, cable-to-next: 2 m}\n");
     assertThat(record(text).lines().filter(line -> line.contains("{at: ")))
         .extracting(line -> line.substring(line.indexOf("at: "), line.indexOf(", pair-res")))
-        .containsExactly(
-            "at: \"Road\", side: in",
-            "at: \"Road\", side: out",
-            "at: \"Bay 3\"");
+        .containsExactly("at: \"Road\", side: in", "at: \"Road\", side: out", "at: \"Bay 3\"");
   }
 
   /**

@@ -116,7 +116,7 @@ class ProvingSheetTest {
   void ohmsComeAfterAcAndDc() {
     for (String title : List.of("Each run of cable", "Resistance, while")) {
       Element heading = LARGE.expectFirst("#proving h3:contains(" + title + ")");
-      String steps = heading.nextElementSiblings().select("ol.steps").first().text();
+      String steps = heading.nextElementSiblings().select("ol.steps").get(0).text();
       assertThat(steps).containsSubsequence("ighest AC range", "highest DC range", "hms");
     }
   }
@@ -160,7 +160,8 @@ class ProvingSheetTest {
     String low = "%.1f ohm".formatted(at20 * (1 - 30 * 0.00393) * 0.98);
     String high = "%.1f ohm".formatted(at20 * (1 + 30 * 0.00393) * 1.02);
     assertThat(LARGE.select("[aria-label='Runs of cable'] tbody tr").eachText())
-        .contains("Head House to Bay 2 100 m all open D1 is D1 " + low + " to " + high + " removed");
+        .contains(
+            "Head House to Bay 2 100 m all open D1 is D1 " + low + " to " + high + " removed");
     assertThat(
             Sheets.page(Example.SITE.replace("    cable-to-next: 40 m\n", ""))
                 .select("[aria-label='Runs of cable'] tbody tr")
@@ -183,7 +184,7 @@ class ProvingSheetTest {
   @Test
   void peopleAreWarnedWithTheStaleTimesOfTheFile() {
     Element heading = LARGE.expectFirst("#proving h3:contains(Idle voltage)");
-    assertThat(heading.nextElementSiblings().select("ul").first().select("li").eachText())
+    assertThat(heading.nextElementSiblings().select("ul").get(0).select("li").eachText())
         .containsExactly(
             "Bay 2: stale after 45 s; then the vents close",
             "Bay 3: stale after not known: ask; then the vents stay where they are",
