@@ -3,6 +3,7 @@ package org.headhouse.linter.report.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.SiteText;
 import org.jsoup.nodes.Document;
@@ -206,6 +207,27 @@ class ProvingSheetTest {
             "Close time: not known: ask");
     assertThat(LARGE.select(".card").get(2).text())
         .contains("On stale readings: stay where they are", "Close time: 80 s");
+  }
+
+  @Test
+  void theLimitOfTheLatestRecordIsAtHand() {
+    String record =
+        """
+        commissioning:
+          date: 2025-03-14
+          by: R.O.
+          storm-response-seen: [{unit: Seedling North, limit: 12 m/s, closed-in: 85 s}, Hardening Bay]
+          renewed:
+            - {date: 2025-11-02, by: R.O., reason: drive exchanged, storm-response-seen: [{unit: Seedling North, limit: 14 m/s, closed-in: 80 s}]}
+        """;
+    assertThat(
+            Sheets.page(Example.with("stage: planned", "stage: commissioned") + record)
+                .select("[aria-label=Vents] tbody tr")
+                .eachText())
+        .filteredOn(row -> row.contains("last: "))
+        .singleElement(InstanceOfAssertFactories.STRING)
+        .startsWith("Seedling North")
+        .contains("last: 14 m/s");
   }
 
   @Test
