@@ -15,7 +15,7 @@ def plan = text('plans/fern-dell.yaml')
  '    cable-to-next: 12.5 m\n', '  - unit: "12:30é"\n'].each { assert plan.contains(it) }
 
 // The check of what was written.
-assert build.results('target/linter') == []
+assert build.results('target/linter').every { it.endsWith(': note [draft.open-point]') }
 
 def failures = build.failures()
 def fault = 'lists/faulty.csv:'

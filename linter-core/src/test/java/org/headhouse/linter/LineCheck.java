@@ -15,10 +15,13 @@ public record LineCheck(String site, String deviceTypes, String policy) {
 
   private static final String TYPES = "format: 1\ndevice-types:\n";
   private static final String NO_TYPES = "format: 1\ndevice-types: []\n";
-  private static final String NO_POLICY = "format: 1\nrule-set: 1\n";
+
+  /** A record that lacks measurements has a test of its own. */
+  private static final String POLICY =
+      "format: 1\nrule-set: 1\nrules:\n  commissioning.unmeasured: {level: none}\n";
 
   public static LineCheck of(Object site) {
-    return new LineCheck(site.toString(), NO_TYPES, NO_POLICY);
+    return new LineCheck(site.toString(), NO_TYPES, POLICY);
   }
 
   /**
@@ -48,7 +51,7 @@ public record LineCheck(String site, String deviceTypes, String policy) {
     return new LineCheck(
         site,
         deviceTypes,
-        NO_POLICY + "rules: {" + rule + ": {parameters: {" + name + ": " + value + "}}}\n");
+        POLICY + "  " + rule + ": {parameters: {" + name + ": " + value + "}}\n");
   }
 
   /** With one text of the site replaced, which has to be there. */

@@ -14,11 +14,16 @@ class OneMistakeTest {
       commissioning:
         date: 2026-03-14
         by: R.O.
+        measured: {pair-resistance: 62 ohm, idle-voltage: 0.29 V, elsewhere: [{at: Hardening Bay, pair-resistance: 62 ohm, idle-voltage: 0.26 V}]}
         outdoor-readings-seen: [%s]
       """;
 
   private static String commissioned(String seen) {
-    return Example.SITE.replace("stage: planned", "stage: commissioned") + RECORD.formatted(seen);
+    return Example.SITE
+            .replace("stage: planned", "stage: commissioned")
+            .replace("temperature: local}", "temperature: local}\n    vents: none")
+            .replace("temperature: head}", "temperature: head}\n    vents: none")
+        + RECORD.formatted(seen);
   }
 
   @Test

@@ -46,12 +46,15 @@ class SampleSitesTest {
 
   private static CheckReport faulty() throws IOException {
     SiteInput types = faulty(FAULTY.resolve("device-types.yaml"));
-    SiteInput before = faulty(FAULTY.resolve("before/altered.yaml"));
     SiteLinter linter =
         SiteLinter.builder()
             .policy(faulty(FAULTY.resolve("linter.yaml")))
             .deviceTypes(types)
-            .before(SiteState.of(Stream.of(before), types))
+            .before(
+                SiteState.of(
+                    Stream.of("before/altered.yaml", "before/redated.yaml")
+                        .map(name -> faulty(FAULTY.resolve(name))),
+                    types))
             .build();
     try (Stream<Path> files = Files.walk(FAULTY.resolve("sites"))) {
       return linter.check(

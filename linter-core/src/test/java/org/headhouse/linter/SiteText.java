@@ -189,6 +189,13 @@ public final class SiteText {
     return this;
   }
 
+  /** A unit of a commissioned line says what it moves; here nothing. */
+  private static String withoutVents(String item) {
+    return item.contains("vents:")
+        ? item
+        : item.replaceFirst("(?m)^(    outdoor: .*)$", "$1\n    vents: none");
+  }
+
   @Override
   public String toString() {
     StringBuilder text = new StringBuilder("format: 1\nsite: example\n");
@@ -200,7 +207,8 @@ public final class SiteText {
     List<String> readings = List.of(station.substring(1, station.indexOf(']')).split(", "));
     for (String item : items) {
       String source = item.contains("role: head") ? ": local" : ": head";
-      text.append(item.replace(OUTDOOR, String.join(source + ", ", readings) + source));
+      String whole = item.replace(OUTDOOR, String.join(source + ", ", readings) + source);
+      text.append(rest.contains("measured") ? withoutVents(whole) : whole);
     }
     return text.append(rest).toString();
   }

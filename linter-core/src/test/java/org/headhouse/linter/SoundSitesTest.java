@@ -192,7 +192,7 @@ class SoundSitesTest {
                 commissioning:
                   date: 2026-03-14
                   by: R.O.
-                  measured: {pair-resistance: 60.5 ohm, idle-voltage: 0.27 V}
+                  measured: {pair-resistance: 60.5 ohm, idle-voltage: 0.27 V, elsewhere: [{at: Bay 2, pair-resistance: 60.5 ohm, idle-voltage: 0.26 V}]}
                   outdoor-readings-seen: [Bay 2]
                 """));
   }

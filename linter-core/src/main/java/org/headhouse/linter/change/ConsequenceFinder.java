@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
@@ -21,15 +23,21 @@ final class ConsequenceFinder {
       supervision(after, differences, found);
     }
     if (before.stage().is(Stage.COMMISSIONED) && ReprovingCheck.isDue(differences)) {
-      found.add(
-          new Consequence(
-              Consequence.Kind.RECORD,
-              "renew the record of commissioning: measure the pair's resistance and the idle voltage,"
-                  + " see the outdoor readings at every follower's display, and write date and name"));
+      found.add(new Consequence(Consequence.Kind.RECORD, proving(after, differences)));
     }
     labels(differences, found);
     suppressions(after, differences, found);
     return found;
+  }
+
+  private static String proving(Site after, List<Difference> differences) {
+    List<Proof> due = DueProofs.of(after, differences);
+    return due.isEmpty() || DueProofs.concernsAll(after, differences)
+        ? "prove the whole line again and renew the record of commissioning: measure the line, see"
+            + " the outdoor readings at every follower's display and the responses of all vents, and"
+            + " write date and name"
+        : "prove again what the change touches, and add it to renewed in the record of commissioning: "
+            + ProofWords.of(due);
   }
 
   private static void supervision(

@@ -8,9 +8,11 @@ import java.util.Objects;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Network;
 import org.headhouse.linter.site.Pair;
+import org.headhouse.linter.site.Polled;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Run;
@@ -111,14 +113,17 @@ final class ItemChanges {
 
   private static @Nullable String bias(Site site, Setting<String> name) {
     LineSettings line = site.line().orNull();
+    List<String> found = new ArrayList<>();
     for (Bias bias : line == null ? List.<Bias>of() : line.bias().or(List.of())) {
       if (bias.at().isGiven() && Objects.equals(bias.at().orNull(), name.orNull())) {
-        return SettingComparison.text(bias.resistors())
-            + " at "
-            + SettingComparison.text(bias.supply());
+        found.add(
+            SettingComparison.text(bias.resistors())
+                + " at "
+                + SettingComparison.text(bias.supply())
+                + (bias.side().isGiven() ? ", side " + SettingComparison.text(bias.side()) : ""));
       }
     }
-    return null;
+    return found.isEmpty() ? null : String.join("; ", found);
   }
 
   /** The wires of the weather station, at an item that stays, joins or leaves. */
@@ -159,6 +164,8 @@ final class ItemChanges {
     SettingComparison.compare("vents", before.vents(), after.vents(), changes);
     SettingComparison.compare(
         "on-stale-readings", before.onStaleReadings(), after.onStaleReadings(), changes);
+    SettingComparison.compare("stale-after", before.staleAfter(), after.staleAfter(), changes);
+    SettingComparison.compare("close-time", before.closeTime(), after.closeTime(), changes);
     Network network = before.network().orNull();
     Network other = after.network().orNull();
     SettingComparison.compare(
@@ -166,6 +173,19 @@ final class ItemChanges {
     SettingComparison.compare(
         "network.gateway", in(network, Network::gateway), in(other, Network::gateway), changes);
     SettingComparison.compare("firmware", before.firmware(), after.firmware(), changes);
+    return changes;
+  }
+
+  /** How another device is asked. */
+  static List<ValueChange> polled(Equipment before, Equipment after) {
+    Polled polled = before.polled().orNull();
+    Polled other = after.polled().orNull();
+    List<ValueChange> changes = new ArrayList<>();
+    SettingComparison.compare("polled.by", in(polled, Polled::by), in(other, Polled::by), changes);
+    SettingComparison.compare(
+        "polled.registers", in(polled, Polled::registers), in(other, Polled::registers), changes);
+    SettingComparison.compare(
+        "polled.every", in(polled, Polled::every), in(other, Polled::every), changes);
     return changes;
   }
 }

@@ -3,6 +3,8 @@ package org.headhouse.linter.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.headhouse.linter.site.Device;
+import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -38,6 +40,13 @@ final class ItemDifferences {
     }
     ItemChanges.bias(before, after, item)
         .forEach(change -> found.add(new Difference.Rebiased(name, change)));
+    if (item.before() != null && item.after() != null) {
+      device(name, item.before().device(), item.after().device(), found);
+    }
+    if (item.before() instanceof Equipment equipment && item.after() instanceof Equipment later) {
+      ItemChanges.polled(equipment, later)
+          .forEach(change -> found.add(new Difference.ItemSet(name, change)));
+    }
     if (item.unitBefore() != null && item.unitAfter() != null) {
       set(name, item.unitBefore(), item.unitAfter(), found);
     }
@@ -90,13 +99,18 @@ final class ItemDifferences {
         .forEach(change -> found.add(new Difference.Rewired(item.name(), change)));
   }
 
+  private static void device(String name, Device from, Device to, List<Difference> found) {
+    SettingComparison.change("device-type", from.typeId(), to.typeId())
+        .forEach(change -> found.add(new Difference.ItemSet(name, change)));
+    SettingComparison.change("serial-number", from.serialNumber(), to.serialNumber())
+        .forEach(change -> found.add(new Difference.ItemSet(name, change)));
+  }
+
   private static void set(String name, Unit from, Unit to, List<Difference> found) {
     SettingComparison.change("role", from.role(), to.role())
         .forEach(change -> found.add(new Difference.RoleChanged(name, change)));
     ItemChanges.sources(from, to)
         .forEach(change -> found.add(new Difference.Resourced(name, change)));
-    SettingComparison.change("device-type", from.deviceType(), to.deviceType())
-        .forEach(change -> found.add(new Difference.ItemSet(name, change)));
     ItemChanges.settings(from, to)
         .forEach(change -> found.add(new Difference.ItemSet(name, change)));
   }

@@ -1,15 +1,21 @@
 package org.headhouse.linter.change;
 
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.stability.Internal;
 
 /** Decides which differences make an earlier proof of the line invalid. */
 @Internal
 public final class ReprovingCheck {
+  /** What a site asks of its line; the line itself is the same. */
+  private static final Set<String> REQUIREMENTS =
+      Set.of("weather-station.maximum-age", "weather-station.close-within");
+
   private ReprovingCheck() {}
 
   /**
-   * Whether the line has to be proved again: wiring, addresses, sources or line settings differ.
+   * Whether something has to be proved again: wiring, addresses, sources, units or what they are
+   * set to, the weather station, polling, or the settings of the line differ.
    */
   public static boolean isDue(List<Difference> differences) {
     return differences.stream().anyMatch(ReprovingCheck::concerns);
@@ -17,13 +23,27 @@ public final class ReprovingCheck {
 
   /** Whether a difference is one of those. */
   public static boolean concerns(Difference difference) {
-    if (difference instanceof Difference.LineSet line) {
-      return !line.setting().what().startsWith("traffic.");
-    }
     if (difference instanceof Difference.SiteSet site) {
-      return site.setting().what().equals("weather-station.at");
+      String what = site.setting().what();
+      return isStation(what) || isPolling(what);
     }
-    return !(difference instanceof Difference.Renamed)
-        && !(difference instanceof Difference.ItemSet);
+    if (difference instanceof Difference.ItemSet item) {
+      return !item.setting().what().startsWith("network.") && !isFirstSerialNumber(item.setting());
+    }
+    return !(difference instanceof Difference.Renamed);
+  }
+
+  static boolean isStation(String what) {
+    return what.startsWith("weather-station.") && !REQUIREMENTS.contains(what);
+  }
+
+  static boolean isPolling(String what) {
+    return what.startsWith("supervision.polling") || what.equals("supervision.link");
+  }
+
+  /** That a number is written for the first time exchanges nothing. */
+  private static boolean isFirstSerialNumber(ValueChange setting) {
+    return setting.what().equals("serial-number")
+        && (setting.from() == null || setting.to() == null);
   }
 }

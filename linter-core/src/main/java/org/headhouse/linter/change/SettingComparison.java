@@ -10,12 +10,14 @@ import org.headhouse.linter.site.Capacitance;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
+import org.headhouse.linter.site.Percentage;
 import org.headhouse.linter.site.Quantity;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Temperature;
 import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Voltage;
+import org.headhouse.linter.site.WindSpeed;
 import org.headhouse.linter.site.Word;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
@@ -83,7 +85,7 @@ final class SettingComparison {
     return String.valueOf(value);
   }
 
-  private static @Nullable String meaning(Setting<?> setting) {
+  static @Nullable String meaning(Setting<?> setting) {
     return setting instanceof Setting.Given<?> given ? meaning(given.value()) : null;
   }
 
@@ -126,6 +128,10 @@ final class SettingComparison {
       number = interval.seconds();
     } else if (quantity instanceof Temperature temperature) {
       number = temperature.celsius();
+    } else if (quantity instanceof WindSpeed speed) {
+      number = speed.metresPerSecond();
+    } else if (quantity instanceof Percentage share) {
+      number = share.share();
     } else {
       number = ((Gauge.Area) quantity).squareMillimetres();
     }

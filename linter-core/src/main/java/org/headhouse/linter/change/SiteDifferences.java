@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Polling;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
@@ -57,11 +58,33 @@ public final class SiteDifferences {
         "weather-station.maximum-age",
         in(before, WeatherStation::maximumAge),
         in(after, WeatherStation::maximumAge));
+    site(
+        "weather-station.averaging",
+        in(before, WeatherStation::averaging),
+        in(after, WeatherStation::averaging));
+    site(
+        "weather-station.close-within",
+        in(before, WeatherStation::closeWithin),
+        in(after, WeatherStation::closeWithin));
   }
 
   private void supervision(@Nullable Supervision before, @Nullable Supervision after) {
     site("supervision.link", in(before, Supervision::link), in(after, Supervision::link));
+    site("supervision.at", in(before, Supervision::at), in(after, Supervision::at));
     site("supervision.zones", in(before, Supervision::zones), in(after, Supervision::zones));
+    polling(
+        before == null ? null : before.polling().orNull(),
+        after == null ? null : after.polling().orNull());
+  }
+
+  private void polling(@Nullable Polling before, @Nullable Polling after) {
+    site("supervision.polling.every", in(before, Polling::every), in(after, Polling::every));
+    site(
+        "supervision.polling.registers",
+        in(before, Polling::registers),
+        in(after, Polling::registers));
+    site("supervision.polling.timeout", in(before, Polling::timeout), in(after, Polling::timeout));
+    site("supervision.polling.retries", in(before, Polling::retries), in(after, Polling::retries));
   }
 
   private void line(@Nullable LineSettings before, @Nullable LineSettings after) {

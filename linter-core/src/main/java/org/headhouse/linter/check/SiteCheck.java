@@ -92,6 +92,7 @@ public final class SiteCheck {
       changeRules.forEach(rule -> run.run(rule, before));
     }
     findings.addAll(run.findings());
+    findings.addAll(OpenPoints.of(document, site));
     Suppressions suppressions = new Suppressions(site, setup.rules(), today, before != null);
     List<FileOutcome.Key> keys = keys(site, root, run, suppressions);
     List<Notification> notifications = new ArrayList<>(run.notifications());

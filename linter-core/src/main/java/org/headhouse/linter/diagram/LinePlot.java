@@ -33,11 +33,11 @@ final class LinePlot {
             VoltagePanel.LEFT,
             width - VoltagePanel.RIGHT);
     panel(
-        "Received voltage at each unit, of its weakest sender",
+        "Received voltage at each item, of its weakest sender",
         profile.received(),
         policy.signalMarginVolts());
     panel(
-        "Voltage of the idle line at each unit, D1 against D0",
+        "Voltage of the idle line at each item, D1 against D0",
         profile.idle(),
         policy.idleMarginVolts());
   }

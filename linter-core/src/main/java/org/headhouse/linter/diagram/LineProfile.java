@@ -13,8 +13,8 @@ import org.headhouse.linter.site.Repeater;
 /**
  * The voltages of a line over the distance from its start, as far as they can be computed.
  *
- * @param idle for each segment with bias, its units in the order of the chain
- * @param received for each segment with two units or more, what each receives from its weakest
+ * @param idle for each segment with bias, its items in the order of the chain
+ * @param received for each segment with two items or more, what each receives from its weakest
  *     sender
  * @param repeaters where the segments meet; their volts have no meaning
  * @param lengthMetres as far as the lengths of cable are known
@@ -51,15 +51,13 @@ record LineProfile(
       if (idleVolts != null) {
         List<Value> values = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
-          if (!(items.get(i) instanceof Repeater)) {
-            values.add(new Value(Names.plain(items.get(i)), metres.get(i), idleVolts.get(i)));
-          }
+          values.add(new Value(Names.plain(items.get(i)), metres.get(i), idleVolts.get(i)));
         }
         add(values, idle);
       }
       if (circuit != null) {
         List<Value> values = new ArrayList<>();
-        for (ReceivedVoltage one : ReceivedVoltage.weakestAtEachUnit(circuit)) {
+        for (ReceivedVoltage one : ReceivedVoltage.weakestAtEachItem(circuit)) {
           String name = Names.plain(items.get(one.to()));
           values.add(new Value(name, metres.get(one.to()), one.volts()));
         }

@@ -11,7 +11,7 @@ public final class Plots {
   private Plots() {}
 
   /**
-   * The idle and the received voltage at each unit over the distance from the start of the line.
+   * The idle and the received voltage at each item over the distance from the start of the line.
    * The received voltage is that from the weakest sender of the same segment.
    *
    * @param prefix for the ids of the drawing, a letter and then letters, digits or hyphens

@@ -27,7 +27,7 @@ final class SiteWriter {
 
   private static final String HEAD =
       """
-      # Drafted from a list of units. Go through the lines marked "look:" and compare them with the
+      # Drafted from a list of units. Go through the lines marked "look" and compare them with the
       # site before anybody works from this file. Have wiring done by licensed people under the local
       # electrical code; isolate and lock off the supply before a unit is opened.
       """;
@@ -35,9 +35,8 @@ final class SiteWriter {
   private static final String BEFORE_CHAIN =
       """
 
-      # look, at each unit: write vents (roof, side or roof-and-side) where it moves some; write
-      # run-to-next: between-buildings where the cable leaves a building, and fit surge protection
-      # at both ends of that run; write stub where the unit hangs on a branch of the trunk.
+      # look: at each unit, whether its cable leaves a building (run-to-next: between-buildings, and
+      # surge protection at both ends of that run), and whether it hangs on a branch (stub)
       chain:
       """;
 
@@ -61,6 +60,7 @@ final class SiteWriter {
     SiteWriter writer = new SiteWriter(list, settings, policy);
     writer.top();
     writer.line();
+    writer.types();
     writer.text.append(BEFORE_CHAIN);
     for (int i = 0; i < list.units().size(); i++) {
       writer.unit(list.units().get(i), i);
@@ -145,6 +145,12 @@ final class SiteWriter {
     }
   }
 
+  private void types() {
+    for (String question : TypeQuestions.of(units, MOST_SHOWN)) {
+      text.append("# look: ").append(question).append('\n');
+    }
+  }
+
   private void unit(ListedUnit unit, int index) {
     boolean head = index == 0;
     boolean last = index == units.size() - 1;
@@ -164,6 +170,7 @@ final class SiteWriter {
     }
     key("termination", head || last ? settings.impedance().written() : "none");
     key("outdoor", outdoor(head ? ReadingSource.LOCAL : ReadingSource.HEAD));
+    text.append("    # look: its vents; set vents: none, roof, side or roof-and-side\n");
     key("on-stale-readings", StaleAction.CLOSE.word());
     if (!last) {
       cable(unit.cableToNext());

@@ -13,7 +13,7 @@ import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 
 /** Assigns bias to segments. */
-final class SegmentBias {
+public final class SegmentBias {
   private SegmentBias() {}
 
   /**
@@ -22,7 +22,7 @@ final class SegmentBias {
    *
    * @param endsChain whether no segment follows
    */
-  static List<Bias> of(Segment segment, boolean endsChain, LineSettings line) {
+  public static List<Bias> of(Segment segment, boolean endsChain, LineSettings line) {
     List<Bias> all = line.bias().or(List.of());
     List<Bias> here = new ArrayList<>();
     for (Bias bias : all) {

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rule;
 
+import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -86,6 +87,11 @@ public interface ParameterType<T> {
   /** A stretch of time with its unit. */
   static ParameterType<Interval> interval() {
     return of("a time such as 100 ms", Quantities::interval);
+  }
+
+  /** A stretch of the calendar: days, weeks, months or years; zero for {@code never}. */
+  static ParameterType<Period> period() {
+    return new PeriodType();
   }
 
   /** A share, written in percent. */

@@ -26,7 +26,11 @@ import org.headhouse.linter.rules.commissioning.CommissioningDate;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
 import org.headhouse.linter.rules.commissioning.CommissioningMissing;
 import org.headhouse.linter.rules.commissioning.CommissioningPlaceholder;
+import org.headhouse.linter.rules.commissioning.CommissioningResponseUnseen;
+import org.headhouse.linter.rules.commissioning.CommissioningRetestDue;
+import org.headhouse.linter.rules.commissioning.CommissioningSameReadings;
 import org.headhouse.linter.rules.commissioning.CommissioningUnitUnseen;
+import org.headhouse.linter.rules.commissioning.CommissioningUnmeasured;
 import org.headhouse.linter.rules.conductors.ConductorsCommon;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.conductors.ConductorsPairMissing;
@@ -155,8 +159,12 @@ public final class BuiltInRules {
           new CommissioningMissing(),
           new CommissioningPlaceholder(),
           new CommissioningUnitUnseen(),
+          new CommissioningResponseUnseen(),
+          new CommissioningUnmeasured(),
           new CommissioningMeasuredOff(),
           new CommissioningDate(),
+          new CommissioningRetestDue(),
+          new CommissioningSameReadings(),
           new ChangeCommissionedReaddressed(),
           new ChangeCommissionedRemoved(),
           new ChangeRecordKept(),

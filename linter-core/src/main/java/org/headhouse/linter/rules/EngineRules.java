@@ -59,7 +59,12 @@ final class EngineRules {
           new Listed(
               RuleDescriptor.foundation(
                   "schema.bad-quantity",
-                  "A quantity is a number with one of the units that its key allows.")));
+                  "A quantity is a number with one of the units that its key allows.")),
+          new Listed(
+              RuleDescriptor.of(
+                  "draft.open-point",
+                  "Nothing that a draft marked with look: is left open once the site is commissioned.",
+                  Level.ERROR)));
 
   /** Checked once all other rules have run. */
   static final List<Rule> OF_SUPPRESSIONS =

@@ -114,7 +114,7 @@ class ConsequenceFinderTest {
   void theRecordIsRenewed(String stage, String text, String other, boolean renewed) {
     String before = SITE.replace("stage: planned", "stage: " + stage);
     assertThat(reported(before, before.replace(text, other)).stream())
-        .anyMatch(one -> one.startsWith("record: renew the record") || !renewed)
+        .anyMatch(one -> one.startsWith("record: prove ") || !renewed)
         .noneMatch(one -> one.startsWith("record: ") && !renewed);
   }
 }

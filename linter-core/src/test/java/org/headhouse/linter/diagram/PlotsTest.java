@@ -71,9 +71,13 @@ class PlotsTest {
     LineProfile profile = LineProfile.of(figures(text));
     assertThat(profile.received())
         .extracting(values -> values.stream().map(Value::metres).toList())
-        .containsExactly(List.of(0.0, 100.0), List.of(170.0, 200.0));
+        .containsExactly(List.of(0.0, 100.0, 150.0), List.of(150.0, 170.0, 200.0));
     assertThat(profile.repeaters()).extracting(Value::metres).containsExactly(150.0);
     assertThat(profile.idle()).as("only the first segment has bias").hasSize(1);
+    assertThat(profile.idle().get(0))
+        .as("a repeater is a receiver as well (MODBUS over Serial Line V1.02, 3.4.1)")
+        .extracting(Value::name)
+        .containsExactly("Head House", "Bay 2", "Road");
     assertThat(profile.lengthMetres()).isEqualTo(200);
   }
 

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,10 +60,12 @@ class YieldingTest {
     return added("commissioning: {date: 2026-03-14, by: R.O., " + more + "}\n");
   }
 
+  private static final String RECORD_GONE = "commissioning: -> remarks:";
+
   private static final String COMMISSIONED = "stage: planned -> stage: commissioned";
 
   private static Mistake mistake(String rule, String... edits) {
-    return new Mistake(rule, "", List.of(edits), List.of());
+    return new Mistake(rule, "", "", List.of(edits), List.of());
   }
 
   /** What distorts the figures of a segment, or hides them. */
@@ -238,9 +241,33 @@ class YieldingTest {
                     "address: 3 -> address: 3\n    network: {ip: 192.168.41.13/24}")
                 .yieldsTo("network.bad-address", "41.13/24 -> 41.0/24"),
             mistake(
+                    "commissioning.response-unseen",
+                    COMMISSIONED,
+                    "local}\n -> local}\n    vents: none\n",
+                    "head}\n -> head}\n    vents: none\n",
+                    record("stale-response-seen: [Hardening Bay]"))
+                .yieldsTo("commissioning.missing", RECORD_GONE)
+                .yieldsTo(
+                    "reference.unknown",
+                    "stale-response-seen: -> storm-response-seen: [Hardenign Bay],"
+                        + " stale-response-seen:"),
+            mistake(
+                    "commissioning.unmeasured",
+                    COMMISSIONED,
+                    record(
+                        "measured: {pair-resistance: 62 ohm, idle-voltage: 0.29 V, elsewhere:"
+                            + " [{at: Hardening Bay, idle-voltage: 0.26 V}]}"))
+                .yieldsTo("commissioning.missing", RECORD_GONE)
+                .yieldsTo("head.missing", NO_HEAD)
+                .yieldsTo("head.duplicate", TWO_HEADS)
+                .yieldsTo(
+                    "reference.unknown",
+                    "0.26 V}] -> 0.26 V}, {at: Hardenign Bay, pair-resistance: 62 ohm}]"),
+            mistake(
                     "commissioning.unit-unseen",
                     COMMISSIONED,
                     record("outdoor-readings-seen: [Seedling North]"))
+                .yieldsTo("commissioning.missing", RECORD_GONE)
                 .yieldsTo(
                     "reference.unknown",
                     "seen: [Seedling North -> seen: [Seedling North, Hardenign Bay")
@@ -252,6 +279,16 @@ class YieldingTest {
                     "station.not-at-head",
                     "seen: [Seedling North -> seen: [Hardening Bay",
                     STATION_AT_SEEDLING),
+            mistake(
+                    "change.record-kept",
+                    COMMISSIONED,
+                    "address: 2\n -> address: 2\n    firmware: '3.2'\n",
+                    record("outdoor-readings-seen: [Seedling North, Hardening Bay]"))
+                .comparedWith(
+                    COMMISSIONED, record("outdoor-readings-seen: [Seedling North, Hardening Bay]"))
+                .yieldsTo(
+                    "commissioning.date",
+                    "Hardening Bay]} -> Hardening Bay], renewed: [{date: 2025-03-14, by: R.O.}]}"),
             mistake(
                     "suppression.unused",
                     added(
@@ -265,8 +302,8 @@ class YieldingTest {
   @ParameterizedTest
   @MethodSource("cases")
   void theRuleIsSilentWhereItsCauseIsReported(Case one) throws IOException {
-    assertThat(rules(one.alone(), one.policy())).contains(one.rule()).doesNotContain(one.cause());
-    assertThat(rules(one.withCause(), one.policy()))
+    assertThat(rules(one, one.alone())).contains(one.rule()).doesNotContain(one.cause());
+    assertThat(rules(one, one.withCause()))
         .contains(one.cause())
         .doesNotContain(one.rule());
   }
@@ -282,11 +319,15 @@ class YieldingTest {
                 .toList());
   }
 
-  private static List<String> rules(String site, String policy) throws IOException {
+  private static List<String> rules(Case one, String site) throws IOException {
     SiteLinter.Builder builder =
         SiteLinter.builder().deviceTypes(SiteInput.text("device-types.yaml", TYPES));
-    if (!policy.isEmpty()) {
-      builder.policy(SiteInput.text("linter.yaml", policy));
+    if (!one.policy().isEmpty()) {
+      builder.policy(SiteInput.text("linter.yaml", one.policy()));
+    }
+    if (!one.before().isEmpty()) {
+      builder.before(
+          SiteState.of(Stream.of(SiteInput.text("example.yaml", one.before())), null));
     }
     return builder.build().checkText("example.yaml", site).results().stream()
         .filter(result -> !result.suppressed())
@@ -296,16 +337,22 @@ class YieldingTest {
   }
 
   /** What breaks a rule, and what else makes the rule yield. */
-  private record Mistake(String rule, String policy, List<String> edits, List<Case> cases) {
+  private record Mistake(
+      String rule, String policy, String before, List<String> edits, List<Case> cases) {
     Mistake withPolicy(String text) {
-      return new Mistake(rule, text, edits, cases);
+      return new Mistake(rule, text, before, edits, cases);
+    }
+
+    /** The earlier state, as edits of the same site. */
+    Mistake comparedWith(String... earlier) {
+      return new Mistake(rule, policy, edited(Example.SITE, List.of(earlier)), edits, cases);
     }
 
     Mistake yieldsTo(String cause, String... more) {
       String alone = edited(Example.SITE, edits);
       List<Case> all = new ArrayList<>(cases);
-      all.add(new Case(rule, cause, policy, alone, edited(alone, Arrays.asList(more))));
-      return new Mistake(rule, policy, edits, all);
+      all.add(new Case(rule, cause, policy, before, alone, edited(alone, Arrays.asList(more))));
+      return new Mistake(rule, policy, before, edits, all);
     }
 
     /** The first place of what is left of each arrow becomes what is right of it. */
@@ -323,7 +370,8 @@ class YieldingTest {
     }
   }
 
-  private record Case(String rule, String cause, String policy, String alone, String withCause) {
+  private record Case(
+      String rule, String cause, String policy, String before, String alone, String withCause) {
     @Override
     public String toString() {
       return rule + " < " + cause;

@@ -21,7 +21,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class Measurements {
   private static final String OFF = "Power off, supplies isolated and locked off";
-  private static final String ON = "Power on, nobody sends";
+
+  /** The state in which an idle line is measured. */
+  static final String ON = "Power on, nobody sends";
+
   private static final String PAIR = "resistance between D1 and D0";
   private static final String AFTERWARDS =
       "Afterwards remove the short and put the terminators back.";

@@ -1,80 +1,65 @@
 package org.headhouse.linter.report.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.StaleAction;
-import org.headhouse.linter.site.Unit;
-import org.headhouse.linter.site.WeatherStation;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What is measured and seen on site.
  *
- * @param station the readings of the station, to be compared with
- * @param at the unit that the station is wired to
+ * @param scope which steps apply
+ * @param supplies what is switched off before the pair is measured
+ * @param runs of cable, tested before they are landed
+ * @param terminators those that are back in place before power returns
+ * @param notices what to expect in the houses once the broadcast stops
  * @param record the part of the file that records the proof
  */
 record Proving(
+    ProvingScope scope,
+    List<SupplyRow> supplies,
+    List<RunRow> runs,
+    List<String> terminators,
     List<Measurement> measurements,
-    List<String> station,
-    String at,
+    List<StaleNotice> notices,
     List<UnitProof> units,
     String record) {
 
   Proving {
+    supplies = List.copyOf(supplies);
+    runs = List.copyOf(runs);
+    terminators = List.copyOf(terminators);
     measurements = List.copyOf(measurements);
-    station = List.copyOf(station);
+    notices = List.copyOf(notices);
     units = List.copyOf(units);
   }
 
-  /**
-   * What is seen at one unit.
-   *
-   * @param readings whether the shared readings are looked for on its display
-   * @param vents the required position of its vents in a storm; empty where it moves none
-   * @param stale what it must do once readings stop; empty where the file does not say
-   */
-  record UnitProof(String name, String address, boolean readings, String vents, String stale) {}
-
   static Proving of(SiteFacts facts, SheetSettings settings) {
     Site site = facts.site();
-    WeatherStation station = site.weatherStation().orNull();
-    List<UnitProof> units = new ArrayList<>();
-    for (Unit unit : site.units()) {
-      units.add(
-          new UnitProof(
-              PlainText.name(unit),
-              UnitWords.address(unit),
-              unit.isFollower(),
-              UnitWords.hasVents(unit) ? PlainText.word(unit.vents()) : "",
-              unit.onStaleReadings().optional().map(Proving::stale).orElse("")));
-    }
     return new Proving(
+        ProvingScope.of(site),
+        SupplyRow.of(site),
+        RunRow.of(facts.figures().segments(), settings.measure(), settings.policy().tolerances()),
+        Terminators.of(site),
         Measurements.of(facts.figures().segments(), settings.policy().ohmmeter()),
-        readings(station),
-        station == null ? "" : PlainText.name(station.at().or(PlainText.NOT_WRITTEN)),
-        units,
-        CommissioningRecord.of(site));
+        StaleNotice.of(site),
+        UnitProof.of(site),
+        CommissioningRecord.of(site, facts.figures().segments(), settings.measure()));
   }
 
-  private static List<String> readings(@Nullable WeatherStation station) {
-    List<String> readings = new ArrayList<>();
-    for (Reading reading : Reading.values()) {
-      if (station != null && station.measures(reading)) {
-        readings.add(PlainText.word(reading));
-      }
-    }
-    return readings;
+  /** What is measured with the supplies off, or with the power on and nobody sending. */
+  List<Measurement> measurements(boolean powered) {
+    return measurements.stream()
+        .filter(one -> one.state().equals(Measurements.ON) == powered)
+        .toList();
   }
 
-  private static String stale(StaleAction action) {
-    return switch (action) {
-      case CLOSE -> "closes";
-      case CLOSE_AND_ALARM -> "closes and gives an alarm";
-      case HOLD -> "holds";
-      case ALARM -> "gives an alarm";
-    };
+  /** The units with vents, and those of which the file does not say. */
+  List<UnitProof> moving() {
+    return units.stream().filter(UnitProof::mayMove).toList();
+  }
+
+  /** The names of the units that move no vents, joined. */
+  String still() {
+    return String.join(
+        ", ", units.stream().filter(unit -> !unit.mayMove()).map(UnitProof::name).toList());
   }
 }

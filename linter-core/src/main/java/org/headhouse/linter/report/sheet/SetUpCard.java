@@ -60,12 +60,7 @@ record SetUpCard(
     settings.add(new Fact("Role", PlainText.word(unit.role())));
     settings.add(new Fact("Address", UnitWords.address(unit)));
     settings.add(new Fact("Line", SerialWords.of(site.line().orNull())));
-    if (UnitWords.hasVents(unit) || unit.onStaleReadings().isGiven()) {
-      settings.add(new Fact("On stale readings", PlainText.word(unit.onStaleReadings())));
-    }
-    if (UnitWords.hasVents(unit)) {
-      settings.add(new Fact("Vents", PlainText.word(unit.vents())));
-    }
+    vents(unit, settings);
     Network network = unit.network().orNull();
     if (network != null) {
       settings.add(
@@ -78,6 +73,16 @@ record SetUpCard(
         .optional()
         .ifPresent(version -> settings.add(new Fact("Firmware", PlainText.name(version))));
     return settings;
+  }
+
+  /** Where the file does not say, the unit may have vents. */
+  private static void vents(Unit unit, List<Fact> settings) {
+    settings.add(new Fact("Vents", VentWords.vents(unit)));
+    if (VentWords.mayMove(unit)) {
+      settings.add(new Fact("On stale readings", VentWords.fallback(unit)));
+      settings.add(new Fact("Stale after", VentWords.staleAfter(unit)));
+      settings.add(new Fact("Close time", VentWords.closeTime(unit)));
+    }
   }
 
   private static String text(Setting<String> setting) {
@@ -112,12 +117,12 @@ record SetUpCard(
   private static List<String> advice(Unit unit, Site site) {
     List<String> advice = new ArrayList<>();
     Optional<Integer> delivered = unit.type().defaultAddress().optional();
-    if (delivered.isPresent() && !unit.address().is(delivered.get())) {
-      advice.add(
-          "Delivered with address "
-              + delivered.get()
-              + ": set the address before the pair is connected.");
-    }
+    advice.add(
+        "Set the address before the pair is connected."
+            + delivered
+                .filter(address -> !unit.address().is(address))
+                .map(address -> " Delivered with address " + address + ".")
+                .orElse(""));
     WeatherStation station = site.weatherStation().orNull();
     if (station != null && unit.name().isGiven() && station.at().is(unit.name().or(""))) {
       advice.add("The weather station is wired to this unit.");

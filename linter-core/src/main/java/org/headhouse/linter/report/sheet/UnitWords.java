@@ -22,9 +22,4 @@ final class UnitWords {
     String id = PlainText.name(unit.deviceType().or(""));
     return "address " + address(unit) + (id.isEmpty() ? "" : ", " + id);
   }
-
-  /** Whether it moves vents, as far as the file says. */
-  static boolean hasVents(Unit unit) {
-    return unit.vents().optional().filter(vents -> !vents.word().equals("none")).isPresent();
-  }
 }

@@ -1,16 +1,26 @@
 package org.headhouse.linter.rules.change;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.change.Difference;
+import org.headhouse.linter.change.DueProofs;
+import org.headhouse.linter.change.NewRecords;
 import org.headhouse.linter.change.ReprovingCheck;
 import org.headhouse.linter.change.SiteDifferences;
+import org.headhouse.linter.proof.GivenProofs;
+import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.ProvingRecord;
+import org.headhouse.linter.site.RecordDate;
+import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 
@@ -18,9 +28,10 @@ import org.headhouse.linter.site.Stage;
 public final class ChangeRecordKept implements ChangeRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "change.record-kept",
-          "The record of a commissioned site is renewed when its wiring, addresses or sources change.",
-          Level.ERROR);
+              "change.record-kept",
+              "What a change of a commissioned site touches is proved again, and its record is renewed.",
+              Level.ERROR)
+          .yieldingTo("commissioning.date");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -38,19 +49,67 @@ public final class ChangeRecordKept implements ChangeRule {
       return;
     }
     LocalDate date = record.date().orNull();
-    if (date == null || !was.date().is(date)) {
+    NewRecords later = NewRecords.between(was, record);
+    // A first record of a later day is judged by the rules on records, which ask for all of it.
+    if (date == null || later.first() || record.renewed().isFaulty() || isOutOfOrder(record)) {
       return;
     }
-    List<Difference> concerned =
-        SiteDifferences.between(before, after).stream().filter(ReprovingCheck::concerns).toList();
-    if (!concerned.isEmpty()) {
-      context.report(
-          record.date().place(),
-          new Message(
-              "the line is changed, and its record is still that of " + date,
-              "what was measured and seen then says nothing of the line as it is now",
-              "measure again, see the outdoor readings at every follower, and write the day of that"
-                  + " visit; until then write stage: planned"));
+    List<Difference> differences = SiteDifferences.between(before, after);
+    if (!ReprovingCheck.isDue(differences)) {
+      return;
     }
+    List<Proof> due = DueProofs.of(after, differences);
+    boolean all = DueProofs.concernsAll(after, differences);
+    if (later.renewals().isEmpty()) {
+      reportKept(record, due, all, context);
+    } else {
+      Set<Proof> given = GivenProofs.of(after, later.renewals());
+      List<Proof> missing = due.stream().filter(one -> !given.contains(one)).toList();
+      if (!missing.isEmpty()) {
+        reportMissing(later.renewals(), missing, context);
+      }
+    }
+  }
+
+  /** {@code commissioning.date} reports it, and such an entry may be the one that is missing. */
+  private static boolean isOutOfOrder(Commissioning record) {
+    List<LocalDate> days = new ArrayList<>();
+    for (ProvingRecord one : record.records()) {
+      RecordDate written = one.day().orNull();
+      if (written != null && written.day() != null) {
+        days.add(written.day());
+      }
+    }
+    return !days.stream().sorted().toList().equals(days);
+  }
+
+  private static void reportKept(
+      Commissioning record, List<Proof> due, boolean all, RuleContext context) {
+    List<ProvingRecord> records = record.records();
+    Setting<RecordDate> latest = records.get(records.size() - 1).day();
+    String day = latest.optional().map(RecordDate::day).map(LocalDate::toString).orElse("before");
+    context.report(
+        latest.place(),
+        new Message(
+            "the line is changed, and its record is still that of " + day,
+            "what was measured and seen then says nothing of what is changed",
+            (all || due.isEmpty()
+                    ? "prove the whole line again, and then enter what was measured and seen, with"
+                        + " the day of that visit"
+                    : "prove again "
+                        + ProofWords.of(due)
+                        + "; then add an entry to renewed with the day of that visit")
+                + "; until then set stage: planned"));
+  }
+
+  private static void reportMissing(
+      List<ProvingRecord> renewals, List<Proof> missing, RuleContext context) {
+    context.report(
+        renewals.get(renewals.size() - 1).day().place(),
+        new Message(
+            "the record is renewed after a change without " + ProofWords.of(missing),
+            "the change may have touched it, and nobody looked",
+            "measure and see it too, and then add it to this entry; until then set stage:"
+                + " planned"));
   }
 }

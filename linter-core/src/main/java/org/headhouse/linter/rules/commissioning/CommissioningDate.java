@@ -1,6 +1,7 @@
 package org.headhouse.linter.rules.commissioning;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -15,7 +16,7 @@ import org.headhouse.linter.site.Site;
 public final class CommissioningDate implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "commissioning.date", "The record is not dated in the future.", Level.ERROR);
+          "commissioning.date", "The record is not dated in the future, and what renews it not before it.", Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {
@@ -25,21 +26,37 @@ public final class CommissioningDate implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     Commissioning commissioning = site.commissioning().orNull();
-    if (commissioning != null) {
-      commissioning.records().forEach(record -> check(record, context));
+    LocalDate latest = null;
+    for (ProvingRecord record :
+        commissioning == null ? List.<ProvingRecord>of() : commissioning.records()) {
+      RecordDate written = record.day().orNull();
+      LocalDate day = written == null ? null : written.day();
+      if (day != null && day.isAfter(context.today())) {
+        reportFuture(record, day, context);
+      } else if (day != null && latest != null && day.isBefore(latest)) {
+        reportOrder(record, day, latest, context);
+      } else if (day != null) {
+        latest = day;
+      }
     }
   }
 
-  private static void check(ProvingRecord record, RuleContext context) {
-    RecordDate written = record.day().orNull();
-    LocalDate date = written == null ? null : written.day();
-    if (date != null && date.isAfter(context.today())) {
-      context.report(
-          record.day().place(),
-          new Message(
-              "the record is dated " + date + ", after today",
-              "a visit that has not been proves nothing",
-              "write the day of the visit"));
-    }
+  private static void reportFuture(ProvingRecord record, LocalDate day, RuleContext context) {
+    context.report(
+        record.day().place(),
+        new Message(
+            "the record is dated " + day + ", after today",
+            "a visit that has not been proves nothing",
+            "write the day of the visit"));
+  }
+
+  private static void reportOrder(
+      ProvingRecord record, LocalDate day, LocalDate latest, RuleContext context) {
+    context.report(
+        record.day().place(),
+        new Message(
+            "the record is renewed on " + day + ", before " + latest + ", which it renews",
+            "what was proved before a change says nothing of the line after it",
+            "enter the day of the visit, and put the entries of renewed in the order of their days"));
   }
 }

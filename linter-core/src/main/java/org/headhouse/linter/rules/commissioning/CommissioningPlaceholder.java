@@ -1,7 +1,5 @@
 package org.headhouse.linter.rules.commissioning;
 
-import java.util.Locale;
-import java.util.Set;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -21,10 +19,6 @@ public final class CommissioningPlaceholder implements SiteRule {
           "The record says who proved the line, and on which day.",
           Level.ERROR);
 
-  /** What people write where they mean to write something later; in lower case. */
-  private static final Set<String> STAND_INS =
-      Set.of("tbd", "tba", "tbc", "todo", "n/a", "n.a.", "na", "none", "nobody", "unknown", "xx");
-
   @Override
   public RuleDescriptor descriptor() {
     return DESCRIPTOR;
@@ -42,7 +36,7 @@ public final class CommissioningPlaceholder implements SiteRule {
   private static void check(ProvingRecord record, RuleContext context) {
     String by = record.by().orNull();
     RecordDate day = record.day().orNull();
-    if (by != null && isStandIn(by)) {
+    if (by != null && Signature.isStandIn(by)) {
       report(record.by().place(), "the record is signed by \"" + by + "\"", context);
     } else if (day != null && day.day() == null) {
       report(record.day().place(), "the record has no day", context);
@@ -57,11 +51,5 @@ public final class CommissioningPlaceholder implements SiteRule {
             "a proof that nobody signed is no proof, and nobody can be asked about it",
             "after the visit set date to its day and by to the initials of who proved the line;"
                 + " until then set stage: planned, and take the record out"));
-  }
-
-  /** Also a name without a letter or digit: {@code ?}, {@code ___}, {@code -}. */
-  private static boolean isStandIn(String name) {
-    String plain = name.strip().toLowerCase(Locale.ROOT);
-    return STAND_INS.contains(plain) || plain.codePoints().noneMatch(Character::isLetterOrDigit);
   }
 }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class MeasurementsTest {
   private static List<String> rows(Object site) {
     Document page = Sheets.page(site.toString());
-    return page.select("#proving table").get(0).select("tbody tr").eachText();
+    return page.select("[aria-label^=Measurements] tbody tr").eachText();
   }
 
   private static String resistanceAt(String where) {

@@ -103,7 +103,8 @@ class ChangeRulesTest {
     "site: example, 'site: example\ntitle: Example Nursery'",
     "unit: Bay 2, unit: Palms",
     "by: R.O., by: M.T.",
-    "address: 2, 'address: 2\n    firmware: \"3.1\"'",
+    "address: 2, 'address: 2\n    network: {ip: 10.0.0.2/24}'",
+    "address: 2, 'address: 2\n    serial-number: HH-0042'",
   })
   void otherChangesNeedNone(String text, String other) throws IOException {
     assertThat(reported(SITE, SITE.replaceFirst(text, other))).isEmpty();

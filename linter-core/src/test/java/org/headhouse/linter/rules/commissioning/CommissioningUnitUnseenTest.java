@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Result;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,8 +26,8 @@ class CommissioningUnitUnseenTest {
       value = {
         "'[Bay 2, Bay 3]' | |",
         "'[Bay 3, Bay 2]' | |",
-        "'[Bay 2]'        | \"Bay 3\"            | [Bay 2]",
-        "'[]'             | \"Bay 2\", \"Bay 3\" | []",
+        "'[Bay 2]'        | \"Bay 3\" | [Bay 2]",
+        "'[Bay 3]'        | \"Bay 2\" | [Bay 3]",
         // What is misspelt, or not a list at all, is reported as such.
         "'[Bay 2, Bay3]'  | |",
         "5                | |",
@@ -41,12 +43,30 @@ class CommissioningUnitUnseenTest {
     }
   }
 
-  @ParameterizedTest
-  @CsvSource({"'outdoor-readings-seen: [Bay 2, Bay 3]', 'remarks: none'"})
-  void withoutAListTheRecordIsMarked(String text, String other) {
-    LineCheck check = SITE.with(text, other);
-    assertThat(check.reportedBy(RULE)).hasSize(1);
-    assertThat(check.marked(RULE)).isEqualTo("commissioning");
+  @Test
+  void withoutAListTheRecordIsMarkedForEachUnit() {
+    LineCheck check = SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "remarks: none");
+    assertThat(check.reportedBy(RULE)).hasSize(2);
+    assertThat(check.results())
+        .filteredOn(result -> result.rule().equals(RULE))
+        .extracting(Result::unit)
+        .containsExactly("Bay 2", "Bay 3");
+  }
+
+  /** What is accepted of one unit is not accepted of another. */
+  @Test
+  void aSuppressionOfOneUnitLeavesTheOther() {
+    LineCheck check = SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "outdoor-readings-seen: []");
+    LineCheck suppressed =
+        LineCheck.of(
+            check.site()
+                + "suppressions: [{rule: "
+                + RULE
+                + ", unit: Bay 2, justification: In store.}]\n");
+    assertThat(suppressed.results())
+        .filteredOn(result -> result.rule().equals(RULE) && !result.suppressed())
+        .extracting(Result::unit)
+        .containsExactly("Bay 3");
   }
 
   @ParameterizedTest

@@ -1,0 +1,70 @@
+package org.headhouse.linter.change;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.ProvingRecord;
+import org.headhouse.linter.site.RecordDate;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.stability.Internal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The records of visits since an earlier state.
+ *
+ * @param first whether the first record is of a later day than it was
+ * @param renewals the entries that were added, of a day that is not before those that were there;
+ *     one that nobody has dated yet is among them
+ */
+@Internal
+public record NewRecords(boolean first, List<ProvingRecord> renewals) {
+
+  public NewRecords {
+    renewals = List.copyOf(renewals);
+  }
+
+  /** Compares the records of two states. */
+  public static NewRecords between(Commissioning before, Commissioning after) {
+    LocalDate was = day(before.first());
+    LocalDate is = day(after.first());
+    LocalDate latest =
+        before.records().stream()
+            .map(NewRecords::day)
+            .filter(Objects::nonNull)
+            .max(Comparator.naturalOrder())
+            .orElse(null);
+    List<ProvingRecord> renewals = renewals(after);
+    // An entry of before is one with its day: what is written beside it may be corrected.
+    for (ProvingRecord old : renewals(before)) {
+      LocalDate day = day(old);
+      for (int i = 0; i < renewals.size(); i++) {
+        if (Objects.equals(day(renewals.get(i)), day)) {
+          renewals.remove(i);
+          break;
+        }
+      }
+    }
+    renewals.removeIf(one -> isBefore(day(one), latest));
+    return new NewRecords(isBefore(was, is), renewals);
+  }
+
+  private static List<ProvingRecord> renewals(Commissioning commissioning) {
+    List<ProvingRecord> renewals = new ArrayList<>();
+    for (Setting<ProvingRecord> one : commissioning.renewed().or(List.of())) {
+      one.optional().ifPresent(renewals::add);
+    }
+    return renewals;
+  }
+
+  private static boolean isBefore(@Nullable LocalDate one, @Nullable LocalDate other) {
+    return one != null && other != null && one.isBefore(other);
+  }
+
+  private static @Nullable LocalDate day(ProvingRecord record) {
+    RecordDate written = record.day().orNull();
+    return written == null ? null : written.day();
+  }
+}

@@ -1,0 +1,59 @@
+package org.headhouse.linter.report.sheet;
+
+import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.StaleAction;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.site.Vents;
+
+/**
+ * What a unit does with its vents, for people. Where the file does not say, nobody knows yet: a
+ * unit that says nothing of vents may have some.
+ */
+final class VentWords {
+  /** Printed where the answer is needed at the unit, and the file does not have it. */
+  static final String ASK = "not known: ask";
+
+  private VentWords() {}
+
+  /** Whether it moves vents, or may do so because the file does not say. */
+  static boolean mayMove(Unit unit) {
+    return !unit.vents().is(Vents.NONE);
+  }
+
+  /** {@code roof and side}, {@code no vents}, or that it is not known. */
+  static String vents(Unit unit) {
+    if (!mayMove(unit)) {
+      return "no vents";
+    }
+    return unit.vents().optional().map(PlainText::word).orElse("not known: look");
+  }
+
+  /** What its vents do once readings stop: {@code close}. */
+  static String fallback(Unit unit) {
+    return unit.onStaleReadings().optional().map(VentWords::words).orElse(ASK);
+  }
+
+  private static String words(StaleAction action) {
+    return switch (action) {
+      case CLOSE -> "close";
+      case CLOSE_AND_ALARM -> "close, with an alarm";
+      case HOLD -> "stay where they are";
+      case ALARM -> "stay where they are, with an alarm";
+    };
+  }
+
+  /** How long it goes on with a reading that does not come anew. */
+  static String staleAfter(Unit unit) {
+    return time(unit.staleAfter());
+  }
+
+  /** How long its slowest vent takes to shut. */
+  static String closeTime(Unit unit) {
+    return time(unit.closeTime());
+  }
+
+  private static String time(Setting<Interval> setting) {
+    return setting.optional().map(Interval::written).map(PlainText::name).orElse(ASK);
+  }
+}

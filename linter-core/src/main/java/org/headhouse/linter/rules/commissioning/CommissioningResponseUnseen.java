@@ -1,0 +1,91 @@
+package org.headhouse.linter.rules.commissioning;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.headhouse.linter.proof.GivenProofs;
+import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.proof.ProofWords;
+import org.headhouse.linter.proof.RequiredProofs;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.ProvingRecord;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
+import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.source.Place;
+
+/** {@code commissioning.response-unseen}: common practice, no source. */
+public final class CommissioningResponseUnseen implements SiteRule {
+  private static final RuleDescriptor DESCRIPTOR =
+      RuleDescriptor.of(
+              "commissioning.response-unseen",
+              "The record names every unit with vents as one that shut them, in a storm and without readings.",
+              Level.ERROR)
+          .yieldingTo("commissioning.missing", "reference.unknown");
+
+  @Override
+  public RuleDescriptor descriptor() {
+    return DESCRIPTOR;
+  }
+
+  @Override
+  public void check(Site site, RuleContext context) {
+    Commissioning record = site.commissioning().orNull();
+    if (record == null
+        || !site.stage().is(Stage.COMMISSIONED)
+        || record.records().stream().anyMatch(CommissioningResponseUnseen::isFaulty)) {
+      return;
+    }
+    Set<Proof> unseen = RequiredProofs.responses(site);
+    unseen.removeAll(GivenProofs.of(site, record.records()));
+    if (!unseen.isEmpty()) {
+      String silent = sayingNothingOfVents(site, unseen);
+      Finding finding =
+          context.finding(
+              place(record.first(), unseen),
+              new Message(
+              "the record lacks " + ProofWords.of(unseen),
+              "vents that nobody saw shut may stay open in the next storm"
+                  + (silent.isEmpty()
+                      ? ""
+                      : ", and a unit whose file says nothing of vents may have some"),
+              (silent.isEmpty()
+                      ? ""
+                      : "look at " + silent + ", and set vents: none where it moves none; ")
+                  + "see the others shut their vents, in calm and mild weather, and then add them to"
+                  + " storm-response-seen and stale-response-seen"));
+      List<String> units = unseen.stream().map(Proof::at).distinct().toList();
+      context.report(units.size() == 1 ? finding.concerning(units.get(0)) : finding);
+    }
+  }
+
+  private static boolean isFaulty(ProvingRecord one) {
+    return one.stormResponseSeen().isFaulty()
+        || one.staleResponseSeen().isFaulty()
+        || one.stormResponseSeen().or(List.of()).stream().anyMatch(Setting::isFaulty);
+  }
+
+  /** The list that lacks a name, where it is there. */
+  private static Place place(ProvingRecord first, Set<Proof> unseen) {
+    boolean storm =
+        unseen.stream().anyMatch(one -> one.kind() == Proof.Kind.STORM_RESPONSE);
+    Setting<?> list = storm ? first.stormResponseSeen() : first.staleResponseSeen();
+    return list.isMissing() ? first.place() : list.place();
+  }
+
+  private static String sayingNothingOfVents(Site site, Set<Proof> unseen) {
+    return site.units().stream()
+        .filter(unit -> unit.vents().isMissing())
+        .filter(unit -> unseen.stream().anyMatch(one -> unit.name().is(one.at())))
+        .map(Unit::called)
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+}
