@@ -118,7 +118,9 @@ class DraftedSiteTest {
   @Test
   void ventsAreAskedForAtEachUnit() {
     String text = Lists.made(LIST);
-    assertThat(text.split("\n    # look: its vents; set vents: none, roof, side or roof-and-side\n", -1))
+    assertThat(
+            text.split(
+                "\n    # look: its vents; set vents: none, roof, side or roof-and-side\n", -1))
         .hasSize(1 + 3);
     assertThat(text).doesNotContain("\n    vents:");
   }

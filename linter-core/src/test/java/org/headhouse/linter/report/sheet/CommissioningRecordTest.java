@@ -123,10 +123,7 @@ class CommissioningRecordTest {
     assertThat(record(text).lines().filter(line -> line.contains("{at: ")))
         .extracting(line -> line.substring(line.indexOf("at: "), line.indexOf(", pair-res")))
         .containsExactly(
-            "at: \"Office\"",
-            "at: \"Road\", side: in",
-            "at: \"Road\", side: out",
-            "at: \"Bay 3\"");
+            "at: \"Office\"", "at: \"Road\", side: in", "at: \"Road\", side: out", "at: \"Bay 3\"");
   }
 
   /**

@@ -126,7 +126,9 @@ class ProofPageTest {
   @Test
   void theSuppressionAndThePolicyAreUnderstood() throws IOException {
     String unseen = site(example("record")).replaceAll("(?m)^  stale-response-seen: .*\n", "");
-    assertThat(results(unseen + example("suppression"), "")).allMatch(Result::suppressed).hasSize(1);
+    assertThat(results(unseen + example("suppression"), ""))
+        .allMatch(Result::suppressed)
+        .hasSize(1);
     SiteLinter linter =
         SiteLinter.builder()
             .policy(SiteInput.text("linter.yaml", example("policy")))
