@@ -3,6 +3,7 @@ package org.headhouse.linter.figures;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.line.Traffic;
+import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +36,15 @@ public final class LineFigures {
       segments = known;
     }
     return known;
+  }
+
+  /**
+   * Whether every bias of the file is at a known item. Any other belongs to some segment, and
+   * nobody knows to which.
+   */
+  public boolean knowsPlacesOfBias() {
+    LineSettings line = site.line().orNull();
+    return line != null && !line.bias().isFaulty() && SegmentBias.arePlaced(line, site);
   }
 
   /** The traffic on the line; null where there is none, or where it is not understood. */

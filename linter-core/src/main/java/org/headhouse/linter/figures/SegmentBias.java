@@ -1,13 +1,16 @@
 package org.headhouse.linter.figures;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Side;
+import org.headhouse.linter.site.Site;
 
 /** Assigns bias to segments. */
 public final class SegmentBias {
@@ -28,6 +31,14 @@ public final class SegmentBias {
       }
     }
     return here;
+  }
+
+  /** Whether every bias is at an item of the chain. */
+  static boolean arePlaced(LineSettings line, Site site) {
+    Set<String> names = new HashSet<>();
+    site.items().forEach(item -> names.add(item.name().or("")));
+    return line.bias().or(List.of()).stream()
+        .noneMatch(bias -> bias.at().isFaulty() || !names.contains(bias.at().or("")));
   }
 
   /** The index of the item that a bias is fitted at, or -1. */

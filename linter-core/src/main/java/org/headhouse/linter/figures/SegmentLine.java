@@ -14,6 +14,7 @@ import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.IdleBias;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.LineSettings;
@@ -132,6 +133,40 @@ public final class SegmentLine {
   private static boolean isWeakPull(Bias bias) {
     Resistance each = bias.resistors().orNull();
     return each != null && each.ohms() > Levels.WEAK_PULL_OHMS;
+  }
+
+  /** Whether an item of the segment needs bias. */
+  public boolean needsBias() {
+    for (ChainItem item : segment.items()) {
+      if (item.idleBias(segment.side(item)).is(IdleBias.NEEDED)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a terminator passes direct current, so that the pair has a resistance. */
+  public boolean conductsSteadily() {
+    for (ChainItem item : segment.items()) {
+      if (steadyTerminator(item) != null) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The terminator of an item where it passes direct current, else null. */
+  public @Nullable Resistance steadyTerminator(ChainItem item) {
+    Termination termination = segment.termination(item).orNull();
+    return termination == null || termination.capacitance() != null
+        ? null
+        : termination.resistance();
+  }
+
+  /** What a meter may show; for one thread at a time. */
+  @Internal
+  public SegmentReadings readings() {
+    return new SegmentReadings(this, policy);
   }
 
   /** The index of the item of this segment that a bias is fitted at, or -1. */

@@ -55,6 +55,11 @@ public final class SegmentNetwork {
     return spread;
   }
 
+  /** What the parts may have when they are measured, in winter or in summer. */
+  public SegmentSpread spreadOfReadings() {
+    return parts.ofReadings(circuit, spread.tolerances());
+  }
+
   /** What a cable of other conductors may have there. */
   public CableSpread cable(Wire wire) {
     return CableSpread.atWeakest(wire, parts.celsius(), spread.tolerances());

@@ -32,4 +32,10 @@ record SegmentParts(
   SegmentSpread spread(SegmentCircuit circuit, Tolerances tolerances) {
     return new SegmentSpread(circuit, CableSpread.atWeakest(wire, celsius, tolerances), tolerances);
   }
+
+  /** What the parts may have when they are measured, in winter or in summer. */
+  SegmentSpread ofReadings(SegmentCircuit circuit, Tolerances tolerances) {
+    return new SegmentSpread(
+        circuit, CableSpread.ofReadings(wire, celsius, tolerances), tolerances);
+  }
 }

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param unitLoads the sum over all items
  * @param figures null where a part of what they need is not known
  * @param worst the weakest at the worst corner of all parts; null like the figures
+ * @param accepted what a meter may show; null like the figures
  * @param driverLoadOhms what each item works into while it sends, at 20 °C; null like the figures
  * @param terminators those with a capacitor, in the order of the chain
  */
@@ -22,6 +23,7 @@ public record SegmentSummary(
     double unitLoads,
     @Nullable SegmentFigures figures,
     @Nullable WorstFigures worst,
+    @Nullable AcceptedFigures accepted,
     @Nullable List<Double> driverLoadOhms,
     List<CapacitorTerminator> terminators) {
 
@@ -39,6 +41,7 @@ public record SegmentSummary(
         line.unitLoads(),
         line.figures(),
         network == null ? null : WorstFigures.of(network),
+        network == null ? null : AcceptedFigures.of(line),
         network == null ? null : network.driverLoads(),
         CapacitorTerminator.of(line));
   }

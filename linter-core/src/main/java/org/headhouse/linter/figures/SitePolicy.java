@@ -1,6 +1,7 @@
 package org.headhouse.linter.figures;
 
 import org.headhouse.linter.line.Levels;
+import org.headhouse.linter.line.MeterAccuracy;
 import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.site.ExcludedAddresses;
@@ -15,7 +16,7 @@ import org.headhouse.linter.site.ExcludedAddresses;
  * @param groundAtEveryUnit whether ground is landed at every unit, and not at the head unit only
  * @param idleMarginVolts what an idle line must have over the threshold of a receiver
  * @param signalMarginVolts what a received signal must have over the threshold of a receiver
- * @param measuringTolerance how far a measured value may lie outside the computed range, as a share
+ * @param meterShare how far a meter may be off, as a share of what it shows
  * @param tolerances by how much the parts of a line may differ from what is written on them
  * @param velocityFactor the speed of a signal in a cable that says nothing, as a share of that of
  *     light
@@ -27,7 +28,7 @@ public record SitePolicy(
     boolean groundAtEveryUnit,
     double idleMarginVolts,
     double signalMarginVolts,
-    double measuringTolerance,
+    double meterShare,
     Tolerances tolerances,
     double velocityFactor) {
 
@@ -40,13 +41,23 @@ public record SitePolicy(
           false,
           0,
           0,
-          0.1,
+          MeterAccuracy.HAND_METER_OHMS.shareOfReading(),
           Tolerances.USUAL,
           StubLimit.LEAST_VELOCITY_FACTOR);
 
   /** The least idle voltage at any item, at the worst corner of its parts. */
   public double wantedIdleVolts() {
     return Levels.RECEIVER_THRESHOLD_VOLTS + idleMarginVolts;
+  }
+
+  /** What resistances are measured with. */
+  public MeterAccuracy ohmmeter() {
+    return new MeterAccuracy(meterShare, MeterAccuracy.HAND_METER_OHMS.fixed());
+  }
+
+  /** What voltages are measured with. */
+  public MeterAccuracy voltmeter() {
+    return new MeterAccuracy(meterShare, MeterAccuracy.HAND_METER_VOLTS.fixed());
   }
 
   /** The least voltage that any item receives from any other, at the worst corner. */

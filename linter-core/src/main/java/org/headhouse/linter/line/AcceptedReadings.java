@@ -2,6 +2,7 @@ package org.headhouse.linter.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
@@ -31,17 +32,10 @@ public final class AcceptedReadings {
    *     conductors
    */
   public static List<PairResistance> pairResistances(SegmentSpread spread) {
-    SpreadParts parts = new SpreadParts(spread);
     int size = spread.circuit().items().size();
-    double[] most = new double[size];
-    for (CornerPart part : List.of(parts.fullLoads(), parts.steadyTerminators(), parts.bias(1))) {
-      for (int item = 0; item < size; item++) {
-        most[item] += part.greatestSiemens()[item];
-      }
-    }
-    double[] least = parts.steadyTerminators().leastSiemens();
-    double[] low = new Ladder(most, new double[size], spread.leastHopOhms()).siemens();
-    double[] high = new Ladder(least, new double[size], spread.greatestHopOhms()).siemens();
+    double[] none = new double[size];
+    double[] low = new Ladder(PairSpread.most(spread), none, spread.leastHopOhms()).siemens();
+    double[] high = new Ladder(PairSpread.least(spread), none, spread.greatestHopOhms()).siemens();
     List<PairResistance> ranges = new ArrayList<>(size);
     for (int item = 0; item < size; item++) {
       ranges.add(new PairResistance(2 / low[item], 2 / high[item]));
@@ -56,10 +50,27 @@ public final class AcceptedReadings {
    * @return null without bias
    */
   public static @Nullable IdleRange idleVolts(SegmentSpread spread, int item) {
-    return spread.circuit().isBiased()
-        ? new IdleRange(
-            IdleCorners.lowest(spread).leastVolts(item),
-            -IdleCorners.highestTurned(spread).leastVolts(item))
-        : null;
+    List<IdleRange> ranges = idleVolts(spread, IntStream.of(item));
+    return ranges == null ? null : ranges.get(0);
+  }
+
+  /**
+   * The range of the idle voltage at every item, O(n) an item.
+   *
+   * @return in the order of the chain; null without bias
+   */
+  public static @Nullable List<IdleRange> idleVolts(SegmentSpread spread) {
+    return idleVolts(spread, IntStream.range(0, spread.circuit().items().size()));
+  }
+
+  private static @Nullable List<IdleRange> idleVolts(SegmentSpread spread, IntStream items) {
+    if (!spread.circuit().isBiased()) {
+      return null;
+    }
+    CornerNetwork lowest = IdleCorners.lowest(spread);
+    CornerNetwork highestTurned = IdleCorners.highestTurned(spread);
+    return items
+        .mapToObj(item -> new IdleRange(lowest.leastVolts(item), -highestTurned.leastVolts(item)))
+        .toList();
   }
 }

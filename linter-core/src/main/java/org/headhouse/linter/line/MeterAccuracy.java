@@ -23,11 +23,6 @@ public record MeterAccuracy(double shareOfReading, double fixed) {
     Require.notNegative(fixed, "fixed error");
   }
 
-  /** How far what is measured may lie from a reading: {@code share · |reading| + fixed}. */
-  public double errorOf(double reading) {
-    return shareOfReading * Math.abs(reading) + fixed;
-  }
-
   /**
    * The least reading that proves a limit: that which is at least the limit with the error taken
    * off, {@code (limit + fixed) / (1 − share)}.
@@ -39,9 +34,17 @@ public record MeterAccuracy(double shareOfReading, double fixed) {
     return (limit + fixed) / (1 - shareOfReading);
   }
 
-  /** Whether a reading can be that of a value between two, the error granted. */
-  public boolean canBe(double reading, double low, double high) {
-    double error = errorOf(reading);
-    return reading + error >= low && reading - error <= high;
+  /**
+   * All readings that can be those of a value between two: what is measured is at most {@code share
+   * · |reading| + fixed} away from the reading.
+   *
+   * @param high may be {@link Double#POSITIVE_INFINITY}
+   */
+  public ReadingRange readings(double low, double high) {
+    double least = low - fixed;
+    double most = high + fixed;
+    return new ReadingRange(
+        least / (1 + Math.copySign(shareOfReading, least)),
+        most / (1 - Math.copySign(shareOfReading, most)));
   }
 }

@@ -2,11 +2,14 @@ package org.headhouse.linter.report;
 
 import java.io.OutputStream;
 import java.util.List;
+import java.util.function.BiConsumer;
+import org.headhouse.linter.figures.AcceptedFigures;
 import org.headhouse.linter.figures.CapacitorTerminator;
 import org.headhouse.linter.figures.SegmentSummary;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.WorstFigures;
 import org.headhouse.linter.line.PairResistance;
+import org.headhouse.linter.line.ReadingRange;
 import org.headhouse.linter.line.ReceivedVoltage;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.line.TrafficFigures;
@@ -66,6 +69,7 @@ public final class FiguresReport implements AutoCloseable {
     pair(figures == null ? null : figures.pairResistance());
     byItem("driverLoadOhms", segment.items(), segment.driverLoadOhms());
     worst(segment.items(), segment.worst());
+    accepted(segment.items(), segment.accepted());
     terminators(segment);
     json.writeEndObject();
   }
@@ -80,6 +84,19 @@ public final class FiguresReport implements AutoCloseable {
     json.writeStartObject();
     byItem("idleVolts", items, worst.idleVolts());
     weakest(items, worst.weakestReceived());
+    json.writeEndObject();
+  }
+
+  /** What a meter may show. */
+  private void accepted(List<String> items, @Nullable AcceptedFigures accepted) {
+    json.writeName("accepted");
+    if (accepted == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    rangesByItem("pairResistanceOhms", items, accepted.pairOhms());
+    rangesByItem("idleVolts", items, accepted.idleVolts());
     json.writeEndObject();
   }
 
@@ -100,8 +117,17 @@ public final class FiguresReport implements AutoCloseable {
     number(name, seconds * MICROS);
   }
 
-  /** By name; of two items with one name the first. */
   private void byItem(String name, List<String> items, @Nullable List<Double> values) {
+    byItem(name, items, values, this::number);
+  }
+
+  private void rangesByItem(String name, List<String> items, @Nullable List<ReadingRange> ranges) {
+    byItem(name, items, ranges, (item, range) -> range(item, range.low(), range.high()));
+  }
+
+  /** By name; of two items with one name the first. */
+  private <T> void byItem(
+      String name, List<String> items, @Nullable List<T> values, BiConsumer<String, T> writer) {
     json.writeName(name);
     if (values == null) {
       json.writeNull();
@@ -110,7 +136,7 @@ public final class FiguresReport implements AutoCloseable {
     json.writeStartObject();
     for (int i = 0; i < values.size(); i++) {
       if (items.indexOf(items.get(i)) == i) {
-        number(items.get(i), values.get(i));
+        writer.accept(items.get(i), values.get(i));
       }
     }
     json.writeEndObject();
@@ -130,14 +156,18 @@ public final class FiguresReport implements AutoCloseable {
   }
 
   private void pair(@Nullable PairResistance pair) {
-    json.writeName("pairResistanceOhms");
     if (pair == null) {
-      json.writeNull();
-      return;
+      number("pairResistanceOhms", null);
+    } else {
+      range("pairResistanceOhms", pair.lowOhms(), pair.highOhms());
     }
+  }
+
+  private void range(String name, double low, double high) {
+    json.writeName(name);
     json.writeStartObject();
-    number("low", pair.lowOhms());
-    number("high", pair.highOhms());
+    number("low", low);
+    number("high", high);
     json.writeEndObject();
   }
 

@@ -104,6 +104,16 @@ public interface ParameterType<T> {
                 : null);
   }
 
+  /** A share of something that is left over, written in percent: less than all of it. */
+  static ParameterType<Double> tolerance() {
+    return of(
+        "a share under 100 %",
+        written -> {
+          Double share = percent().parse(written).orElse(null);
+          return share == null || share >= 1 ? null : share;
+        });
+  }
+
   /** A number without a unit. */
   static ParameterType<Double> number() {
     return of(

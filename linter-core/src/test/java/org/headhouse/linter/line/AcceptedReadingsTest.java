@@ -2,6 +2,7 @@ package org.headhouse.linter.line;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.headhouse.linter.line.Segments.bias;
 import static org.headhouse.linter.line.Segments.ohms;
@@ -164,25 +165,34 @@ class AcceptedReadingsTest {
     return new SegmentSpread(circuit, new CableSpread(0.09, 0.11), Tolerances.USUAL);
   }
 
-  /** Computed: 1 % of 0.2 V and 3 mV; 200 mV are proved from (0.2 + 0.003) / 0.99 V on. */
+  /** Computed: 200 mV are proved from (0.2 + 0.003) / 0.99 V on. */
   @Test
   void theMetersErrorIsGranted() {
-    MeterAccuracy meter = MeterAccuracy.HAND_METER_VOLTS;
-    assertThat(meter.errorOf(-0.2)).isCloseTo(0.005, within(1e-12));
-    double least = meter.leastReadingFor(0.2);
+    double least = MeterAccuracy.HAND_METER_VOLTS.leastReadingFor(0.2);
     assertThat(least).isCloseTo(0.205051, within(1e-6));
-    assertThat(least - meter.errorOf(least)).isCloseTo(0.2, within(1e-12));
+    assertThat(least - (0.01 * least + 0.003)).isCloseTo(0.2, within(1e-12));
   }
 
-  /** Computed: 100 of something, 1 % and 2 of it: 97 to 103. */
+  /** Computed: 100 of something, 1 % and 2 of it: 97 to 103; −0.5 may be anything up to 1.505. */
   @ParameterizedTest
   @CsvSource({
     "100, 103, 110, true",
     "100, 103.1, 110, false",
     "100, 90, 97, true",
     "100, 90, 96.9, false",
+    "-0.5, 1.5, 110, true",
+    "-0.5, 1.51, 110, false",
+    "-100, -90, -97.1, false",
+    "-100, -110, -103, true",
+    "-100, -97, -90, true",
+    "1e9, 90, Infinity, true",
   })
   void aReadingCanBeWithinARange(double reading, double low, double high, boolean expected) {
-    assertThat(new MeterAccuracy(0.01, 2).canBe(reading, low, high)).isEqualTo(expected);
+    if (low <= high) {
+      assertThat(new MeterAccuracy(0.01, 2).readings(low, high).contains(reading))
+          .isEqualTo(expected);
+    } else {
+      assertThatThrownBy(() -> new ReadingRange(low, high)).hasMessageContaining("least first");
+    }
   }
 }

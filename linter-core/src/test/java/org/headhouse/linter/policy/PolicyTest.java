@@ -242,4 +242,13 @@ class PolicyTest {
   void policiesWithoutAFault(String rest) throws IOException {
     assertThat(lines(HEAD + rest)).isEmpty();
   }
+
+  /** Of a part that may differ by all it has nothing would be left. */
+  @Test
+  void aToleranceIsLessThanAll() {
+    assertThat(ParameterType.tolerance().parse("99.5 %")).contains(0.995);
+    assertThat(ParameterType.tolerance().parse("0 %")).contains(0.0);
+    assertThat(ParameterType.tolerance().parse("100 %")).isEmpty();
+    assertThat(ParameterType.tolerance().parse("5")).isEmpty();
+  }
 }

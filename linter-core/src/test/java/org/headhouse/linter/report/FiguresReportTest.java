@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import org.headhouse.linter.Checks;
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteText;
+import org.headhouse.linter.figures.AcceptedFigures;
 import org.headhouse.linter.figures.SegmentSummary;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.WorstFigures;
@@ -65,6 +67,10 @@ class FiguresReportTest {
             "driverLoadOhms":{"HeadHouse":0,"Bay2":0,"Boiler":0},
             "worst":{"idleVolts":{"HeadHouse":0,"Bay2":0,"Boiler":0},
             "weakestReceived":{"from":"Boiler","to":"HeadHouse","volts":0}},
+            "accepted":{"pairResistanceOhms":{"HeadHouse":{"low":0,"high":0},
+            "Bay2":{"low":0,"high":0},"Boiler":{"low":0,"high":0}},
+            "idleVolts":{"HeadHouse":{"low":0,"high":0},"Bay2":{"low":0,"high":0},
+            "Boiler":{"low":0,"high":0}}},
             "capacitorTerminators":[]},
             {"items":["Boiler","Bay3"],"lengthMetres":0,"loopResistanceOhms":0,
             "unitLoads":0,"idleVolts":null,
@@ -72,6 +78,8 @@ class FiguresReportTest {
             "pairResistanceOhms":{"low":0,"high":0},
             "driverLoadOhms":{"Boiler":0,"Bay3":0},
             "worst":{"idleVolts":null,"weakestReceived":{"from":"Boiler","to":"Bay3","volts":0}},
+            "accepted":{"pairResistanceOhms":{"Boiler":{"low":0,"high":0},
+            "Bay3":{"low":0,"high":0}},"idleVolts":null},
             "capacitorTerminators":[]}],
             "traffic":{"characterMillis":0,"broadcastMillis":0,"pollMillis":0,"utilisation":0,
             "worstAgeMillis":0,"worstAgeOneSilentMillis":0}}]}
@@ -106,6 +114,11 @@ class FiguresReportTest {
       if (worst.weakestReceived() != null) {
         expected.add(worst.weakestReceived().volts());
       }
+      AcceptedFigures accepted = requireNonNull(segment.accepted());
+      Stream.of(accepted.pairOhms(), accepted.idleVolts())
+          .filter(Objects::nonNull)
+          .flatMap(List::stream)
+          .forEach(range -> expected.addAll(List.of(range.low(), range.high())));
     }
     TrafficFigures traffic = requireNonNull(site.traffic());
     expected.add(traffic.characterSeconds() * 1e3);
@@ -121,7 +134,7 @@ class FiguresReportTest {
             .map(MatchResult::group)
             .map(text -> Double.parseDouble(text.substring(2)))
             .toList();
-    assertThat(found).isEqualTo(expected).hasSize(31);
+    assertThat(found).isEqualTo(expected).hasSize(47);
   }
 
   @Test
@@ -141,7 +154,8 @@ class FiguresReportTest {
                 "weakestReceived",
                 "pairResistanceOhms",
                 "driverLoadOhms",
-                "worst"))
+                "worst",
+                "accepted"))
         .allSatisfy(
             key -> {
               assertThat(segment.has(key)).as(key).isTrue();
@@ -184,6 +198,19 @@ class FiguresReportTest {
     assertThat(polls.get("pollMillis").isNumber()).isTrue();
   }
 
+  /**
+   * Where no terminator passes direct current, no resistance is judged; without bias no voltage.
+   */
+  @Test
+  void whatIsNotJudgedHasNoRange() {
+    LineCheck open = LineCheck.of(WHOLE).with("120 ohm", "120 ohm + 1 nF");
+    JsonNode accepted = parsed(open.figures()).at("/sites/0/segments/0/accepted");
+    assertThat(accepted.get("pairResistanceOhms").isNull()).isTrue();
+    assertThat(accepted.at("/idleVolts/Bay 2/high").isNumber()).isTrue();
+    assertThat(parsed(open.figures()).at("/sites/0/segments/1/accepted/idleVolts").isNull())
+        .isTrue();
+  }
+
   /** JSON has no word for infinity (RFC 8259 §6). */
   @Test
   void anOpenPairIsNull() {
@@ -200,7 +227,7 @@ class FiguresReportTest {
   @Test
   void namesAreEscaped() {
     SegmentSummary segment =
-        new SegmentSummary(List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, List.of());
+        new SegmentSummary(List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, null, List.of());
     SiteFigures site = new SiteFigures(HOSTILE, List.of(segment), null);
     JsonNode parsed = parsed(site);
     assertThat(parsed.at("/sites/0/site").asString()).isEqualTo(HOSTILE);

@@ -193,6 +193,12 @@ class YieldingTest {
                     LINE.formatted("560 ohm", "4.8 V"),
                     COMMISSIONED,
                     record("measured: {pair-resistance: 30 ohm}"))),
+            mistake(
+                    "commissioning.measured-off",
+                    COMMISSIONED,
+                    record("measured: {idle-voltage: 0.1 V}"))
+                .yieldsTo(
+                    "reference.unknown", "bias: [{at: Propagation -> bias: [{at: Propagatoin"),
             mistake("traffic.busy", TRAFFIC.formatted(100, "400 ms"))
                 .yieldsTo("traffic.overrun", "every: 400 ms -> every: 200 ms"),
             mistake("supervision.zone-missing", zones("Propagation, Seedling North"))

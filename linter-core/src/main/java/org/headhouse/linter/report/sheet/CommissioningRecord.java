@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.headhouse.linter.figures.Measure;
-import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.Repeater;
-import org.headhouse.linter.site.Segment;
+import org.headhouse.linter.figures.MeasuringPlace;
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.WeatherStation;
@@ -27,14 +27,16 @@ final class CommissioningRecord {
   private static final String VALUES = "pair-resistance: ___ ohm, idle-voltage: ___ V";
 
   private final Site site;
+  private final List<SegmentLine> segments;
   private final List<String> lines = new ArrayList<>();
 
-  private CommissioningRecord(Site site) {
+  private CommissioningRecord(Site site, List<SegmentLine> segments) {
     this.site = site;
+    this.segments = segments;
   }
 
-  static String of(Site site, Measure measure) {
-    CommissioningRecord record = new CommissioningRecord(site);
+  static String of(Site site, List<SegmentLine> segments, Measure measure) {
+    CommissioningRecord record = new CommissioningRecord(site, segments);
     record.signature();
     record.measured();
     record.seen(
@@ -59,8 +61,7 @@ final class CommissioningRecord {
     lines.add("  by: \"?\"  # the initials of who proved the line");
     lines.add("  # Of the lines below keep what was really measured and seen: fill in each ___,");
     lines.add("  # and delete the # and nothing else. Delete what was not measured or not seen.");
-    lines.add(
-        "  #meter: {type: \"___\", serial-number: \"___\", calibrated-until: ____-__-__}");
+    lines.add("  #meter: {type: \"___\", serial-number: \"___\", calibrated-until: ____-__-__}");
   }
 
   private void measured() {
@@ -74,15 +75,15 @@ final class CommissioningRecord {
     }
   }
 
-  /** Both ends of every segment but the head unit, which has keys of its own. */
+  /** Where the sheet asks for a measurement, but for the head unit, which has keys of its own. */
   private Set<String> places() {
     Set<String> places = new LinkedHashSet<>();
-    for (Segment segment : site.segments()) {
-      for (ChainItem end : List.of(segment.first(), segment.last())) {
-        String name = end.name().orNull();
-        if (name != null && !end.isSameItemAs(site.head())) {
-          String side = end instanceof Repeater ? ", side: " + segment.side(end).word() : "";
-          places.add(DoubleQuoted.of(name) + side);
+    for (SegmentLine segment : segments) {
+      for (MeasuringPlace place : MeasuringPlace.ofSegment(segment)) {
+        String name = place.item().name().orNull();
+        if (name != null && !place.item().isSameItemAs(site.head())) {
+          Side side = place.side();
+          places.add(DoubleQuoted.of(name) + (side == null ? "" : ", side: " + side.word()));
         }
       }
     }

@@ -37,18 +37,19 @@ record Proving(
     return new Proving(
         ProvingScope.of(site),
         SupplyRow.of(site),
-        RunRow.of(
-            facts.figures().segments(), settings.measure(), settings.policy().tolerances()),
+        RunRow.of(facts.figures().segments(), settings.measure(), settings.policy().tolerances()),
         Terminators.of(site),
-        Measurement.of(facts.figures().segments(), settings.policy().measuringTolerance()),
+        Measurements.of(facts.figures().segments(), settings.policy().ohmmeter()),
         StaleNotice.of(site),
         UnitProof.of(site),
-        CommissioningRecord.of(site, settings.measure()));
+        CommissioningRecord.of(site, facts.figures().segments(), settings.measure()));
   }
 
   /** What is measured with the supplies off, or with the power on and nobody sending. */
   List<Measurement> measurements(boolean powered) {
-    return measurements.stream().filter(one -> one.powered() == powered).toList();
+    return measurements.stream()
+        .filter(one -> one.state().equals(Measurements.ON) == powered)
+        .toList();
   }
 
   /** The units with vents, and those of which the file does not say. */

@@ -116,11 +116,13 @@ record SetUpCard(
 
   private static List<String> advice(Unit unit, Site site) {
     List<String> advice = new ArrayList<>();
-    advice.add("Set the address before the pair is connected.");
     Optional<Integer> delivered = unit.type().defaultAddress().optional();
-    if (delivered.isPresent() && !unit.address().is(delivered.get())) {
-      advice.add("Delivered with address " + delivered.get() + ".");
-    }
+    advice.add(
+        "Set the address before the pair is connected."
+            + delivered
+                .filter(address -> !unit.address().is(address))
+                .map(address -> " Delivered with address " + address + ".")
+                .orElse(""));
     WeatherStation station = site.weatherStation().orNull();
     if (station != null && unit.name().isGiven() && station.at().is(unit.name().or(""))) {
       advice.add("The weather station is wired to this unit.");

@@ -12,32 +12,34 @@ import org.headhouse.linter.site.Unit;
  *
  * @param after the stale time of the units
  * @param action what their vents do then
- * @param units all followers that do the same after the same time
+ * @param units the followers that do the same after the same time; those that most do are counted
  */
 record StaleNotice(String after, String action, String units) {
+
+  private static final int MOST_NAMES = 8;
 
   /** Of the followers with vents, and of those of which the file does not say. */
   static List<StaleNotice> of(Site site) {
     Map<List<String>, List<String>> names = new LinkedHashMap<>();
-    int all = 0;
     for (Unit unit : site.units()) {
       if (unit.isFollower() && VentWords.mayMove(unit)) {
         List<String> same = List.of(VentWords.staleAfter(unit), VentWords.fallback(unit));
         names.computeIfAbsent(same, key -> new ArrayList<>()).add(PlainText.name(unit));
-        all++;
       }
     }
+    int most = names.values().stream().mapToInt(List::size).max().orElse(0);
     List<StaleNotice> notices = new ArrayList<>();
-    int count = all;
+    List<StaleNotice> others = new ArrayList<>();
     names.forEach(
-        (same, units) ->
-            notices.add(
-                new StaleNotice(
-                    same.get(0),
-                    same.get(1),
-                    units.size() == count && count > 1
-                        ? "all " + count + " followers with vents"
-                        : String.join(", ", units))));
+        (same, units) -> {
+          if (others.isEmpty() && units.size() == most && most > MOST_NAMES) {
+            String which = (names.size() == 1 ? "all " : "the other ") + most;
+            others.add(new StaleNotice(same.get(0), same.get(1), which + " followers with vents"));
+          } else {
+            notices.add(new StaleNotice(same.get(0), same.get(1), String.join(", ", units)));
+          }
+        });
+    notices.addAll(others);
     return notices;
   }
 }

@@ -2,7 +2,6 @@ package org.headhouse.linter.report.sheet;
 
 import java.util.List;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
 
 /**
  * What is seen at one unit.

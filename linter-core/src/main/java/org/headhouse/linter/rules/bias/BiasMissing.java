@@ -2,7 +2,6 @@ package org.headhouse.linter.rules.bias;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.result.FixDraft;
@@ -11,7 +10,6 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
-import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.IdleBias;
 import org.headhouse.linter.site.LineSettings;
@@ -39,7 +37,7 @@ public final class BiasMissing implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     LineSettings line = site.line().orNull();
-    if (line == null || line.bias().isFaulty() || hasBiasNowhere(line, site)) {
+    if (line == null || !context.figures().knowsPlacesOfBias()) {
       return;
     }
     for (SegmentLine segment : context.figures().segments()) {
@@ -47,17 +45,6 @@ public final class BiasMissing implements SiteRule {
         check(segment, line, context);
       }
     }
-  }
-
-  /** Bias at an item that is not there belongs to some segment, and nobody knows to which. */
-  private static boolean hasBiasNowhere(LineSettings line, Site site) {
-    Set<String> names =
-        site.items().stream()
-            .map(item -> item.name().or(""))
-            .collect(Collectors.toUnmodifiableSet());
-    return line.bias().or(List.of()).stream()
-        .map(Bias::at)
-        .anyMatch(at -> at.isFaulty() || !names.contains(at.or("")));
   }
 
   private static void check(SegmentLine line, LineSettings settings, RuleContext context) {

@@ -62,7 +62,7 @@ public final class BiasWeak implements SiteRule {
           .yieldingTo("bias.out-of-range", "driver.overloaded");
 
   private static Parameter<Double> tolerance(String name, String description, int percent) {
-    return new Parameter<>(name, description, ParameterType.percent(), percent + " %");
+    return new Parameter<>(name, description, ParameterType.tolerance(), percent + " %");
   }
 
   @Override

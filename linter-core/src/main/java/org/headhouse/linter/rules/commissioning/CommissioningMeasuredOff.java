@@ -1,13 +1,14 @@
 package org.headhouse.linter.rules.commissioning;
 
-import java.util.Collections;
-import java.util.List;
+import java.util.HashMap;
+import java.util.Map;
+import org.headhouse.linter.figures.LatestReadings;
+import org.headhouse.linter.figures.LatestReadings.Taken;
 import org.headhouse.linter.figures.SegmentLine;
-import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SegmentReadings;
 import org.headhouse.linter.figures.SitePolicy;
-import org.headhouse.linter.line.PairResistance;
+import org.headhouse.linter.line.ReadingRange;
 import org.headhouse.linter.result.Level;
-import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.ParameterType;
 import org.headhouse.linter.rule.RuleContext;
@@ -18,35 +19,31 @@ import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
-import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.Voltage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * {@code commissioning.measured-off}: the nodal analysis of the segment of the head unit; the
- * tolerance is common practice, no source.
+ * {@code commissioning.measured-off}: the nodal analysis of a segment over all tolerances; the
+ * error of a hand meter is common practice, no source.
  */
 public final class CommissioningMeasuredOff implements SiteRule {
-  /** Makes {@link SitePolicy#measuringTolerance}. */
+  /** Makes {@link SitePolicy#meterShare}. */
   public static final Parameter<Double> TOLERANCE =
       new Parameter<>(
           "tolerance",
-          "how far a measured value may lie outside the computed range, for parts, meter and"
-              + " temperature",
-          ParameterType.percent(),
-          "10 %");
-
-  /** So that 66 ohm on 60 ohm are still within 10 %. */
-  private static final double ROUNDING = 1e-9;
+          "how far the meter may be off, as a share of what it shows; 0.8 ohm or 3 mV come on top",
+          ParameterType.tolerance(),
+          "1 %");
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
       ComputedSegment.yielding(
-          RuleDescriptor.of(
-              "commissioning.measured-off",
-              "What was measured is what the line as written would show.",
-              Level.ERROR,
-              TOLERANCE));
+              RuleDescriptor.of(
+                  "commissioning.measured-off",
+                  "What was measured is what the line as written shows at that place.",
+                  Level.ERROR,
+                  TOLERANCE))
+          .yieldingTo("reference.unknown");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -56,77 +53,58 @@ public final class CommissioningMeasuredOff implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     Commissioning record = site.commissioning().orNull();
-    List<SegmentLine> segments = context.figures().segments();
-    if (record == null || segments.isEmpty() || !site.stage().is(Stage.COMMISSIONED)) {
+    if (record == null || !site.stage().is(Stage.COMMISSIONED)) {
       return;
     }
-    ComputedSegment first = ComputedSegment.of(ofHead(segments, site));
-    if (first != null) {
-      checkResistance(record, first.figures().pairResistance(), context);
-      checkIdle(record, first.figures().idleVolts(), context);
+    LatestReadings taken = LatestReadings.of(record, site, context.figures());
+    Map<SegmentLine, SegmentReadings> ranges = new HashMap<>();
+    for (Taken<Resistance> one : taken.pairOhms()) {
+      checkResistance(one, ranges, context);
+    }
+    if (context.figures().knowsPlacesOfBias()) {
+      for (Taken<Voltage> one : taken.idleVolts()) {
+        checkIdle(one, ranges, context);
+      }
     }
   }
 
-  /** Where the head unit is; the first where nobody knows. */
-  private static SegmentLine ofHead(List<SegmentLine> segments, Site site) {
-    Unit head = site.head();
-    return segments.stream()
-        .filter(line -> line.segment().items().stream().anyMatch(it -> it.isSameItemAs(head)))
-        .findFirst()
-        .orElse(segments.get(0));
+  /** Null where another rule reports what makes the figures of the segment meaningless. */
+  private static @Nullable SegmentReadings readings(
+      Taken<?> taken, Map<SegmentLine, SegmentReadings> ranges) {
+    SegmentLine line = taken.place().line();
+    return line.hasFaultThatDistortsFigures()
+        ? null
+        : ranges.computeIfAbsent(line, SegmentLine::readings);
   }
 
   private static void checkResistance(
-      Commissioning record, PairResistance computed, RuleContext context) {
-    Resistance measured = record.pairResistance().orNull();
-    double tolerance = context.sitePolicy().measuringTolerance() + ROUNDING;
-    if (measured == null) {
-      return;
-    }
-    boolean low = measured.ohms() < computed.lowOhms() * (1 - tolerance);
-    if (low || measured.ohms() > computed.highOhms() * (1 + tolerance)) {
+      Taken<Resistance> taken, Map<SegmentLine, SegmentReadings> ranges, RuleContext context) {
+    SegmentReadings readings = readings(taken, ranges);
+    ReadingRange accepted = readings == null ? null : readings.pairOhms(taken.place().index());
+    Resistance measured = taken.reading().orNull();
+    if (measured != null && accepted != null && !accepted.contains(measured.ohms())) {
       context.report(
-          record.pairResistance().place(),
-          new Message(
-              "the pair was measured as "
-                  + measured.written()
-                  + ", and the line as written has "
-                  + Shown.ohms(computed.lowOhms())
-                  + " to "
-                  + Shown.ohms(computed.highOhms()),
-              low
-                  ? "a third terminator, a short or a wet joint is likely"
-                  : "a terminator is missing, or the pair is broken on the way",
-              "with the supply isolated, find and mend it, or write what is really fitted;"
-                  + " then measure again"));
+          taken.reading().place(), ReadingMessages.ofResistance(taken.place(), measured, accepted));
     }
   }
 
-  /** The record does not say where it was measured, so the range is that of all units. */
   private static void checkIdle(
-      Commissioning record, @Nullable List<Double> computed, RuleContext context) {
-    Voltage measured = record.idleVoltage().orNull();
-    double tolerance = context.sitePolicy().measuringTolerance() + ROUNDING;
-    if (measured == null || computed == null) {
+      Taken<Voltage> taken, Map<SegmentLine, SegmentReadings> ranges, RuleContext context) {
+    SegmentReadings readings = readings(taken, ranges);
+    Voltage measured = taken.reading().orNull();
+    if (readings == null || measured == null) {
       return;
     }
-    double lowest = Collections.min(computed);
-    double highest = Collections.max(computed);
-    boolean low = measured.volts() < lowest * (1 - tolerance);
-    if (low || measured.volts() > highest * (1 + tolerance)) {
+    ReadingRange accepted = readings.idleVolts(taken.place().index());
+    if (!accepted.contains(measured.volts())) {
       context.report(
-          record.idleVoltage().place(),
-          new Message(
-              "the idle line was measured as "
-                  + measured.written()
-                  + ", and as written it has "
-                  + Shown.volts(lowest)
-                  + " to "
-                  + Shown.volts(highest),
-              low
-                  ? "bias is missing or weak, or more loads the line than is written"
-                  : "a terminator is missing, or the line is biased at a second place",
-              "find and mend it, or write what is really fitted; then measure again"));
+          context
+              .finding(
+                  taken.reading().place(),
+                  readings.isHeld()
+                      ? ReadingMessages.ofHeldLine(taken.place(), measured, accepted)
+                      : ReadingMessages.ofUnheldLine(taken.place(), measured))
+              .at(readings.isHeld() ? Level.ERROR : Level.WARNING));
     }
   }
 }
