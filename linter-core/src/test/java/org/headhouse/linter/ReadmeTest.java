@@ -61,7 +61,8 @@ class ReadmeTest {
             .deviceTypes(SiteInput.text("device-types.yaml", example("device-types")))
             .build();
     String proved =
-        example("site").replaceFirst("stage: planned .*\n", Matcher.quoteReplacement(example("record")));
+        example("site")
+            .replaceFirst("stage: planned .*\n", Matcher.quoteReplacement(example("record")));
     assertThat(proved).contains("stage: commissioned");
     assertThat(linter.checkText("alder-brook.yaml", proved).results()).isEmpty();
   }

@@ -24,6 +24,8 @@ class SoundSitesTest {
         - {id: isolated, unit-load: 1/8, idle-bias: not-needed, isolated: true, rise-time: 100 ns}
       """;
 
+  private static final String VENTS = "vents: roof\non-stale-readings: close\n";
+
   private static final String BIASED = "resistors: 510 ohm, supply: 5 V";
 
   private static String site(String line, String chain) {
@@ -194,6 +196,41 @@ class SoundSitesTest {
                   by: R.O.
                   measured: {pair-resistance: 60.5 ohm, idle-voltage: 0.27 V, elsewhere: [{at: Bay 2, pair-resistance: 60.5 ohm, idle-voltage: 0.26 V}]}
                   outdoor-readings-seen: [Bay 2]
+                """),
+        Arguments.of(
+            "commissioned, with vents, a repeater, and a unit exchanged since",
+            site(
+                        cable("24 AWG") + bias("Head House", "Road"),
+                        unit(1, "old", "A, B, G", VENTS + between("120 ohm", "70 m"))
+                            + "- repeater: Road\n"
+                            + ("isolated: true\ntermination: {in: 120 ohm, out: 120 ohm}\n"
+                                    + "cable-to-next: 30 m")
+                                .indent(2)
+                            + unit(2, "old", "A, B, G", VENTS + to("none", "30 m"))
+                            + unit(3, "old", "A, B", "vents: none\n" + end("120 ohm")))
+                    .replace("planned", "commissioned")
+                + """
+                commissioning:
+                  date: 2026-03-14
+                  by: R.O.
+                  measured:
+                    pair-resistance: 62 ohm
+                    idle-voltage: 0.27 V
+                    elsewhere:
+                      - {at: Road, side: in, pair-resistance: 62 ohm, idle-voltage: 0.26 V}
+                      - {at: Road, side: out, pair-resistance: 62 ohm, idle-voltage: 0.26 V}
+                      - {at: Bay 3, pair-resistance: 62 ohm, idle-voltage: 0.25 V}
+                  outdoor-readings-seen: [Bay 2, Bay 3]
+                  storm-response-seen: [Head House, Bay 2]
+                  stale-response-seen: [Head House, Bay 2]
+                  renewed:
+                    - date: 2026-06-20
+                      by: R.O.
+                      reason: Bay 2 exchanged
+                      measured: {elsewhere: [{at: Road, side: out, pair-resistance: 61.5 ohm, idle-voltage: 0.26 V}]}
+                      outdoor-readings-seen: [Bay 2]
+                      storm-response-seen: [{unit: Bay 2, limit: 12 m/s, closed-in: 85 s}]
+                      stale-response-seen: [Bay 2]
                 """));
   }
 

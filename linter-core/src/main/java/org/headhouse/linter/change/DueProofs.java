@@ -79,8 +79,7 @@ public final class DueProofs {
     if (difference instanceof Difference.Resourced set) {
       return isHead(after, set.item());
     }
-    return difference instanceof Difference.LineSet
-        || difference instanceof Difference.RoleChanged;
+    return difference instanceof Difference.LineSet || difference instanceof Difference.RoleChanged;
   }
 
   private static boolean isHead(Site site, String item) {
@@ -148,7 +147,9 @@ public final class DueProofs {
     }
   }
 
-  /** A unit where something across the pair changes, and every place where its segment is measured. */
+  /**
+   * A unit where something across the pair changes, and every place where its segment is measured.
+   */
   private void loaded(String item) {
     units.add(item);
     segments(item).forEach(it -> others.addAll(RequiredProofs.measurements(it, after)));

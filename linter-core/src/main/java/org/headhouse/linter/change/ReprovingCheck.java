@@ -2,6 +2,7 @@ package org.headhouse.linter.change;
 
 import java.util.List;
 import java.util.Set;
+import org.headhouse.linter.site.Vents;
 import org.headhouse.linter.stability.Internal;
 
 /** Decides which differences make an earlier proof of the line invalid. */
@@ -28,7 +29,7 @@ public final class ReprovingCheck {
       return isStation(what) || isPolling(what);
     }
     if (difference instanceof Difference.ItemSet item) {
-      return !item.setting().what().startsWith("network.") && !isFirstSerialNumber(item.setting());
+      return !item.setting().what().startsWith("network.") && !isKnowledge(item.setting());
     }
     return !(difference instanceof Difference.Renamed);
   }
@@ -41,9 +42,15 @@ public final class ReprovingCheck {
     return what.startsWith("supervision.polling") || what.equals("supervision.link");
   }
 
-  /** That a number is written for the first time exchanges nothing. */
-  private static boolean isFirstSerialNumber(ValueChange setting) {
-    return setting.what().equals("serial-number")
-        && (setting.from() == null || setting.to() == null);
+  /**
+   * What only the file learns: a number that is written for the first time exchanges nothing, and
+   * that a unit moves no vents takes no proof away.
+   */
+  private static boolean isKnowledge(ValueChange setting) {
+    return switch (setting.what()) {
+      case "serial-number" -> setting.from() == null || setting.to() == null;
+      case "vents" -> setting.from() == null && Vents.NONE.word().equals(setting.to());
+      default -> false;
+    };
   }
 }

@@ -71,8 +71,8 @@ public final class RequiredProofs {
 
   /**
    * What a meter has to show in one segment: at the head unit, or at the repeater that it starts
-   * from, then at its far end. The idle voltage where a bias is written, the resistance of the pair where
-   * a terminator conducts steadily.
+   * from, then at its far end. The idle voltage where a bias is written, the resistance of the pair
+   * where a terminator conducts steadily.
    */
   public static List<Proof> measurements(Segment segment, Site site) {
     List<Proof> proofs = new ArrayList<>();

@@ -113,6 +113,13 @@ class SiteDifferencesTest {
         "ip: 10.0.0.2/24           | ip: 10.0.0.3/24            | false | ItemSet Palms, network.ip, 10.0.0.2/24, 10.0.0.3/24",
         "gateway: 10.0.0.1         | gateway: 10.0.0.9          | false | ItemSet Palms, network.gateway, 10.0.0.1, 10.0.0.9",
         "firmware: \"3.1\"         | firmware: \"3.2\"          | true  | ItemSet Palms, firmware, 3.1, 3.2",
+        "address: 3                | address: 3, vents: none       | false | ItemSet Cacti, vents, null, none",
+        "address: 3                | address: 3, vents: side       | true  | ItemSet Cacti, vents, null, side",
+        "address: 3                | address: 3, serial-number: S1 | false | ItemSet Cacti, serial-number, null, S1",
+        "address: 3                | address: 3, stale-after: 60 s | true  | ItemSet Cacti, stale-after, null, 60 s",
+        "zones: [Palms]            | zones: [Palms], polling: {every: 20 s} | true | SiteSet supervision.polling.every, null, 20 s",
+        "maximum-age: 30 s         | maximum-age: 30 s, close-within: 3 min | false | SiteSet weather-station.close-within, null, 3 min",
+        "maximum-age: 30 s         | maximum-age: 30 s, averaging: 10 s | true | SiteSet weather-station.averaging, null, 10 s",
         "address: 3                | address: 3, run-to-next: between-buildings | true | Rewired Cacti, run-to-next, inside, between-buildings",
         "address: 3                | address: 3, surge-protection-to-next: fitted | true | Rewired Cacti, surge-protection-to-next, none, fitted",
       })

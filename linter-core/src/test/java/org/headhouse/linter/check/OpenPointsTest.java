@@ -53,7 +53,8 @@ class OpenPointsTest {
   @Test
   void eachIsOneResultAtItsPlace() {
     String text =
-        Example.with("    address: 2\n", "    # look: its vents\n    address: 2  # look: on the unit\n");
+        Example.with(
+            "    address: 2\n", "    # look: its vents\n    address: 2  # look: on the unit\n");
     assertThat(open(text))
         .containsExactly(
             "note 17:5 the draft left this open: its vents",

@@ -3,7 +3,9 @@ package org.headhouse.linter.draft;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.util.List;
+import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Quantities;
@@ -110,6 +112,46 @@ class DraftedSiteTest {
     String rows = headings.startsWith("address") ? "\n1,Palms\n9,Cacti\n" : "\nPalms\nCacti\n";
     String text = Lists.made(headings + rows);
     assertThat(text.lines()).contains("# look: columns of the list that were not read: " + told);
+  }
+
+  /** What decides whether somebody is hurt is asked at each unit, and nothing is taken for it. */
+  @Test
+  void ventsAreAskedForAtEachUnit() {
+    String text = Lists.made(LIST);
+    assertThat(
+            text.split(
+                "\n    # look: its vents; set vents: none, roof, side or roof-and-side\n", -1))
+        .hasSize(1 + 3);
+    assertThat(text).doesNotContain("\n    vents:");
+  }
+
+  /** Whether an idle line has to be held, and where commons run, depends on the type. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'' | # look: device-types.yaml does not say of eight-way: idle-bias (needed or not-needed), isolated (true or false)",
+        "', isolated: true' | # look: device-types.yaml does not say of eight-way: idle-bias (needed or not-needed)",
+        "', idle-bias: needed' | # look: device-types.yaml does not say of eight-way: isolated (true or false)",
+        "', idle-bias: needed, isolated: false' |",
+      })
+  void whatATypeDoesNotSayIsAsked(String known, String asked) throws IOException {
+    SiteLinter linter =
+        SiteLinter.builder()
+            .deviceTypes(
+                SiteInput.text(
+                    "device-types.yaml",
+                    "format: 1\ndevice-types:\n  - {id: eight-way" + known + "}\n"))
+            .build();
+    String text =
+        Lists.made(
+            linter,
+            "name,cable,device-type\nPalms,,eight-way\nCacti,,eight-way\nFerns,,\n",
+            Lists.settings("elm-row", null));
+    assertThat(text.lines().filter(line -> line.startsWith("# look: device-types.yaml")))
+        .isEqualTo(asked == null ? List.of() : List.of(asked));
+    assertThat(text)
+        .contains("# look: device-type of Ferns; idle-bias and isolated of that type\n");
   }
 
   /** The heading stays in its comment. */

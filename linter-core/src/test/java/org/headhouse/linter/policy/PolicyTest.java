@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.time.Period;
 import java.util.List;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Example;
@@ -43,6 +44,8 @@ class PolicyTest {
         new Parameter<>("percent", "a share", ParameterType.percent(), "70 %");
     private static final Parameter<Double> NUMBER =
         new Parameter<>("number", "a number", ParameterType.number(), "0.66");
+    private static final Parameter<Period> PERIOD =
+        new Parameter<>("period", "a period", ParameterType.period(), "never");
 
     @Override
     public RuleDescriptor descriptor() {
@@ -51,7 +54,7 @@ class PolicyTest {
           "It tells its parameters.",
           Level.NOTE,
           ruleSet,
-          List.of(CHOICE, VOLTAGE, LENGTH, INTERVAL, PERCENT, NUMBER),
+          List.of(CHOICE, VOLTAGE, LENGTH, INTERVAL, PERCENT, NUMBER, PERIOD),
           false,
           List.of());
     }
@@ -152,6 +155,7 @@ class PolicyTest {
     "interval: soon, cannot be \"soon\", 'it is a time such as 100 ms; write for example 100 ms'",
     "percent: 0.7, cannot be \"0.7\", 'it is a share such as 70 %; write for example 70 %'",
     "number: -1, cannot be \"-1\", 'it is a number such as 0.66; write for example 0.66'",
+    "period: yearly, cannot be \"yearly\", 'it is a period such as 12 months or 1 year, or never; write for example 12 months'",
   })
   void aParameterOfAnotherTypeIsTold(String written, String fact, String remedy)
       throws IOException {

@@ -303,9 +303,7 @@ class YieldingTest {
   @MethodSource("cases")
   void theRuleIsSilentWhereItsCauseIsReported(Case one) throws IOException {
     assertThat(rules(one, one.alone())).contains(one.rule()).doesNotContain(one.cause());
-    assertThat(rules(one, one.withCause()))
-        .contains(one.cause())
-        .doesNotContain(one.rule());
+    assertThat(rules(one, one.withCause())).contains(one.cause()).doesNotContain(one.rule());
   }
 
   @Test
@@ -326,8 +324,7 @@ class YieldingTest {
       builder.policy(SiteInput.text("linter.yaml", one.policy()));
     }
     if (!one.before().isEmpty()) {
-      builder.before(
-          SiteState.of(Stream.of(SiteInput.text("example.yaml", one.before())), null));
+      builder.before(SiteState.of(Stream.of(SiteInput.text("example.yaml", one.before())), null));
     }
     return builder.build().checkText("example.yaml", site).results().stream()
         .filter(result -> !result.suppressed())

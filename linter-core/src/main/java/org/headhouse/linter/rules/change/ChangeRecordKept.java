@@ -93,13 +93,18 @@ public final class ChangeRecordKept implements ChangeRule {
         new Message(
             "the line is changed, and its record is still that of " + day,
             "what was measured and seen then says nothing of what is changed",
-            (all || due.isEmpty()
-                    ? "prove the whole line again, and then enter what was measured and seen, with"
-                        + " the day of that visit"
-                    : "prove again "
-                        + ProofWords.of(due)
-                        + "; then add an entry to renewed with the day of that visit")
-                + "; until then set stage: planned"));
+            proving(due, all)
+                + " add an entry to renewed with the day of that visit; until then set stage:"
+                + " planned"));
+  }
+
+  private static String proving(List<Proof> due, boolean all) {
+    if (due.isEmpty()) {
+      return "look at what was changed on site, and then";
+    }
+    return all
+        ? "measure the whole line and see every unit again, and then"
+        : "prove again " + ProofWords.of(due) + "; then";
   }
 
   private static void reportMissing(

@@ -16,7 +16,9 @@ import org.headhouse.linter.site.Site;
 public final class CommissioningDate implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-          "commissioning.date", "The record is not dated in the future, and what renews it not before it.", Level.ERROR);
+          "commissioning.date",
+          "The record is not dated in the future, and what renews it not before it.",
+          Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

@@ -29,7 +29,8 @@ public final class CommissioningMissing implements SiteRule {
           new Message(
               "the site is commissioned and has no record of it",
               "nobody can tell later whether the line was ever proved",
-              "add commissioning with date, by, measured and outdoor-readings-seen, or write planned"));
+              "prove the line, and then complete the record at the end of its sheet and paste it in; until"
+                  + " then set stage: planned"));
     }
   }
 }

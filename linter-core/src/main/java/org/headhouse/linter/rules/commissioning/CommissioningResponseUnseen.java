@@ -51,16 +51,16 @@ public final class CommissioningResponseUnseen implements SiteRule {
           context.finding(
               place(record.first(), unseen),
               new Message(
-              "the record lacks " + ProofWords.of(unseen),
-              "vents that nobody saw shut may stay open in the next storm"
-                  + (silent.isEmpty()
-                      ? ""
-                      : ", and a unit whose file says nothing of vents may have some"),
-              (silent.isEmpty()
-                      ? ""
-                      : "look at " + silent + ", and set vents: none where it moves none; ")
-                  + "see the others shut their vents, in calm and mild weather, and then add them to"
-                  + " storm-response-seen and stale-response-seen"));
+                  "the record lacks " + ProofWords.of(unseen),
+                  "vents that nobody saw shut may stay open in the next storm"
+                      + (silent.isEmpty()
+                          ? ""
+                          : ", and a unit whose file says nothing of vents may have some"),
+                  (silent.isEmpty()
+                          ? ""
+                          : "look at " + silent + ", and set vents: none where it moves none; ")
+                      + "see the others shut their vents, in calm and mild weather, and then add them to"
+                      + " storm-response-seen and stale-response-seen"));
       List<String> units = unseen.stream().map(Proof::at).distinct().toList();
       context.report(units.size() == 1 ? finding.concerning(units.get(0)) : finding);
     }
@@ -74,8 +74,7 @@ public final class CommissioningResponseUnseen implements SiteRule {
 
   /** The list that lacks a name, where it is there. */
   private static Place place(ProvingRecord first, Set<Proof> unseen) {
-    boolean storm =
-        unseen.stream().anyMatch(one -> one.kind() == Proof.Kind.STORM_RESPONSE);
+    boolean storm = unseen.stream().anyMatch(one -> one.kind() == Proof.Kind.STORM_RESPONSE);
     Setting<?> list = storm ? first.stormResponseSeen() : first.staleResponseSeen();
     return list.isMissing() ? first.place() : list.place();
   }

@@ -26,10 +26,7 @@ import org.jspecify.annotations.Nullable;
 public final class CommissioningRetestDue implements SiteRule {
   private static final Parameter<Period> EVERY =
       new Parameter<>(
-          "every",
-          "how often the whole line is proved again",
-          ParameterType.period(),
-          "never");
+          "every", "how often the whole line is proved again", ParameterType.period(), "never");
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
@@ -56,7 +53,9 @@ public final class CommissioningRetestDue implements SiteRule {
       context.report(
           whole.day().place(),
           new Message(
-              "the whole line was last proved on " + day + ", and was due again on "
+              "the whole line was last proved on "
+                  + day
+                  + ", and was due again on "
                   + day.plus(every),
               "joints corrode, terminators and sensors fail, and nobody sees it from the files",
               "measure the line and see readings and responses at every unit again, and then enter"

@@ -9,10 +9,37 @@ final class Signature {
   /** What people write where they mean to write something later, without spaces and points. */
   private static final Set<String> STAND_INS =
       Set.of(
-          "tbd", "tba", "tbc", "tbs", "todo", "tobedone", "tobeconfirmed", "tobedefined", "na",
-          "notapplicable", "notknown", "none", "nobody", "noone", "someone", "somebody", "unknown",
-          "unsigned", "pending", "later", "open", "missing", "initials", "name", "yourname",
-          "placeholder", "fixme", "dummy", "test", "null", "nil");
+          "tbd",
+          "tba",
+          "tbc",
+          "tbs",
+          "todo",
+          "tobedone",
+          "tobeconfirmed",
+          "tobedefined",
+          "na",
+          "notapplicable",
+          "notknown",
+          "none",
+          "nobody",
+          "noone",
+          "someone",
+          "somebody",
+          "unknown",
+          "unsigned",
+          "pending",
+          "later",
+          "open",
+          "missing",
+          "initials",
+          "name",
+          "yourname",
+          "placeholder",
+          "fixme",
+          "dummy",
+          "test",
+          "null",
+          "nil");
 
   private Signature() {}
 

@@ -48,8 +48,7 @@ class RenewedRecordTest {
   private static final String PALMS_RESPONSES =
       "storm-response-seen: [Palms], stale-response-seen: [Palms]";
   private static final String PALMS = "outdoor-readings-seen: [Palms], " + PALMS_RESPONSES;
-  private static final String HEAD =
-      ", measured: {pair-resistance: 61 ohm, idle-voltage: 0.24 V}";
+  private static final String HEAD = ", measured: {pair-resistance: 61 ohm, idle-voltage: 0.24 V}";
   private static final String ALL =
       "outdoor-readings-seen: [Ferns, Palms, Cacti, Roses], storm-response-seen: [Palms, Cacti],"
           + " stale-response-seen: [Palms, Cacti], measured: {pair-resistance: 61 ohm, idle-voltage:"
@@ -130,7 +129,9 @@ class RenewedRecordTest {
     assertThat(kept(renewed(after, "2026-06-20", "reason: changed"))).hasSize(1);
   }
 
-  /** The segment behind a repeater is measured at that repeater: the head unit sees nothing of it. */
+  /**
+   * The segment behind a repeater is measured at that repeater: the head unit sees nothing of it.
+   */
   @ParameterizedTest
   @CsvSource({
     "'measured: {elsewhere: [{at: Road, pair-resistance: 61 ohm}]}', 0",
@@ -189,7 +190,8 @@ class RenewedRecordTest {
     assertThat(reported("change.record-kept", before, after))
         .containsExactly("the line is changed, and its record is still that of 2026-06-20");
     String again =
-        after.replace("renewed: [", "renewed: [{date: 2026-06-20, by: R.O., " + PALMS + HEAD + "}, ");
+        after.replace(
+            "renewed: [", "renewed: [{date: 2026-06-20, by: R.O., " + PALMS + HEAD + "}, ");
     assertThat(reported("change.record-kept", before, again)).isEmpty();
     String early = renewed(edited("serial-number: S-3", "serial-number: S-9"), "2026-01-02", PALMS);
     assertThat(kept(early)).isEmpty();
@@ -218,14 +220,15 @@ class RenewedRecordTest {
   void aRenewalHasReadingsOfItsOwn() throws IOException {
     String first = PALMS + HEAD;
     String before = renewed(SITE, "2026-06-20", first);
-    String copied =
-        before.replace("}]\n", "}, {date: 2026-09-20, by: R.O., " + first + "}]\n");
+    String copied = before.replace("}]\n", "}, {date: 2026-09-20, by: R.O., " + first + "}]\n");
     assertThat(reported("commissioning.same-readings", before, copied)).hasSize(1);
     assertThat(
             reported(
                 "commissioning.same-readings",
                 before,
-                copied.replace("{date: 2026-09-20, by: R.O., " + first, "{date: 2026-09-20, by: R.O., " + PALMS)))
+                copied.replace(
+                    "{date: 2026-09-20, by: R.O., " + first,
+                    "{date: 2026-09-20, by: R.O., " + PALMS)))
         .isEmpty();
   }
 }

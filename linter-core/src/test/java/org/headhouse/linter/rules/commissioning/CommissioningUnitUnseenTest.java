@@ -56,7 +56,8 @@ class CommissioningUnitUnseenTest {
   /** What is accepted of one unit is not accepted of another. */
   @Test
   void aSuppressionOfOneUnitLeavesTheOther() {
-    LineCheck check = SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "outdoor-readings-seen: []");
+    LineCheck check =
+        SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "outdoor-readings-seen: []");
     LineCheck suppressed =
         LineCheck.of(
             check.site()

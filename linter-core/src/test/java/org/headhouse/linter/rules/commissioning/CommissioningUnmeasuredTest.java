@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The meter is held to the head unit and to the ends of every segment: common practice, no source. */
+/**
+ * The meter is held to the head unit and to the ends of every segment: common practice, no source.
+ */
 class CommissioningUnmeasuredTest {
   private static final String RULE = "commissioning.unmeasured";
   private static final String BOTH = "pair-resistance: 60 ohm, idle-voltage: 0.25 V";
@@ -56,7 +58,8 @@ class CommissioningUnmeasuredTest {
   /** An ohmmeter sees nothing of a terminator with a capacitor. */
   @Test
   void whatDoesNotConductNeedsNoResistance() {
-    LineCheck check = site("elsewhere: []", "120 ohm + 1 nF").with("in: 120 ohm", "in: 120 ohm + 1 nF");
+    LineCheck check =
+        site("elsewhere: []", "120 ohm + 1 nF").with("in: 120 ohm", "in: 120 ohm + 1 nF");
     assertThat(lacking(check))
         .containsExactly(
             "the pair resistance and the idle voltage at \"Boiler\", side out, \"Bay 3\"");

@@ -86,7 +86,8 @@ class DaysOfRecordsTest {
         .isEqualTo(
             day == null
                 ? List.of()
-                : List.of("the whole line was last proved on 2020-03-14, and was due again on 2021-03-14"));
+                : List.of(
+                    "the whole line was last proved on 2020-03-14, and was due again on 2021-03-14"));
   }
 
   @ParameterizedTest
