@@ -43,7 +43,7 @@ class SitesOfOneCustomerTest {
 
   private static List<String> told(String first, String second) throws IOException {
     return results(SiteLinter.builder(), first, second).stream()
-        .map(result -> result.level().toString().toLowerCase() + " " + result.rule())
+        .map(result -> result.level().word() + " " + result.rule())
         .toList();
   }
 
@@ -134,8 +134,10 @@ class SitesOfOneCustomerTest {
         site("west", "ours", 41)
             .replace(
                 "    outdoor: {light: local, temperature: local}\n",
-                "    outdoor: {light: local, temperature: local}\n"
-                    + "    network: {ip: 192.168.41.12/24}\n");
+                """
+                    outdoor: {light: local, temperature: local}
+                    network: {ip: 192.168.41.12/24}
+                """);
     assertThat(told(site("east", "ours", 40), twice)).containsExactly("error network.duplicate-ip");
     assertThat(told(twice, site("east", "ours", 40))).containsExactly("error network.duplicate-ip");
     assertThat(told(site("east", "ours", 41), twice))

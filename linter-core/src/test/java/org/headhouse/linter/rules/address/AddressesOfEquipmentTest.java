@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.address;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -119,9 +120,6 @@ class AddressesOfEquipmentTest {
     assertThat(results(site(address, other), ""))
         .singleElement()
         .satisfies(
-            result -> {
-              assertThat(result.fix()).isNotNull();
-              assertThat(result.fix().kind()).isEqualTo(FixKind.SAFE);
-            });
+            result -> assertThat(requireNonNull(result.fix()).kind()).isEqualTo(FixKind.SAFE));
   }
 }

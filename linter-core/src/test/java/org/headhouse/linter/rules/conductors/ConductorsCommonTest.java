@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.conductors;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -76,8 +77,7 @@ class ConductorsCommonTest {
   /** Somebody has to land it, and the fix makes one result of none. */
   @Test
   void theFixIsProposed() {
-    Fix fix = check("C", "-", "-", "").results().get(0).fix();
-    assertThat(fix).isNotNull();
+    Fix fix = requireNonNull(check("C", "-", "-", "").results().get(0).fix());
     assertThat(fix.kind()).isEqualTo(FixKind.PROPOSED);
     assertThat(fix.replacements()).hasSize(2);
   }

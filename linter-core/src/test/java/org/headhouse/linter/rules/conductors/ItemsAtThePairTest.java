@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.conductors;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -97,7 +98,6 @@ class ItemsAtThePairTest {
     assertThat(check.reportedBy("conductors.ground").get(0))
         .contains("ground is landed at \"Office\" instead of at \"Head House\"");
     assertThat(check.marked("conductors.ground")).isEqualTo("[A, B]");
-    assertThat(check.results().get(0).fix()).isNotNull();
-    assertThat(check.results().get(0).fix().replacements()).hasSize(2);
+    assertThat(requireNonNull(check.results().get(0).fix()).replacements()).hasSize(2);
   }
 }
