@@ -46,12 +46,9 @@ public record GalvanicSection(List<Segment> segments) {
 
   /** How an item is connected to this section: on one side, or a repeater within it on both. */
   public List<Connection> connections(ChainItem item) {
-    if (segments.size() == 1) {
-      return List.of(segments.get(0).connection(item));
-    }
     List<Connection> connections = new ArrayList<>(2);
     for (Segment segment : segments) {
-      if (segment.endsAt(item) || segment.items().stream().anyMatch(item::isSameItemAs)) {
+      if (segment.contains(item)) {
         Connection connection = segment.connection(item);
         if (!connections.contains(connection)) {
           connections.add(connection);

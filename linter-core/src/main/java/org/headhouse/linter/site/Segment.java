@@ -32,6 +32,12 @@ public record Segment(List<ChainItem> items) {
     return item.isSameItemAs(first()) || item.isSameItemAs(last());
   }
 
+  /** Whether an item of the chain is in it. */
+  public boolean contains(ChainItem item) {
+    int place = item.index() - first().index();
+    return place >= 0 && place < items.size() && items.get(place).isSameItemAs(item);
+  }
+
   /** The side of an item that faces this segment. */
   public Side side(ChainItem item) {
     return item.isSameItemAs(first()) && !item.isSameItemAs(last()) ? Side.OUT : Side.IN;

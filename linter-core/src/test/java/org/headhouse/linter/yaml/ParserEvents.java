@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.headhouse.linter.source.SourceText;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
@@ -20,7 +21,9 @@ import org.yaml.snakeyaml.reader.StreamReader;
 public final class ParserEvents {
   private ParserEvents() {}
 
-  public static void assertSameOfEitherReader(String text) {
+  /** Of a text in which separators of lines are hidden, as the reader of files does. */
+  public static void assertSameOfEitherReader(String written) {
+    String text = LineSeparators.hidden(new SourceText("a.yaml", written));
     LoaderOptions options = new LoaderOptions();
     assertThat(
             told(

@@ -106,15 +106,12 @@ class SheetContentTest {
             "Role: follower",
             "Address: 2",
             "Line: 9600 bit/s, 8 data bits, odd parity, 1 stop bit",
-            "Vents: not known: look",
-            "On stale readings: not known: ask",
-            "Stale after: not known: ask",
-            "Close time: not known: ask",
+            "Vents: no vents",
             "light: head unit",
             "temperature: head unit",
             "wind speed: head unit",
             "rain: head unit");
-    assertThat(card.select("ul.ticks li input[type=checkbox]")).hasSize(12);
+    assertThat(card.select("ul.ticks li input[type=checkbox]")).hasSize(9);
     assertThat(card.text())
         .contains("Set the address before the pair is connected. Delivered with address 100.");
     assertThat(MORVANE.select(".card").get(0).select("li").eachText())
