@@ -22,7 +22,13 @@ final class WrittenTree {
   /** The characters of a region. */
   static String slice(SourceText source, Region region) {
     int from = source.offset(region.startLine(), region.startColumn());
-    return source.text().substring(from, source.offset(region.endLine(), region.endColumn()));
+    int to = source.offset(region.endLine(), region.endColumn());
+    return asRead(source.text().substring(from, to));
+  }
+
+  /** YAML 1.2.2, 5.4: the three end no line. */
+  static String asRead(String text) {
+    return text.replaceAll("[\u0085\u2028\u2029]", "\uFFFD");
   }
 
   void look(Node node) {

@@ -34,10 +34,10 @@ final class YamlProperty implements Property {
     document.findings().forEach(finding -> told.region(finding.place().region()));
     document.findings().forEach(finding -> Told.message(finding.message()));
     if (root == null) {
-      Demand.that(!parses(asRead(source)) || isBeyondParser(document), "not read: %s", source.text());
+      Demand.that(!parses(WrittenTree.asRead(source.text())) || isBeyondParser(document), "not read: %s", source.text());
       return;
     }
-    Demand.that(parses(asRead(source)), "read although it is no YAML: %s", source.text());
+    Demand.that(parses(WrittenTree.asRead(source.text())), "read although it is no YAML: %s", source.text());
     new WrittenTree(source, told).look(root);
     for (Comment comment : document.comments()) {
       told.region(comment.region());
@@ -49,11 +49,6 @@ final class YamlProperty implements Property {
     if (document.findings().isEmpty()) {
       ComposedTree.compare(root, source.text());
     }
-  }
-
-  /** YAML 1.2.2, 5.4: the three end no line. */
-  private static String asRead(SourceText source) {
-    return source.text().replaceAll("[\u0085\u2028\u2029]", "\uFFFD");
   }
 
   /** The first document, and whether another one follows. */
