@@ -22,6 +22,7 @@ class SoundSitesTest {
         - {id: old, unit-load: 1, idle-bias: needed, isolated: false, comm-module: needed, parities: [even, none]}
         - {id: fail-safe, unit-load: 1/8, idle-bias: not-needed, isolated: false, baud-rates: [9600, 19200]}
         - {id: isolated, unit-load: 1/8, idle-bias: not-needed, isolated: true, rise-time: 100 ns}
+        - {id: waiting, unit-load: 1/8, idle-bias: not-needed, other-clients: waits, processing: 40 ms}
       """;
 
   private static final String VENTS = "vents: roof\non-stale-readings: close\n";
@@ -184,6 +185,25 @@ class SoundSitesTest {
                   polling: {every: 20 s, registers: 60, timeout: 1 s, retries: 1}
                 """),
         Arguments.of(
+            "with software on the pair, a head unit that waits for it, and equipment that both ask",
+            site(
+                    cable("24 AWG")
+                        + bias("Head House")
+                        + "traffic: {broadcast: {registers: 12, every: 5 s}}\n",
+                    "- converter: Office\n"
+                        + ("latency: 16 ms\n" + to("120 ohm", "12 m")).indent(2)
+                        + unit(1, "waiting", "A, B, G", to("none", "40 m"))
+                        + meter("Water Meter", 57, "head")
+                        + meter("Dosing Rig", 58, "supervision")
+                        + unit(2, "waiting", "A, B", end("120 ohm")))
+                + """
+                supervision:
+                  link: serial
+                  at: Office
+                  zones: [Head House, Bay 2]
+                  polling: {every: 20 s, registers: 60, timeout: 300 ms, retries: 1}
+                """),
+        Arguments.of(
             "commissioned",
             site(
                         cable("24 AWG") + bias("Head House"),
@@ -232,6 +252,19 @@ class SoundSitesTest {
                       storm-response-seen: [{unit: Bay 2, limit: 12 m/s, closed-in: 85 s}]
                       stale-response-seen: [Bay 2]
                 """));
+  }
+
+  private static String meter(String name, int address, String by) {
+    return "- equipment: "
+        + name
+        + "\n"
+        + ("address: "
+                + address
+                + "\nbroadcasts: ignored\npolled: {by: "
+                + by
+                + ", registers: 4, every: 1 min}\n"
+                + to("none", "20 m"))
+            .indent(2);
   }
 
   private static String vents(String more) {

@@ -76,7 +76,7 @@ public final class OutdoorClosesTooLate implements SiteRule {
                 new Message(
                     unit.called()
                         + (sum.time().isComplete() ? " can take " : " takes at least ")
-                        + Shown.seconds(sum.time().totalSeconds())
+                        + Shown.secondsBeside(allowed.seconds(), sum.time().totalSeconds())
                         + " from the gust to closed vents; the site allows "
                         + allowed.written(),
                     "vents that are open in the gust are wrecked and can injure people ("

@@ -67,7 +67,7 @@ public final class OutdoorStaleTime implements SiteRule {
                       "on a dead line "
                           + unit.called()
                           + " goes on with a reading until it is "
-                          + Shown.seconds(overdue + staleAfter.seconds())
+                          + Shown.secondsBeside(allowed.seconds(), overdue + staleAfter.seconds())
                           + " old; the site allows "
                           + allowed.written(),
                       "its vents stay open in a storm that it does not hear of ("

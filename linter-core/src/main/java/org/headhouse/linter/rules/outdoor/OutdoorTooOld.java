@@ -1,8 +1,10 @@
 package org.headhouse.linter.rules.outdoor;
 
+import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.ReadingAge;
+import org.headhouse.linter.line.TimeoutNeed;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -64,7 +66,8 @@ public final class OutdoorTooOld implements SiteRule {
         context
             .finding(
                 station.maximumAge().place(),
-                message(always ? age : ageOneSilent, !always, lost, allowed, traffic, change))
+                message(
+                    always ? age : ageOneSilent, !always, lost, allowed, context.figures(), change))
             .fixedBy(change == null ? null : change.fix(site));
     context.report(always ? finding : finding.at(Level.WARNING));
   }
@@ -74,24 +77,30 @@ public final class OutdoorTooOld implements SiteRule {
       boolean oneSilent,
       int lost,
       Interval allowed,
-      Traffic traffic,
+      LineFigures figures,
       @Nullable YoungerReadings change) {
     return new Message(
         (oneSilent ? "with one unit silent a reading can be " : "a reading can be ")
-            + Shown.seconds(age.totalSeconds())
+            + Shown.secondsBeside(allowed.seconds(), age.totalSeconds())
             + " old; the site allows "
             + allowed.written(),
         "vents follow out-of-date wind (" + TimeParts.of(age, lost, oneSilent) + ")",
-        change == null ? otherwise(traffic, oneSilent) : change.remedy());
+        change == null ? otherwise(figures, oneSilent) : change.remedy());
   }
 
   /** What to do where neither the period nor the rate helps. */
-  private static String otherwise(Traffic traffic, boolean oneSilent) {
-    if (traffic.polls().isEmpty()) {
+  private static String otherwise(LineFigures figures, boolean oneSilent) {
+    Traffic traffic = figures.traffic();
+    if (traffic == null || traffic.polls().isEmpty()) {
       return "send fewer registers, or allow a greater maximum-age";
     }
+    TimeoutNeed need = figures.timeoutNeed();
     return oneSilent
-        ? "shorten the timeout of the polls or their retries, or allow a greater maximum-age"
+        ? "shorten the timeout of the polls or their retries"
+            + (need == null
+                ? ""
+                : " (a timeout of " + Shown.atLeastSeconds(need.totalSeconds()) + " is the least)")
+            + ", or allow a greater maximum-age"
         : "read fewer registers at a time, or allow a greater maximum-age";
   }
 }
