@@ -34,10 +34,16 @@ final class YamlProperty implements Property {
     document.findings().forEach(finding -> told.region(finding.place().region()));
     document.findings().forEach(finding -> Told.message(finding.message()));
     if (root == null) {
-      Demand.that(!parses(WrittenTree.asRead(source.text())) || isBeyondParser(document), "not read: %s", source.text());
+      Demand.that(
+          !parses(WrittenTree.asRead(source.text())) || isBeyondParser(document),
+          "not read: %s",
+          source.text());
       return;
     }
-    Demand.that(parses(WrittenTree.asRead(source.text())), "read although it is no YAML: %s", source.text());
+    Demand.that(
+        parses(WrittenTree.asRead(source.text())),
+        "read although it is no YAML: %s",
+        source.text());
     new WrittenTree(source, told).look(root);
     for (Comment comment : document.comments()) {
       told.region(comment.region());
