@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Checks;
@@ -23,7 +22,7 @@ class SharedFixTest {
 
   @Test
   void resultsOfARuleShareOneFix() {
-    Map<Fix, Boolean> fixes = new IdentityHashMap<>();
+    IdentityHashMap<Fix, Boolean> fixes = new IdentityHashMap<>();
     List<Result> doubles =
         Checks.of(SITE).results().stream()
             .filter(result -> result.rule().equals("address.duplicate"))
