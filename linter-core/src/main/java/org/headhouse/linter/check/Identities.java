@@ -24,6 +24,11 @@ final class Identities {
     this.site = id != null && id.node() instanceof Scalar scalar ? scalar.text() : null;
   }
 
+  /** The path of keys and names that leads to a place. */
+  String pathOf(Place place) {
+    return String.join("/", NodePath.of(root, search, place).steps());
+  }
+
   Identity of(Finding finding) {
     return of(finding.place(), finding.unit(), finding.level());
   }

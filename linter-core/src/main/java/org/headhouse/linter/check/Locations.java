@@ -46,14 +46,16 @@ final class Locations {
   }
 
   private Result result(Finding finding, Level level, @Nullable Identity identity) {
-    Region region = finding.place().region();
-    LogicalPath logical = paths.of(region);
+    Place place = finding.place();
+    LogicalPath logical = paths.of(place.region());
     return new Result(
         finding.rule(),
         level,
         finding.message(),
-        location(source, region),
-        logical.text(),
+        location(source, written(place)),
+        place instanceof Place.ThroughDefault && identities != null
+            ? identities.pathOf(place)
+            : logical.text(),
         finding.unit() == null ? logical.unit() : finding.unit(),
         related(finding),
         null,
@@ -62,10 +64,18 @@ final class Locations {
         fixes.of(finding));
   }
 
+  /** A default is shown where it is written, what an alias brings where it is used. */
+  private static Region written(Place place) {
+    return place instanceof Place.ThroughDefault given ? given.anchored().value() : place.region();
+  }
+
   private List<RelatedLocation> related(Finding finding) {
     List<RelatedLocation> related = new ArrayList<>();
     Place.Anchored anchored = finding.place().anchored();
-    if (anchored != null) {
+    if (finding.place() instanceof Place.ThroughDefault given) {
+      related.add(
+          new RelatedLocation(location(source, given.region()), "this unit takes the default"));
+    } else if (anchored != null) {
       related.add(
           new RelatedLocation(
               location(source, anchored.anchor()), "the anchor &" + anchored.name() + " is here"));

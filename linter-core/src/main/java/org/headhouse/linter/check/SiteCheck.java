@@ -68,7 +68,7 @@ public final class SiteCheck {
    * @param today the day of the check
    */
   public ExaminedFile examine(String path, byte[] bytes, LocalDate today) {
-    Document document = SourceDecoder.read(path, bytes, setup.limits());
+    Document document = SiteDocument.read(path, bytes, setup.limits());
     List<Finding> findings = new ArrayList<>(document.findings());
     var root = document.root();
     if (root == null) {
@@ -109,7 +109,7 @@ public final class SiteCheck {
 
   /** The figures of the site in one file, or null where the file cannot be read as YAML. */
   public @Nullable SiteFigures figures(String path, byte[] bytes) {
-    Document document = SourceDecoder.read(path, bytes, setup.limits());
+    Document document = SiteDocument.read(path, bytes, setup.limits());
     var root = document.root();
     return root == null
         ? null

@@ -121,8 +121,13 @@ public final class Fixes {
     if (target == null) {
       return null;
     }
-    Set<Region> users = known.written().users(target.region());
-    if (users.equals(Set.of(target.user()))) {
+    Set<Region> users = new HashSet<>(known.written().users(target.region()));
+    boolean isDefault = known.written().isDefault(target.region());
+    if (isDefault && !target.user().equals(target.region())) {
+      users.remove(target.region()); // where it is written, nobody uses it
+    }
+    if (users.equals(Set.of(target.user()))
+        || (isDefault && target.user().equals(target.region()))) {
       return target.replacement() == null ? null : new Step(target.replacement(), Set.of());
     }
     Set<Region> agreeing = new HashSet<>();
