@@ -23,6 +23,7 @@ import org.headhouse.linter.baseline.SitePaths;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.TextReport;
@@ -33,7 +34,6 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Resistance;
-import org.headhouse.linter.figures.SiteFigures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -224,8 +224,7 @@ class ReadmeTest {
             "    on-stale-readings: close.*\n")) {
       units = units.replaceAll(common, "");
     }
-    String brief =
-        whole.substring(0, whole.indexOf("chain:")) + example("defaults") + "\n" + units;
+    String brief = whole.substring(0, whole.indexOf("chain:")) + example("defaults") + "\n" + units;
     assertThat(brief.lines().count()).isLessThan(whole.lines().count());
     SiteLinter linter =
         SiteLinter.builder()

@@ -64,17 +64,17 @@ public final class UnitDefaults {
     Set<String> own = new HashSet<>();
     item.entries().forEach(entry -> own.add(entry.key().text()));
     Scalar role = scalar(item, "role");
-    Cursor ofRole =
-        role == null || OTHER_KINDS.stream().anyMatch(own::contains)
-            ? null
-            : defaults.get(role.text());
+    if (role == null || OTHER_KINDS.stream().anyMatch(own::contains)) {
+      return item;
+    }
+    Cursor ofRole = defaults.get(role.text());
     if (ofRole == null
         || !(ofRole.node() instanceof Mapping given)
         || size(given, MOST_VALUES) > MOST_VALUES) {
       return item;
     }
     Scalar name = scalar(item, ItemKind.UNIT.word());
-    Alias via = Alias.ofDefault((name == null ? role : name).region(), given);
+    Alias via = Alias.ofDefault(name == null ? role.region() : name.region(), given);
     List<Mapping.Entry> entries = new ArrayList<>(item.entries());
     for (Mapping.Entry entry : given.entries()) {
       String key = entry.key().text();
