@@ -141,8 +141,12 @@ class DefaultsTest {
     String site =
         with(
             "  - unit: Hardening Bay\n",
-            "  - repeater: Boiler\n    termination: {in: 120 ohm, out: 120 ohm}\n"
-                + "    cable-to-next: 10 m\n  - unit: Hardening Bay\n");
+            """
+              - repeater: Boiler
+                termination: {in: 120 ohm, out: 120 ohm}
+                cable-to-next: 10 m
+              - unit: Hardening Bay
+            """);
     assertThat(Checks.places(site)).noneMatch(place -> place.contains("schema"));
   }
 }
