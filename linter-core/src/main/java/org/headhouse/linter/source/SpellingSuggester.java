@@ -37,8 +37,9 @@ public final class SpellingSuggester {
 
   /**
    * The known word nearest to a written one, where one is near: at most a third of its letters
-   * differ (inserted, left out, replaced, or two neighbours swapped). Of two equally near ones, the
-   * first. Empty also after the limit of comparisons.
+   * differ (inserted, left out, replaced, or two neighbours swapped), and none of its digits, since
+   * another number is another thing. Of two equally near ones, the first. Empty also after the
+   * limit of comparisons.
    */
   public Optional<String> suggest(String written) {
     if (candidates.isEmpty()) {
@@ -51,7 +52,8 @@ public final class SpellingSuggester {
     for (String word : known) {
       String candidate = candidates.get(index++);
       int allowed = Math.max(1, Math.max(wanted.length(), candidate.length()) / 3);
-      if (Math.abs(wanted.length() - candidate.length()) > allowed) {
+      if (Math.abs(wanted.length() - candidate.length()) > allowed
+          || !digits(wanted).equals(digits(candidate))) {
         continue;
       }
       steps += wanted.length() * candidate.length();
@@ -66,6 +68,34 @@ public final class SpellingSuggester {
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /**
+   * Whether a suggestion can be nothing but the word that was meant: one letter is another,
+   * missing, too much or swapped with its neighbour, and no other known word is as near.
+   */
+  public boolean isCertain(String written, String suggestion) {
+    String wanted = normal(written);
+    for (String word : known) {
+      boolean isNear = Math.abs(wanted.length() - word.length()) <= 2;
+      if (word.equals(suggestion) || !isNear) {
+        continue;
+      }
+      if (distance(wanted, normal(word)) <= 1) {
+        return false;
+      }
+    }
+    return distance(wanted, normal(suggestion)) <= 1;
+  }
+
+  private static String digits(String word) {
+    StringBuilder digits = new StringBuilder();
+    for (int i = 0; i < word.length(); i++) {
+      if (Character.isDigit(word.charAt(i))) {
+        digits.append(word.charAt(i));
+      }
+    }
+    return digits.toString();
   }
 
   private static String normal(String word) {

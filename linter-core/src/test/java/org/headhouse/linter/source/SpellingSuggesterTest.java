@@ -3,6 +3,7 @@ package org.headhouse.linter.source;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,6 +44,33 @@ class SpellingSuggesterTest {
   }
 
   private static String name(int number) {
-    return "z".repeat(57) + (number + 100);
+    String letters =
+        Integer.toString(number + 100)
+            .chars()
+            .mapToObj(digit -> Character.toString('a' + digit % 10))
+            .collect(Collectors.joining());
+    return "z".repeat(57) + letters;
+  }
+
+  /** Another number is another thing. */
+  @ParameterizedTest
+  @CsvSource({"Tomato 2, Tomato 1", "Bay 12, Bay 21", "East 1, East", "type-2, type-3"})
+  void digitsAreNeverMisspelt(String written, String known) {
+    assertThat(SpellingSuggester.suggest(written, List.of(known))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Seedlin North, Seedling North, true",
+    "Seedling Nroth, Seedling North, true",
+    "Seedlin Nort, Seedling North, false",
+    "Freesia Est, Freesia East, false",
+    "Freesia Eastt, Freesia East, true",
+  })
+  void oneLetterIsCertainWhereNothingElseIsAsNear(String written, String near, boolean certain) {
+    SpellingSuggester suggester =
+        new SpellingSuggester(List.of("Seedling North", "Freesia East", "Freesia Esst"));
+    assertThat(suggester.suggest(written)).contains(near);
+    assertThat(suggester.isCertain(written, near)).isEqualTo(certain);
   }
 }
