@@ -19,8 +19,6 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.ProvingRecord;
-import org.headhouse.linter.site.RecordDate;
-import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 
@@ -75,9 +73,9 @@ public final class ChangeRecordKept implements ChangeRule {
   private static boolean isOutOfOrder(Commissioning record) {
     List<LocalDate> days = new ArrayList<>();
     for (ProvingRecord one : record.records()) {
-      RecordDate written = one.day().orNull();
-      if (written != null && written.day() != null) {
-        days.add(written.day());
+      LocalDate day = one.dayOrNull();
+      if (day != null) {
+        days.add(day);
       }
     }
     return !days.stream().sorted().toList().equals(days);
@@ -86,12 +84,12 @@ public final class ChangeRecordKept implements ChangeRule {
   private static void reportKept(
       Commissioning record, List<Proof> due, boolean all, RuleContext context) {
     List<ProvingRecord> records = record.records();
-    Setting<RecordDate> latest = records.get(records.size() - 1).day();
-    String day = latest.optional().map(RecordDate::day).map(LocalDate::toString).orElse("before");
+    ProvingRecord latest = records.get(records.size() - 1);
+    LocalDate day = latest.dayOrNull();
     context.report(
-        latest.place(),
+        latest.day().place(),
         new Message(
-            "the line is changed, and its record is still that of " + day,
+            "the line is changed, and its record is still that of " + (day == null ? "before" : day),
             "what was measured and seen then says nothing of what is changed",
             proving(due, all)
                 + " add an entry to renewed with the day of that visit; until then set stage:"

@@ -46,7 +46,8 @@ public final class CommissioningResponseUnseen implements SiteRule {
     Set<Proof> unseen = RequiredProofs.responses(site);
     unseen.removeAll(GivenProofs.of(site, record.records()));
     if (!unseen.isEmpty()) {
-      String silent = sayingNothingOfVents(site, unseen);
+      Set<String> units = unseen.stream().map(Proof::at).collect(Collectors.toSet());
+      String silent = sayingNothingOfVents(site, units);
       Finding finding =
           context.finding(
               place(record.first(), unseen),
@@ -61,8 +62,7 @@ public final class CommissioningResponseUnseen implements SiteRule {
                           : "look at " + silent + ", and set vents: none where it moves none; ")
                       + "see the others shut their vents, in calm and mild weather, and then add them to"
                       + " storm-response-seen and stale-response-seen"));
-      List<String> units = unseen.stream().map(Proof::at).distinct().toList();
-      context.report(units.size() == 1 ? finding.concerning(units.get(0)) : finding);
+      context.report(units.size() == 1 ? finding.concerning(units.iterator().next()) : finding);
     }
   }
 
@@ -79,10 +79,10 @@ public final class CommissioningResponseUnseen implements SiteRule {
     return list.isMissing() ? first.place() : list.place();
   }
 
-  private static String sayingNothingOfVents(Site site, Set<Proof> unseen) {
+  private static String sayingNothingOfVents(Site site, Set<String> unseen) {
     return site.units().stream()
         .filter(unit -> unit.vents().isMissing())
-        .filter(unit -> unseen.stream().anyMatch(one -> unit.name().is(one.at())))
+        .filter(unit -> unseen.contains(unit.name().or("")))
         .map(Unit::called)
         .distinct()
         .collect(Collectors.joining(", "));
