@@ -58,14 +58,9 @@ final class RandomSegments {
   private SegmentItem item(
       String name, boolean atEnd, @Nullable Terminator terminator, @Nullable BiasResistors bias) {
     if (random.nextDouble() < (atEnd ? 0.4 : 0.1)) {
-      return SegmentItem.repeaterSide(name, terminator, bias);
+      return new SegmentItem(name, 1, terminator, bias);
     }
-    double unitLoads = UNIT_LOADS[random.nextInt(4)];
-    return switch (random.nextInt(8)) {
-      case 0 -> SegmentItem.equipment(name, unitLoads, terminator, bias);
-      case 1 -> SegmentItem.converter(name, unitLoads, terminator, bias);
-      default -> SegmentItem.unit(name, unitLoads, terminator, bias);
-    };
+    return new SegmentItem(name, UNIT_LOADS[random.nextInt(4)], terminator, bias);
   }
 
   private Terminator terminator() {
