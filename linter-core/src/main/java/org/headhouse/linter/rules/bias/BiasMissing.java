@@ -107,7 +107,7 @@ public final class BiasMissing implements SiteRule {
                     "while nobody sends, a receiver then takes noise for the start of a message",
                     needed
                         ? bias.words()
-                        : "look into the manuals: write "
+                        : "look into the manuals: set "
                             + forms(items, line.segment())
                             + " of what reads an undriven pair as idle, else "
                             + bias.words()))

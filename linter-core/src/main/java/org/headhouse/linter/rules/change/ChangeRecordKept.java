@@ -24,6 +24,8 @@ import org.headhouse.linter.site.Stage;
 
 /** {@code change.record-kept}. */
 public final class ChangeRecordKept implements ChangeRule {
+  private static final String WITHOUT = "the record is renewed after a change without ";
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "change.record-kept",
@@ -110,9 +112,10 @@ public final class ChangeRecordKept implements ChangeRule {
     context.report(
         renewals.get(renewals.size() - 1).day().place(),
         new Message(
-            "the record is renewed after a change without " + ProofWords.of(missing),
+            ProofWords.fact(WITHOUT, missing),
             "the change may have touched it, and nobody looked",
-            "measure and see it too, and then add it to this entry; until then set stage:"
-                + " planned"));
+            "prove "
+                + ProofWords.remedied(WITHOUT, missing)
+                + " too, and then add it to this entry; until then set stage: planned"));
   }
 }

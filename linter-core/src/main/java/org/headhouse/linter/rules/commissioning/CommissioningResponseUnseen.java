@@ -23,6 +23,8 @@ import org.headhouse.linter.source.Place;
 
 /** {@code commissioning.response-unseen}: common practice, no source. */
 public final class CommissioningResponseUnseen implements SiteRule {
+  private static final String LACKS = "the record lacks ";
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.response-unseen",
@@ -52,7 +54,7 @@ public final class CommissioningResponseUnseen implements SiteRule {
           context.finding(
               place(record.first(), unseen),
               new Message(
-                  "the record lacks " + ProofWords.of(unseen),
+                  ProofWords.fact(LACKS, unseen),
                   "vents that nobody saw shut may stay open in the next storm"
                       + (silent.isEmpty()
                           ? ""
@@ -60,8 +62,9 @@ public final class CommissioningResponseUnseen implements SiteRule {
                   (silent.isEmpty()
                           ? ""
                           : "look at " + silent + ", and set vents: none where it moves none; ")
-                      + "see the others shut their vents, in calm and mild weather, and then add them to"
-                      + " storm-response-seen and stale-response-seen"));
+                      + "in calm and mild weather see "
+                      + ProofWords.remedied(LACKS, unseen)
+                      + ", and then add it to storm-response-seen and stale-response-seen"));
       context.report(units.size() == 1 ? finding.concerning(units.iterator().next()) : finding);
     }
   }
