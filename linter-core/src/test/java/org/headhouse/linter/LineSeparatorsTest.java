@@ -41,7 +41,9 @@ class LineSeparatorsTest {
   @Test
   void theirColumnsAreThoseOfCharacters() {
     String wide = "\uD83C\uDFE0";
-    assertThat(Checks.places(Example.SITE + "# " + wide + "\u2028" + wide + wide + "\u0085\r\n#\u2029"))
+    assertThat(
+            Checks.places(
+                Example.SITE + "# " + wide + "\u2028" + wide + wide + "\u0085\r\n#\u2029"))
         .containsExactly(
             "30:4 file.line-separator", "30:7 file.line-separator", "31:2 file.line-separator");
   }

@@ -31,7 +31,8 @@ final class WatchedClosings {
         StormResponse response = one.orNull();
         String name = response == null ? null : response.unit().orNull();
         if (response != null && name != null && response.closedIn().isGiven()) {
-          byUnit.merge(name, new Watched(number, record.dayOrNull(), response), WatchedClosings::newer);
+          byUnit.merge(
+              name, new Watched(number, record.dayOrNull(), response), WatchedClosings::newer);
         }
       }
     }

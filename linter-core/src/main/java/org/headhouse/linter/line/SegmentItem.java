@@ -12,10 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param bias resistors to its supply, or null
  */
 public record SegmentItem(
-    String name,
-    double unitLoads,
-    @Nullable Terminator terminator,
-    @Nullable BiasResistors bias) {
+    String name, double unitLoads, @Nullable Terminator terminator, @Nullable BiasResistors bias) {
 
   public SegmentItem {
     Require.notNegative(unitLoads, "unit loads");

@@ -70,7 +70,9 @@ final class LineSeparators {
         "file.line-separator",
         at,
         new Message(
-            "the character U+" + (c == NEL ? "0085" : c == LS ? "2028" : "2029") + " is in this line",
+            "the character U+"
+                + (c == NEL ? "0085" : c == LS ? "2028" : "2029")
+                + " is in this line",
             "some readers of YAML end the line here and others do not, so what looks like a comment"
                 + " to one is a key to another",
             "delete it, or replace it with a space or a line break"));

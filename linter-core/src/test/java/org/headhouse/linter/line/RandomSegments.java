@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Segments of all sorts: hops of no length, repeaters, equipment and converters, terminators
- * missing, doubled, in the middle or with a capacitor, bias at none, one or several places.
+ * Segments of all sorts: hops of no length, loads of all sizes, terminators missing, doubled, in
+ * the middle or with a capacitor, bias at none, one or several places.
  */
 final class RandomSegments {
   private static final double[] UNIT_LOADS = {1, 0.5, 0.25, 0.125};

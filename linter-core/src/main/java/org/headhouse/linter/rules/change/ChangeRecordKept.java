@@ -91,7 +91,8 @@ public final class ChangeRecordKept implements ChangeRule {
     context.report(
         latest.day().place(),
         new Message(
-            "the line is changed, and its record is still that of " + (day == null ? "before" : day),
+            "the line is changed, and its record is still that of "
+                + (day == null ? "before" : day),
             "what was measured and seen then says nothing of what is changed",
             proving(due, all)
                 + " add an entry to renewed with the day of that visit; until then set stage:"

@@ -26,7 +26,9 @@ class CommissioningResponseUnseenTest {
 
   private static List<String> lacking(LineCheck check) {
     return check.reportedBy(RULE).stream()
-        .map(line -> line.replaceFirst(".* the record lacks \\d+ proofs .* see (.*), and then .*", "$1"))
+        .map(
+            line ->
+                line.replaceFirst(".* the record lacks \\d+ proofs .* see (.*), and then .*", "$1"))
         .map(line -> line.replaceFirst(".* the record lacks (.*?): vents that .*", "$1"))
         .toList();
   }

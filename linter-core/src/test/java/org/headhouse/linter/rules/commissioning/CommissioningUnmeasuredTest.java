@@ -32,7 +32,9 @@ class CommissioningUnmeasuredTest {
 
   private static List<String> lacking(LineCheck check) {
     return check.reportedBy(RULE).stream()
-        .map(line -> line.replaceFirst(".* the record lacks \\d+ proofs .*; measure (.*), and .*", "$1"))
+        .map(
+            line ->
+                line.replaceFirst(".* the record lacks \\d+ proofs .*; measure (.*), and .*", "$1"))
         .map(line -> line.replaceFirst(".* the record lacks (.*?): a terminator .*", "$1"))
         .toList();
   }
