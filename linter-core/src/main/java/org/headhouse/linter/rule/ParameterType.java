@@ -104,7 +104,7 @@ public interface ParameterType<T> {
                 : null);
   }
 
-  /** A share of something that is left over, written in percent: less than all of it. */
+  /** By how much something may be off, as a share of it in percent: less than all of it. */
   static ParameterType<Double> tolerance() {
     return of(
         "a share under 100 %",

@@ -23,6 +23,8 @@ import org.headhouse.linter.source.Place;
 
 /** {@code commissioning.response-unseen}: common practice, no source. */
 public final class CommissioningResponseUnseen implements SiteRule {
+  private static final String LACKS = "the record lacks ";
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.response-unseen",
@@ -46,12 +48,13 @@ public final class CommissioningResponseUnseen implements SiteRule {
     Set<Proof> unseen = RequiredProofs.responses(site);
     unseen.removeAll(GivenProofs.of(site, record.records()));
     if (!unseen.isEmpty()) {
-      String silent = sayingNothingOfVents(site, unseen);
+      Set<String> units = unseen.stream().map(Proof::at).collect(Collectors.toSet());
+      String silent = sayingNothingOfVents(site, units);
       Finding finding =
           context.finding(
               place(record.first(), unseen),
               new Message(
-                  "the record lacks " + ProofWords.of(unseen),
+                  ProofWords.fact(LACKS, unseen),
                   "vents that nobody saw shut may stay open in the next storm"
                       + (silent.isEmpty()
                           ? ""
@@ -59,10 +62,10 @@ public final class CommissioningResponseUnseen implements SiteRule {
                   (silent.isEmpty()
                           ? ""
                           : "look at " + silent + ", and set vents: none where it moves none; ")
-                      + "see the others shut their vents, in calm and mild weather, and then add them to"
-                      + " storm-response-seen and stale-response-seen"));
-      List<String> units = unseen.stream().map(Proof::at).distinct().toList();
-      context.report(units.size() == 1 ? finding.concerning(units.get(0)) : finding);
+                      + "in calm and mild weather see "
+                      + ProofWords.remedied(LACKS, unseen)
+                      + ", and then add it to storm-response-seen and stale-response-seen"));
+      context.report(units.size() == 1 ? finding.concerning(units.iterator().next()) : finding);
     }
   }
 
@@ -79,10 +82,10 @@ public final class CommissioningResponseUnseen implements SiteRule {
     return list.isMissing() ? first.place() : list.place();
   }
 
-  private static String sayingNothingOfVents(Site site, Set<Proof> unseen) {
+  private static String sayingNothingOfVents(Site site, Set<String> unseen) {
     return site.units().stream()
         .filter(unit -> unit.vents().isMissing())
-        .filter(unit -> unseen.stream().anyMatch(one -> unit.name().is(one.at())))
+        .filter(unit -> unseen.contains(unit.name().or("")))
         .map(Unit::called)
         .distinct()
         .collect(Collectors.joining(", "));

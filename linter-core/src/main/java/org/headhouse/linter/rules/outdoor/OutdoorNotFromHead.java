@@ -43,8 +43,7 @@ public final class OutdoorNotFromHead implements SiteRule {
     }
     for (Unit unit : site.units()) {
       // A station at the wrong unit and a head unit of the wrong role have rules of their own.
-      boolean hasStation = unit.name().isGiven() && station.at().is(unit.name().or(""));
-      if (unit.isFollower() && !hasStation && !unit.outdoor().isFaulty()) {
+      if (unit.isFollower() && !site.hasStation(unit) && !unit.outdoor().isFaulty()) {
         HEAD.check(unit, station, site, context);
       }
     }

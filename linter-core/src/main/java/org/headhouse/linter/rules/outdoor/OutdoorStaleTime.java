@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.outdoor;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.BroadcastLoad;
 import org.headhouse.linter.line.ReadingAge;
@@ -36,27 +38,51 @@ public final class OutdoorStaleTime implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    List<Unit> units = new ArrayList<>();
     for (Unit unit : site.units()) {
-      Interval staleAfter = unit.staleAfter().orNull();
-      if (staleAfter != null && unit.isFollower() && site.movesVents(unit)) {
-        check(unit, staleAfter, site, context);
+      if (unit.staleAfter().isGiven() && unit.isFollower() && site.movesVents(unit)) {
+        units.add(unit);
       }
+    }
+    Traffic traffic = units.isEmpty() ? null : context.figures().traffic();
+    if (units.isEmpty() || (traffic != null && traffic.utilisation() > 1)) {
+      return;
+    }
+    StaleLimits limits = StaleLimits.of(site, traffic);
+    units.forEach(unit -> check(unit, limits, context));
+  }
+
+  /**
+   * What the stale times of all units are compared with.
+   *
+   * @param allowed the greatest age of a reading; null where {@code close-within} decides, or none
+   * @param overdueSeconds until the last broadcast came, at worst; 0 where none is known
+   * @param leastSeconds three periods of the broadcast; 0 where none is known
+   */
+  private record StaleLimits(
+      @Nullable Interval allowed, double overdueSeconds, double leastSeconds) {
+
+    static StaleLimits of(Site site, @Nullable Traffic traffic) {
+      WeatherStation station = site.weatherStation().orNull();
+      ReadingAge age = traffic == null ? null : traffic.age(0, true);
+      BroadcastLoad broadcast = traffic == null ? null : traffic.broadcast();
+      return new StaleLimits(
+          station == null || !station.closeWithin().isMissing()
+              ? null
+              : station.maximumAge().orNull(),
+          age == null ? 0 : age.overdueSeconds(),
+          broadcast == null ? 0 : LEAST_PERIODS * broadcast.periodSeconds());
     }
   }
 
-  private static void check(Unit unit, Interval staleAfter, Site site, RuleContext context) {
-    Traffic traffic = context.figures().traffic();
-    if (traffic != null && traffic.utilisation() > 1) {
+  private static void check(Unit unit, StaleLimits limits, RuleContext context) {
+    Interval staleAfter = unit.staleAfter().orNull();
+    Interval allowed = limits.allowed();
+    double overdue = limits.overdueSeconds();
+    double least = limits.leastSeconds();
+    if (staleAfter == null) {
       return;
     }
-    WeatherStation station = site.weatherStation().orNull();
-    Interval allowed =
-        station == null || !station.closeWithin().isMissing()
-            ? null
-            : station.maximumAge().orNull();
-    ReadingAge age = traffic == null ? null : traffic.age(0, true);
-    double overdue = age == null ? 0 : age.overdueSeconds();
-    double least = least(traffic);
     if (allowed != null && overdue + staleAfter.seconds() > allowed.seconds()) {
       String longest = longest(allowed.seconds() - overdue, least);
       context.report(
@@ -98,12 +124,6 @@ public final class OutdoorStaleTime implements SiteRule {
               .at(Level.WARNING)
               .fixedBy(fix(unit, shortest)));
     }
-  }
-
-  /** Three periods of the broadcast; 0 where none is known. */
-  private static double least(@Nullable Traffic traffic) {
-    BroadcastLoad broadcast = traffic == null ? null : traffic.broadcast();
-    return broadcast == null ? 0 : LEAST_PERIODS * broadcast.periodSeconds();
   }
 
   /** The longest time that does, as people write it; null where it is under the least. */

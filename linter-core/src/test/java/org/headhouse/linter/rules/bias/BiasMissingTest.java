@@ -123,7 +123,7 @@ class BiasMissingTest {
     assertThat(LineCheck.of(text).typesAsWritten(TYPES).reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("write idle-bias: {in: not-needed} or idle-bias: not-needed of what reads");
+        .contains("set idle-bias: {in: not-needed} or idle-bias: not-needed of what reads");
   }
 
   /** At most three are named. */

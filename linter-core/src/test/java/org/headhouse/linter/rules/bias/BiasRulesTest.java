@@ -89,6 +89,8 @@ class BiasRulesTest {
     LineCheck check = of("620 ohm", "5.01 V", "0.000001");
     assertThat(check.with("5.01 V}", "5.01 V, tolerance: 1 %}").reported()).isEmpty();
     assertThat(check.with("5.01 V}", "5.01 V, tolerance: 10 %}").rules()).containsExactly(WEAK);
+    assertThat(check.with("5.01 V}", "5.01 V, tolerance: 100 %}").rules())
+        .containsExactly("schema.bad-quantity");
   }
 
   /** A repeater, equipment and a converter receive as well. */
