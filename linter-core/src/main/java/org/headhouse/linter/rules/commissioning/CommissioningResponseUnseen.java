@@ -59,8 +59,8 @@ public final class CommissioningResponseUnseen implements SiteRule {
                   (silent.isEmpty()
                           ? ""
                           : "look at " + silent + ", and set vents: none where it moves none; ")
-                      + "see the others shut their vents, in calm and mild weather, and then add them to"
-                      + " storm-response-seen and stale-response-seen"));
+                      + "see the vents shut, in calm and mild weather, and then add what was seen to "
+                      + lists(unseen)));
       List<String> units = unseen.stream().map(Proof::at).distinct().toList();
       context.report(units.size() == 1 ? finding.concerning(units.get(0)) : finding);
     }
@@ -77,6 +77,17 @@ public final class CommissioningResponseUnseen implements SiteRule {
     boolean storm = unseen.stream().anyMatch(one -> one.kind() == Proof.Kind.STORM_RESPONSE);
     Setting<?> list = storm ? first.stormResponseSeen() : first.staleResponseSeen();
     return list.isMissing() ? first.place() : list.place();
+  }
+
+  /** Where what lacks is to be written. */
+  private static String lists(Set<Proof> unseen) {
+    List<Proof.Kind> kinds = unseen.stream().map(Proof::kind).distinct().toList();
+    if (kinds.size() > 1) {
+      return "storm-response-seen and stale-response-seen";
+    }
+    return kinds.get(0) == Proof.Kind.STORM_RESPONSE
+        ? "storm-response-seen"
+        : "stale-response-seen";
   }
 
   private static String sayingNothingOfVents(Site site, Set<Proof> unseen) {

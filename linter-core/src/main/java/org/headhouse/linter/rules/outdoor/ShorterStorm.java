@@ -11,6 +11,7 @@ import org.headhouse.linter.line.TrafficSizing;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.rule.RuleContext;
+import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -42,7 +43,9 @@ record ShorterStorm(String remedy, @Nullable FixDraft fix) {
       }
       boolean waitsTooLong = time.isLongestOnDeadLine();
       int periods = waitsTooLong ? Math.max(lost + 1, OutdoorStaleTime.LEAST_PERIODS) : lost + 1;
-      double longest = Shown.atMost((left - age.overdueSeconds()) / periods);
+      double longest =
+          Shown.atMost(
+              Math.min((left - age.overdueSeconds()) / periods, byPatience(sum, waitsTooLong)));
       if (traffic != null && longest < period && leavesRoom(longest, traffic)) {
         return new ShorterStorm(
             "set every: "
@@ -58,6 +61,14 @@ record ShorterStorm(String remedy, @Nullable FixDraft fix) {
     return new ShorterStorm(ofVents(time, allowedSeconds) + OTHERWISE, null);
   }
 
+  /** A wait that stays as it is has to have its periods of the broadcast. */
+  private static double byPatience(StormSum sum, boolean waitsTooLong) {
+    Interval staleAfter = sum.unit().staleAfter().orNull();
+    return waitsTooLong || !sum.closesOnDeadLine() || staleAfter == null
+        ? Double.POSITIVE_INFINITY
+        : staleAfter.seconds() / OutdoorStaleTime.LEAST_PERIODS;
+  }
+
   private static ShorterStorm ofStaleAfter(Unit unit, String staleAfter) {
     return new ShorterStorm(
         "set the unit and the file to stale-after: " + staleAfter,
@@ -66,7 +77,8 @@ record ShorterStorm(String remedy, @Nullable FixDraft fix) {
             Edit.write(unit.staleAfter().place(), staleAfter)));
   }
 
-  private static boolean leavesRoom(double period, Traffic traffic) {
+  /** Whether the broadcast fits into the period beside all else on the line. */
+  static boolean leavesRoom(double period, Traffic traffic) {
     OptionalDouble shortest = TrafficSizing.shortestBroadcastPeriodSeconds(traffic, 1);
     return period > 0 && shortest.isPresent() && period >= shortest.getAsDouble();
   }

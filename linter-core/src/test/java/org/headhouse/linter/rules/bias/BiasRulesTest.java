@@ -336,4 +336,22 @@ class BiasRulesTest {
         .isEmpty();
     assertThat(result.fix()).isNotNull();
   }
+
+  /** 560 ohm hold this line from 12 V, and from 5 V do not at the worst corner. */
+  @ParameterizedTest
+  @CsvSource({"560 ohm, 12 V, fit resistors of ", "510 ohm, 12 V, feed the resistors from 5 V"})
+  void theSupplyThatIsAskedForHoldsTheLine(String resistors, String supply, String remedy) {
+    LineCheck check = of(resistors, supply, "1").with("cable-to-next: 0 m", "cable-to-next: 120 m");
+    assertThat(check.reported()).containsExactly("warning bias.supply");
+    Result result = check.results().get(0);
+    assertThat(result.message().remedy()).startsWith(remedy);
+    LineCheck mended = check.with("supply: " + supply, "supply: 5 V");
+    assertThat(mended.rules())
+        .isEqualTo(remedy.startsWith("fit") ? List.of("bias.weak") : List.of());
+    if (remedy.startsWith("fit")) {
+      String each = result.message().remedy().substring(remedy.length()).split(" each")[0];
+      assertThat(mended.with("resistors: " + resistors, "resistors: " + each).reported())
+          .isEmpty();
+    }
+  }
 }
