@@ -125,6 +125,11 @@ public final class Shown {
     return format("%.1f %%", share * 100);
   }
 
+  /** {@code 5 %}, {@code 0.5 %}: a tolerance as people write it. */
+  public static String tolerance(double share) {
+    return trimmed(share * 100) + " %";
+  }
+
   /** {@code 3.5 dB}. */
   public static String decibels(double decibels) {
     return format("%.1f dB", decibels);

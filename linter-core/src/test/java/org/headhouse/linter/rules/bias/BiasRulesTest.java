@@ -354,4 +354,20 @@ class BiasRulesTest {
           .isEmpty();
     }
   }
+
+  /** Resistors that may be off by half are no bias, whatever is written on them. */
+  @Test
+  void resistorsOfTooWideAToleranceAreReplacedByCloserOnes() {
+    LineCheck check =
+        of("510 ohm", "5 V", "1").with("supply: 5 V", "supply: 5 V, tolerance: 50 %");
+    assertThat(check.reported()).containsExactly("warning " + WEAK);
+    assertThat(check.results().get(0).message().remedy())
+        .endsWith(", of 5 % or better, and write resistors: 560 ohm and tolerance: 5 %");
+    assertThat(
+            check
+                .with("resistors: 510 ohm", "resistors: 560 ohm")
+                .with("tolerance: 50 %", "tolerance: 5 %")
+                .reported())
+        .isEmpty();
+  }
 }
