@@ -23,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  * @param fix null where somebody has to choose, or to work on the vents
  */
 record ShorterStorm(String remedy, @Nullable FixDraft fix) {
+  /** Over which a gust is averaged: WMO-No. 8, chapter 5. */
+  private static final double GUST_SECONDS = 3;
+
   private static final String OTHERWISE = ", or agree on a longer close-within";
 
   /** The least of what is possible: first the waiting, then the broadcast, then the vents. */
@@ -84,12 +87,25 @@ record ShorterStorm(String remedy, @Nullable FixDraft fix) {
   }
 
   private static String ofVents(ClosingTime time, double allowedSeconds) {
+    double over = time.totalSeconds() - allowedSeconds;
+    String averaging = ofAveraging(time, over);
     Double closing = time.closeSeconds();
-    double left = allowedSeconds - (time.totalSeconds() - (closing == null ? 0 : closing));
-    return closing != null && left >= 1
-        ? "let the vents close in "
-            + Shown.atMostSeconds(left)
-            + ", delays and stages included, or average the wind over less"
-        : "average the wind over less, and let the vents close faster";
+    if (closing != null && closing - over >= 1) {
+      return "let the vents close in "
+          + Shown.atMostSeconds(closing - over)
+          + ", delays and stages included, or "
+          + (averaging == null ? "average the wind over less" : averaging);
+    }
+    return averaging == null
+        ? "average the wind over less, and let the vents close faster"
+        : averaging;
+  }
+
+  /** Null where less averaging than a gust lasts would be needed. */
+  private static @Nullable String ofAveraging(ClosingTime time, double over) {
+    Double averaging = time.averagingSeconds();
+    return averaging == null || averaging - over < GUST_SECONDS
+        ? null
+        : "average the wind over " + Shown.atMostSeconds(averaging - over) + " at most";
   }
 }

@@ -168,6 +168,17 @@ class StormRulesTest {
         .doesNotContain(LATE);
   }
 
+  /** 600 + 20 s of the head unit in 3 min: 160 s are left for the averaging. */
+  @Test
+  void whatTakesTheTimeIsToBeShortened() {
+    LineCheck check =
+        of("averaging: 10 min, close-within: 3 min", HEAD, "vents: none");
+    assertThat(check.reported()).containsExactly("error " + LATE);
+    assertThat(check.results().get(0).message().remedy())
+        .startsWith("average the wind over 160 s at most, or agree");
+    assertThat(check.with("averaging: 10 min", "averaging: 160 s").reported()).isEmpty();
+  }
+
   private static LineCheck proved(String within, String closeTime, String seen) {
     LineCheck check =
         of(STORM + within, HEAD, CLOSING.replace("close-time: 90 s", closeTime))
