@@ -30,7 +30,7 @@ public final class BiasMissing implements SiteRule {
               "bias.missing",
               "A segment has bias, unless every receiver of it reads an undriven pair as idle.",
               Level.ERROR)
-          .yieldingTo("reference.unknown");
+          .yieldingTo("reference.unknown", "bias.several");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -46,7 +46,8 @@ public final class BiasMissing implements SiteRule {
     for (SegmentLine segment : context.figures().segments()) {
       if (segment.holdingBiases().isEmpty()
           && segment.segment().items().size() > 1
-          && context.figures().knowsPlacesOfBias()) {
+          && context.figures().knowsPlacesOfBias()
+          && !BiasSeveral.hasThatOf(segment, context.figures().segments())) {
         check(segment, line, context);
       }
     }

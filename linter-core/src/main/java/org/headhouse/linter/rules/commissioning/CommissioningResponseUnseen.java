@@ -64,7 +64,8 @@ public final class CommissioningResponseUnseen implements SiteRule {
                           : "look at " + silent + ", and set vents: none where it moves none; ")
                       + "in calm and mild weather see "
                       + ProofWords.remedied(LACKS, unseen)
-                      + ", and then add it to storm-response-seen and stale-response-seen"));
+                      + ", and then add it to "
+                      + lists(unseen)));
       context.report(units.size() == 1 ? finding.concerning(units.iterator().next()) : finding);
     }
   }
@@ -80,6 +81,17 @@ public final class CommissioningResponseUnseen implements SiteRule {
     boolean storm = unseen.stream().anyMatch(one -> one.kind() == Proof.Kind.STORM_RESPONSE);
     Setting<?> list = storm ? first.stormResponseSeen() : first.staleResponseSeen();
     return list.isMissing() ? first.place() : list.place();
+  }
+
+  /** Where what lacks is to be written. */
+  private static String lists(Set<Proof> unseen) {
+    List<Proof.Kind> kinds = unseen.stream().map(Proof::kind).distinct().toList();
+    if (kinds.size() > 1) {
+      return "storm-response-seen and stale-response-seen";
+    }
+    return kinds.get(0) == Proof.Kind.STORM_RESPONSE
+        ? "storm-response-seen"
+        : "stale-response-seen";
   }
 
   private static String sayingNothingOfVents(Site site, Set<String> unseen) {

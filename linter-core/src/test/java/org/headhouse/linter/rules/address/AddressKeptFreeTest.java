@@ -77,7 +77,7 @@ class AddressKeptFreeTest {
             + " address 10 [address.kept-free]",
         "[2] | 1 | 2 | 3 | \"Seedling North\" has address 2, and it is kept free:"
             + " other equipment on the line answers there, now or later; number the units in the"
-            + " order of the chain [address.kept-free]",
+            + " order of the chain, without 2 [address.kept-free]",
         "[3-9] | 1 | 2 | 12 | no unit has the addresses 10 to 11: the next visit cannot tell a"
             + " forgotten unit from a free address; give \"Hardening Bay\" address 10, and the"
             + " units after it the next ones [address.gap]",

@@ -160,4 +160,23 @@ class BiasMissingTest {
               assertThat(result.fix()).isNull();
             });
   }
+
+  /** Bias of the far segment that is written at the near side of the repeater is one mistake. */
+  @ParameterizedTest
+  @CsvSource({"'Head House; Road, side: in'", "'Road, side: in; Head House'"})
+  void biasAtTheWrongSideOfARepeaterIsToldOnce(String places) {
+    String each = ", resistors: 510 ohm, supply: 5 V}";
+    String bias = "[{at: " + places.replace("; ", each + ", {at: ") + each + "]";
+    LineCheck check =
+        check(
+            new SiteText()
+                .line("bias", bias)
+                .unit("120 ohm", "10 m", "device-type: needing")
+                .repeater("Road", "120 ohm", "10 m")
+                .unit("120 ohm", "", "device-type: needing"));
+    assertThat(check.reported()).containsExactly("error bias.several");
+    assertThat(check.marked("bias.several")).isEqualTo("Road");
+    assertThat(check.reportedBy("bias.several").get(0)).contains("write side: out;");
+    assertThat(check.with("side: in", "side: out").reported()).isEmpty();
+  }
 }

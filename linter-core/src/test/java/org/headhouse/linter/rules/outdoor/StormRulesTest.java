@@ -168,6 +168,17 @@ class StormRulesTest {
         .doesNotContain(LATE);
   }
 
+  /** 600 + 20 s of the head unit in 3 min: 160 s are left for the averaging. */
+  @Test
+  void whatTakesTheTimeIsToBeShortened() {
+    LineCheck check =
+        of("averaging: 10 min, close-within: 3 min", HEAD, "vents: none");
+    assertThat(check.reported()).containsExactly("error " + LATE);
+    assertThat(check.results().get(0).message().remedy())
+        .startsWith("average the wind over 160 s at most, or agree");
+    assertThat(check.with("averaging: 10 min", "averaging: 160 s").reported()).isEmpty();
+  }
+
   private static LineCheck proved(String within, String closeTime, String seen) {
     LineCheck check =
         of(STORM + within, HEAD, CLOSING.replace("close-time: 90 s", closeTime))
@@ -290,6 +301,40 @@ class StormRulesTest {
     assertThat(check.reported()).containsExactly("error " + STALE);
     assertThat(check.results().get(0).message().remedy()).startsWith("broadcast more often");
     assertThat(check.results().get(0).fix()).isNull();
+  }
+
+  private static final Pattern EVERY = Pattern.compile("every: ([0-9.]+ s)");
+
+  /**
+   * Three periods would be more than the site allows: 3 · 14 s are over 30 s, and 10 + 0.038 + 60 +
+   * 90 s over 150 s.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "maximum-age: 30 s, 14 s, 25 s, maximum-age",
+    "'averaging: 10 s, close-within: 150 s', 20 s, 40 s, close-within"
+  })
+  void whereNoLongerWaitDoesTheBroadcastHasToComeMoreOften(
+      String station, String every, String staleAfter, String limit) {
+    LineCheck check =
+        of(station, HEAD, CLOSING.replace("60 s", staleAfter)).with("every: 5 s", "every: " + every);
+    assertThat(check.reported()).containsExactly("warning " + STALE);
+    Result result = check.results().get(0);
+    assertThat(result.message().remedy()).endsWith("or agree on a longer " + limit + ", which a longer stale-after needs");
+    assertThat(result.fix()).isNull();
+    Matcher offered = EVERY.matcher(result.message().remedy());
+    assertThat(offered.find()).as(result.message().remedy()).isTrue();
+    assertThat(check.with("every: " + every, "every: " + offered.group(1)).reported()).isEmpty();
+  }
+
+  /** One slow broadcast makes the reading too old and the wait too short: one result, and its remedy mends both. */
+  @Test
+  void aSlowBroadcastIsToldOnce() {
+    LineCheck check = of(STORM + "200 s", HEAD, CLOSING).with("every: 5 s", "every: 60 s");
+    assertThat(check.reported()).containsExactly("error " + LATE);
+    Matcher offered = EVERY.matcher(check.results().get(0).message().remedy());
+    assertThat(offered.find()).isTrue();
+    assertThat(check.with("every: 60 s", "every: " + offered.group(1)).reported()).isEmpty();
   }
 
   @Test
