@@ -8,7 +8,6 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.source.SourceText;
@@ -29,6 +28,7 @@ public final class AddressBeyondLimit implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    OtherAddresses others = new OtherAddresses(site, context);
     for (ChainItem item : site.items()) {
       Integer address = item.address().orNull();
       boolean limited = item.type().addressLimitSetting().isGiven();
@@ -36,15 +36,15 @@ public final class AddressBeyondLimit implements SiteRule {
           && limited
           && address > item.type().addressLimit()
           && !BusAddress.isReserved(address)) {
-        report(site, item, address, context);
+        report(item, address, others, context);
       }
     }
   }
 
-  private static void report(Site site, ChainItem item, int address, RuleContext context) {
+  private static void report(
+      ChainItem item, int address, OtherAddresses others, RuleContext context) {
     int limit = item.type().addressLimit();
-    ExcludedAddresses keptFree = context.sitePolicy().keptFree();
-    ProposedAddresses free = ProposedAddresses.of(site, keptFree);
+    ProposedAddresses free = others.proposed();
     Finding finding =
         context
             .finding(
@@ -60,7 +60,7 @@ public final class AddressBeyondLimit implements SiteRule {
                     item instanceof Unit unit && free.of(unit) > limit
                         ? "exchange the address of " + unit.called() + " with that of another type"
                         : free.remedy(item)))
-            .fixedBy(item instanceof Unit ? Renumbering.of(site, keptFree) : null);
+            .fixedBy(others.renumberingFor(item));
     SourceText types = context.deviceTypes().source();
     context.report(
         types == null

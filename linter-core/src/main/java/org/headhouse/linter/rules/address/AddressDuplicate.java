@@ -13,7 +13,6 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Equipment;
-import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -29,17 +28,15 @@ public final class AddressDuplicate implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    ProposedAddresses free = null;
+    OtherAddresses others = new OtherAddresses(site, context);
     Map<Integer, ChainItem> first = new HashMap<>();
     for (ChainItem item : inOrderOfRight(site)) {
       Integer address = item.address().orNull();
       ChainItem other = address == null ? null : first.putIfAbsent(address, item);
       if (other != null) {
-        ExcludedAddresses keptFree = context.sitePolicy().keptFree();
-        free = free == null ? ProposedAddresses.of(site, keptFree) : free;
         context.report(
-            finding(context, item, other, free.remedy(item))
-                .fixedBy(item instanceof Unit ? Renumbering.of(site, keptFree) : null));
+            finding(context, item, other, others.proposed().remedy(item))
+                .fixedBy(others.renumberingFor(item)));
       }
     }
   }
