@@ -95,6 +95,14 @@ class DefaultsTest {
   }
 
   @Test
+  void theFixSaysThatItIsForAll() {
+    assertThat(Checks.of(with("outdoor: head", "outdoor: local")).results().get(0).fix())
+        .extracting(fix -> fix.description())
+        .asString()
+        .endsWith(", in the defaults for all units that take it from there");
+  }
+
+  @Test
   void whatAUnitSaysItselfComesFirst() throws IOException {
     String site =
         with("outdoor: head", "outdoor: local")

@@ -20,7 +20,7 @@ public sealed interface Place permits Region, Place.ThroughAlias, Place.ThroughD
   /**
    * The written end of an alias.
    *
-   * @param name the anchor's name, without the ampersand
+   * @param name the anchor's name, without the ampersand; empty for a default
    * @param anchor where the anchor is
    * @param value where the value is inside the anchored node
    */

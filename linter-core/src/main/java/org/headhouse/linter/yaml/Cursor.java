@@ -63,7 +63,7 @@ public record Cursor(Node.Valued node, @Nullable Alias via) {
     }
     if (via.isDefault()) {
       return new Place.ThroughDefault(
-          via.region(), new Place.Anchored("defaults", via.target().region(), node.region()));
+          via.region(), new Place.Anchored("", via.target().region(), node.region()));
     }
     Node.Anchor anchor = via.target().anchor();
     if (anchor == null) {

@@ -51,7 +51,7 @@ public final class OutdoorStaleTime implements SiteRule {
       return;
     }
     StaleLimits limits = StaleLimits.of(site, traffic);
-    units.forEach(unit -> check(unit, limits, context));
+    units.forEach(unit -> check(unit, limits, site, traffic, context));
   }
 
   /**
@@ -77,7 +77,8 @@ public final class OutdoorStaleTime implements SiteRule {
     }
   }
 
-  private static void check(Unit unit, StaleLimits limits, RuleContext context) {
+  private static void check(
+      Unit unit, StaleLimits limits, Site site, @Nullable Traffic traffic, RuleContext context) {
     Interval staleAfter = unit.staleAfter().orNull();
     Interval allowed = limits.allowed();
     double overdue = limits.overdueSeconds();
@@ -110,7 +111,7 @@ public final class OutdoorStaleTime implements SiteRule {
     } else if (traffic != null && staleAfter.seconds() < least) {
       Limit limit = Limit.of(unit, site, context);
       if (limit == null || !limit.isBroken()) {
-        reportShort(unit, staleAfter, traffic, limit, context);
+        reportShort(unit, staleAfter, least, traffic, limit, context);
       }
     }
   }
@@ -118,10 +119,10 @@ public final class OutdoorStaleTime implements SiteRule {
   private static void reportShort(
       Unit unit,
       Interval staleAfter,
+      double least,
       Traffic traffic,
       @Nullable Limit limit,
       RuleContext context) {
-    double least = least(traffic);
     String shortest = Shown.atLeastSeconds(least);
     boolean does = limit == null || Shown.atLeast(least) <= limit.longestSeconds();
     context.report(
@@ -171,8 +172,7 @@ public final class OutdoorStaleTime implements SiteRule {
       for (StormSum sum : within == null ? List.<StormSum>of() : storm.sums()) {
         if (sum.unit().isSameItemAs(unit)) {
           double left = within.seconds() - sum.time().totalSeconds();
-          return new Limit(
-              "close-within", left + sum.time().waitingSeconds() - overdue, left < 0);
+          return new Limit("close-within", left + sum.time().waitingSeconds() - overdue, left < 0);
         }
       }
       Interval age = station == null ? null : station.maximumAge().orNull();

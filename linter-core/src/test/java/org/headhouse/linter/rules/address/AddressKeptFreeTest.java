@@ -27,6 +27,20 @@ class AddressKeptFreeTest {
     return SiteLinter.builder().policy(SiteInput.text("linter.yaml", policy(ranges))).build();
   }
 
+  /** Ranges that overlap are one, and what is left of too many is none. */
+  @Test
+  void rangesAreMergedAndLimited() throws IOException {
+    assertThat(lines(linter("[7, 3-5, 4-9, 3, 20]"), addresses(1, 2, 8)))
+        .singleElement()
+        .asString()
+        .contains("\"Hardening Bay\" has address 8, and 3 to 9 are kept free");
+    assertThat(lines(linter("[" + "3-9, ".repeat(2000) + "]"), addresses(1, 2, 3))).hasSize(1);
+    assertThat(lines(linter("[" + "3-9, ".repeat(2001) + "]"), addresses(1, 2, 3)))
+        .singleElement()
+        .asString()
+        .contains("the list of the parameter \"ranges\" is too large: with its 2001 values");
+  }
+
   private static String policy(String ranges) {
     return "format: 1\nrule-set: 1\nrules: {address.kept-free: {parameters: {ranges: "
         + ranges
