@@ -93,8 +93,8 @@ class BiasMissingTest {
         "{in: not-needed, out: not-needed} | ''",
         "{in: needed, out: not-needed}     | error",
         "{in: not-needed, out: needed}     | error",
-        "{in: not-needed}                  | write idle-bias: {out: not-needed} of what reads",
-        "{out: not-needed}                 | write idle-bias: {in: not-needed} of what reads",
+        "{in: not-needed}                  | set idle-bias: {out: not-needed} of what reads",
+        "{out: not-needed}                 | set idle-bias: {in: not-needed} of what reads",
       })
   void theSidesOfARepeater(String needs, String reported) {
     SiteText site = site("120 ohm", "", "sound").repeater("Booster", "120 ohm", "10 m");
