@@ -154,8 +154,7 @@ class YieldingTest {
                     "temperature: head}\n    cable-to-next: 60 m -> temperature: head}\n    vents: roof\n"
                         + "    on-stale-readings: close\n    stale-after: 5 s\n    cable-to-next: 60 m")
                 .yieldsTo(
-                    "traffic.overrun",
-                    "registers: 12, every: 5 s -> registers: 100, every: 100 ms")
+                    "traffic.overrun", "registers: 12, every: 5 s -> registers: 100, every: 100 ms")
                 .yieldsTo(
                     "outdoor.closes-too-late",
                     "temperature]} -> temperature], averaging: 10 s, close-within: 15 s}"),

@@ -182,9 +182,7 @@ final class LandingSchedule {
   }
 
   private String shield(ChainItem repeater, Side side) {
-    return side.word()
-        + ": "
-        + (isGrounded(repeater, side) ? "to protective ground" : "insulated");
+    return side.word() + ": " + (isGrounded(repeater, side) ? "to protective ground" : "insulated");
   }
 
   /** Where the segment at that side of an item has its shield grounded: at one item only. */

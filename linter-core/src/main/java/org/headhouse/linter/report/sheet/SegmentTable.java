@@ -148,7 +148,8 @@ final class SegmentTable {
     }
     IdleVoltage idle = line.holdingBiases().isEmpty() ? null : network.lowestIdleAtWorst();
     ReceivedVoltage received = network.weakestReceivedAtWorst();
-    String source = "nodal analysis; the tolerances are those of the policy: common practice, no source";
+    String source =
+        "nodal analysis; the tolerances are those of the policy: common practice, no source";
     if (idle != null) {
       rows.add(
           voltage(

@@ -156,11 +156,7 @@ public final class BiasSupply implements SiteRule {
   private static String remedy(@Nullable String resistors) {
     return resistors == null
         ? "feed the resistors from " + WANTED + ", and write supply: " + WANTED
-        : "fit resistors of "
-            + resistors
-            + " each, feed them from "
-            + WANTED
-            + ", and write both";
+        : "fit resistors of " + resistors + " each, feed them from " + WANTED + ", and write both";
   }
 
   private static Edit[] edits(Bias bias, @Nullable String resistors) {

@@ -59,8 +59,7 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
                 after.units().stream()
                     .anyMatch(
                         other ->
-                            other.name().is(name)
-                                && other.address().is(unit.address().or(0))));
+                            other.name().is(name) && other.address().is(unit.address().or(0))));
   }
 
   /** The item that it came after, else the first of the chain. */

@@ -287,15 +287,13 @@ class ProvingSheetTest {
             + " termination: none, cable-to-next: 5 m}\n";
     Document page =
         Sheets.page(
-            Example.SITE.replace(
-                "  - unit: Seedling North\n", rig + "  - unit: Seedling North\n"));
+            Example.SITE.replace("  - unit: Seedling North\n", rig + "  - unit: Seedling North\n"));
     assertThat(page.select("#proving .steps li").eachText())
         .filteredOn(step -> step.contains("Dosing Rig"))
         .satisfiesExactly(
             step -> assertThat(step).startsWith("Stop it as its manual says"),
             step -> assertThat(step).startsWith("Then the other equipment"),
-            step ->
-                assertThat(step).startsWith("Stop the broadcast and the polls of Dosing Rig"),
+            step -> assertThat(step).startsWith("Stop the broadcast and the polls of Dosing Rig"),
             step -> assertThat(step).startsWith("Runs again"));
     assertThat(all(PLAIN)).doesNotContain("equipment, with the person");
   }

@@ -136,7 +136,8 @@ class SheetContentTest {
 
   /**
    * Computed with R_B raised and all else lowered by 5 %: 4.75 / (588 · (1/588 + 4/114)) = 0.2196 V
-   * and a little less with two units of 1/8 load; 620 ohm hold nominally and not at the worst corner.
+   * and a little less with two units of 1/8 load; 620 ohm hold nominally and not at the worst
+   * corner.
    */
   @ParameterizedTest
   @CsvSource({"560 ohm, 219 mV, holds", "620 ohm, 199 mV, does not hold"})
@@ -155,7 +156,8 @@ class SheetContentTest {
                     && row.contains(" " + volts + " at least ")
                     && row.contains(" " + verdict + " "))
         .anyMatch(
-            row -> row.startsWith("What the most loaded driver works into") && row.contains("holds"));
+            row ->
+                row.startsWith("What the most loaded driver works into") && row.contains("holds"));
   }
 
   /** One end of the shield of each run is grounded: where the file lands its drain. */
@@ -176,7 +178,10 @@ class SheetContentTest {
                     + " cable-to-next: 2 m}\n");
     assertThat(
             Sheets.page(site).select("#landing tbody tr").eachText().stream()
-                .map(row -> row.replaceAll(".*(cut back|here only|joined, ins|in: insulated; out: \\S+).*", "$1"))
+                .map(
+                    row ->
+                        row.replaceAll(
+                            ".*(cut back|here only|joined, ins|in: insulated; out: \\S+).*", "$1"))
                 .toList())
         .containsExactly(
             "cut back", "here only", "in: insulated; out: insulated", "joined, ins", "here only");

@@ -97,7 +97,9 @@ class ChangeRulesTest {
         .containsExactlyElementsOf(reported == null ? List.of() : List.of(reported));
   }
 
-  /** A controller of another type in the place of the old one; at another address both may be wired. */
+  /**
+   * A controller of another type in the place of the old one; at another address both may be wired.
+   */
   @ParameterizedTest
   @CsvSource({"2, 1", "9, 2"})
   void anExchangedUnitIsToldOnce(String address, int results) throws IOException {

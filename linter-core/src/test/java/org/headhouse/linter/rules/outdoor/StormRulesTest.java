@@ -171,8 +171,7 @@ class StormRulesTest {
   /** 600 + 20 s of the head unit in 3 min: 160 s are left for the averaging. */
   @Test
   void whatTakesTheTimeIsToBeShortened() {
-    LineCheck check =
-        of("averaging: 10 min, close-within: 3 min", HEAD, "vents: none");
+    LineCheck check = of("averaging: 10 min, close-within: 3 min", HEAD, "vents: none");
     assertThat(check.reported()).containsExactly("error " + LATE);
     assertThat(check.results().get(0).message().remedy())
         .startsWith("average the wind over 160 s at most, or agree");
@@ -317,17 +316,22 @@ class StormRulesTest {
   void whereNoLongerWaitDoesTheBroadcastHasToComeMoreOften(
       String station, String every, String staleAfter, String limit) {
     LineCheck check =
-        of(station, HEAD, CLOSING.replace("60 s", staleAfter)).with("every: 5 s", "every: " + every);
+        of(station, HEAD, CLOSING.replace("60 s", staleAfter))
+            .with("every: 5 s", "every: " + every);
     assertThat(check.reported()).containsExactly("warning " + STALE);
     Result result = check.results().get(0);
-    assertThat(result.message().remedy()).endsWith("or agree on a longer " + limit + ", which a longer stale-after needs");
+    assertThat(result.message().remedy())
+        .endsWith("or agree on a longer " + limit + ", which a longer stale-after needs");
     assertThat(result.fix()).isNull();
     Matcher offered = EVERY.matcher(result.message().remedy());
     assertThat(offered.find()).as(result.message().remedy()).isTrue();
     assertThat(check.with("every: " + every, "every: " + offered.group(1)).reported()).isEmpty();
   }
 
-  /** One slow broadcast makes the reading too old and the wait too short: one result, and its remedy mends both. */
+  /**
+   * One slow broadcast makes the reading too old and the wait too short: one result, and its remedy
+   * mends both.
+   */
   @Test
   void aSlowBroadcastIsToldOnce() {
     LineCheck check = of(STORM + "200 s", HEAD, CLOSING).with("every: 5 s", "every: 60 s");
