@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -20,6 +22,7 @@ class SoundSitesTest {
       format: 1
       device-types:
         - {id: old, unit-load: 1, idle-bias: needed, isolated: false, comm-module: needed, parities: [even, none]}
+        - {id: half, unit-load: 1/2, idle-bias: needed, isolated: false}
         - {id: fail-safe, unit-load: 1/8, idle-bias: not-needed, isolated: false, baud-rates: [9600, 19200]}
         - {id: isolated, unit-load: 1/8, idle-bias: not-needed, isolated: true, rise-time: 100 ns}
         - {id: waiting, unit-load: 1/8, idle-bias: not-needed, other-clients: waits, processing: 40 ms}
@@ -204,6 +207,54 @@ class SoundSitesTest {
                   polling: {every: 20 s, registers: 60, timeout: 300 ms, retries: 1}
                 """),
         Arguments.of(
+            "with equipment at the end, and a common to everything",
+            site(
+                cable("0.75 mm2") + bias("Head House"),
+                unit(1, "fail-safe", "A, B, C, G", to("120 ohm", "60 m"))
+                    + unit(2, "fail-safe", "A, B, C", to("none", "15 m"))
+                    + "- equipment: Water Meter\n"
+                    + ("address: 240\nconductors: [A, B, C]\nbroadcasts: ignored\n"
+                            + "isolated: true\n"
+                            + end("120 ohm"))
+                        .indent(2))),
+        Arguments.of(
+            "with two repeaters, and bias at each side that needs one",
+            site(
+                cable("24 AWG")
+                    + bias("Head House", "Road", "Field").replace("Field,", "Field, side: out,"),
+                unit(1, "old", "A, B, G", to("120 ohm", "90 m"))
+                    + repeater("Road", "40 m")
+                    + unit(2, "old", "A, B", to("none", "40 m"))
+                    + repeater("Field", "40 m")
+                    + unit(3, "old", "A, B", end("120 ohm")))),
+        Arguments.of(
+            "with bias in the middle, and weak pulls that a unit has built in",
+            site(
+                cable("24 AWG")
+                    + bias("Bay 2")
+                    + "  - {at: Bay 3, resistors: 10 kohm, supply: 5 V}\n",
+                unit(1, "old", "A, B, G", to("120 ohm", "150 m"))
+                    + unit(2, "old", "A, B", to("none", "150 m"))
+                    + unit(3, "old", "A, B", end("120 ohm")))),
+        Arguments.of(
+            "without parity, with terminators of 150 ohm and a branch of 1 m",
+            site(
+                    cable("24 AWG") + bias("Head House"),
+                    unit(1, "isolated", "A, B, C, G", to("150 ohm", "40 m"))
+                        + unit(2, "isolated", "A, B, C", "stub: 1 m\n" + to("none", "40 m"))
+                        + unit(3, "isolated", "A, B, C", end("150 ohm")))
+                .replace("parity: even", "parity: none")
+                .replace("stop-bits: 1", "stop-bits: 2")),
+        Arguments.of(
+            "with thirty heavy units in one house",
+            site(
+                cable("18 AWG") + bias("Head House").replace("510 ohm", "560 ohm"),
+                unit(1, "half", "A, B, G", to("120 ohm", "6 m"))
+                    + IntStream.range(2, 30)
+                        .mapToObj(one -> unit(one, "half", "A, B", to("none", "20 ft")))
+                        .collect(Collectors.joining())
+                    + unit(30, "half", "A, B", end("120 ohm")))),
+        Arguments.of(
             "commissioned",
             site(
                         cable("24 AWG") + bias("Head House"),
@@ -252,6 +303,13 @@ class SoundSitesTest {
                       storm-response-seen: [{unit: Bay 2, limit: 12 m/s, closed-in: 85 s}]
                       stale-response-seen: [Bay 2]
                 """));
+  }
+
+  private static String repeater(String name, String cable) {
+    return "- repeater: "
+        + name
+        + "\n"
+        + ("termination: {in: 120 ohm, out: 120 ohm}\ncable-to-next: " + cable).indent(2);
   }
 
   private static String meter(String name, int address, String by) {

@@ -79,7 +79,7 @@ final class LandingSchedule {
         "+",
         "−",
         "by its own marks, on both sides",
-        "as its manual says",
+        commons(repeater),
         shield(repeater),
         surge(repeater),
         termination("in: ", repeater.terminationIn())
@@ -142,6 +142,14 @@ final class LandingSchedule {
         .optional()
         .map(stub -> "; on a branch of " + measure.length(stub.metres()))
         .orElse("");
+  }
+
+  private static String commons(Repeater repeater) {
+    Connection in = repeater.connection(Side.IN);
+    Connection out = repeater.connection(Side.OUT);
+    return in.conductors().isMissing() && out.conductors().isMissing()
+        ? "as its manual says"
+        : "in: " + common(in) + "; out: " + common(out);
   }
 
   private static String common(Connection connection) {

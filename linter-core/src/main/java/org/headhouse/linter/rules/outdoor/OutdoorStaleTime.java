@@ -3,7 +3,6 @@ package org.headhouse.linter.rules.outdoor;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Shown;
-import org.headhouse.linter.figures.StormFigures;
 import org.headhouse.linter.figures.StormSum;
 import org.headhouse.linter.line.BroadcastLoad;
 import org.headhouse.linter.line.ReadingAge;
@@ -110,7 +109,7 @@ public final class OutdoorStaleTime implements SiteRule {
               .fixedBy(longest == null ? null : fix(unit, longest)));
     } else if (traffic != null && staleAfter.seconds() < least) {
       Limit limit = Limit.of(unit, site, context);
-      if (limit == null || !limit.isBroken()) {
+      if (!limit.isBroken()) {
         reportShort(unit, staleAfter, least, traffic, limit, context);
       }
     }
@@ -121,10 +120,10 @@ public final class OutdoorStaleTime implements SiteRule {
       Interval staleAfter,
       double least,
       Traffic traffic,
-      @Nullable Limit limit,
+      Limit limit,
       RuleContext context) {
     String shortest = Shown.atLeastSeconds(least);
-    boolean does = limit == null || Shown.atLeast(least) <= limit.longestSeconds();
+    boolean does = Shown.atLeast(least) <= limit.longestSeconds();
     context.report(
         context
             .finding(
@@ -155,7 +154,7 @@ public final class OutdoorStaleTime implements SiteRule {
   }
 
   /**
-   * What the site allows.
+   * What the site allows; where it says nothing, any wait.
    *
    * @param key where it says so
    * @param longestSeconds the longest {@code stale-after} that keeps it
@@ -163,22 +162,30 @@ public final class OutdoorStaleTime implements SiteRule {
    */
   private record Limit(String key, double longestSeconds, boolean isBroken) {
 
-    /** Null where the site says nothing. */
-    static @Nullable Limit of(Unit unit, Site site, RuleContext context) {
+    static Limit of(Unit unit, Site site, RuleContext context) {
       WeatherStation station = site.weatherStation().orNull();
-      StormFigures storm = context.figures().storm();
-      double overdue = storm.age() == null ? 0 : storm.age().overdueSeconds();
+      ReadingAge age = context.figures().storm().age();
+      double overdue = age == null ? 0 : age.overdueSeconds();
       Interval within = station == null ? null : station.closeWithin().orNull();
-      for (StormSum sum : within == null ? List.<StormSum>of() : storm.sums()) {
+      Interval old = station == null ? null : station.maximumAge().orNull();
+      if (within != null) {
+        return of(unit, within.seconds(), overdue, context);
+      }
+      return old == null ? none() : new Limit("maximum-age", old.seconds() - overdue, false);
+    }
+
+    private static Limit of(Unit unit, double withinSeconds, double overdue, RuleContext context) {
+      for (StormSum sum : context.figures().storm().sums()) {
         if (sum.unit().isSameItemAs(unit)) {
-          double left = within.seconds() - sum.time().totalSeconds();
+          double left = withinSeconds - sum.time().totalSeconds();
           return new Limit("close-within", left + sum.time().waitingSeconds() - overdue, left < 0);
         }
       }
-      Interval age = station == null ? null : station.maximumAge().orNull();
-      return age == null || within != null
-          ? null
-          : new Limit("maximum-age", age.seconds() - overdue, false);
+      return none();
+    }
+
+    private static Limit none() {
+      return new Limit("", Double.POSITIVE_INFINITY, false);
     }
   }
 

@@ -304,4 +304,12 @@ class ProvingSheetTest {
     assertThat(LARGE.select("#proving pre").eachText())
         .anyMatch(text -> text.contains("#unit: \"___\""));
   }
+
+  /** Without bias the table asks for a voltage all the same. */
+  @Test
+  void aVoltageThatIsAskedForHasItsStep() {
+    String bare = Example.SITE.replaceFirst(", bias: \\[.*?]", "");
+    assertThat(bare).isNotEqualTo(Example.SITE);
+    assertThat(steps(Sheets.page(bare))).anyMatch(step -> step.startsWith("DC volts"));
+  }
 }

@@ -187,6 +187,24 @@ class SheetContentTest {
             "cut back", "here only", "in: insulated; out: insulated", "joined, ins", "here only");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "isolated: true | as its manual says",
+        "conductors: {in: [A, B, C], out: [A, B, G]} | in: on C; out: on G"
+      })
+  void aRepeaterLandsWhatTheFileSays(String keys, String landed) {
+    String site =
+        new SiteText()
+            .unit("120 ohm", "10 m")
+            .repeater("Road", "120 ohm", "10 m")
+            .unit("120 ohm", "")
+            .toString()
+            .replace("    idle-bias: {in", "    " + keys + "\n    idle-bias: {in");
+    assertThat(Sheets.page(site).select("#landing tbody tr").get(1).text()).contains(landed);
+  }
+
   @Test
   void aLineInDisorderIsMendedFirst() {
     Document page = Sheets.page(Example.SITE.replace("termination: none", "termination: 120 ohm"));

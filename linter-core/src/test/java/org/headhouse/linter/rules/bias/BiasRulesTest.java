@@ -351,7 +351,8 @@ class BiasRulesTest {
     assertThat(mended.rules())
         .isEqualTo(remedy.startsWith("fit") ? List.of("bias.weak") : List.of());
     if (remedy.startsWith("fit")) {
-      String each = result.message().remedy().substring(remedy.length()).split(" each")[0];
+      String each =
+          result.message().remedy().substring(remedy.length()).replaceFirst(" each.*", "");
       assertThat(mended.with("resistors: " + resistors, "resistors: " + each).reported()).isEmpty();
     }
   }
