@@ -141,7 +141,7 @@ class SiteDifferencesTest {
         "bias: [{at                         | no-bias: [{at        | Rebiased Head House, bias, 560 ohm at 5 V, null",
         // What is not understood, and what hangs on it, is not reported as changed.
         "line:                              | lines:               | Rebiased Head House, bias, 560 ohm at 5 V, null",
-        "outdoor: {light: head, rain: none} | outdoor: head        |",
+        "outdoor: {light: head, rain: none} | outdoor: [head]      |",
         "network: {ip: 10.0.0.2/24          | network: [           |",
       })
   void aWholePart(String text, String other, String expected) {

@@ -15,8 +15,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.headhouse.linter.Example;
+import org.headhouse.linter.bind.UnitDefaults;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Document;
 import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.YamlReader;
@@ -182,10 +185,28 @@ class PublishedSchemasTest {
     assertAccepted(kind, SAMPLES.resolve(file));
   }
 
+  /** An editor knows no defaults: where there are some, it cannot say what a unit lacks. */
+  @Test
+  void withoutDefaultsEachUnitSaysAll() {
+    Schema published =
+        registry().getSchema(SchemaLocation.of(schema(FileKind.SITE).path("$id").asString()));
+    String site = Example.SHORT;
+    String without =
+        site.substring(0, site.indexOf("defaults:")) + site.substring(site.indexOf("chain:"));
+    assertThat(published.validate(json(Example.SITE))).isEmpty();
+    assertThat(published.validate(json(site))).isEmpty();
+    assertThat(published.validate(json(without))).hasSize(4);
+  }
+
+  private static JsonNode json(String site) {
+    Document document = new YamlReader(Limits.DEFAULT).read(new SourceText("a.yaml", site));
+    return JsonTree.of(new Cursor(Objects.requireNonNull(document.root()), null));
+  }
+
   private static void assertAccepted(FileKind kind, Path file) throws IOException {
     SourceText source = new SourceText(file.toString(), Files.readString(file));
     Document document = new YamlReader(Limits.DEFAULT).read(source);
-    Node.Valued root = Objects.requireNonNull(document.root());
+    Node.Valued root = UnitDefaults.spread(Objects.requireNonNull(document.root()));
     assertThat(new SchemaCheck(kind).explain(root)).isEmpty();
   }
 }

@@ -75,7 +75,7 @@ class RemediesTest {
         "role: head|role: master|cannot be \"master\"|write head or follower",
         "role: head|role:|has no value|write head or follower",
         "format: 1|format: 2|cannot be 2|write 1",
-        "baud: 9600|baud: 9601|cannot be 9601|write 9600",
+        "baud: 9600|baud: 9601|cannot be 9601|write 1200, 2400, 4800, 9600, 19200, 38400, 57600 or 115200",
         "[A, B, G]|[A, B, D]|item 3 of \"conductors\" cannot be \"D\"|write A, B, G or C",
         // quantities
         "termination: none|termination: 120|is the number 120|write 120 ohm",
