@@ -23,6 +23,7 @@ import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Document;
 import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.YamlReader;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
