@@ -10,7 +10,7 @@ final class Explore {
       double[] t = new double[3]; double[] b = new double[3]; int[] z = new int[3]; String err="";
       g.work(n).run(); g.work(2*n).run();
       for (int i = 0; i < 3; i++) {
-        int k = n * f / 1 << i; if (g.few() == 60 && f > 1 && !g.name().contains("SITE")) k = n << i;
+        int k = n * f / 1 << i;
         Work w = g.work(k); z[i] = w.bytes();
         long b0 = m.getCurrentThreadAllocatedBytes(), t0 = m.getCurrentThreadCpuTime();
         try { w.run(); } catch (Throwable e) { err = e.toString(); }

@@ -40,6 +40,7 @@ enum Growing {
   SUPPRESSIONS("suppressions of as many results", 60, n -> Work.check(suppressed(n))),
   UNUSED_SUPPRESSIONS("suppressions that are not used", 500, n -> Work.check(Example.SITE + "suppressions:\n" + lines(n, "  - {rule: cable.unshielded, unit: Bay %d, justification: It is so.}\n"))),
   UNKNOWN_SUPPRESSIONS("suppressions of unknown rules", 500, n -> Work.check(Example.SITE + "suppressions:\n" + lines(n, "  - {rule: cable.unshielde%d, justification: It is so.}\n"))),
+  MANY_SUPPRESSIONS("suppressions, each looked at for many results", 1000, n -> Work.check(manySuppressed(n))),
   ZONES("zones that are no unit", 500, n -> Work.check(zones(n, i -> "Propagatoin " + i))),
   ZONES_TWICE("zones listed twice", 500, n -> Work.check(zones(n, i -> "Propagation"))),
   BIAS("bias points", 500, n -> Work.check(bias(n))),
@@ -187,6 +188,12 @@ enum Growing {
         + lines(number, "  - {rule: address.duplicate, unit: Bay %d, justification: It is so.}\n");
   }
 
+  private static String manySuppressed(int number) {
+    return wrongSources(240)
+        + "suppressions:\n"
+        + lines(number, "  - {rule: outdoor.not-from-head, unit: Bay 2%d, justification: It is so.}\n");
+  }
+
   private static String bias(int number) {
     return Example.with(
         "bias: [",
@@ -205,7 +212,7 @@ enum Growing {
     for (int i = 0; i < number; i++) {
       site.equipment("Rig " + i, "", "3 m");
     }
-    return site.unit("120 ohm", "").toString().replaceAll("address: 1\\d\\d", "address: 2");
+    return site.unit("120 ohm", "").toString().replaceAll("address: [123]\\d\\d", "address: 2");
   }
 
   private static String repeaters(int number) {
