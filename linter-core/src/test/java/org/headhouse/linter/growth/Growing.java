@@ -52,6 +52,14 @@ enum Growing {
   REPEATERS("repeaters", 60, n -> Work.check(repeaters(n))),
   LONG_NAME("letters of a name", 5000, n -> Work.check(Example.with("Hardening Bay", "x".repeat(n)))),
   LONG_NAMES("letters of a name that many places have", 2000, n -> Work.check(zones(200, i -> "y".repeat(n) + i))),
+  LONG_KEY("letters of a key over many faults", 5000, n -> Work.check(Example.SITE + "? " + "x".repeat(n) + "\n: [" + "NO, ".repeat(500) + "]\n")),
+  LONG_UNIT("letters of a name that many faults have", 5000, n -> Work.check(Example.with("Hardening Bay", "x".repeat(n)) + "    more: [" + "NO, ".repeat(500) + "]\n")),
+  LONG_HEAD("letters of the head unit's name", 5000, n -> Work.check(wrongSources(240).replace("Head House", "x".repeat(n)))),
+  LONG_ZONE("letters of a zone that is listed often", 2000, n -> Work.check(zones(200, i -> "x".repeat(n) + " y"))),
+  LONG_ANCHOR("letters of an anchor with many aliases", 5000, n -> Work.check(aliased(240).replace("&o", "&" + "x".repeat(n)).replace("*o", "*" + "x".repeat(n)))),
+  LONG_JUSTIFICATION("letters of a reason for many results", 5000, n -> Work.check(equal(240) + "suppressions: [{rule: address.duplicate, justification: " + "x".repeat(n) + "}]\n")),
+  LONG_SITE_ID("letters of an id that sites share", 2000, n -> Work.repository(longIds(n))),
+  LONG_TYPE("letters of a type's name", 2000, n -> Work.types(types(3).replace("type-1", "x".repeat(n)), units(240).replaceAll("device-type: plain", "device-type: " + "x".repeat(n) + "z"))),
   LONG_LINE("letters of a line with many faults", 5000, n -> Work.check(Example.SITE + "more: [" + "NO, ".repeat(500) + "'" + "x".repeat(n) + "']\n")),
   PATTERNS("patterns", 20, n -> Work.policy("rules: {name.pattern: {parameters: {pattern: [" + lines(n, "'([a-z]{1,9}){1,2}%d', ") + "]}}}\n", units(60))),
   MANY_PATTERNS("patterns beyond the limit", 500, n -> Work.policy("rules: {name.pattern: {parameters: {pattern: [" + lines(n, "'([a-z]{1,9}){1,2}%d', ") + "]}}}\n", units(60))),
@@ -64,6 +72,7 @@ enum Growing {
   ROWS("rows of a list", 60, n -> Work.draft("unit,length (m)\n" + lines(n, "Bay %1$d,%1$d\n"))),
   FAULTY_ROWS("faulty rows of a list", 500, n -> Work.draft("unit,length (m),type\n" + lines(n, "Bay,x%d,y\n"))),
   MANY_SITES("sites", 60, n -> Work.repository(sites(n, i -> units(3)))),
+  BASELINE("lines of a baseline", 2000, n -> Work.baseline(entries(n), equal(60))),
   EQUAL_SITES("sites with one id", 60, n -> Work.repository(equalSites(n))),
   CHANGED_UNITS("units that get another address", 60, n -> Work.changes(Map.of("example.yaml", units(n)), Map.of("example.yaml", readdressed(n)))),
   RENAMED_UNITS("units that get another name", 60, n -> Work.changes(Map.of("example.yaml", units(n)), Map.of("example.yaml", units(n).replace("Bay ", "House ")))),
@@ -227,6 +236,14 @@ enum Growing {
     return "format: 1\ndevice-types:\n" + lines(number, "  - {id: type-%1$d, title: Type %1$d}\n");
   }
 
+  private static String entries(int number) {
+    return "{\"baseline-format\":1}\n"
+        + lines(
+            number,
+            "{\"file\":\"s%1$d.yaml\",\"site\":\"s%1$d\",\"at\":\"chain/Bay %1$d/address\","
+                + "\"rule\":\"address.duplicate\",\"unit\":\"Bay %1$d\",\"value\":\"1\"}\n");
+  }
+
   private static Map<String, String> sites(int number, IntFunction<String> text) {
     Map<String, String> sites = new HashMap<>();
     for (int i = 0; i < number; i++) {
@@ -239,6 +256,15 @@ enum Growing {
     Map<String, String> sites = new HashMap<>();
     sites(number, i -> units(3))
         .forEach((name, text) -> sites.put(name, text.replaceAll("site: s\\d+", "site: s")));
+    return sites;
+  }
+
+  private static Map<String, String> longIds(int letters) {
+    Map<String, String> sites = new HashMap<>();
+    sites(60, i -> units(3))
+        .forEach(
+            (name, text) ->
+                sites.put(name, text.replaceAll("site: s\\d+", "site: " + "s".repeat(letters))));
     return sites;
   }
 
