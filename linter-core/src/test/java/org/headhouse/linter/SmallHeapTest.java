@@ -149,7 +149,9 @@ class SmallHeapTest {
     assertThat(printed).startsWith("32 files\n");
   }
 
-  /** All units of 64 sites have address 1: each of 247 results has the same new numbers as its fix. */
+  /**
+   * All units of 64 sites have address 1: each of 247 results has the same new numbers as its fix.
+   */
   @Test
   void equalAddresses() throws Exception {
     SiteText site = new SiteText().unit("120 ohm", "3 m").units(245, "3 m").unit("120 ohm", "");

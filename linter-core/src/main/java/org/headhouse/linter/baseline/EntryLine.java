@@ -96,7 +96,9 @@ final class EntryLine {
   }
 
   private static String quoted(String text) {
-    return '"' + (text.length() > LONGEST_QUOTE ? text.substring(0, LONGEST_QUOTE) + "…" : text) + '"';
+    return '"'
+        + (text.length() > LONGEST_QUOTE ? text.substring(0, LONGEST_QUOTE) + "…" : text)
+        + '"';
   }
 
   private UnusableBaseline damaged(String reason) {

@@ -24,8 +24,6 @@ final class ShortTexts {
 
   private static String cut(String text) {
     int end = Character.isHighSurrogate(text.charAt(KEPT - 1)) ? KEPT - 1 : KEPT;
-    return text.substring(0, end)
-        + "…"
-        + Sha256.hex(text.getBytes(UTF_8)).substring(0, DIGITS);
+    return text.substring(0, end) + "…" + Sha256.hex(text.getBytes(UTF_8)).substring(0, DIGITS);
   }
 }

@@ -56,8 +56,7 @@ final class ProposedEdits {
     Map<FixDraft, Set<String>> met = new IdentityHashMap<>();
     for (Finding finding : findings) {
       FixDraft draft = finding.fix();
-      if (draft != null
-          && met.computeIfAbsent(draft, one -> new HashSet<>()).add(finding.rule())) {
+      if (draft != null && met.computeIfAbsent(draft, one -> new HashSet<>()).add(finding.rule())) {
         draft.edits().forEach(edit -> add(finding.rule(), edit));
       }
     }

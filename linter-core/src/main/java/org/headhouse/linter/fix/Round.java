@@ -92,8 +92,7 @@ final class Round {
   private void keepGood(List<Result> results, List<Result> kept) {
     TakenRegions taken = new TakenRegions();
     kept.forEach(result -> taken.take(result.fix()));
-    List<Result> tried =
-        results.stream().filter(result -> taken.areFree(result.fix())).toList();
+    List<Result> tried = results.stream().filter(result -> taken.areFree(result.fix())).toList();
     if (tried.isEmpty() || !checks.areLeft()) {
       return;
     }

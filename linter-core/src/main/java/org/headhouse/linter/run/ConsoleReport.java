@@ -49,8 +49,7 @@ public final class ConsoleReport {
           .limit(MOST_ABSENT)
           .forEach(one -> console.found(Level.NOTE, "  " + TextReport.printable(one.text())));
       if (absent.size() > MOST_ABSENT) {
-        console.found(
-            Level.NOTE, "  and " + (absent.size() - MOST_ABSENT) + " more");
+        console.found(Level.NOTE, "  and " + (absent.size() - MOST_ABSENT) + " more");
       }
     }
   }

@@ -15,13 +15,14 @@ final class KeyWords {
   /**
    * @param free whether a key that is known could stand here, since it does not yet
    */
-  static Message unknown(
-      String key, List<String> known, Predicate<String> free, MeantKeys meant) {
+  static Message unknown(String key, List<String> known, Predicate<String> free, MeantKeys meant) {
     String remedy =
         spaceless(key, known)
             .filter(free)
             .map(near -> "write " + near + ": " + key.substring(near.length() + 1).strip())
-            .or(() -> meant.of(key, known).filter(free).map(near -> "write " + YamlText.quoted(near)))
+            .or(
+                () ->
+                    meant.of(key, known).filter(free).map(near -> "write " + YamlText.quoted(near)))
             .orElse("delete it, or write one of " + String.join(", ", known));
     return new Message(
         "the key " + ActualValue.shortened(key) + " is not known here",

@@ -62,7 +62,8 @@ record SchemaFault(Node node, String detail, Finding finding) {
     Cursor cursor = where.cursor();
     Mapping.Entry entry = tree.entry(cursor, key);
     Message message =
-        KeyWords.unknown(key, expected.keys(), known -> tree.entry(cursor, known) == null, tree.meant());
+        KeyWords.unknown(
+            key, expected.keys(), known -> tree.entry(cursor, known) == null, tree.meant());
     return entry == null
         ? new SchemaFault(cursor.node(), key, unknownKey(cursor.place(), message))
         : new SchemaFault(

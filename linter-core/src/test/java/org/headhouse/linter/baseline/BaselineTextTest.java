@@ -80,10 +80,15 @@ class BaselineTextTest {
     assertThat(OldDebt.text(read(text))).isEqualTo(WRITTEN);
   }
 
-  /** A baseline of 42 MB took all memory; what is refused is told with the line it is refused at. */
+  /**
+   * A baseline of 42 MB took all memory; what is refused is told with the line it is refused at.
+   */
   @ParameterizedTest
-  @CsvSource({"60000, 10, 50001, 50000 lines", "30000, 500, 1[0-9]{4}, 10485760 bytes",
-      "2, 21000000, 2, 10485760 bytes"})
+  @CsvSource({
+    "60000, 10, 50001, 50000 lines",
+    "30000, 500, 1[0-9]{4}, 10485760 bytes",
+    "2, 21000000, 2, 10485760 bytes"
+  })
   void tooLargeAFileIsNotReadToItsEnd(int lines, int length, String line, String limit) {
     String start = WRITTEN.lines().findFirst().orElseThrow() + "\n";
     StringBuilder text = new StringBuilder(start);
@@ -94,7 +99,12 @@ class BaselineTextTest {
     assertThatThrownBy(() -> read(text.toString()))
         .isInstanceOf(UnusableBaseline.class)
         .hasMessageMatching(
-            OldDebt.NAME + ":" + line + ": the file has more than " + limit + ", and the rest is.*");
+            OldDebt.NAME
+                + ":"
+                + line
+                + ": the file has more than "
+                + limit
+                + ", and the rest is.*");
   }
 
   /** Whoever writes a baseline hears at once that it could not be read. */

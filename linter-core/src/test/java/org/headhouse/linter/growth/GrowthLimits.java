@@ -36,7 +36,8 @@ final class GrowthLimits {
     if (growth.forAByte() > growing.budget().timesClean * clean) {
       broken.add("a byte takes " + growth.forAByte() + " bytes, in a clean site " + clean);
     }
-    double most = growing.budget().most + growing.budget().timesClean * clean * growth.four().bytes();
+    double most =
+        growing.budget().most + growing.budget().timesClean * clean * growth.four().bytes();
     if (growth.four().allocated() > most) {
       broken.add("takes " + growth.four().allocated() + " bytes, at most are " + most);
     }

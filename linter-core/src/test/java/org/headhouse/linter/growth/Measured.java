@@ -11,8 +11,7 @@ import java.lang.management.ManagementFactory;
  * @param nanoseconds of the processor
  */
 record Measured(int bytes, long allocated, long nanoseconds) {
-  private static final ThreadMXBean THREADS =
-      (ThreadMXBean) ManagementFactory.getThreadMXBean();
+  private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
   static Measured of(Work work) {
     long time = THREADS.getCurrentThreadCpuTime();

@@ -79,7 +79,7 @@ record Work(int bytes, Job job) {
   /** A site checked by what the policy has under {@code rules}. */
   static Work policy(String rules, String site) {
     return of(
-        rules,
+        rules + site,
         () ->
             report(
                 linter()
@@ -102,8 +102,7 @@ record Work(int bytes, Job job) {
 
   /** Sites checked together. */
   static Work repository(Map<String, String> sites) {
-    return of(
-        String.join("", sites.values()), () -> report(linter().build().check(inputs(sites))));
+    return of(String.join("", sites.values()), () -> report(linter().build().check(inputs(sites))));
   }
 
   private static Stream<SiteInput> inputs(Map<String, String> sites) {

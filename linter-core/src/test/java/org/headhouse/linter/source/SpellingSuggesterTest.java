@@ -66,8 +66,7 @@ class SpellingSuggesterTest {
 
   private static Optional<String> byDefinition(String written, List<String> known) {
     return known.stream()
-        .filter(
-            word -> distance(written, word) <= Math.max(1, longer(written, word).length() / 3))
+        .filter(word -> distance(written, word) <= Math.max(1, longer(written, word).length() / 3))
         .min(Comparator.comparing(word -> distance(written, word)));
   }
 
@@ -88,7 +87,8 @@ class SpellingSuggesterTest {
     int least =
         1
             + Math.min(
-                distance(shorterA, shorterB), Math.min(distance(shorterA, b), distance(a, shorterB)));
+                distance(shorterA, shorterB),
+                Math.min(distance(shorterA, b), distance(a, shorterB)));
     boolean swapped =
         a.length() > 1
             && b.length() > 1

@@ -33,8 +33,7 @@ public final class AddressReserved implements SiteRule {
         Finding finding =
             context
                 .finding(
-                    item.address().place(),
-                    message(item, address, others.proposed().remedy(item)))
+                    item.address().place(), message(item, address, others.proposed().remedy(item)))
                 .fixedBy(others.renumberingFor(item));
         context.report(allowedByType ? finding.at(Level.WARNING) : finding);
       }
