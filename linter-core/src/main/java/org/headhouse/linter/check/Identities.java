@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class Identities {
   private final Node.Valued root;
   private final TreeSearch search;
+  private final ShortTexts texts = new ShortTexts();
   private final @Nullable String site;
 
   Identities(Node.Valued root, TreeSearch search) {
@@ -45,14 +46,14 @@ final class Identities {
     String value = WrittenValue.of(path.end(), unit == null);
     return new Identity(
         site == null ? null : writable(site),
-        writable(String.join("/", path.steps())),
+        writable(String.join("/", path.steps().stream().map(texts::of).toList())),
         unit == null ? null : writable(unit),
         value == null ? null : writable(value),
         graded);
   }
 
   /** Without half surrogate pairs, which an escape in YAML can leave: they have no UTF-8. */
-  private static String writable(String text) {
-    return new String(text.getBytes(UTF_8), UTF_8);
+  private String writable(String text) {
+    return new String(texts.of(text).getBytes(UTF_8), UTF_8);
   }
 }

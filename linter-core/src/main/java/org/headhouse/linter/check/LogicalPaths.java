@@ -16,6 +16,7 @@ final class LogicalPaths {
   private final Node.@Nullable Valued root;
   private final TreeSearch search;
   private final IdentityHashMap<Node, String> names = new IdentityHashMap<>();
+  private final ShortTexts texts = new ShortTexts();
 
   LogicalPaths(Node.@Nullable Valued root, TreeSearch search) {
     this.root = root;
@@ -32,14 +33,14 @@ final class LogicalPaths {
       if (node instanceof Mapping mapping) {
         Mapping.Entry entry = search.entryAt(mapping, region);
         if (entry != null) {
-          steps.add(entry.key().text());
+          steps.add(texts.of(entry.key().text()));
           next = entry.value().region().contains(region) ? entry.value() : null;
         }
       } else if (node instanceof Sequence sequence) {
         int index = TreeSearch.itemAt(sequence, region);
         if (index >= 0) {
           next = sequence.items().get(index);
-          String name = names.computeIfAbsent(next, LogicalPaths::name);
+          String name = names.computeIfAbsent(next, this::name);
           steps.add(name.isEmpty() ? String.valueOf(index) : name);
           boolean inChain = steps.size() == 2 && steps.get(0).equals("chain");
           unit = inChain && !name.isEmpty() ? name : unit;
@@ -51,11 +52,11 @@ final class LogicalPaths {
   }
 
   /** The name that an item gives itself; empty where it has none. */
-  private static String name(Node item) {
+  private String name(Node item) {
     if (item instanceof Mapping mapping) {
       for (Mapping.Entry entry : mapping.entries()) {
         if (ItemKind.KEYS.contains(entry.key().text()) && entry.value() instanceof Scalar scalar) {
-          return scalar.text();
+          return texts.of(scalar.text());
         }
       }
     }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
@@ -112,10 +113,12 @@ final class Suppressions {
 
   /** What is wrong with the suppressions, once all results were applied. */
   Collection<Finding> findings() {
+    Set<String> items = new HashSet<>();
+    site.items().forEach(item -> items.add(item.name().or("")));
     List<Finding> all = new ArrayList<>(findings);
     for (SuppressionEntry entry : active) {
       // A missing item is reported as such; once that is corrected, the entry may be needed.
-      if (!used.contains(entry) && namesAnItem(entry) && wasRun(entry.rule().or(""))) {
+      if (!used.contains(entry) && namesOneOf(items, entry) && wasRun(entry.rule().or(""))) {
         all.add(unused(entry, entry.rule().or("")));
       }
     }
@@ -130,9 +133,8 @@ final class Suppressions {
         || rules.changeRules().stream().noneMatch(one -> one.descriptor().id().equals(rule));
   }
 
-  private boolean namesAnItem(SuppressionEntry entry) {
-    return entry.unit().isMissing()
-        || site.items().stream().anyMatch(item -> item.name().is(entry.unit().or("")));
+  private static boolean namesOneOf(Set<String> items, SuppressionEntry entry) {
+    return entry.unit().isMissing() || items.contains(entry.unit().or(""));
   }
 
   private static Finding unused(SuppressionEntry entry, String rule) {

@@ -24,12 +24,14 @@ final class LineInWords {
   private final ResultMarks marks;
   private final Measure measure;
   private final int stationAt;
+  private final int earthAt;
 
   LineInWords(Site site, ResultMarks marks, Measure measure, int stationAt) {
     this.site = site;
     this.marks = marks;
     this.measure = measure;
     this.stationAt = stationAt;
+    this.earthAt = LandedConductors.earthAt(site);
   }
 
   /** A sentence for each item, and one for each cable. */
@@ -68,7 +70,7 @@ final class LineInWords {
       Resistance each = bias.resistors().orNull();
       clauses.add("bias" + (each == null ? "" : " " + Shown.resistor(each.ohms()) + " each"));
     }
-    if (item.index() == LandedConductors.earthAt(site)) {
+    if (item.index() == earthAt) {
       clauses.add("the common to earth here");
     }
     if (item.index() == stationAt) {

@@ -20,11 +20,20 @@ public sealed interface Place permits Region, Place.ThroughAlias, Place.ThroughD
   /**
    * The written end of an alias.
    *
-   * @param name the anchor's name, without the ampersand; empty for a default
+   * @param name the anchor's name, without the ampersand; the start of one that nobody would read,
+   *     since each result that came through the anchor tells it; empty for a default
    * @param anchor where the anchor is
    * @param value where the value is inside the anchored node
    */
-  record Anchored(String name, Region anchor, Region value) {}
+  record Anchored(String name, Region anchor, Region value) {
+    private static final int LONGEST_NAME = 80;
+
+    public Anchored {
+      if (name.length() > LONGEST_NAME) {
+        name = name.substring(0, name.offsetByCodePoints(0, LONGEST_NAME / 2)) + "…";
+      }
+    }
+  }
 
   /** The place of a value that an alias brought. */
   record ThroughAlias(Region region, Anchored anchored) implements Place {}

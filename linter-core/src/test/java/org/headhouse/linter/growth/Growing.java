@@ -10,56 +10,75 @@ import org.headhouse.linter.SiteText;
 
 /** What there can be many of, each with the work that so many of it make. */
 enum Growing {
-  UNITS("units", 60, n -> Work.check(units(n))),
-  SHEETS("units, on sheets", 60, n -> Work.sheets(units(n))),
-  EQUAL_ADDRESSES("units with one address", 60, n -> Work.check(equal(n))),
-  RESERVED_ADDRESSES("units with a reserved address", 60, n -> Work.check(addressed(n, 250))),
-  UNITS_BEYOND("units beyond what a line has", 1000, n -> Work.check(units(n))),
-  EQUAL_BEYOND("units beyond that, with one address", 1000, n -> Work.check(equal(n))),
-  EQUAL_NAMES("units with one name", 60, n -> Work.check(units(n).replaceAll("Bay \\d+", "Bay"))),
-  LOOKALIKES("units with names that look alike", 60, n -> Work.check(alike(n))),
-  ALIASES("aliases of one faulty value", 60, n -> Work.check(aliased(n))),
-  MERGES("merge keys of one faulty mapping", 60, n -> Work.check(merged(n))),
-  FIX_ADDRESSES("units with one address, fixed", 60, n -> Work.fix(equal(n))),
-  FIX_KEYS("misspelt keys, fixed", 250, n -> Work.fix(misspelt(n))),
-  FIX_UNITS("units with misspelt keys, fixed", 30, n -> Work.fix(misspeltUnits(n))),
-  FIX_ZONES("zones listed twice, fixed", 250, n -> Work.fix(zones(n, i -> "Propagation"))),
-  FIX_SOURCES("wrong sources of readings, fixed", 60, n -> Work.fix(wrongSources(n))),
-  FLOW("units on one line, with faults", 60, n -> Work.check(onOneLine(n))),
-  FIX_FLOW("units on one line, fixed", 60, n -> Work.fix(onOneLine(n))),
+  UNITS("units", Budget.THINGS, 60, n -> Work.check(units(n))),
+  SHEETS("units, on sheets", Budget.THINGS, 60, n -> Work.sheets(units(n))),
+  EQUAL_ADDRESSES("units with one address", Budget.THINGS, 60, n -> Work.check(equal(n))),
+  RESERVED_ADDRESSES(
+      "units with a reserved address", Budget.THINGS, 60, n -> Work.check(addressed(n, 250))),
+  UNITS_BEYOND("units beyond what a line has", Budget.THINGS, 1000, n -> Work.check(units(n))),
+  EQUAL_BEYOND(
+      "units beyond that, with one address", Budget.THINGS, 1000, n -> Work.check(equal(n))),
+  EQUAL_NAMES(
+      "units with one name",
+      Budget.THINGS,
+      60,
+      n -> Work.check(units(n).replaceAll("Bay \\d+", "Bay"))),
+  LOOKALIKES("units with names that look alike", Budget.THINGS, 60, n -> Work.check(alike(n))),
+  ALIASES("aliases of one faulty value", Budget.THINGS, 60, n -> Work.check(aliased(n))),
+  MERGES("merge keys of one faulty mapping", Budget.THINGS, 60, n -> Work.check(merged(n))),
+  FIX_ADDRESSES("units with one address, fixed", Budget.FIXES, 60, n -> Work.fix(equal(n))),
+  FIX_KEYS("misspelt keys, fixed", Budget.FIXES, 250, n -> Work.fix(misspelt(n))),
+  FIX_UNITS("units with misspelt keys, fixed", Budget.FIXES, 30, n -> Work.fix(misspeltUnits(n))),
+  FIX_ZONES(
+      "zones listed twice, fixed", Budget.FIXES, 250, n -> Work.fix(zones(n, i -> "Propagation"))),
+  FIX_SOURCES("wrong sources of readings, fixed", Budget.FIXES, 60, n -> Work.fix(wrongSources(n))),
+  FLOW("units on one line, with faults", Budget.THINGS, 60, n -> Work.check(onOneLine(n))),
+  FIX_FLOW("units on one line, fixed", Budget.FIXES, 60, n -> Work.fix(onOneLine(n))),
   UNKNOWN_KEYS(
       "unknown keys of one mapping",
+      Budget.THINGS,
       500,
       n -> Work.check(Example.SITE + lines(n, "    key-%d: 1\n"))),
-  MISSPELT_KEYS("misspelt keys of one mapping", 500, n -> Work.check(misspelt(n))),
-  MISSPELT_UNITS("units with misspelt keys", 60, n -> Work.check(misspeltUnits(n))),
+  MISSPELT_KEYS("misspelt keys of one mapping", Budget.THINGS, 500, n -> Work.check(misspelt(n))),
+  MISSPELT_UNITS("units with misspelt keys", Budget.THINGS, 60, n -> Work.check(misspeltUnits(n))),
   REPEATED_KEYS(
-      "one key again and again", 500, n -> Work.check(Example.SITE + lines(n, "stage: planned\n"))),
+      "one key again and again",
+      Budget.THINGS,
+      500,
+      n -> Work.check(Example.SITE + lines(n, "stage: planned\n"))),
   AMBIGUOUS(
       "ambiguous scalars",
+      Budget.THINGS,
       500,
       n -> Work.check(Example.SITE + "more: [" + lines(n, "NO, ") + "]\n")),
-  COMMENTS("comments", 5000, n -> Work.check(lines(n, "# comment %d\n") + Example.SITE)),
+  COMMENTS(
+      "comments", Budget.THINGS, 5000, n -> Work.check(lines(n, "# comment %d\n") + Example.SITE)),
   MERGE_MARKS(
       "marks of merges",
+      Budget.THINGS,
       500,
       n -> Work.check(Example.SITE + lines(n, "<<<<<<< %d\n=======\n>>>>>>> a\n"))),
-  DOCUMENTS("documents", 500, n -> Work.check(Example.SITE + lines(n, "---\na: %d\n"))),
+  DOCUMENTS(
+      "documents", Budget.THINGS, 500, n -> Work.check(Example.SITE + lines(n, "---\na: %d\n"))),
   UNKNOWN_ALIASES(
       "aliases without an anchor",
+      Budget.THINGS,
       500,
       n -> Work.check(lines(n, "a%1$d: &anchor%1$d x\n") + lines(n, "b%1$d: *anchr%1$d\n"))),
   ANCHORS(
       "anchors",
+      Budget.THINGS,
       500,
       n ->
           Work.check(
               Example.SITE
                   + lines(n, "a%1$d: &anchor%1$d x\n")
                   + lines(n, "b%1$d: *anchor%1$d\n"))),
-  SUPPRESSIONS("suppressions of as many results", 60, n -> Work.check(suppressed(n))),
+  SUPPRESSIONS(
+      "suppressions of as many results", Budget.THINGS, 60, n -> Work.check(suppressed(n))),
   UNUSED_SUPPRESSIONS(
       "suppressions that are not used",
+      Budget.THINGS,
       500,
       n ->
           Work.check(
@@ -70,17 +89,29 @@ enum Growing {
                       "  - {rule: cable.unshielded, unit: Bay %d, justification: It is so.}\n"))),
   UNKNOWN_SUPPRESSIONS(
       "suppressions of unknown rules",
+      Budget.THINGS,
       500,
       n ->
           Work.check(
               Example.SITE
                   + "suppressions:\n"
                   + lines(n, "  - {rule: cable.unshielde%d, justification: It is so.}\n"))),
-  ZONES("zones that are no unit", 500, n -> Work.check(zones(n, i -> "Propagatoin " + i))),
-  ZONES_TWICE("zones listed twice", 500, n -> Work.check(zones(n, i -> "Propagation"))),
-  BIAS("bias points", 500, n -> Work.check(bias(n))),
+  MANY_SUPPRESSIONS(
+      "suppressions, each looked at for many results",
+      Budget.THINGS,
+      1000,
+      n -> Work.check(manySuppressed(n))),
+  ZONES(
+      "zones that are no unit",
+      Budget.THINGS,
+      500,
+      n -> Work.check(zones(n, i -> "Propagatoin " + i))),
+  ZONES_TWICE(
+      "zones listed twice", Budget.THINGS, 500, n -> Work.check(zones(n, i -> "Propagation"))),
+  BIAS("bias points", Budget.THINGS, 500, n -> Work.check(bias(n))),
   MEASURED(
       "places measured",
+      Budget.THINGS,
       500,
       n ->
           Work.check(
@@ -90,6 +121,7 @@ enum Growing {
                       + "]}"))),
   RENEWALS(
       "renewals of a record",
+      Budget.THINGS,
       500,
       n ->
           Work.check(
@@ -101,12 +133,14 @@ enum Growing {
                       + "]"))),
   SEEN(
       "units seen",
+      Budget.THINGS,
       500,
       n ->
           Work.check(
               commissioned("outdoor-readings-seen: [" + lines(n, "Seedling Nort %d, ") + "]"))),
   STORMS(
       "responses seen",
+      Budget.THINGS,
       500,
       n ->
           Work.check(
@@ -114,22 +148,82 @@ enum Growing {
                   "storm-response-seen: ["
                       + lines(n, "{unit: Seedling Nort %d, limit: 12 m/s, closed-in: 85 s}, ")
                       + "]"))),
-  EQUIPMENT("pieces of equipment", 60, n -> Work.check(equipment(n))),
-  REPEATERS("repeaters", 60, n -> Work.check(repeaters(n))),
+  EQUIPMENT("pieces of equipment", Budget.THINGS, 60, n -> Work.check(equipment(n))),
+  REPEATERS("repeaters", Budget.THINGS, 60, n -> Work.check(repeaters(n))),
   LONG_NAME(
-      "letters of a name", 5000, n -> Work.check(Example.with("Hardening Bay", "x".repeat(n)))),
+      "letters of a name",
+      Budget.LETTERS,
+      5000,
+      n -> Work.check(Example.with("Hardening Bay", "x".repeat(n)))),
   LONG_NAMES(
       "letters of a name that many places have",
-      2000,
+      Budget.LETTERS,
+      1000,
       n -> Work.check(zones(200, i -> "y".repeat(n) + i))),
+  LONG_KEY(
+      "letters of a key over many faults",
+      Budget.LETTERS,
+      5000,
+      n -> Work.check(Example.SITE + "? " + "x".repeat(n) + "\n: [" + "NO, ".repeat(500) + "]\n")),
+  LONG_UNIT(
+      "letters of a name that many faults have",
+      Budget.LETTERS,
+      5000,
+      n ->
+          Work.check(
+              Example.with("Hardening Bay", "x".repeat(n))
+                  + "    more: ["
+                  + "NO, ".repeat(500)
+                  + "]\n")),
+  LONG_HEAD(
+      "letters of the head unit's name",
+      Budget.LETTERS,
+      5000,
+      n -> Work.check(wrongSources(240).replace("Head House", "x".repeat(n)))),
+  LONG_ZONE(
+      "letters of a zone that is listed often",
+      Budget.LETTERS,
+      1000,
+      n -> Work.check(zones(200, i -> "x".repeat(n) + " y"))),
+  LONG_ANCHOR(
+      "letters of an anchor with many aliases",
+      Budget.LETTERS,
+      500,
+      n ->
+          Work.check(
+              aliased(240).replace("&o", "&" + "x".repeat(n)).replace("*o", "*" + "x".repeat(n)))),
+  LONG_ALIAS(
+      "letters of an anchor over many faults", Budget.LETTERS, 5000, n -> Work.check(longAlias(n))),
+  LONG_JUSTIFICATION(
+      "letters of a reason for many results",
+      Budget.LETTERS,
+      5000,
+      n ->
+          Work.check(
+              equal(240)
+                  + "suppressions: [{rule: address.duplicate, justification: "
+                  + "x".repeat(n)
+                  + "}]\n")),
+  LONG_SITE_ID(
+      "letters of an id that sites share", Budget.LETTERS, 2000, n -> Work.repository(longIds(n))),
+  LONG_TYPE(
+      "letters of a type's name",
+      Budget.LETTERS,
+      1000,
+      n ->
+          Work.types(
+              types(3).replace("type-1", "x".repeat(n)),
+              units(240).replaceAll("device-type: plain", "device-type: " + "x".repeat(n) + "z"))),
   LONG_LINE(
       "letters of a line with many faults",
+      Budget.LETTERS,
       5000,
       n ->
           Work.check(Example.SITE + "more: [" + "NO, ".repeat(500) + "'" + "x".repeat(n) + "']\n")),
   PATTERNS(
       "patterns",
-      20,
+      Budget.THINGS,
+      10,
       n ->
           Work.policy(
               "rules: {name.pattern: {parameters: {pattern: ["
@@ -138,6 +232,7 @@ enum Growing {
               units(60))),
   MANY_PATTERNS(
       "patterns beyond the limit",
+      Budget.THINGS,
       500,
       n ->
           Work.policy(
@@ -147,6 +242,7 @@ enum Growing {
               units(60))),
   RANGES(
       "ranges that are kept free",
+      Budget.THINGS,
       500,
       n ->
           Work.policy(
@@ -154,6 +250,7 @@ enum Growing {
               units(60))),
   MANY_RANGES(
       "ranges beyond the limit",
+      Budget.THINGS,
       5000,
       n ->
           Work.policy(
@@ -161,6 +258,7 @@ enum Growing {
               units(60))),
   FAULTY_RANGES(
       "ranges that are none",
+      Budget.THINGS,
       400,
       n ->
           Work.policy(
@@ -170,27 +268,37 @@ enum Growing {
               Example.SITE)),
   UNKNOWN_RULES(
       "rules that are not known",
+      Budget.THINGS,
       500,
       n ->
           Work.policy("rules:\n" + lines(n, "  cable.unshielde%d: {level: note}\n"), Example.SITE)),
-  TYPES("device types", 200, n -> Work.types(types(n), Example.SITE)),
+  TYPES("device types", Budget.THINGS, 200, n -> Work.types(types(n), Example.SITE)),
   UNKNOWN_TYPES(
       "units of unknown types",
+      Budget.THINGS,
       60,
       n -> Work.types(types(60), units(n).replaceAll("device-type: plain", "device-type: type-x"))),
-  ROWS("rows of a list", 60, n -> Work.draft("unit,length (m)\n" + lines(n, "Bay %1$d,%1$d\n"))),
+  ROWS(
+      "rows of a list",
+      Budget.THINGS,
+      60,
+      n -> Work.draft("unit,length (m)\n" + lines(n, "Bay %1$d,%1$d\n"))),
   FAULTY_ROWS(
       "faulty rows of a list",
+      Budget.THINGS,
       500,
       n -> Work.draft("unit,length (m),type\n" + lines(n, "Bay,x%d,y\n"))),
-  MANY_SITES("sites", 60, n -> Work.repository(sites(n, i -> units(3)))),
-  EQUAL_SITES("sites with one id", 60, n -> Work.repository(equalSites(n))),
+  MANY_SITES("sites", Budget.THINGS, 60, n -> Work.repository(sites(n, i -> units(3)))),
+  BASELINE("lines of a baseline", Budget.THINGS, 2000, n -> Work.baseline(entries(n), equal(60))),
+  EQUAL_SITES("sites with one id", Budget.THINGS, 60, n -> Work.repository(equalSites(n))),
   CHANGED_UNITS(
       "units that get another address",
+      Budget.THINGS,
       60,
       n -> Work.changes(Map.of("example.yaml", units(n)), Map.of("example.yaml", readdressed(n)))),
   RENAMED_UNITS(
       "units that get another name",
+      Budget.THINGS,
       60,
       n ->
           Work.changes(
@@ -198,18 +306,50 @@ enum Growing {
               Map.of("example.yaml", units(n).replace("Bay ", "House ")))),
   TURNED_UNITS(
       "units in the other order",
+      Budget.THINGS,
       60,
       n -> Work.changes(Map.of("example.yaml", units(n)), Map.of("example.yaml", turned(n)))),
   CHANGED_SITES(
-      "sites that differ", 60, n -> Work.changes(sites(n, i -> units(3)), sites(n, i -> units(4)))),
-  MOVED_SITES("sites with another file", 60, n -> Work.changes(sites(n, i -> units(3)), moved(n)));
+      "sites that differ",
+      Budget.THINGS,
+      20,
+      n -> Work.changes(sites(n, i -> units(3)), sites(n, i -> units(4)))),
+  MOVED_SITES(
+      "sites with another file",
+      Budget.THINGS,
+      20,
+      n -> Work.changes(sites(n, i -> units(3)), moved(n)));
+
+  /** What the work may take. */
+  enum Budget {
+    /** For each thing that a person has to be told of, some kilobytes. */
+    THINGS(60, 20_000_000),
+    /** A file is checked many times while it is fixed. */
+    FIXES(100, 600_000_000),
+    /** More letters of a text are read, and nothing else. */
+    LETTERS(3, 40_000_000);
+
+    final int timesClean;
+    final long most;
+
+    /**
+     * @param timesClean of what is allocated for a byte of a clean site
+     * @param most bytes that are allocated whatever the size
+     */
+    Budget(int timesClean, long most) {
+      this.timesClean = timesClean;
+      this.most = most;
+    }
+  }
 
   private final String what;
+  private final Budget budget;
   private final int few;
   private final IntFunction<Work> work;
 
-  Growing(String what, int few, IntFunction<Work> work) {
+  Growing(String what, Budget budget, int few, IntFunction<Work> work) {
     this.what = what;
+    this.budget = budget;
     this.few = few;
     this.work = work;
   }
@@ -218,6 +358,11 @@ enum Growing {
     return what;
   }
 
+  Budget budget() {
+    return budget;
+  }
+
+  /** As many as the build begins with. */
   int few() {
     return few;
   }
@@ -279,6 +424,16 @@ enum Growing {
         .replace("outdoor: {light: head}", "outdoor: *o");
   }
 
+  private static String longAlias(int letters) {
+    String anchor = "x".repeat(letters);
+    return "more: &"
+        + anchor
+        + " {"
+        + lines(500, "key-%d: 1, ")
+        + "}\n"
+        + Example.with("outdoor: {light: head, temperature: head}", "outdoor: *" + anchor + " ");
+  }
+
   private static String merged(int number) {
     return units(number)
         .replaceFirst(
@@ -324,6 +479,13 @@ enum Growing {
         + lines(number, "  - {rule: address.duplicate, unit: Bay %d, justification: It is so.}\n");
   }
 
+  private static String manySuppressed(int number) {
+    return wrongSources(240)
+        + "suppressions:\n"
+        + lines(
+            number, "  - {rule: outdoor.not-from-head, unit: Bay 2%d, justification: It is so.}\n");
+  }
+
   private static String bias(int number) {
     return Example.with(
         "bias: [",
@@ -342,7 +504,7 @@ enum Growing {
     for (int i = 0; i < number; i++) {
       site.equipment("Rig " + i, "", "3 m");
     }
-    return site.unit("120 ohm", "").toString().replaceAll("address: 1\\d\\d", "address: 2");
+    return site.unit("120 ohm", "").toString().replaceAll("address: [123]\\d\\d", "address: 2");
   }
 
   private static String repeaters(int number) {
@@ -357,6 +519,14 @@ enum Growing {
     return "format: 1\ndevice-types:\n" + lines(number, "  - {id: type-%1$d, title: Type %1$d}\n");
   }
 
+  private static String entries(int number) {
+    return "{\"baseline-format\":1}\n"
+        + lines(
+            number,
+            "{\"file\":\"s%1$d.yaml\",\"site\":\"s%1$d\",\"at\":\"chain/Bay %1$d/address\","
+                + "\"rule\":\"address.duplicate\",\"unit\":\"Bay %1$d\",\"value\":\"1\"}\n");
+  }
+
   private static Map<String, String> sites(int number, IntFunction<String> text) {
     Map<String, String> sites = new HashMap<>();
     for (int i = 0; i < number; i++) {
@@ -369,6 +539,15 @@ enum Growing {
     Map<String, String> sites = new HashMap<>();
     sites(number, i -> units(3))
         .forEach((name, text) -> sites.put(name, text.replaceAll("site: s\\d+", "site: s")));
+    return sites;
+  }
+
+  private static Map<String, String> longIds(int letters) {
+    Map<String, String> sites = new HashMap<>();
+    sites(60, i -> units(3))
+        .forEach(
+            (name, text) ->
+                sites.put(name, text.replaceAll("site: s\\d+", "site: " + "s".repeat(letters))));
     return sites;
   }
 

@@ -5,6 +5,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -21,10 +23,11 @@ import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SarifReport;
-import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Quantities;
 import org.headhouse.linter.site.Reading;
@@ -36,6 +39,15 @@ import org.headhouse.linter.site.Reading;
  */
 record Work(int bytes, Job job) {
   private static final String POLICY = "format: 1\nrule-set: 1\n";
+
+  private static final Console NOBODY =
+      new Console() {
+        @Override
+        public void found(Level level, String line) {}
+
+        @Override
+        public void report(Level level, String line) {}
+      };
 
   /** Anything that may fail to read. */
   @FunctionalInterface
@@ -67,7 +79,7 @@ record Work(int bytes, Job job) {
   /** A site checked by what the policy has under {@code rules}. */
   static Work policy(String rules, String site) {
     return of(
-        rules,
+        rules + site,
         () ->
             report(
                 linter()
@@ -103,7 +115,25 @@ record Work(int bytes, Job job) {
     new SarifReport(report.rules())
         .write(report.results(), report.absent(), report.notifications(), nowhere);
     new JUnitReport(Level.ERROR).write(report.results(), report.notifications(), nowhere);
-    report.results().forEach(TextReport::lines);
+    ConsoleReport console = new ConsoleReport(NOBODY, Level.NOTE);
+    console.print(report);
+    console.printAbsent(report.absent());
+  }
+
+  /** A site compared with a baseline. */
+  static Work baseline(String lines, String site) {
+    return of(
+        lines,
+        () -> {
+          Path folder = Files.createTempDirectory("baseline");
+          Path file = Files.writeString(folder.resolve("linter-baseline.jsonl"), lines);
+          try {
+            report(linter().baseline(file).build().checkText("example.yaml", site));
+          } finally {
+            Files.delete(file);
+            Files.delete(folder);
+          }
+        });
   }
 
   /** A site fixed as far as possible. */

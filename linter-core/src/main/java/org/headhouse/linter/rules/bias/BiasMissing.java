@@ -43,14 +43,23 @@ public final class BiasMissing implements SiteRule {
     if (line == null) {
       return;
     }
+    Set<Integer> doubtful = null;
     for (SegmentLine segment : context.figures().segments()) {
       if (segment.holdingBiases().isEmpty()
           && segment.segment().items().size() > 1
-          && context.figures().knowsPlacesOfBias()
-          && !BiasSeveral.hasThatOf(segment, context.figures().segments())) {
-        check(segment, line, context);
+          && context.figures().knowsPlacesOfBias()) {
+        doubtful =
+            doubtful == null ? BiasSeveral.itemsOfSeveral(context.figures().segments()) : doubtful;
+        if (!hasOneOf(doubtful, segment)) {
+          check(segment, line, context);
+        }
       }
     }
+  }
+
+  private static boolean hasOneOf(Set<Integer> items, SegmentLine segment) {
+    return !items.isEmpty()
+        && segment.segment().items().stream().anyMatch(item -> items.contains(item.index()));
   }
 
   private static void check(SegmentLine line, LineSettings settings, RuleContext context) {

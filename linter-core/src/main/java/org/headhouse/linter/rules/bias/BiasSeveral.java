@@ -2,7 +2,9 @@ package org.headhouse.linter.rules.bias;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -62,18 +64,18 @@ public final class BiasSeveral implements SiteRule {
   }
 
   /**
-   * Whether a segment has no bias because one of its neighbours has two: of these, that at the
-   * repeater between them seems to be written at its wrong side.
+   * The numbers of the items that have a bias in a segment with several: one of them may be meant
+   * for the other side of the same item.
    */
-  static boolean hasThatOf(SegmentLine bare, List<SegmentLine> segments) {
-    return segments.stream()
-        .filter(line -> line != bare && line.holdingBiases().size() > 1)
-        .anyMatch(
-            line ->
-                line.holdingBiases().stream()
-                    .map(bias -> item(bias, line))
-                    .anyMatch(
-                        item -> bare.segment().items().stream().anyMatch(item::isSameItemAs)));
+  static Set<Integer> itemsOfSeveral(List<SegmentLine> segments) {
+    Set<Integer> items = new HashSet<>();
+    for (SegmentLine line : segments) {
+      List<Bias> biases = line.holdingBiases();
+      if (biases.size() > 1) {
+        biases.forEach(bias -> items.add(item(bias, line).index()));
+      }
+    }
+    return items;
   }
 
   private static Side otherSide(Bias bias, SegmentLine line) {
