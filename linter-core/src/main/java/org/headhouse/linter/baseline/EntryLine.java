@@ -11,7 +11,7 @@ final class EntryLine {
   static final String REMEDY = "write the baseline anew";
 
   private static final List<String> KEYS =
-      List.of("file", "site", "at", "rule", "unit", "value", "level", "times");
+      List.of("file", "site", "at", "rule", "unit", "value", "level", "detail", "times");
 
   private final Map<?, ?> values;
   private final String name;
@@ -49,7 +49,8 @@ final class EntryLine {
       }
     }
     Identity identity =
-        new Identity(text("site"), needed("at"), text("unit"), text("value"), level());
+        new Identity(
+            text("site"), needed("at"), text("unit"), text("value"), level(), text("detail"));
     return new Entry(needed("file"), identity, needed("rule"));
   }
 

@@ -103,7 +103,7 @@ public final class CheckRun {
   private Set<String> unsure() {
     Set<String> unsure = new HashSet<>();
     results.stream()
-        .filter(result -> result.identity() == null)
+        .filter(result -> result.identities().isEmpty())
         .forEach(result -> unsure.add(result.location().file()));
     notifications.stream().map(Notification::file).filter(Objects::nonNull).forEach(unsure::add);
     return unsure;

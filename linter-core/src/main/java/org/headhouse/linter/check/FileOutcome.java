@@ -27,6 +27,7 @@ public record FileOutcome(
   /**
    * A text that a rule allows in one file only.
    *
+   * @param site the id of the site, or null where the file does not say
    * @param suppression what suppresses a result here, or null
    * @param identity finds what makes a result here the same one later; few keys are ever shared, so
    *     it is not looked for before that
@@ -35,6 +36,7 @@ public record FileOutcome(
       String rule,
       String text,
       Location location,
+      @Nullable String site,
       @Nullable Suppression suppression,
       Supplier<Identity> identity) {}
 }

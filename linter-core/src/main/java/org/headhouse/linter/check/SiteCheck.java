@@ -159,8 +159,9 @@ public final class SiteCheck {
                 id,
                 key.getKey(),
                 last,
+                identities.site(),
                 suppressions.isEmpty() ? null : suppressions.of(id, paths.of(region).unit()),
-                () -> identities.of(key.getValue(), null, null)));
+                () -> identities.of(key.getValue())));
       }
     }
     return keys;

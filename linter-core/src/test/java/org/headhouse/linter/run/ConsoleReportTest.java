@@ -32,7 +32,7 @@ class ConsoleReportTest {
         null,
         List.of(),
         accepted,
-        null,
+        List.of(),
         null,
         null);
   }

@@ -1,9 +1,7 @@
 package org.headhouse.linter.rules.address;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -14,6 +12,7 @@ import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.ExcludedAddresses;
+import org.headhouse.linter.site.Sharers;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -30,15 +29,16 @@ public final class AddressDuplicate implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     ProposedAddresses free = null;
-    Map<Integer, ChainItem> first = new HashMap<>();
+    Sharers<Integer> sharers = new Sharers<>();
     for (ChainItem item : inOrderOfRight(site)) {
       Integer address = item.address().orNull();
-      ChainItem other = address == null ? null : first.putIfAbsent(address, item);
-      if (other != null) {
+      List<ChainItem> others = address == null ? List.of() : sharers.before(address, item);
+      if (!others.isEmpty()) {
         ExcludedAddresses keptFree = context.sitePolicy().keptFree();
         free = free == null ? ProposedAddresses.of(site, keptFree) : free;
         context.report(
-            finding(context, item, other, free.remedy(item))
+            finding(context, item, others.get(0), free.remedy(item))
+                .aboutOthers(ChainItem.names(others))
                 .fixedBy(item instanceof Unit ? Renumbering.of(site, keptFree) : null));
       }
     }

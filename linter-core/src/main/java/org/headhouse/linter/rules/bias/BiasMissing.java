@@ -116,6 +116,7 @@ public final class BiasMissing implements SiteRule {
                             + " of what reads an undriven pair as idle, else "
                             + bias.words()))
             .at(needed ? Level.ERROR : Level.WARNING)
+            .aboutItems(ChainItem.names(items))
             .fixedBy(fix));
   }
 

@@ -118,10 +118,12 @@ public final class CableTooLong implements SiteRule {
   private static void report(
       SegmentLine line, double length, Limit limit, ChainItem repeater, RuleContext context) {
     boolean firstRun = repeater.equals(line.segment().first());
+    List<ChainItem> items = line.segment().items();
+    ChainItem within = line.lastWithinMetres(limit.metres());
     context.report(
         context
             .finding(
-                line.lastWithinMetres(limit.metres()).cableToNext().place(),
+                within.cableToNext().place(),
                 new Message(
                     "the segment from "
                         + line.segment().first().called()
@@ -137,6 +139,7 @@ public final class CableTooLong implements SiteRule {
                     firstRun
                         ? "put a repeater into the run behind " + repeater.called()
                         : "put a repeater at " + repeater.called() + " or before"))
-            .at(limit.level()));
+            .at(limit.level())
+            .aboutItems(ChainItem.names(items.subList(items.indexOf(within) + 1, items.size()))));
   }
 }

@@ -41,6 +41,8 @@ public final class ChangeCommissionedReaddressed implements ChangeRule {
 
   private static void report(Unit unit, Difference.Readdressed moved, RuleContext context) {
     context.report(
+        context
+            .finding(
         unit.address().place(),
         new Message(
             "the live unit \""
@@ -53,6 +55,7 @@ public final class ChangeCommissionedReaddressed implements ChangeRule {
                 + " old address",
             "write address: "
                 + moved.from()
-                + " again, or set the units in the order that the goal changes gives"));
+                + " again, or set the units in the order that the goal changes gives"))
+            .about("from " + moved.from()));
   }
 }

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.change;
 
+import java.util.List;
 import java.util.Objects;
 import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.change.SiteDifferences;
@@ -35,12 +36,15 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
     for (Difference difference : SiteDifferences.between(before, after)) {
       if (difference instanceof Difference.Removed removed && removed.kind() == ItemKind.UNIT) {
         context.report(
+            context
+                .finding(
             place(removed, after),
             new Message(
                 "the live unit \"" + removed.item() + "\" is no longer on the chain",
                 "a unit that is still wired answers at an address that the file takes for free",
                 "take the unit off the line in the order that the goal changes gives, or write it"
-                    + " here again"));
+                    + " here again"))
+                .aboutItems(List.of(removed.item())));
       }
     }
   }

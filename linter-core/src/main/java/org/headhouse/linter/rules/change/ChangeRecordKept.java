@@ -89,13 +89,16 @@ public final class ChangeRecordKept implements ChangeRule {
     Setting<RecordDate> latest = records.get(records.size() - 1).day();
     String day = latest.optional().map(RecordDate::day).map(LocalDate::toString).orElse("before");
     context.report(
+        context
+            .finding(
         latest.place(),
         new Message(
             "the line is changed, and its record is still that of " + day,
             "what was measured and seen then says nothing of what is changed",
             proving(due, all)
                 + " add an entry to renewed with the day of that visit; until then set stage:"
-                + " planned"));
+                + " planned"))
+            .about(Proof.cases(due)));
   }
 
   private static String proving(List<Proof> due, boolean all) {
@@ -110,11 +113,14 @@ public final class ChangeRecordKept implements ChangeRule {
   private static void reportMissing(
       List<ProvingRecord> renewals, List<Proof> missing, RuleContext context) {
     context.report(
+        context
+            .finding(
         renewals.get(renewals.size() - 1).day().place(),
         new Message(
             "the record is renewed after a change without " + ProofWords.of(missing),
             "the change may have touched it, and nobody looked",
             "measure and see it too, and then add it to this entry; until then set stage:"
-                + " planned"));
+                + " planned"))
+            .about(Proof.cases(missing)));
   }
 }

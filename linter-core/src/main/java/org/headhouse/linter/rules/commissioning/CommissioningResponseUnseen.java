@@ -47,8 +47,9 @@ public final class CommissioningResponseUnseen implements SiteRule {
     unseen.removeAll(GivenProofs.of(site, record.records()));
     if (!unseen.isEmpty()) {
       String silent = sayingNothingOfVents(site, unseen);
-      Finding finding =
-          context.finding(
+      context.report(
+          context
+              .finding(
               place(record.first(), unseen),
               new Message(
                   "the record lacks " + ProofWords.of(unseen),
@@ -60,9 +61,8 @@ public final class CommissioningResponseUnseen implements SiteRule {
                           ? ""
                           : "look at " + silent + ", and set vents: none where it moves none; ")
                       + "see the others shut their vents, in calm and mild weather, and then add them to"
-                      + " storm-response-seen and stale-response-seen"));
-      List<String> units = unseen.stream().map(Proof::at).distinct().toList();
-      context.report(units.size() == 1 ? finding.concerning(units.get(0)) : finding);
+                      + " storm-response-seen and stale-response-seen"))
+              .about(Proof.cases(unseen)));
     }
   }
 

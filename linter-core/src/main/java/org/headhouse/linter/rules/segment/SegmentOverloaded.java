@@ -44,6 +44,8 @@ public final class SegmentOverloaded implements SiteRule {
     ChainItem over = items.get(Math.min(items.indexOf(last) + 1, items.size() - 1));
     ChainItem before = line.lastWithinUnitLoads(Levels.MOST_UNIT_LOADS - REPEATER_SIDE);
     context.report(
+        context
+            .finding(
         over.name().place(),
         new Message(
             "with "
@@ -54,6 +56,7 @@ public final class SegmentOverloaded implements SiteRule {
             "a driver cannot move so many receivers to a safe level",
             "put a repeater behind "
                 + before.called()
-                + ", and write the device type of units whose load is smaller"));
+                + ", and write the device type of units whose load is smaller"))
+            .aboutItems(ChainItem.names(items.subList(items.indexOf(over), items.size()))));
   }
 }

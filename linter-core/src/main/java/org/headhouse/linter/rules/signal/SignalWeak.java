@@ -101,6 +101,7 @@ public final class SignalWeak implements SiteRule {
                         + " the cable takes "
                         + "what the driver gives, and messages are lost",
                     remedy(segment, CableReach.longestScale(segment.network().spread(), wanted))))
+            .about("from " + from.called())
             .related(from.name().place().region(), "the sender is here");
     context.report(ComputedSegment.atLevelOf(nominal.volts(), finding));
   }
