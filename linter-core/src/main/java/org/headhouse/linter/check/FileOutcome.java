@@ -14,14 +14,27 @@ import org.jspecify.annotations.Nullable;
  *
  * @param keys what rules over all sites keep of it
  * @param units how many units its chain has
+ * @param site the id of the site, or null where it has none or none is needed
+ * @param isStranger whether it was compared with an earlier state in which it was not found
  */
 public record FileOutcome(
-    List<Result> results, List<Notification> notifications, List<Key> keys, int units) {
+    List<Result> results,
+    List<Notification> notifications,
+    List<Key> keys,
+    int units,
+    @Nullable String site,
+    boolean isStranger) {
 
   public FileOutcome {
     results = List.copyOf(results);
     notifications = List.copyOf(notifications);
     keys = List.copyOf(keys);
+  }
+
+  /** An outcome without an earlier state. */
+  public FileOutcome(
+      List<Result> results, List<Notification> notifications, List<Key> keys, int units) {
+    this(results, notifications, keys, units, null, false);
   }
 
   /**

@@ -41,8 +41,8 @@ public final class CheckMojo extends SitesMojo {
   private @Nullable String since;
 
   /**
-   * Whether to report only sites that differ from linter.since; all where device types, policy or
-   * baseline differ.
+   * Whether to report only sites that differ from linter.since; all where device types, policy,
+   * baseline, a pom.xml or a file in .mvn differ.
    */
   @Parameter(property = "linter.changedOnly", defaultValue = "false")
   private boolean changedOnly;

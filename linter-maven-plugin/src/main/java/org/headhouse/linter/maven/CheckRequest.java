@@ -1,7 +1,6 @@
 package org.headhouse.linter.maven;
 
 import java.nio.file.Path;
-import java.util.Set;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
@@ -63,25 +62,38 @@ record CheckRequest(
       throws UserError {
     try (Revision revision = Revision.open(run.found().sites(), name)) {
       EarlierFiles earlier = new EarlierFiles(revision, run.found(), run.base()::shown);
-      SiteLinter linter = PluginLinterFactory.build(builder.before(earlier.state()));
+      SiteLinter linter = PluginLinterFactory.build(builder.beforeAll(earlier.state()));
       CheckReport report = run.check(linter, console);
       if (changedOnly) {
-        Set<String> changed = earlier.changed(linter.baselineFile());
-        reportChoice(name, report, changed, run, console);
-        report = report.only(changed);
+        EarlierFiles.Changes changes = earlier.changes(linter.baselineFile());
+        reportChoice(name, report, changes, run, console);
+        report = report.only(changes.files());
       }
       return output.write(report, console, run.base());
     }
   }
 
   private static void reportChoice(
-      String name, CheckReport report, Set<String> changed, SiteRun run, Console console) {
-    long sites = run.names().stream().filter(changed::contains).count();
+      String name,
+      CheckReport report,
+      EarlierFiles.Changes changes,
+      SiteRun run,
+      Console console) {
+    if (changes.forAll() != null) {
+      console.report(
+          Level.NOTE,
+          changes.forAll()
+              + " holds for all sites and differs from "
+              + name
+              + ", so that all of them are reported.");
+      return;
+    }
+    long sites = run.names().stream().filter(changes.files()::contains).count();
     console.report(
         Level.NOTE,
         "Only what differs from "
             + name
-            + " is told: "
+            + " is reported: "
             + sites
             + " of "
             + report.files()

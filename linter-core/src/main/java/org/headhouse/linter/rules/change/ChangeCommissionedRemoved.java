@@ -14,13 +14,14 @@ import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.source.Place;
+import org.jspecify.annotations.Nullable;
 
 /** {@code change.commissioned-removed}. */
 public final class ChangeCommissionedRemoved implements ChangeRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "change.commissioned-removed",
-          "A unit of a commissioned site stays in its file.",
+          "A commissioned site keeps its file, and a unit of it stays in there.",
           Level.WARNING);
 
   @Override
@@ -47,6 +48,16 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
                 .aboutItems(List.of(removed.item())));
       }
     }
+  }
+
+  @Override
+  public @Nullable Message gone(Site before) {
+    return before.stage().is(Stage.COMMISSIONED)
+        ? new Message(
+            "the commissioned site \"" + before.id().or("") + "\" has no file any more",
+            "its line is still wired, and from now on nobody checks it or finds its addresses",
+            "put the file back; leave it out only once the line is taken down")
+        : null;
   }
 
   /** The item that it came after, else the first of the chain. */
