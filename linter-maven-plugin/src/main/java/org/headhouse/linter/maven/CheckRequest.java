@@ -1,6 +1,7 @@
 package org.headhouse.linter.maven;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
@@ -11,6 +12,7 @@ import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.CleanSitesFile;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.Outcome;
+import org.headhouse.linter.run.ResultFiles;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param since the revision to compare with, or null for none
  * @param changedOnly whether only sites that differ from that revision are reported
  * @param recheck whether sites that were clean are checked again
+ * @param buildStart when the build began, or null where nobody knows
  */
 record CheckRequest(
     SitesRequest sites,
@@ -29,19 +32,35 @@ record CheckRequest(
     @Nullable Path baseline,
     @Nullable String since,
     boolean changedOnly,
-    boolean recheck)
+    boolean recheck,
+    @Nullable Instant buildStart)
     implements GoalRequest {
 
   @Override
   public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
     SiteRun run = sites.find();
     run.reportSettings(console);
+    reportReplaced(run, console);
     SiteLinter.Builder builder = run.builder();
     if (baseline != null) {
       builder.baseline(baseline);
     }
     BuildOutcome.of(
         since == null ? all(run, builder, console) : since(since, run, builder, console));
+  }
+
+  /** Two executions of one build that write into one folder would leave the results of one only. */
+  private void reportReplaced(SiteRun run, Console console) {
+    Path folder = output.folder();
+    if (folder != null
+        && buildStart != null
+        && ResultFiles.areWrittenSince(buildStart, folder)) {
+      console.report(
+          Level.WARNING,
+          "The results of another execution of this build are in "
+              + run.base().shown(folder)
+              + " and are replaced: give each execution an outputDirectory of its own");
+    }
   }
 
   private Outcome all(SiteRun run, SiteLinter.Builder builder, Console console) throws UserError {
