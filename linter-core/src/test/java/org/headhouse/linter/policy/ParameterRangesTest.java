@@ -29,14 +29,14 @@ class ParameterRangesTest {
     "traffic.busy, most, 1 %, 100 %, 0 %, 101 %",
     "traffic.busy, turnaround, 1 ms, 10 s, 0 ms, 11 s",
     "traffic.busy, processing, 1 ms, 10 s, 0 s, 3 min",
-    "bias.weak, margin, 0 mV, 1 V, 1001 mV, 200 V",
+    "bias.weak, margin, 0 mV, 1.5 V, 1501 mV, 200 V",
     "bias.weak, resistors, 0 %, 20 %, 21 %, 99 %",
     "bias.weak, supply, 0 %, 20 %, 21 %, 99 %",
     "bias.weak, terminators, 0 %, 20 %, 21 %, 99 %",
     "bias.weak, cable, 0 %, 20 %, 21 %, 99 %",
-    "signal.weak, margin, 0 mV, 1 V, 1001 mV, 200 V",
+    "signal.weak, margin, 0 mV, 1.5 V, 1501 mV, 200 V",
     "outdoor.too-old, lost, 0, 100, 101, 999",
-    "commissioning.measured-off, tolerance, 0 %, 10 %, 11 %, 99 %",
+    "commissioning.measured-off, tolerance, 0 %, 20 %, 21 %, 99 %",
     "commissioning.retest-due, every, 1 day, 30 years, 31 years, 9999 months"
   })
   void ranges(String rule, String name, String least, String most, String beyond, String far)

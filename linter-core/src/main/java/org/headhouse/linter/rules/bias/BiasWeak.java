@@ -27,7 +27,7 @@ public final class BiasWeak implements SiteRule {
       new Parameter<>(
           "margin",
           "what the idle voltage must have over the 200 mV of a receiver at the worst corner",
-          ParameterType.within(ParameterType.voltage(), Voltage::volts, "0 mV", "1 V"),
+          ParameterType.within(ParameterType.voltage(), Voltage::volts, "0 mV", "1.5 V"),
           "0 mV");
 
   /** Makes {@link Tolerances#resistors}. */

@@ -34,7 +34,7 @@ public final class SignalWeak implements SiteRule {
       new Parameter<>(
           "margin",
           "what a received signal must have over the 200 mV of a receiver at the worst corner",
-          ParameterType.within(ParameterType.voltage(), Voltage::volts, "0 mV", "1 V"),
+          ParameterType.within(ParameterType.voltage(), Voltage::volts, "0 mV", "1.5 V"),
           "0 mV");
 
   /** What is known of the rule. */
