@@ -30,7 +30,7 @@ def only = build.results('target/only')
 assert only.contains(record)
 assert only.contains(clash)
 assert !only.any { it.endsWith('[termination.missing-at-end]') }
-build.says('Only what differs from HEAD is told: 3 of 4 files.')
+build.says('Only what differs from HEAD is reported: 3 of 4 files.')
 assert build.results('target/green') == []
 
 assert changes('target/folder').sites.collect { it.kind } == ['changed', 'removed', 'removed', 'removed']

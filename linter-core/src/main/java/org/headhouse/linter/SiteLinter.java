@@ -31,6 +31,7 @@ import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SiteSheet;
+import org.headhouse.linter.repository.AllEarlierSites;
 import org.headhouse.linter.repository.SiteChanges;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
@@ -273,6 +274,15 @@ public final class SiteLinter {
     /** What rules on changes compare with; without it, they stay silent. */
     public Builder before(SiteState state) {
       this.earlier = state::earlier;
+      return this;
+    }
+
+    /**
+     * The same where every site of the later state is checked: one whose id and file are both new
+     * is then found again by what it has in common, and one that is gone is reported.
+     */
+    public Builder beforeAll(SiteState state) {
+      this.earlier = new AllEarlierSites(state);
       return this;
     }
 

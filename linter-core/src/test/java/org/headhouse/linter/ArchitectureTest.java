@@ -65,7 +65,7 @@ class ArchitectureTest {
     "figures, source site line",
     "bind, source result yaml site",
     "schema, source result yaml site",
-    "proof, source site figures",
+    "proof, source result site figures",
     "change, source site proof",
     "rule, source result site figures line",
     "rules, source result site rule change proof figures line",

@@ -74,7 +74,7 @@ class DefaultsTest {
                           + result.unit()
                           + "\" looks for light, temperature at a sensor of its own");
             });
-    assertThat(results).extracting(Result::identity).doesNotHaveDuplicates();
+    assertThat(results).extracting(Result::identities).doesNotHaveDuplicates();
   }
 
   @Test

@@ -156,7 +156,7 @@ class UnchangedSitesTest {
             folder.resolve("baseline.jsonl"),
             """
             {"baseline-format":1}
-            {"file":"broken/example.yaml","site":"example","at":"chain/Hardening Bay/address","rule":"address.gap","value":"4"}
+            {"file":"broken/example.yaml","site":"example","at":"chain","rule":"address.gap","unit":"Hardening Bay"}
             """);
     Memory memory = new Memory();
     String cold = sarif(builder().baseline(baseline).shownFrom(folder), BROKEN);

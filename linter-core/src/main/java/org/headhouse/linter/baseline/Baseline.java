@@ -47,10 +47,12 @@ public final class Baseline {
     TreeMap<Entry, Integer> found = new TreeMap<>();
     for (Result result : results) {
       String file = paths.kept(result.location().file());
-      Identity identity = result.identity();
-      if (identity != null && !result.suppressed()) {
-        found.merge(new Entry(file, identity, result.rule()), 1, Integer::sum);
-      } else if (identity == null && result.level() == Level.ERROR) {
+      if (!result.suppressed()) {
+        for (Identity identity : result.identities()) {
+          found.merge(new Entry(file, identity, result.rule()), 1, Integer::sum);
+        }
+      }
+      if (result.identities().isEmpty() && result.level() == Level.ERROR) {
         // Rules that rely on what is wrong there were silent.
         checked.remove(file);
       }

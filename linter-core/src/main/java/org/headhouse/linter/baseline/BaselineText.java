@@ -61,6 +61,7 @@ final class BaselineText {
     values.put("unit", identity.unit());
     values.put("value", identity.value());
     values.put("level", identity.graded() == null ? null : identity.graded().word());
+    values.put("detail", identity.detail());
     values.put("times", times == 1 ? null : times);
     values.values().removeIf(value -> value == null);
     return values;

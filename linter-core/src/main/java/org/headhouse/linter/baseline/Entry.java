@@ -20,6 +20,7 @@ record Entry(String file, Identity identity, String rule) implements Comparable<
           .thenComparing(entry -> entry.identity.unit(), nullsFirst(naturalOrder()))
           .thenComparing(entry -> entry.identity.value(), nullsFirst(naturalOrder()))
           .thenComparing(entry -> entry.identity.graded(), nullsFirst(naturalOrder()))
+          .thenComparing(entry -> entry.identity.detail(), nullsFirst(naturalOrder()))
           .thenComparing(entry -> entry.identity.site(), nullsFirst(naturalOrder()));
 
   @Override

@@ -13,7 +13,7 @@ final class EntryLine {
   private static final int LONGEST_QUOTE = 60;
 
   private static final List<String> KEYS =
-      List.of("file", "site", "at", "rule", "unit", "value", "level", "times");
+      List.of("file", "site", "at", "rule", "unit", "value", "level", "detail", "times");
 
   private final Map<?, ?> values;
   private final SharedTexts texts;
@@ -53,7 +53,8 @@ final class EntryLine {
       }
     }
     Identity identity =
-        new Identity(text("site"), needed("at"), text("unit"), text("value"), level());
+        new Identity(
+            text("site"), needed("at"), text("unit"), text("value"), level(), text("detail"));
     return new Entry(needed("file"), identity, needed("rule"));
   }
 

@@ -35,12 +35,18 @@ final class Matching {
     left.keySet().forEach(entry -> gone.add(entry.file()));
     gone.removeIf(file -> checked.contains(file) || paths.exists(file));
     index(gone);
-    List<Result> compared = new ArrayList<>(results);
-    compared.replaceAll(result -> state(result, byFile, false));
-    compared.replaceAll(result -> result.known() ? result : state(result, bySite, true));
-    Set<String> open = new HashSet<>();
-    unsure.forEach(file -> open.add(paths.kept(file)));
-    return new ComparedResults(compared, absent(checked, gone, open));
+    List<List<Identity>> open = new ArrayList<>();
+    results.forEach(result -> open.add(unknown(result, identities(result), byFile, false)));
+    List<Result> compared = new ArrayList<>();
+    for (int i = 0; i < results.size(); i++) {
+      Result result = results.get(i);
+      boolean known =
+          !identities(result).isEmpty() && unknown(result, open.get(i), bySite, true).isEmpty();
+      compared.add(result.compared(known ? BaselineState.UNCHANGED : BaselineState.NEW));
+    }
+    Set<String> unread = new HashSet<>();
+    unsure.forEach(file -> unread.add(paths.kept(file)));
+    return new ComparedResults(compared, absent(checked, gone, unread));
   }
 
   private void index(Set<String> gone) {
@@ -52,16 +58,24 @@ final class Matching {
     }
   }
 
-  private Result state(Result result, Map<Entry, List<Entry>> index, boolean renamed) {
-    Identity identity = result.identity();
-    if (identity == null || result.suppressed()) {
-      return result.compared(BaselineState.NEW);
+  private static List<Identity> identities(Result result) {
+    return result.suppressed() ? List.of() : result.identities();
+  }
+
+  /** Those of some identities of a result that have no entry; an entry that is found is used up. */
+  private List<Identity> unknown(
+      Result result, List<Identity> identities, Map<Entry, List<Entry>> index, boolean renamed) {
+    List<Identity> unknown = new ArrayList<>(0);
+    for (Identity identity : identities) {
+      Entry entry = new Entry(paths.kept(result.location().file()), identity, result.rule());
+      boolean known =
+          (!renamed || identity.site() != null)
+              && take(index, renamed ? inSite(entry) : inFile(entry));
+      if (!known) {
+        unknown.add(identity);
+      }
     }
-    Entry entry = new Entry(paths.kept(result.location().file()), identity, result.rule());
-    boolean known =
-        (!renamed || identity.site() != null)
-            && take(index, renamed ? inSite(entry) : inFile(entry));
-    return result.compared(known ? BaselineState.UNCHANGED : BaselineState.NEW);
+    return unknown;
   }
 
   private boolean take(Map<Entry, List<Entry>> index, Entry key) {
@@ -78,7 +92,7 @@ final class Matching {
     Identity one = entry.identity();
     return new Entry(
         entry.file(),
-        new Identity(null, one.at(), one.unit(), one.value(), one.graded()),
+        new Identity(null, one.at(), one.unit(), one.value(), one.graded(), one.detail()),
         entry.rule());
   }
 
@@ -86,11 +100,11 @@ final class Matching {
     return new Entry("", entry.identity(), entry.rule());
   }
 
-  private List<AbsentResult> absent(Set<String> checked, Set<String> gone, Set<String> open) {
+  private List<AbsentResult> absent(Set<String> checked, Set<String> gone, Set<String> unread) {
     List<AbsentResult> absent = new ArrayList<>();
     left.forEach(
         (entry, times) -> {
-          boolean looked = checked.contains(entry.file()) && !open.contains(entry.file());
+          boolean looked = checked.contains(entry.file()) && !unread.contains(entry.file());
           if (looked || gone.contains(entry.file())) {
             absent.add(
                 new AbsentResult(entry.rule(), paths.shown(entry.file()), entry.identity(), times));

@@ -21,6 +21,7 @@ import org.headhouse.linter.source.InputFile;
 public final class CheckRun {
   private final LinterContext context;
   private final UniquenessCheck uniqueness;
+  private final WithheldOutcomes withheld;
   private final List<Result> results;
   private final List<Notification> notifications = new ArrayList<>();
   private final Set<String> checked = new HashSet<>();
@@ -30,6 +31,7 @@ public final class CheckRun {
   public CheckRun(LinterContext context) {
     this.context = context;
     this.uniqueness = new UniquenessCheck(context.rules(), context.policy());
+    this.withheld = new WithheldOutcomes(context);
     this.results = new ArrayList<>(context.settingsResults());
   }
 
@@ -60,7 +62,8 @@ public final class CheckRun {
     try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
       executor.run(
           inputs,
-          (InputFile input) -> FileTask.run(input, context.settings().limits(), check),
+          (InputFile input) ->
+              withheld.noted(input, FileTask.run(input, context.settings().limits(), check)),
           outcome -> {
             add(outcome);
             progress.accept(files);
@@ -77,19 +80,23 @@ public final class CheckRun {
     if (outcome.notification() != null) {
       notifications.add(outcome.notification());
     }
+    boolean isWithheld = withheld.take(outcome);
     if (outcome.value() != null) {
-      add(outcome.value());
+      add(outcome.value(), isWithheld);
     }
   }
 
-  private void add(FileOutcome outcome) {
+  private void add(FileOutcome outcome, boolean isWithheld) {
     units += outcome.units();
-    results.addAll(outcome.results());
+    if (!isWithheld) {
+      results.addAll(outcome.results());
+    }
     notifications.addAll(outcome.notifications());
     results.addAll(uniqueness.add(outcome, notifications));
   }
 
   private Outcome outcome() {
+    results.addAll(withheld.results(notifications));
     results.sort(Result.ORDER);
     Baseline baseline = context.baseline();
     ComparedResults compared =
@@ -103,7 +110,7 @@ public final class CheckRun {
   private Set<String> unsure() {
     Set<String> unsure = new HashSet<>();
     results.stream()
-        .filter(result -> result.identity() == null)
+        .filter(result -> result.identities().isEmpty())
         .forEach(result -> unsure.add(result.location().file()));
     notifications.stream().map(Notification::file).filter(Objects::nonNull).forEach(unsure::add);
     return unsure;

@@ -65,10 +65,12 @@ public final class CleanFiles {
 
   /** The line of a file, or null where there is more to its outcome than a line can hold. */
   private static @Nullable String line(String file, FileOutcome outcome) {
-    List<String> fields = new ArrayList<>(List.of(file, "" + outcome.units()));
+    List<FileOutcome.Key> keys = outcome.keys();
+    String site = keys.isEmpty() || keys.get(0).site() == null ? "" : "=" + keys.get(0).site();
+    List<String> fields = new ArrayList<>(List.of(file, "" + outcome.units(), site));
     boolean isAll = outcome.results().isEmpty() && outcome.notifications().isEmpty();
     Location last = null;
-    for (FileOutcome.Key one : outcome.keys()) {
+    for (FileOutcome.Key one : keys) {
       Location location = one.location();
       isAll &= one.suppression() == null;
       // Keys of one line, such as zones, would have its text as often as there are of them.
@@ -96,7 +98,8 @@ public final class CleanFiles {
   private static FileOutcome read(String path, String[] fields, Supplier<FileOutcome> check) {
     List<FileOutcome.Key> keys = new ArrayList<>();
     String line = "";
-    for (int i = 2; i < fields.length; i += FIELDS_OF_KEY) {
+    String site = fields[2].isEmpty() ? null : fields[2].substring(1);
+    for (int i = 3; i < fields.length; i += FIELDS_OF_KEY) {
       String rule = fields[i];
       String text = fields[i + 1];
       line = fields[i + 2].isEmpty() ? line : fields[i + 2].substring(1);
@@ -108,6 +111,7 @@ public final class CleanFiles {
               rule,
               text,
               new Location(path, region, line),
+              site,
               null,
               () -> identity(check.get(), rule, text)));
     }

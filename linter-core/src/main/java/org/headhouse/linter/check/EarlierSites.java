@@ -1,6 +1,9 @@
 package org.headhouse.linter.check;
 
+import java.util.List;
+import java.util.Map;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.source.InputFile;
 import org.jspecify.annotations.Nullable;
 
 /** The sites of an earlier state of the repository. Safe for use by several threads. */
@@ -11,4 +14,31 @@ public interface EarlierSites {
 
   /** The earlier state of a site, or null where it was not there or cannot be read. */
   @Nullable Site of(Site later);
+
+  /**
+   * What became of the sites that no later one has the id or the file of. Nothing where not all
+   * sites of the later state are looked at.
+   */
+  default Unfound unfound(LaterSites later) {
+    return Unfound.NOTHING;
+  }
+
+  /**
+   * The sites of the later state, all of them.
+   *
+   * @param ids of all files by their paths; empty where none can be read
+   * @param strangers those that have neither the id nor the file of an earlier one
+   */
+  record LaterSites(Map<String, String> ids, List<InputFile> strangers) {}
+
+  /**
+   * Earlier sites of which neither the id nor the file is there any more.
+   *
+   * @param renamed those that are found again under another id in another file, by that file
+   * @param gone the others
+   */
+  record Unfound(Map<String, Site> renamed, List<Site> gone) {
+    /** Nothing is known. */
+    public static final Unfound NOTHING = new Unfound(Map.of(), List.of());
+  }
 }

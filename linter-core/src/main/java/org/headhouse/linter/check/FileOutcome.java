@@ -14,9 +14,16 @@ import org.jspecify.annotations.Nullable;
  *
  * @param keys what rules over all sites keep of it
  * @param units how many units its chain has
+ * @param site the id of the site, or null where it has none or none is needed
+ * @param isStranger whether it was compared with an earlier state in which it was not found
  */
 public record FileOutcome(
-    List<Result> results, List<Notification> notifications, List<Key> keys, int units) {
+    List<Result> results,
+    List<Notification> notifications,
+    List<Key> keys,
+    int units,
+    @Nullable String site,
+    boolean isStranger) {
 
   public FileOutcome {
     results = List.copyOf(results);
@@ -24,9 +31,16 @@ public record FileOutcome(
     keys = List.copyOf(keys);
   }
 
+  /** An outcome without an earlier state. */
+  public FileOutcome(
+      List<Result> results, List<Notification> notifications, List<Key> keys, int units) {
+    this(results, notifications, keys, units, null, false);
+  }
+
   /**
    * A text that a rule allows in one file only.
    *
+   * @param site the id of the site, or null where the file does not say
    * @param suppression what suppresses a result here, or null
    * @param identity finds what makes a result here the same one later; few keys are ever shared, so
    *     it is not looked for before that
@@ -35,6 +49,7 @@ public record FileOutcome(
       String rule,
       String text,
       Location location,
+      @Nullable String site,
       @Nullable Suppression suppression,
       Supplier<Identity> identity) {}
 }

@@ -37,15 +37,15 @@ final class Locations {
 
   /** A result that a baseline may hold. */
   Result lasting(Finding finding, Level level) {
-    return result(finding, level, identities == null ? null : identities.of(finding));
+    return result(finding, level, identities == null ? List.of() : identities.of(finding));
   }
 
   /** A result that no baseline may hold. */
   Result result(Finding finding, Level level) {
-    return result(finding, level, null);
+    return result(finding, level, List.of());
   }
 
-  private Result result(Finding finding, Level level, @Nullable Identity identity) {
+  private Result result(Finding finding, Level level, List<Identity> lasting) {
     Place place = finding.place();
     LogicalPath logical = paths.of(place.region());
     return new Result(
@@ -56,10 +56,10 @@ final class Locations {
         place instanceof Place.ThroughDefault && identities != null
             ? identities.pathOf(place)
             : logical.text(),
-        finding.unit() == null ? logical.unit() : finding.unit(),
+        unit(finding, logical),
         related(finding),
         null,
-        identity,
+        lasting,
         null,
         fixes.of(finding));
   }
@@ -67,6 +67,15 @@ final class Locations {
   /** A default is shown where it is written, what an alias brings where it is used. */
   private static Region written(Place place) {
     return place instanceof Place.ThroughDefault given ? given.anchored().value() : place.region();
+  }
+
+  /** The one unit that is concerned, or null where that is none, or several. */
+  private static @Nullable String unit(Finding finding, LogicalPath logical) {
+    List<@Nullable String> units =
+        finding.cases().stream().map(Finding.Case::unit).distinct().toList();
+    boolean several = units.size() > 1;
+    @Nullable String only = units.size() == 1 ? units.get(0) : finding.unit();
+    return several ? null : only == null ? logical.unit() : only;
   }
 
   private List<RelatedLocation> related(Finding finding) {

@@ -119,11 +119,23 @@ final class NodePath {
     return item;
   }
 
+  /** A repeater has two sides, each with what is written of it. */
+  private static String side(Cursor item) {
+    Cursor side = item.get("side");
+    return side != null && side.node() instanceof Scalar scalar ? ", side " + scalar.text() : "";
+  }
+
+  /** A rule may be suppressed for several units. */
+  private static String unit(Cursor item, String key) {
+    Cursor unit = key.equals("rule") ? item.get("unit") : null;
+    return unit != null && unit.node() instanceof Scalar scalar ? " of " + scalar.text() : "";
+  }
+
   private static @Nullable String name(Cursor item) {
     for (String key : NAMING) {
       Cursor value = item.get(key);
       if (value != null && value.node() instanceof Scalar scalar) {
-        return scalar.text();
+        return scalar.text() + side(item) + unit(item, key);
       }
     }
     return null;

@@ -48,7 +48,7 @@ public final class SettingsCheck {
       faults.addAll(reader.findings());
     }
     report(document, faults);
-    return policy;
+    return policy.withCauses(rules.descriptors());
   }
 
   /** Reads the device types; what is wrong in them counts as missing. */

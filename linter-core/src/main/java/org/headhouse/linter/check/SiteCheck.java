@@ -10,11 +10,13 @@ import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.Rule;
+import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
@@ -59,7 +61,44 @@ public final class SiteCheck {
    * @param today the day of the check
    */
   public FileOutcome check(String path, byte[] bytes, LocalDate today) {
-    return examine(path, bytes, today).outcome();
+    return examine(path, bytes, today, earlier).outcome();
+  }
+
+  /**
+   * Checks one file again that is an earlier one under another id.
+   *
+   * @param today the day of the check
+   * @param unfound says which
+   */
+  public FileOutcome check(
+      String path, byte[] bytes, LocalDate today, EarlierSites.Unfound unfound) {
+    return examine(path, bytes, today, later -> unfound.renamed().get(path)).outcome();
+  }
+
+  /** The results of sites that are gone, each where its file was. */
+  public List<Result> gone(EarlierSites.Unfound unfound) {
+    List<Result> results = new ArrayList<>();
+    for (Site site : unfound.gone()) {
+      for (ChangeRule rule : changeRules) {
+        Message message = rule.gone(site);
+        if (message != null) {
+          results.add(gone(site, setup.rules().of(rule), message));
+        }
+      }
+    }
+    return results;
+  }
+
+  private Result gone(Site site, RuleDescriptor rule, Message message) {
+    return new Result(
+        rule.id(),
+        setup.policy().level(rule),
+        message,
+        new Location(site.source().path(), Region.START_OF_FILE, ""),
+        "",
+        null,
+        List.of(),
+        null);
   }
 
   /**
@@ -68,6 +107,10 @@ public final class SiteCheck {
    * @param today the day of the check
    */
   public ExaminedFile examine(String path, byte[] bytes, LocalDate today) {
+    return examine(path, bytes, today, earlier);
+  }
+
+  private ExaminedFile examine(String path, byte[] bytes, LocalDate today, EarlierSites compared) {
     Document document = SiteDocument.read(path, bytes, setup.limits());
     List<Finding> findings = new ArrayList<>(document.findings());
     var root = document.root();
@@ -87,7 +130,7 @@ public final class SiteCheck {
     for (SiteRule rule : rules) {
       run.run(rule);
     }
-    Site before = earlier.of(site);
+    Site before = compared.of(site);
     if (before != null) {
       changeRules.forEach(rule -> run.run(rule, before));
     }
@@ -103,7 +146,12 @@ public final class SiteCheck {
     }
     return new ExaminedFile(
         new FileOutcome(
-            suppressed(document, findings, suppressions), notifications, keys, site.units().size()),
+            suppressed(document, findings, suppressions),
+            notifications,
+            keys,
+            site.units().size(),
+            site.id().orNull(),
+            compared != EarlierSites.NONE && before == null),
         new ExaminedFile.ReadSite(site, run.figures()));
   }
 
@@ -159,8 +207,9 @@ public final class SiteCheck {
                 id,
                 key.getKey(),
                 last,
+                identities.site(),
                 suppressions.isEmpty() ? null : suppressions.of(id, paths.of(region).unit()),
-                () -> identities.of(key.getValue(), null, null)));
+                () -> identities.of(key.getValue())));
       }
     }
     return keys;

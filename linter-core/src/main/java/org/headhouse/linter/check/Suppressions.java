@@ -6,9 +6,11 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.result.Suppression;
@@ -78,10 +80,34 @@ final class Suppressions {
     return rule != null && !rule.foundation() && !rule.subject().equals("suppression");
   }
 
-  /** The result, suppressed where the site accepts it. */
+  /** The result, suppressed where the site accepts it, or accepts it of every unit concerned. */
   Result apply(Result result) {
-    Suppression suppression = of(result.rule(), result.unit());
+    Set<@Nullable String> units = new LinkedHashSet<>();
+    for (Identity one : result.identities()) {
+      units.add(one.unit());
+    }
+    Suppression suppression =
+        units.size() > 1 ? ofAll(result.rule(), units) : of(result.rule(), result.unit());
     return suppression == null ? result : result.suppressedBy(suppression);
+  }
+
+  /** An entry for one of several units hides nothing of the others. */
+  private @Nullable Suppression ofAll(String rule, Set<@Nullable String> units) {
+    Suppression first = null;
+    boolean all = true;
+    Set<String> justifications = new LinkedHashSet<>();
+    for (String unit : units) {
+      Suppression one = of(rule, unit);
+      if (one == null) {
+        all = false;
+      } else {
+        first = first == null ? one : first;
+        justifications.add(one.justification());
+      }
+    }
+    return all && first != null
+        ? new Suppression(String.join("; ", justifications), first.location())
+        : null;
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.policy.Policy;
+import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.RelatedLocation;
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** Finds keys that two files share although a rule wants them unique. For one thread. */
 public final class UniquenessCheck {
   private final Map<String, RepositoryRule> rules = new HashMap<>();
-  private final Map<String, Map<String, Location>> seen = new HashMap<>();
+  private final Map<String, Map<String, Holders>> seen = new HashMap<>();
   private final Policy policy;
   private final RuleCatalogue catalogue;
 
@@ -58,9 +59,44 @@ public final class UniquenessCheck {
     return results;
   }
 
-  /** A key that an earlier file has too. */
+  /** The files that have a key: where the first has it, and which sites the first ones are. */
+  private static final class Holders {
+    private static final int MOST = 8;
+
+    private final Location first;
+    private List<String> sites;
+
+    Holders(FileOutcome.Key key) {
+      first = key.location();
+      sites = List.of(site(key));
+    }
+
+    void add(FileOutcome.Key key) {
+      if (sites.size() < MOST) {
+        List<String> more = new ArrayList<>(sites);
+        more.add(site(key));
+        sites = more;
+      }
+    }
+
+    /** Of one id only the files tell which is which. */
+    private static String site(FileOutcome.Key key) {
+      String id = key.site();
+      return id == null || id.equals(key.text()) ? key.location().file() : id;
+    }
+  }
+
+  /**
+   * A key that earlier files have too.
+   *
+   * @param sites those that had it first
+   */
   private record Clash(
-      RepositoryRule rule, RuleDescriptor descriptor, FileOutcome.Key key, Location first) {
+      RepositoryRule rule,
+      RuleDescriptor descriptor,
+      FileOutcome.Key key,
+      Location first,
+      List<String> sites) {
     Cause asCause() {
       return new Cause(descriptor.id(), first.file());
     }
@@ -75,11 +111,18 @@ public final class UniquenessCheck {
   private record Cause(String rule, String firstFile) {}
 
   private @Nullable Clash clash(FileOutcome.Key key) {
-    Location first =
-        seen.computeIfAbsent(key.rule(), rule -> new HashMap<>())
-            .putIfAbsent(key.text(), key.location());
+    Map<String, Holders> holders = seen.computeIfAbsent(key.rule(), rule -> new HashMap<>());
+    Holders before = holders.get(key.text());
     RepositoryRule rule = rules.get(key.rule());
-    return first == null || rule == null ? null : new Clash(rule, catalogue.of(rule), key, first);
+    if (before == null) {
+      holders.put(key.text(), new Holders(key));
+    }
+    if (before == null || rule == null) {
+      return null;
+    }
+    Clash clash = new Clash(rule, catalogue.of(rule), key, before.first, before.sites);
+    before.add(key);
+    return clash;
   }
 
   private Result result(Clash clash) {
@@ -98,8 +141,17 @@ public final class UniquenessCheck {
             new RelatedLocation(
                 first, Objects.requireNonNull(rule.firstUse(key.text()), "it has no first use"))),
         key.suppression(),
-        key.identity().get(),
+        identities(key.identity().get(), clash.sites()),
         null,
         null);
+  }
+
+  /** One for each site that it clashes with, so that a clash with another one is new. */
+  private static List<Identity> identities(Identity own, List<String> sites) {
+    return sites.stream()
+        .map(
+            other ->
+                new Identity(own.site(), own.at(), own.unit(), own.value(), own.graded(), other))
+        .toList();
   }
 }

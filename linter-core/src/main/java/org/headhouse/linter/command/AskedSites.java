@@ -49,7 +49,7 @@ final class AskedSites {
   List<FoundSites> find() throws UserError {
     SettingsFiles settings = settings(sites);
     if (files.isEmpty()) {
-      return List.of(new FoundSites(sites, names, folder.find(settings.all()), settings));
+      return List.of(folder.find(settings));
     }
     List<Path> asked = asked();
     List<Path> forAll = asked.stream().filter(file -> holdsForAll(file, settings)).toList();

@@ -39,6 +39,7 @@ public final class SegmentLine {
 
   private final Segment segment;
   private final @Nullable LineSettings line;
+  private final List<Double> knownHopMetres;
   private final @Nullable List<Double> hopMetres;
   private final boolean endsChain;
   private final int measuredAt;
@@ -51,7 +52,8 @@ public final class SegmentLine {
     this.policy = policy;
     this.line = site.line().orNull();
     this.endsChain = segment.last().index() == site.items().size() - 1;
-    this.hopMetres = hopMetres(segment);
+    this.knownHopMetres = knownHopMetres(segment);
+    this.hopMetres = isKnownThroughout(segment) ? knownHopMetres : null;
     Unit head = site.head();
     this.measuredAt = measuredAt(segment.items(), head);
   }
@@ -65,14 +67,16 @@ public final class SegmentLine {
     return 0;
   }
 
-  private static @Nullable List<Double> hopMetres(Segment segment) {
+  private static boolean isKnownThroughout(Segment segment) {
+    return beforeLast(segment).stream().allMatch(item -> item.cableToNext().isGiven());
+  }
+
+  /** With 0 where a length is not known. */
+  private static List<Double> knownHopMetres(Segment segment) {
     List<Double> metres = new ArrayList<>();
     for (ChainItem item : beforeLast(segment)) {
       Length length = item.cableToNext().orNull();
-      if (length == null) {
-        return null;
-      }
-      metres.add(length.metres());
+      metres.add(length == null ? 0 : length.metres());
     }
     return List.copyOf(metres);
   }
@@ -104,11 +108,13 @@ public final class SegmentLine {
 
   /** The cable from the first item to the last, in metres; null where a length is not known. */
   public @Nullable Double lengthMetres() {
-    if (hopMetres == null) {
-      return null;
-    }
+    return hopMetres == null ? null : knownMetres();
+  }
+
+  /** What is known of that length: the cable is as long at least. */
+  public double knownMetres() {
     DoubleSummaryStatistics lengths = new DoubleSummaryStatistics();
-    for (double metres : hopMetres) {
+    for (double metres : knownHopMetres) {
       lengths.accept(metres);
     }
     return lengths.getSum();
@@ -259,8 +265,7 @@ public final class SegmentLine {
 
   /** Whether the cable is known to be longer than some metres. */
   public boolean isLongerThan(double metres) {
-    Double length = lengthMetres();
-    return length != null && length > metres + ROUNDING_METRES;
+    return knownMetres() > metres + ROUNDING_METRES;
   }
 
   /** The rate in bit/s; null where it is not known. */
@@ -368,9 +373,9 @@ public final class SegmentLine {
     return own == null || own <= 0 ? usual : own;
   }
 
-  /** The last item up to which the cable is no longer than some metres; the first at least. */
+  /** The last item up to which no more than some metres of cable are known; the first at least. */
   public ChainItem lastWithinMetres(double metres) {
-    List<Double> hops = hopMetres == null ? List.of() : hopMetres;
+    List<Double> hops = knownHopMetres;
     double reached = 0;
     int at = 0;
     while (at < hops.size() && reached + hops.get(at) <= metres + ROUNDING_METRES) {

@@ -1,5 +1,6 @@
 package org.headhouse.linter.files;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -109,10 +110,20 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
   }
 
   private static Stream<String> misnamed(Path sites, String stem) {
-    return Stream.of(stem + ".yml", stem + ".json")
-        .map(name -> usual(sites, name))
-        .filter(Objects::nonNull)
-        .map(file -> file + " is not read: name it " + stem + ".yaml");
+    String usual = stem + ".yaml";
+    return places(folderOfSites(sites))
+        .distinct()
+        .flatMap(SettingsFiles::filesIn)
+        .filter(file -> SiteLookAlikes.isMeant(String.valueOf(file.getFileName()), usual))
+        .map(file -> file + " is not read: name it " + usual);
+  }
+
+  private static Stream<Path> filesIn(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(Files::isRegularFile).sorted().toList().stream();
+    } catch (IOException unreadable) {
+      return Stream.of();
+    }
   }
 
   /** The folder that settings lie in. */

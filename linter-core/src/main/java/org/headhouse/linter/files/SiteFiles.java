@@ -53,10 +53,28 @@ public final class SiteFiles {
    * @throws UserError where there is none, or where a folder cannot be read
    */
   public List<FoundFile> find(List<Path> asked, List<Path> others) throws UserError {
+    return found(asked, others).files();
+  }
+
+  /**
+   * What a run over the folder works on, with the files that are likely to be meant as sites.
+   *
+   * @param settings the files that hold for all sites
+   * @throws UserError where there is none, or where a folder cannot be read
+   */
+  public FoundSites find(SettingsFiles settings) throws UserError {
+    Found found = found(List.of(), settings.all());
+    return new FoundSites(sites, names, found.files(), settings, found.overlooked());
+  }
+
+  private record Found(List<FoundFile> files, List<FoundSites.Overlooked> overlooked) {}
+
+  private Found found(List<Path> asked, List<Path> others) throws UserError {
     if (isOneFile()) {
-      return List.of(new FoundFile(sites));
+      return new Found(List.of(new FoundFile(sites)), List.of());
     }
-    List<FoundFile> files = search(true, asked, others);
+    Found found = search(true, asked, others);
+    List<FoundFile> files = found.files();
     if (files.isEmpty() && !allowEmpty) {
       throw new UserError(
           "no file in "
@@ -73,7 +91,7 @@ public final class SiteFiles {
               + called.of("allowEmpty")
               + " to true");
     }
-    return files;
+    return found;
   }
 
   /**
@@ -85,7 +103,7 @@ public final class SiteFiles {
    * @throws UserError where the folder cannot be read
    */
   public List<FoundFile> among(List<Path> asked, List<Path> others) throws UserError {
-    return search(false, asked, others);
+    return search(false, asked, others).files();
   }
 
   private boolean isOneFile() throws UserError {
@@ -104,8 +122,7 @@ public final class SiteFiles {
     }
   }
 
-  private List<FoundFile> search(boolean all, List<Path> asked, List<Path> others)
-      throws UserError {
+  private Found search(boolean all, List<Path> asked, List<Path> others) throws UserError {
     Set<Path> real = others.stream().map(RealPath::of).collect(Collectors.toUnmodifiableSet());
     try {
       SiteSearch search = new SiteSearch(sites, names, real);
@@ -113,7 +130,7 @@ public final class SiteFiles {
         search.all();
       }
       search.these(asked);
-      return search.found();
+      return new Found(search.found(), search.overlooked());
     } catch (IOException unreadable) {
       throw UserError.of("the folder of sites cannot be read", unreadable);
     }

@@ -1,6 +1,7 @@
 package org.headhouse.linter.files;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.PatternSyntaxException;
 import java.util.stream.Stream;
 import org.codehaus.plexus.util.SelectorUtils;
@@ -53,6 +54,17 @@ public final class SiteNames {
    */
   public boolean matches(String name) {
     return !isHidden(name) && matchesAny(includes, name) && !matchesAny(excludes, name);
+  }
+
+  /**
+   * What to name a file that is likely to be meant as a site and is none, or empty.
+   *
+   * @param name its path from the folder, with forward slashes
+   */
+  Optional<String> meant(String name) {
+    return isHidden(name) || matchesAny(includes, name) || matchesAny(excludes, name)
+        ? Optional.empty()
+        : SiteLookAlikes.meant(name).filter(this::matches);
   }
 
   /** Whether nothing in a folder can be a site, however deep it lies. */

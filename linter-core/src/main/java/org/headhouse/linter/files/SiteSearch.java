@@ -35,6 +35,7 @@ final class SiteSearch {
   private final Set<Path> entered = new HashSet<>();
   private final Set<Path> targets = new HashSet<>();
   private final TreeMap<Path, FoundFile> found = new TreeMap<>(BY_NAME);
+  private final TreeMap<Path, String> overlooked = new TreeMap<>(BY_NAME);
   private final TreeSet<Path> links = new TreeSet<>(BY_NAME);
 
   /**
@@ -70,6 +71,13 @@ final class SiteSearch {
     return List.copyOf(found.values());
   }
 
+  /** What is likely to be meant as a site and is none, each with what to name it. */
+  List<FoundSites.Overlooked> overlooked() {
+    return overlooked.entrySet().stream()
+        .map(one -> new FoundSites.Overlooked(one.getKey(), one.getValue()))
+        .toList();
+  }
+
   /**
    * Looks at everything in a folder but what cannot be a site by its name, which need not be
    * readable. A file that vanishes meanwhile is not there.
@@ -97,6 +105,8 @@ final class SiteSearch {
               links.add(name);
             } else if (names.matches(name(name))) {
               add(name, file);
+            } else if (!others.contains(file)) {
+              names.meant(name(name)).ifPresent(meant -> overlooked.put(path(name), meant));
             }
             return FileVisitResult.CONTINUE;
           }

@@ -168,7 +168,13 @@ final class EditWriter {
     boolean alone = lines.slice(from, dash).isBlank();
     int end = lines.endOfLine(lines.end(item));
     boolean last = lines.afterBreak(end) == end;
-    return !alone || last ? null : deleted(from, lines.afterBreak(end));
+    if (!alone) {
+      return null;
+    }
+    // The line before then ends the file as this one did.
+    return last
+        ? deleted(lines.endOfLine(lines.startOfLine(from - 1)), end)
+        : deleted(from, lines.afterBreak(end));
   }
 
   private @Nullable Replacement deleted(int from, int to) {

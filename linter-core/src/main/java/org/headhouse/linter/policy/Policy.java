@@ -1,5 +1,10 @@
 package org.headhouse.linter.policy;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.Parameter;
@@ -40,6 +45,33 @@ public record Policy(
       return written;
     }
     return rule.ruleSet() <= ruleSet ? rule.level() : Level.NONE;
+  }
+
+  /**
+   * The same policy where no result vanishes with its cause: a rule that is off has the level note
+   * if one that is on yields to it, and so is silent where it is broken.
+   */
+  public Policy withCauses(List<RuleDescriptor> rules) {
+    Map<String, RuleDescriptor> off = new LinkedHashMap<>();
+    Deque<RuleDescriptor> on = new ArrayDeque<>();
+    for (RuleDescriptor rule : rules) {
+      if (level(rule) == Level.NONE) {
+        off.put(rule.id(), rule);
+      } else {
+        on.add(rule);
+      }
+    }
+    Map<String, Level> all = new HashMap<>(levels);
+    while (!on.isEmpty() && !off.isEmpty()) {
+      for (String cause : on.remove().yieldsTo()) {
+        RuleDescriptor rule = off.remove(cause);
+        if (rule != null) {
+          all.put(cause, Level.NOTE);
+          on.add(rule);
+        }
+      }
+    }
+    return new Policy(ruleSet, all, parameters, baseline);
   }
 
   /** The value of a rule's parameter. */

@@ -1,5 +1,9 @@
 package org.headhouse.linter.proof;
 
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.site.Side;
 import org.jspecify.annotations.Nullable;
 
@@ -38,6 +42,16 @@ public record Proof(Kind kind, String at, @Nullable Side side) {
 
   static Proof seen(Kind kind, String unit) {
     return new Proof(kind, unit, null);
+  }
+
+  /** What a finding puts together that is about some proofs. */
+  public static List<Finding.Case> cases(Collection<Proof> proofs) {
+    return proofs.stream().map(Proof::asCase).toList();
+  }
+
+  private Finding.Case asCase() {
+    String which = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return new Finding.Case(at, which + (side == null ? "" : ", side " + side.word()));
   }
 
   /** The item for a message, with the side of a repeater. */

@@ -2,6 +2,7 @@ package org.headhouse.linter.report;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.util.List;
 import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.Sha256;
@@ -20,10 +21,14 @@ final class Fingerprint {
   private Fingerprint() {}
 
   static String of(Result result) {
-    Identity identity = result.identity();
-    return identity == null
-        ? digest(result.location().file(), result.logical())
-        : of(identity, result.location().file());
+    List<Identity> identities = result.identities();
+    String file = result.location().file();
+    return switch (identities.size()) {
+      case 0 -> digest(file, result.logical());
+      case 1 -> of(identities.get(0), file);
+      default ->
+          digest(identities.stream().map(one -> of(one, file)).sorted().toArray(String[]::new));
+    };
   }
 
   /** The fingerprint of an identity; with the file where the id of the site is not known. */
@@ -34,7 +39,8 @@ final class Fingerprint {
         identity.at(),
         identity.unit(),
         identity.value(),
-        identity.graded() == null ? null : identity.graded().word());
+        identity.graded() == null ? null : identity.graded().word(),
+        identity.detail());
   }
 
   private static String digest(@Nullable String... parts) {

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Compares two states of a repository. A site is found again by its id, whatever its file is called
- * now, then by its file; where either state has one site only, these two are compared.
+ * now, then by its file, then by what it has in common; where either state has one site only, these
+ * two are compared.
  */
 @Internal
 public final class SiteChanges {
@@ -37,9 +38,25 @@ public final class SiteChanges {
     after.entries().forEach(this::matchUnmoved);
     after.entries().forEach(entry -> match(before.withId(entry.id()), entry));
     after.entries().forEach(entry -> match(before.at(entry.input().path()), entry));
+    RenamedSites.of(
+            without(before.entries(), later),
+            without(after.entries(), earlier).stream().filter(this::hasNewId).toList(),
+            before::likeness,
+            after::likeness)
+        .forEach((entry, one) -> match(one, entry));
     if (before.entries().size() == 1 && after.entries().size() == 1) {
       match(before.entries().get(0), after.entries().get(0));
     }
+  }
+
+  /** One that has the id of an earlier site is a copy of that. */
+  private boolean hasNewId(SiteState.Entry entry) {
+    return before.withId(entry.id()) == null;
+  }
+
+  private static List<SiteState.Entry> without(
+      List<SiteState.Entry> entries, Map<SiteState.Entry, SiteState.Entry> found) {
+    return entries.stream().filter(entry -> !found.containsKey(entry)).toList();
   }
 
   /** First of all, so that a copy which has the id of a site is not taken for it. */

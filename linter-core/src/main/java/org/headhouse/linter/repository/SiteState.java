@@ -104,6 +104,18 @@ public final class SiteState {
     return bytes == null ? new byte[0] : bytes;
   }
 
+  /** What one of the files is known by. */
+  SiteLikeness likeness(Entry entry) {
+    return likeness(entry.input());
+  }
+
+  /** What a file of any state is known by. */
+  SiteLikeness likeness(InputFile input) {
+    byte[] bytes = FileTask.run(input, limits, (path, read) -> read).value();
+    return new SiteLikeness(
+        bytes == null ? new byte[0] : bytes, FileTask.run(input, limits, reader::read).value());
+  }
+
   /** What a site of a later state was here: the one with its id, else the one at its path. */
   public @Nullable Site earlier(Site later) {
     Entry entry = withId(later.id().orNull());

@@ -15,6 +15,7 @@ public record AbsentResult(String rule, String file, Identity identity, int time
         + identity.at()
         + (identity.unit() == null ? "" : " of \"" + identity.unit() + "\"")
         + (identity.value() == null ? "" : ": " + identity.value())
+        + (identity.detail() == null ? "" : ": " + identity.detail())
         + " ["
         + rule
         + "]"

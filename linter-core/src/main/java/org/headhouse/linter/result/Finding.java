@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param message what to report
  * @param level a level milder than the rule's own, or null for the rule's own
  * @param unit the unit that is concerned, where the place does not say, else null
+ * @param cases what it puts together, or what tells it from others at the same place; none where
+ *     the place says it all
  * @param related other places that the reader must see
  * @param fix how it can be mended, or null
  */
@@ -26,6 +28,7 @@ public record Finding(
     Message message,
     @Nullable Level level,
     @Nullable String unit,
+    List<Case> cases,
     List<Related> related,
     @Nullable FixDraft fix) {
 
@@ -41,16 +44,26 @@ public record Finding(
     }
   }
 
+  /**
+   * One of the cases that a finding puts together. Each of them can be known to a baseline, or
+   * accepted of its unit, so that one which comes later is not.
+   *
+   * @param unit the item of the chain, or null where it is none
+   * @param detail what is wrong with it, where there are several such things, or null
+   */
+  public record Case(@Nullable String unit, @Nullable String detail) {}
+
   public Finding {
     Objects.requireNonNull(rule, "a finding without a rule");
     Objects.requireNonNull(place, "a finding without a place");
     Objects.requireNonNull(message, "a finding without a message");
+    cases = List.copyOf(cases);
     related = List.copyOf(related);
   }
 
   /** A finding at the rule's own level. */
   public static Finding of(String rule, Place place, Message message) {
-    return new Finding(rule, place, message, null, null, List.of(), null);
+    return new Finding(rule, place, message, null, null, List.of(), List.of(), null);
   }
 
   /** A finding about something written out. */
@@ -60,12 +73,32 @@ public record Finding(
 
   /** The same finding at another level. */
   public Finding at(Level milder) {
-    return new Finding(rule, place, message, milder, unit, related, fix);
+    return new Finding(rule, place, message, milder, unit, cases, related, fix);
   }
 
   /** The same finding, said of a unit elsewhere in the file. */
   public Finding concerning(String unitName) {
-    return new Finding(rule, place, message, level, unitName, related, fix);
+    return new Finding(rule, place, message, level, unitName, cases, related, fix);
+  }
+
+  /** The same finding, made of cases. */
+  public Finding about(List<Case> all) {
+    return new Finding(rule, place, message, level, unit, all, related, fix);
+  }
+
+  /** The same finding, made of what is said of each of some items of the chain. */
+  public Finding aboutItems(List<@Nullable String> names) {
+    return about(names.stream().map(name -> new Case(name, null)).toList());
+  }
+
+  /** The same finding, told from others at the same place by the other items that it involves. */
+  public Finding aboutOthers(List<@Nullable String> names) {
+    return about(names.stream().map(name -> new Case(null, "with " + name)).toList());
+  }
+
+  /** The same finding, told from others at the same place by a text. */
+  public Finding about(String detail) {
+    return about(List.of(new Case(null, detail)));
   }
 
   /** The same finding with another place of the same file. */
@@ -80,12 +113,12 @@ public record Finding(
 
   /** The same finding with a way to mend it; null for none. */
   public Finding fixedBy(@Nullable FixDraft draft) {
-    return new Finding(rule, place, message, level, unit, related, draft);
+    return new Finding(rule, place, message, level, unit, cases, related, draft);
   }
 
   private Finding related(Related one) {
     List<Related> all = new ArrayList<>(related);
     all.add(one);
-    return new Finding(rule, place, message, level, unit, all, fix);
+    return new Finding(rule, place, message, level, unit, cases, all, fix);
   }
 }

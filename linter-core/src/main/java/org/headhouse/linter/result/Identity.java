@@ -14,10 +14,12 @@ import org.jspecify.annotations.Nullable;
  * @param value what is written there, in one spelling, or null where that is more than a value or a
  *     list of values
  * @param graded the level, where the rule has more and less severe results, else null
+ * @param detail what tells the result from others at the same place, or of the same unit, else null
  */
 public record Identity(
     @Nullable String site,
     String at,
     @Nullable String unit,
     @Nullable String value,
-    @Nullable Level graded) {}
+    @Nullable Level graded,
+    @Nullable String detail) {}

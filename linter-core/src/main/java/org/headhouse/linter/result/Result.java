@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param unit the name of the unit concerned, or null
  * @param related other places that the reader must see
  * @param suppression that it was accepted, or null
- * @param identity what makes it the same result later, or null where no baseline may take it
+ * @param identities what makes it the same result later, one for each case that it puts together;
+ *     none where no baseline may take it
  * @param state how it stands to the baseline, or null where none is in use
  * @param fix how it can be mended, or null
  */
@@ -31,7 +32,7 @@ public record Result(
     @Nullable String unit,
     List<RelatedLocation> related,
     @Nullable Suppression suppression,
-    @Nullable Identity identity,
+    List<Identity> identities,
     @Nullable BaselineState state,
     @Nullable Fix fix) {
 
@@ -44,6 +45,7 @@ public record Result(
 
   public Result {
     related = List.copyOf(related);
+    identities = List.copyOf(identities);
   }
 
   /** A result that nothing is known to mend. */
@@ -56,7 +58,8 @@ public record Result(
       @Nullable String unit,
       List<RelatedLocation> related,
       @Nullable Suppression suppression) {
-    this(rule, level, message, location, logical, unit, related, suppression, null, null, null);
+    this(
+        rule, level, message, location, logical, unit, related, suppression, List.of(), null, null);
   }
 
   /** Whether it was accepted on purpose. */
@@ -72,7 +75,7 @@ public record Result(
   /** The same result, accepted. */
   public Result suppressedBy(Suppression accepted) {
     return new Result(
-        rule, level, message, location, logical, unit, related, accepted, identity, state, fix);
+        rule, level, message, location, logical, unit, related, accepted, identities, state, fix);
   }
 
   /** The same result without the lines of some files, as they are called in results. */
@@ -96,7 +99,7 @@ public record Result(
             .map(one -> new RelatedLocation(one.location().withoutLine(files), one.text()))
             .toList(),
         suppression,
-        identity,
+        identities,
         state,
         fix);
   }
@@ -104,6 +107,16 @@ public record Result(
   /** The same result, compared with a baseline. */
   public Result compared(BaselineState found) {
     return new Result(
-        rule, level, message, location, logical, unit, related, suppression, identity, found, fix);
+        rule,
+        level,
+        message,
+        location,
+        logical,
+        unit,
+        related,
+        suppression,
+        identities,
+        found,
+        fix);
   }
 }

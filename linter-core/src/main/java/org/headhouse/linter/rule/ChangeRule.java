@@ -1,6 +1,8 @@
 package org.headhouse.linter.rule;
 
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.Site;
+import org.jspecify.annotations.Nullable;
 
 /** A requirement on how a site may change; without an earlier state it is not checked. */
 public non-sealed interface ChangeRule extends Rule {
@@ -13,4 +15,14 @@ public non-sealed interface ChangeRule extends Rule {
    * @param context where findings go, and what else a rule may know of the later state
    */
   void check(Site before, Site after, RuleContext context);
+
+  /**
+   * What to report of a site that is not there any more, neither under its id nor in its file nor
+   * as one that is much the same; null for nothing.
+   *
+   * @param before the earlier state of the site
+   */
+  default @Nullable Message gone(Site before) {
+    return null;
+  }
 }

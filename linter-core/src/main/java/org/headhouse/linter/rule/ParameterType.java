@@ -4,6 +4,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.headhouse.linter.site.AddressRange;
 import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Interval;
@@ -114,16 +115,6 @@ public interface ParameterType<T> {
                 : null);
   }
 
-  /** By how much something may be off, as a share of it in percent: less than all of it. */
-  static ParameterType<Double> tolerance() {
-    return of(
-        "a share under 100 %",
-        written -> {
-          Double share = percent().parse(written).orElse(null);
-          return share == null || share >= 1 ? null : share;
-        });
-  }
-
   /** A number without a unit. */
   static ParameterType<Double> number() {
     return of(
@@ -137,6 +128,23 @@ public interface ParameterType<T> {
     return of(
         "a whole number such as 1",
         written -> written.matches("[0-9]{1,3}") ? Integer.valueOf(written) : null);
+  }
+
+  /**
+   * The values of a type from one to another, both included.
+   *
+   * @param measure what is compared
+   * @param least as the policy would write it
+   * @param most as the policy would write it
+   */
+  static <T> ParameterType<T> within(
+      ParameterType<T> type, ToDoubleFunction<T> measure, String least, String most) {
+    return new RangeType<>(type, measure, least, most);
+  }
+
+  /** A share between two others, all written in percent. */
+  static ParameterType<Double> percent(String least, String most) {
+    return within(percent(), Double::doubleValue, least, most);
   }
 
   /** A text of one line. */

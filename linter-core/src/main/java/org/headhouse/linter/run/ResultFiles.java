@@ -1,6 +1,10 @@
 package org.headhouse.linter.run;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.StaleParts;
@@ -11,7 +15,19 @@ import org.headhouse.linter.result.Level;
 
 /** Writes the files that other programs read results from. */
 public final class ResultFiles {
+  private static final String SARIF = "results.sarif";
+
   private ResultFiles() {}
+
+  /** Whether a folder has results that were written since some time. */
+  public static boolean areWrittenSince(Instant time, Path folder) {
+    try {
+      FileTime written = Files.getLastModifiedTime(folder.resolve(SARIF));
+      return !written.toInstant().isBefore(time);
+    } catch (IOException none) {
+      return false;
+    }
+  }
 
   /**
    * Writes results.sarif and results-junit.xml into a folder, which is made where there is none.
@@ -22,7 +38,7 @@ public final class ResultFiles {
   public static void write(Path folder, CheckReport report, Level failing) throws UserError {
     StaleParts.sweep(folder);
     AtomicFile.write(
-        folder.resolve("results.sarif"),
+        folder.resolve(SARIF),
         out ->
             new SarifReport(report.rules())
                 .write(report.results(), report.absent(), report.notifications(), out));

@@ -10,6 +10,7 @@ import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.SettingsFiles;
+import org.headhouse.linter.result.Level;
 
 /**
  * A run over sites that were found.
@@ -24,9 +25,21 @@ public record SiteRun(FoundSites found, BaseFolder base, int threads) {
     return new SharedSettings(found.settings(), base, SettingsFiles.boundary(found.sites()));
   }
 
-  /** Reports which files hold for all sites, and which look as if they did. */
+  /**
+   * Reports which files hold for all sites, and which are likely to be meant as such or as sites.
+   */
   public void reportSettings(Console console) {
     settings().report(found.sites(), console);
+    found
+        .overlooked()
+        .forEach(
+            one ->
+                console.report(
+                    Level.WARNING,
+                    base.shown(one.path())
+                        + " is not read as a site: name it "
+                        + one.meant()
+                        + ", or exclude it"));
   }
 
   /** A linter with what holds for all sites; more threads than files would be idle. */

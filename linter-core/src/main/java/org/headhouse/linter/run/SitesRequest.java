@@ -70,7 +70,7 @@ public record SitesRequest(
   public SiteRun find() throws UserError {
     SettingsFiles shared = settings.find().files();
     SiteNames names = names();
-    return run(new FoundSites(settings.sites(), names, files(names).find(shared.all()), shared));
+    return run(files(names).find(shared));
   }
 
   /** A run over sites that were found. */

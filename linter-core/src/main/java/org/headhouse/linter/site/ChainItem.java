@@ -1,5 +1,7 @@
 package org.headhouse.linter.site;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.headhouse.linter.source.Place;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +24,13 @@ public sealed interface ChainItem permits Unit, Repeater, Equipment, Converter {
 
   /** What it is. */
   ItemKind kind();
+
+  /** The names of some items, each null where the file has none. */
+  static List<@Nullable String> names(List<? extends ChainItem> items) {
+    List<@Nullable String> names = new ArrayList<>(items.size());
+    items.forEach(item -> names.add(item.name().orNull()));
+    return names;
+  }
 
   /** The item as a whole. */
   default Place place() {

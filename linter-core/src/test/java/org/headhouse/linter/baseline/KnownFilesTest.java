@@ -73,7 +73,7 @@ class KnownFilesTest {
         .singleElement()
         .hasToString(
             "AbsentResult[rule=cable.unshielded, file=sites/b.yaml, identity=Identity[site=b,"
-                + " at=line/cable/shielded, unit=null, value=false, graded=null], times=1]");
+                + " at=line/cable/shielded, unit=null, value=false, graded=null, detail=null], times=1]");
   }
 
   /** What other rules count on cannot be known before, nor hide that a result is gone. */

@@ -91,6 +91,6 @@ class NamedBaselineTest {
   void faultsOfThePolicyAreNew() throws IOException {
     CheckReport report = check(naming(OldDebt.NAME + "\nrules: {address.gapp: {level: note}}"));
     assertThat(report.at(Level.NOTE)).extracting("rule").containsExactly("schema.unknown-key");
-    assertThat(report.at(Level.NOTE).get(0).identity()).isNull();
+    assertThat(report.at(Level.NOTE).get(0).identities()).isEmpty();
   }
 }

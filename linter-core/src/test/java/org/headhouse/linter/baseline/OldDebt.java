@@ -21,14 +21,20 @@ final class OldDebt {
 
   private final Path folder;
   private final @Nullable SiteInput policy;
+  private final @Nullable SiteInput types;
 
   OldDebt(Path folder) {
     this(folder, null);
   }
 
   OldDebt(Path folder, @Nullable SiteInput policy) {
+    this(folder, policy, null);
+  }
+
+  OldDebt(Path folder, @Nullable SiteInput policy, @Nullable SiteInput types) {
     this.folder = folder;
     this.policy = policy;
+    this.types = types;
   }
 
   Path file() {
@@ -67,7 +73,13 @@ final class OldDebt {
 
   private SiteLinter.Builder builder() throws IOException {
     SiteLinter.Builder builder = SiteLinter.builder();
-    return policy == null ? builder : builder.policy(policy);
+    if (policy != null) {
+      builder.policy(policy);
+    }
+    if (types != null) {
+      builder.deviceTypes(types);
+    }
+    return builder;
   }
 
   private static List<SiteInput> inputs(Map<String, String> texts) {

@@ -42,8 +42,9 @@ class CleanFilesTest {
         rule,
         text,
         location,
+        "one",
         suppression,
-        () -> new Identity(rule + text, "a/site", null, text, null));
+        () -> new Identity(rule + text, "a/site", null, text, null, null));
   }
 
   /** What there is of an outcome without its identities, which are looked for when needed. */
@@ -51,7 +52,8 @@ class CleanFilesTest {
     List<Object> told = new ArrayList<>();
     told.addAll(List.of(outcome.results(), outcome.notifications(), outcome.units()));
     for (FileOutcome.Key key : outcome.keys()) {
-      told.add(Arrays.asList(key.rule(), key.text(), key.location(), key.suppression()));
+      told.add(
+          Arrays.asList(key.rule(), key.text(), key.location(), key.site(), key.suppression()));
     }
     return told;
   }

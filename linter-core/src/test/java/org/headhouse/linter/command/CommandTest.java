@@ -141,7 +141,7 @@ class CommandTest {
         "old.jsonl",
         """
         {"baseline-format":1}
-        {"file":"sites/example.yaml","site":"example","at":"chain/Hardening Bay/address","rule":"address.gap","value":"4"}
+        {"file":"sites/example.yaml","site":"example","at":"chain","rule":"address.gap","unit":"Hardening Bay"}
         {"file":"sites/example.yaml","site":"example","at":"chain/Hardening Bay/address","rule":"address.duplicate","value":"2"}
         """);
     run("--failLevel=warning", "--baseline=old.jsonl");

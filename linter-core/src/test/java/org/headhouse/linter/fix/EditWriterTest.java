@@ -173,8 +173,11 @@ class EditWriterTest {
         "- a\\n- b\\n       → 0  → - b\\n",
         "l:\\n- a\\n- b\\n  → 1  → l:\\n- a\\n",
         "l:\\n  - a\\n  - b → 0  → l:\\n  - b",
-        // The last line has no end that could go with it.
-        "l:\\n  - a\\n  - b → 1  → -",
+        // The last line has no end, so that of the line before goes with it.
+        "l:\\n  - a\\n  - b → 1  → l:\\n  - a",
+        "l:\\n  - a # 1\\n  - b → 1  → l:\\n  - a # 1",
+        "l:\\n  - a\\n\\n  - b → 1  → l:\\n  - a\\n",
+        "l:\\n  - a\\n  - b # 1 → 1  → -",
         "l:\\n  - a\\n      → 0  → -",
         "l:\\n  - a # 1\\n  - b\\n → 0 → -",
         "l:\\n  - &k a\\n  - b\\n → 0 → -",

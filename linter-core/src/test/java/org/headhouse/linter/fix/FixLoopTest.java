@@ -161,7 +161,7 @@ class FixLoopTest {
         null,
         List.of(),
         accepted,
-        null,
+        List.of(),
         null,
         fix(rule, written, region));
   }

@@ -74,7 +74,29 @@ class SiteChangesTest {
             kinds(
                 Map.of("a.yaml", site("a"), "b.yaml", site("b"), "c.yaml", site("c")),
                 Map.of("b.yaml", site("a") + "# moved", "d.yaml", site("d"), "c.yaml", site("c"))))
-        .containsExactly("Changed a a.yaml > b.yaml", "Added d d.yaml", "Removed b b.yaml");
+        .containsExactly("Changed a a.yaml > b.yaml", "Changed d b.yaml > d.yaml");
+  }
+
+  /** Whose file and id are both new is found by what it has in common, if that is half of it. */
+  @Test
+  void sitesAreFoundByWhatTheyHaveInCommon() throws IOException {
+    String other =
+        "format: 1\nsite: e\nstage: planned\nchain:\n  - unit: Palm House\n    role: head\n";
+    assertThat(
+            kinds(
+                Map.of("a.yaml", site("a"), "b.yaml", site("b"), "c.yaml", site("c")),
+                Map.of("a.yaml", site("a"), "e.yaml", other, "f.yaml", site("f") + "# moved")))
+        .containsExactly("Added e e.yaml", "Changed f b.yaml > f.yaml", "Removed c c.yaml");
+  }
+
+  /** A copy of a site is no other site that was renamed. */
+  @Test
+  void aCopyIsNoRenamedSite() throws IOException {
+    assertThat(
+            kinds(
+                Map.of("a.yaml", site("a"), "b.yaml", site("b")),
+                Map.of("a.yaml", site("a"), "c.yaml", site("a"))))
+        .containsExactly("Added a c.yaml", "Removed b b.yaml");
   }
 
   /** A site that got another id is found by its file. */

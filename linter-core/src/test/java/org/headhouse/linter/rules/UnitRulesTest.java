@@ -57,7 +57,7 @@ class UnitRulesTest {
         "3.1 - 4.0 -     |",
         "3.1 3.2 4.0 3.1 | \"Bay 2\" has firmware 3.2, \"Head House\" of the same type 3.1",
         // Each other version once.
-        "3.1 3.2 4.0 3.2 | \"Bay 2\" has firmware 3.2, \"Head House\" of the same type 3.1",
+        "3.1 3.2 4.0 3.2 | \"Bay 2\" and 1 other have firmware 3.2, \"Head House\" of the same type 3.1",
         "3.1 3.2 4.0 3.3 | \"Bay 2\" has firmware 3.2, \"Head House\" of the same type 3.1; \"Bay 4\" has firmware 3.3, \"Head House\" of the same type 3.1",
       })
   void unitsOfATypeHaveOneFirmware(String versions, String facts) {

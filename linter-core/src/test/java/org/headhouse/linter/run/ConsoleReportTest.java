@@ -36,7 +36,7 @@ class ConsoleReportTest {
         null,
         List.of(),
         accepted,
-        null,
+        List.of(),
         null,
         null);
   }
@@ -100,7 +100,7 @@ class ConsoleReportTest {
 
   @Test
   void ofManyGoneResultsTheFirstArePrinted() {
-    Identity identity = new Identity("a", "chain/Bay\u001b[2J/address", null, "5", null);
+    Identity identity = new Identity("a", "chain/Bay\u001b[2J/address", null, "5", null, null);
     AbsentResult gone = new AbsentResult("address.gap", "sites/a.yaml", identity, 3);
     new ConsoleReport(console, Level.NOTE).printAbsent(Collections.nCopies(5000, gone));
     assertThat(console.lines())

@@ -17,6 +17,8 @@ import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Notification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SiteRunTest {
   private static final ParameterNames CALLED = name -> "linter." + name;
@@ -82,6 +84,57 @@ class SiteRunTest {
             "report warning "
                 + folder.resolve("device-types.yml")
                 + " is not read: name it device-types.yaml");
+  }
+
+  /** What is likely to be meant as a site or a setting and is not read; nothing else is. */
+  @ParameterizedTest
+  @CsvSource({
+    "sites/TWO.YAML, is not read as a site: name it TWO.yaml",
+    "sites/north/two.Yml, is not read as a site: name it north/two.yaml",
+    "sites/two.yaml.txt, is not read as a site: name it two.yaml",
+    "sites/two.YML.TXT, is not read as a site: name it two.yaml",
+    "sites/two.yalm, is not read as a site: name it two.yaml",
+    "sites/two.yaml~, ''",
+    "sites/two.txt, ''",
+    "sites/two.yaml.bak, ''",
+    "sites/.two.YAML, ''",
+    "sites/.yaml.txt, ''",
+    "Linter.yaml, is not read: name it linter.yaml",
+    "linter.yml, is not read: name it linter.yaml",
+    "linter.yaml.txt, is not read: name it linter.yaml",
+    "linter.json, is not read: name it linter.yaml",
+    "device_types.yaml, is not read: name it device-types.yaml",
+    "DeviceTypes.yml, is not read: name it device-types.yaml",
+    "types.yaml, ''",
+    "linter-notes.yaml, ''"
+  })
+  void whatIsLikelyToBeMeant(String file, String report) throws Exception {
+    site("staying");
+    Files.createDirectories(folder.resolve(file).getParent());
+    Files.writeString(folder.resolve(file), "");
+    RecordingConsole console = new RecordingConsole();
+    found().reportSettings(console);
+    List<String> warnings =
+        console.lines().stream().filter(line -> line.startsWith("report warning")).toList();
+    if (report.isEmpty()) {
+      assertThat(warnings).isEmpty();
+    } else {
+      assertThat(warnings).singleElement().asString().contains(file + " " + report);
+    }
+  }
+
+  /** What is excluded is left out on purpose. */
+  @Test
+  void whatIsExcludedIsNotMeant() throws Exception {
+    site("staying");
+    Files.writeString(folder.resolve("sites/TWO.YAML"), "");
+    RecordingConsole console = new RecordingConsole();
+    SettingsRequest settings =
+        new SettingsRequest(folder.resolve("sites"), null, null, new BaseFolder(folder), CALLED);
+    new SitesRequest(settings, SiteNames.USUAL, List.of("*.YAML"), false, 2)
+        .find()
+        .reportSettings(console);
+    assertThat(console.lines()).noneMatch(line -> line.startsWith("report warning"));
   }
 
   @Test

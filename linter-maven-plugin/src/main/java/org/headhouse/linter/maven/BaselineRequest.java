@@ -104,7 +104,7 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
   private static void reportLeftOut(List<Result> results, Set<String> sites, Console console) {
     List<Result> leftOut =
         results.stream()
-            .filter(result -> result.identity() == null && !result.suppressed())
+            .filter(result -> result.identities().isEmpty() && !result.suppressed())
             .filter(result -> sites.contains(result.location().file()))
             .toList();
     if (!leftOut.isEmpty()) {

@@ -1,6 +1,8 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
+import java.time.Instant;
+import java.util.Date;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -41,8 +43,8 @@ public final class CheckMojo extends SitesMojo {
   private @Nullable String since;
 
   /**
-   * Whether to report only sites that differ from linter.since; all where device types, policy or
-   * baseline differ.
+   * Whether to report only sites that differ from linter.since; all where device types, policy,
+   * baseline, a pom.xml or a file in .mvn differ.
    */
   @Parameter(property = "linter.changedOnly", defaultValue = "false")
   private boolean changedOnly;
@@ -50,6 +52,10 @@ public final class CheckMojo extends SitesMojo {
   /** Whether to check also the sites that were clean before and did not change. */
   @Parameter(property = "linter.recheck", defaultValue = "false")
   private boolean recheck;
+
+  /** When the build began. */
+  @Parameter(defaultValue = "${session.request.startTime}", readonly = true)
+  private @Nullable Date buildStart;
 
   @Override
   CheckRequest request() throws UserError {
@@ -61,7 +67,11 @@ public final class CheckMojo extends SitesMojo {
       throw new UserError(
           "linter.changedOnly needs linter.since: write for example -Dlinter.since=origin/main");
     }
-    return new CheckRequest(sites, results, path(baseline), since, changedOnly, recheck);
+    return new CheckRequest(sites, results, path(baseline), since, changedOnly, recheck, start());
+  }
+
+  private @Nullable Instant start() {
+    return buildStart == null ? null : buildStart.toInstant();
   }
 
   private static Level level(String parameter, String word) throws UserError {

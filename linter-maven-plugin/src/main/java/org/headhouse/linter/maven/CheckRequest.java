@@ -1,7 +1,7 @@
 package org.headhouse.linter.maven;
 
 import java.nio.file.Path;
-import java.util.Set;
+import java.time.Instant;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
@@ -12,6 +12,7 @@ import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.CleanSitesFile;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.Outcome;
+import org.headhouse.linter.run.ResultFiles;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param since the revision to compare with, or null for none
  * @param changedOnly whether only sites that differ from that revision are reported
  * @param recheck whether sites that were clean are checked again
+ * @param buildStart when the build began, or null where nobody knows
  */
 record CheckRequest(
     SitesRequest sites,
@@ -30,19 +32,33 @@ record CheckRequest(
     @Nullable Path baseline,
     @Nullable String since,
     boolean changedOnly,
-    boolean recheck)
+    boolean recheck,
+    @Nullable Instant buildStart)
     implements GoalRequest {
 
   @Override
   public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
     SiteRun run = sites.find();
     run.reportSettings(console);
+    reportReplaced(run, console);
     SiteLinter.Builder builder = run.builder();
     if (baseline != null) {
       builder.baseline(baseline);
     }
     BuildOutcome.of(
         since == null ? all(run, builder, console) : since(since, run, builder, console));
+  }
+
+  /** Two executions of one build that write into one folder would leave the results of one only. */
+  private void reportReplaced(SiteRun run, Console console) {
+    Path folder = output.folder();
+    if (folder != null && buildStart != null && ResultFiles.areWrittenSince(buildStart, folder)) {
+      console.report(
+          Level.WARNING,
+          "The results of another execution of this build are in "
+              + run.base().shown(folder)
+              + " and are replaced: give each execution an outputDirectory of its own");
+    }
   }
 
   private Outcome all(SiteRun run, SiteLinter.Builder builder, Console console) throws UserError {
@@ -63,25 +79,34 @@ record CheckRequest(
       throws UserError {
     try (Revision revision = Revision.open(run.found().sites(), name)) {
       EarlierFiles earlier = new EarlierFiles(revision, run.found(), run.base()::shown);
-      SiteLinter linter = PluginLinterFactory.build(builder.before(earlier.state()));
+      SiteLinter linter = PluginLinterFactory.build(builder.beforeAll(earlier.state()));
       CheckReport report = run.check(linter, console);
       if (changedOnly) {
-        Set<String> changed = earlier.changed(linter.baselineFile());
-        reportChoice(name, report, changed, run, console);
-        report = report.only(changed);
+        EarlierFiles.Changes changes = earlier.changes(linter.baselineFile());
+        reportChoice(name, report, changes, run, console);
+        report = report.only(changes.files());
       }
       return output.write(report, console, run.base());
     }
   }
 
   private static void reportChoice(
-      String name, CheckReport report, Set<String> changed, SiteRun run, Console console) {
-    long sites = run.names().stream().filter(changed::contains).count();
+      String name, CheckReport report, EarlierFiles.Changes changes, SiteRun run, Console console) {
+    if (changes.forAll() != null) {
+      console.report(
+          Level.NOTE,
+          changes.forAll()
+              + " holds for all sites and differs from "
+              + name
+              + ", so that all of them are reported.");
+      return;
+    }
+    long sites = run.names().stream().filter(changes.files()::contains).count();
     console.report(
         Level.NOTE,
         "Only what differs from "
             + name
-            + " is told: "
+            + " is reported: "
             + sites
             + " of "
             + report.files()

@@ -87,41 +87,55 @@ final class EarlierFiles {
   }
 
   /**
-   * The files of today that differ; all of them where a file that holds for all sites differs, or
-   * held for them then.
+   * What differs.
+   *
+   * @param files as they are shown: those of today that differ, and those that are gone; all of
+   *     them where something differs that holds for all
+   * @param forAll that thing, or null
+   */
+  record Changes(Set<String> files, @Nullable String forAll) {}
+
+  /**
+   * Compares the files of today.
    *
    * @param baseline the file with the results that are known today, if there is one
    */
-  Set<String> changed(Optional<Path> baseline) throws UserError {
+  Changes changes(Optional<Path> baseline) throws UserError {
     try {
-      boolean all = anyForAllDiffers(baseline);
+      Path forAll = differingForAll(baseline);
       Set<String> changed = new HashSet<>();
       for (FoundFile file : found.files()) {
-        if (all || file.refused() != null || differs(file.path())) {
+        if (forAll != null || file.refused() != null || differs(file.path())) {
           changed.add(shown.apply(file.path()));
         }
       }
-      if (all) {
+      if (forAll != null) {
         found.settings().all().forEach(file -> changed.add(shown.apply(file)));
       }
-      return changed;
+      for (Path file : paths()) {
+        if (Files.notExists(file)) {
+          changed.add(shown.apply(file));
+        }
+      }
+      return new Changes(changed, forAll == null ? null : shown.apply(forAll));
     } catch (IOException failure) {
       throw UserError.of("linter.since: " + revision.name() + " cannot be compared", failure);
     }
   }
 
   /** A file in a usual place in only one of both states may hold for all sites there. */
-  private boolean anyForAllDiffers(Optional<Path> baseline) throws IOException {
+  private @Nullable Path differingForAll(Optional<Path> baseline) throws IOException {
     Set<Path> forAll = new LinkedHashSet<>(SettingsFiles.usualPlaces(found.sites()));
     forAll.addAll(found.settings().all());
     baseline.ifPresent(forAll::add);
+    forAll.addAll(new BuildFiles(revision).all(found.sites()));
     for (Path file : forAll) {
       boolean neverThere = Files.notExists(file) && revision.read(file).isEmpty();
       if (!neverThere && differs(file)) {
-        return true;
+        return file;
       }
     }
-    return false;
+    return null;
   }
 
   /** Without regard to line ends, which git may convert. A file that cannot be read differs. */

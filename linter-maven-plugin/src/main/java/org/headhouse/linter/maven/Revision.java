@@ -186,6 +186,11 @@ final class Revision implements AutoCloseable {
     return name;
   }
 
+  /** The top of the work tree, without links. */
+  Path root() {
+    return root;
+  }
+
   /** The files below a folder, by their paths from there, in their order; none where it is not. */
   List<String> below(Path folder) throws IOException {
     String path = path(folder);

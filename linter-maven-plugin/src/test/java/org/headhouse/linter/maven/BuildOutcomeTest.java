@@ -37,7 +37,7 @@ class BuildOutcomeTest {
         null,
         List.of(),
         accepted,
-        null,
+        List.of(),
         null,
         null);
   }

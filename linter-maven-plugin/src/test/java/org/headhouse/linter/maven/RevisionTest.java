@@ -208,7 +208,8 @@ class RevisionTest {
     List<FoundFile> files = new SiteFiles(sites(), names, false, called).find(settings.all());
     FoundSites found = new FoundSites(sites(), names, files, settings);
     return new EarlierFiles(revision, found, file -> work.relativize(file).toString())
-        .changed(baseline);
+        .changes(baseline)
+        .files();
   }
 
   /** Line ends that git writes otherwise in the work tree are no change. */
@@ -259,6 +260,48 @@ class RevisionTest {
       assertThat(changed(revision, baseline)).isEmpty();
       write("customer/old.jsonl", "result 1\n");
       assertThat(changed(revision, baseline)).containsAll(ALL_SITES);
+    }
+  }
+
+  /** What the build is made of may change rules, levels, files and version of the linter. */
+  @ParameterizedTest
+  @CsvSource({
+    "pom.xml, true",
+    "customer/pom.xml, true",
+    "parent/pom.xml, true",
+    ".mvn/maven.config, true",
+    ".mvn/extensions.xml, true",
+    "customer/.mvn/jvm.config, true",
+    "customer/pom.xml.bak, false",
+    "customer/mvn/maven.config, false"
+  })
+  void allDifferWhereTheBuildDoes(String file, boolean all) throws Exception {
+    write(file, "1\n");
+    commit();
+    try (Revision revision = Revision.open(sites(), "HEAD")) {
+      assertThat(changed(revision)).isEmpty();
+      write(file, "2\n");
+      assertThat(changed(revision).containsAll(ALL_SITES)).isEqualTo(all);
+      Files.delete(work.resolve(file));
+      assertThat(changed(revision).containsAll(ALL_SITES)).isEqualTo(all);
+    }
+  }
+
+  /** A new one holds for the sites below it. */
+  @ParameterizedTest
+  @CsvSource({"pom.xml, true", "customer/.mvn/maven.config, true", "other/pom.xml, false"})
+  void allDifferWhereTheBuildIsNew(String file, boolean all) throws Exception {
+    write(file, "1\n");
+    try (Revision revision = Revision.open(sites(), "HEAD")) {
+      assertThat(changed(revision).containsAll(ALL_SITES)).isEqualTo(all);
+    }
+  }
+
+  @Test
+  void whatIsGoneDiffers() throws Exception {
+    Files.delete(work.resolve("customer/sites/north/birch.yaml"));
+    try (Revision revision = Revision.open(sites(), "HEAD")) {
+      assertThat(changed(revision)).containsExactly("customer/sites/north/birch.yaml");
     }
   }
 

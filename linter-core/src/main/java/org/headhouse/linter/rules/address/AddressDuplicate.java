@@ -1,9 +1,7 @@
 package org.headhouse.linter.rules.address;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -13,6 +11,7 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Equipment;
+import org.headhouse.linter.site.Sharers;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -29,13 +28,15 @@ public final class AddressDuplicate implements SiteRule {
   @Override
   public void check(Site site, RuleContext context) {
     AddressRemedies remedies = new AddressRemedies(site, context.sitePolicy().keptFree());
-    Map<Integer, ChainItem> first = new HashMap<>();
+    Sharers<Integer> sharers = new Sharers<>();
     for (ChainItem item : inOrderOfRight(site)) {
       Integer address = item.address().orNull();
-      ChainItem other = address == null ? null : first.putIfAbsent(address, item);
-      if (other != null) {
+      List<ChainItem> others = address == null ? List.of() : sharers.before(address, item);
+      if (!others.isEmpty()) {
         context.report(
-            finding(context, item, other, remedies.words(item)).fixedBy(remedies.fix(item)));
+            finding(context, item, others.get(0), remedies.words(item))
+                .aboutOthers(ChainItem.names(others))
+                .fixedBy(remedies.fix(item)));
       }
     }
   }

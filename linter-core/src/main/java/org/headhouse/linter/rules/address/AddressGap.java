@@ -1,9 +1,13 @@
 package org.headhouse.linter.rules.address;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -14,8 +18,8 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
 /**
- * {@code address.gap}: reported once, at the unit after the first gap. Addresses that are kept free
- * are no gap.
+ * {@code address.gap}: reported once, at the unit after the first gap, with all of them. Addresses
+ * that are kept free are no gap.
  */
 public final class AddressGap implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
@@ -41,7 +45,10 @@ public final class AddressGap implements SiteRule {
     SortedMap<Integer, Unit> byAddress = byAddress(site.units(), excluded);
     // Two units with one address leave a gap; address.duplicate reports its cause.
     if (byAddress.size() == site.units().size() && !isHeadAway(site)) {
-      reportFirst(site, byAddress, excluded, context);
+      List<Gap> gaps = gaps(byAddress, excluded);
+      if (!gaps.isEmpty()) {
+        report(site, gaps, excluded, context);
+      }
     }
   }
 
@@ -64,35 +71,70 @@ public final class AddressGap implements SiteRule {
     return head != null && !head.address().is(1);
   }
 
-  private static void reportFirst(
-      Site site, Map<Integer, Unit> byAddress, ExcludedAddresses excluded, RuleContext context) {
-    int expected = 0;
-    for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
-      expected = excluded.nextOther(expected);
-      int address = entry.getKey();
-      if (address != expected) {
-        Unit unit = entry.getValue();
-        context.report(
-            context
-                .finding(
-                    unit.address().place(),
-                    new Message(
-                        missing(expected, address, excluded),
-                        "the next visit cannot tell a forgotten unit from a free address",
-                        "give "
-                            + unit.called()
-                            + " address "
-                            + expected
-                            + ", and the units after it the next ones"))
-                .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
-        return;
-      }
+  /**
+   * A gap in the addresses.
+   *
+   * @param first the first that is missing
+   * @param unit the one after the gap
+   * @param address of that unit
+   */
+  private record Gap(int first, Unit unit, int address) {
+    IntStream missing(ExcludedAddresses excluded) {
+      return excluded.others().filter(one -> first <= one && one < address);
+    }
+
+    /** As many as addresses are missing: which they are changes when others before are given. */
+    Stream<Finding.Case> cases(ExcludedAddresses excluded) {
+      return missing(excluded).mapToObj(one -> new Finding.Case(unit.name().orNull(), null));
     }
   }
 
-  private static String missing(int first, int next, ExcludedAddresses keptFree) {
-    int[] missing =
-        keptFree.others().filter(address -> first <= address && address < next).toArray();
+  private static List<Gap> gaps(Map<Integer, Unit> byAddress, ExcludedAddresses excluded) {
+    List<Gap> gaps = new ArrayList<>(0);
+    int before = 0;
+    for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
+      int expected = excluded.nextOther(before);
+      int address = entry.getKey();
+      if (address != expected) {
+        gaps.add(new Gap(expected, entry.getValue(), address));
+      }
+      before = address;
+    }
+    return gaps;
+  }
+
+  private static void report(
+      Site site, List<Gap> gaps, ExcludedAddresses excluded, RuleContext context) {
+    Gap gap = gaps.get(0);
+    int others = gaps.size() - 1;
+    Finding finding =
+        context
+            .finding(
+                gap.unit().address().place(),
+                new Message(
+                    missing(gap, excluded)
+                        + (others == 0
+                            ? ""
+                            : others == 1
+                                ? "; there is another gap further on"
+                                : "; there are " + others + " other gaps further on"),
+                    "the next visit cannot tell a forgotten unit from a free address",
+                    "give "
+                        + gap.unit().called()
+                        + " address "
+                        + gap.first()
+                        + ", and the units after it the next ones"))
+            .about(gaps.stream().flatMap(one -> one.cases(excluded)).toList())
+            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
+    for (Gap other : gaps.subList(1, gaps.size())) {
+      finding = finding.related(other.unit().address().place().region(), missing(other, excluded));
+    }
+    context.report(finding);
+  }
+
+  private static String missing(Gap gap, ExcludedAddresses excluded) {
+    int[] missing = gap.missing(excluded).toArray();
+    int first = gap.first();
     int last = missing[missing.length - 1];
     if (missing.length == 1) {
       return "no unit has address " + first;

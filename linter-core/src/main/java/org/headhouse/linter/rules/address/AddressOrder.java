@@ -1,18 +1,24 @@
 package org.headhouse.linter.rules.address;
 
-import java.util.Objects;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
+import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
-import org.jspecify.annotations.Nullable;
 
-/** {@code address.order}: reported once, at the first unit that is out of order. */
+/**
+ * {@code address.order}: reported once, at the first unit that is out of order, with all of them.
+ */
 public final class AddressOrder implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of("address.order", "Addresses rise along the chain.", Level.WARNING)
@@ -33,57 +39,91 @@ public final class AddressOrder implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    List<Unit> units = numbered(site, context);
+    List<Step> steps = new ArrayList<>(0);
+    for (int i = 1; i < units.size(); i++) {
+      if (address(units.get(i)) < address(units.get(i - 1))) {
+        steps.add(new Step(units.get(i - 1), units.get(i)));
+      }
+    }
+    if (!steps.isEmpty()) {
+      report(site, steps, context);
+    }
+  }
+
+  /** Two units of which the later one has the lower address. */
+  private record Step(Unit before, Unit unit) {}
+
+  /** The units whose addresses count: those that no other rule wants changed, and that are read. */
+  private static List<Unit> numbered(Site site, RuleContext context) {
     ExcludedAddresses excluded = context.sitePolicy().keptFree().and(site.addressesOfEquipment());
-    Unit highest = null;
+    Map<Integer, Integer> times = new HashMap<>();
+    site.units().forEach(unit -> times.merge(address(unit), 1, Integer::sum));
+    boolean headAway = isHeadAway(site);
+    List<Unit> numbered = new ArrayList<>();
     for (Unit unit : site.units()) {
-      Integer address = unit.address().orNull();
-      if (address == null) {
-        return;
+      boolean explained =
+          AddressValidity.isInvalid(unit, excluded)
+              || times.getOrDefault(address(unit), 0) > 1
+              || (headAway && isOfHead(unit));
+      if (unit.address().isGiven() && !explained) {
+        numbered.add(unit);
       }
-      if (AddressValidity.isInvalid(unit, excluded)) {
-        continue;
-      }
-      boolean inOrder = highest == null || address >= highest.address().or(0);
-      if (!inOrder && !isExplained(site, unit)) {
-        report(site, unit, address, highest, context);
-        return;
-      }
-      highest = inOrder ? unit : highest;
     }
+    return numbered;
   }
 
-  /** Whether {@code address.duplicate} or a rule on the head unit reports the cause. */
-  private static boolean isExplained(Site site, Unit unit) {
-    long same = site.units().stream().filter(other -> isSame(other, unit)).count();
+  /** Whether a rule on the head unit wants it, its place or its address changed. */
+  private static boolean isHeadAway(Site site) {
     Unit head = site.head();
-    boolean headAway =
-        head == null
-            || !head.isSameItemAs(site.units().get(0))
-            || !head.address().is(BusAddress.HEAD);
-    return same > 1 || headAway;
+    return head == null
+        || !head.isSameItemAs(site.units().get(0))
+        || !head.address().is(BusAddress.HEAD);
   }
 
-  private static boolean isSame(Unit one, Unit other) {
-    return Objects.equals(one.address().orNull(), other.address().orNull());
+  /** Without a head unit, the one at its address is likely to become it. */
+  private static boolean isOfHead(Unit unit) {
+    return unit.isHead() || unit.address().is(BusAddress.HEAD);
   }
 
-  private static void report(
-      Site site, Unit unit, int address, @Nullable Unit before, RuleContext context) {
-    if (before == null) {
-      return;
-    }
-    int higher = before.address().or(0);
-    context.report(
+  private static int address(Unit unit) {
+    return unit.address().or(0);
+  }
+
+  private static void report(Site site, List<Step> steps, RuleContext context) {
+    Step first = steps.get(0);
+    int others = steps.size() - 1;
+    int higher = address(first.before());
+    Finding finding =
         context
             .finding(
-                unit.address().place(),
+                first.unit().address().place(),
                 new Message(
-                    "address " + address + " stands behind address " + higher,
+                    "address "
+                        + address(first.unit())
+                        + " stands behind address "
+                        + higher
+                        + (others == 0
+                            ? ""
+                            : others == 1
+                                ? "; it happens once more further on"
+                                : "; it happens " + others + " times more further on"),
                     "people look for units along the cable by their numbers",
                     "number the units in the order of the chain"))
+            .aboutItems(ChainItem.names(steps.stream().map(Step::unit).toList()))
             .related(
-                before.address().place().region(),
-                "address " + higher + " is used here, by " + before.called())
-            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
+                first.before().address().place().region(),
+                "address " + higher + " is used here, by " + first.before().called())
+            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
+    for (Step other : steps.subList(1, steps.size())) {
+      finding =
+          finding.related(
+              other.unit().address().place().region(),
+              "address "
+                  + address(other.unit())
+                  + " stands behind address "
+                  + address(other.before()));
+    }
+    context.report(finding);
   }
 }

@@ -122,6 +122,7 @@ public final class BiasMissing implements SiteRule {
                             + " of what reads an undriven pair as idle, else "
                             + bias.words()))
             .at(needed ? Level.ERROR : Level.WARNING)
+            .aboutItems(ChainItem.names(items))
             .fixedBy(fix));
   }
 

@@ -27,7 +27,7 @@ public final class BiasWeak implements SiteRule {
       new Parameter<>(
           "margin",
           "what the idle voltage must have over the 200 mV of a receiver at the worst corner",
-          ParameterType.voltage(),
+          ParameterType.within(ParameterType.voltage(), Voltage::volts, "0 mV", "1.5 V"),
           "0 mV");
 
   /** Makes {@link Tolerances#resistors}. */
@@ -62,7 +62,7 @@ public final class BiasWeak implements SiteRule {
           .yieldingTo("bias.out-of-range", "driver.overloaded");
 
   private static Parameter<Double> tolerance(String name, String description, int percent) {
-    return new Parameter<>(name, description, ParameterType.tolerance(), percent + " %");
+    return new Parameter<>(name, description, ParameterType.percent("0 %", "20 %"), percent + " %");
   }
 
   @Override

@@ -53,6 +53,7 @@ public final class CableLengthUnknown implements SiteRule {
                             + " is not written"),
                 "voltages and margins of this segment are not computed",
                 "measure the run, and write cable-to-next"));
+    finding = finding.aboutItems(ChainItem.names(without));
     for (ChainItem other : without.subList(1, without.size())) {
       finding =
           finding.related(

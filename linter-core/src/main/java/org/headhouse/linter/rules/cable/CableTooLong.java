@@ -15,7 +15,10 @@ import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
-/** {@code cable.too-long}: the most severe limit of {@link LengthLimit} that is passed. */
+/**
+ * {@code cable.too-long}: the most severe limit of {@link LengthLimit} that is passed, also by what
+ * is known of a length.
+ */
 public final class CableTooLong implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
@@ -35,15 +38,14 @@ public final class CableTooLong implements SiteRule {
     LineSettings settings = site.line().orNull();
     Integer baud = settings == null ? null : settings.baud().orNull();
     for (SegmentLine line : context.figures().segments()) {
-      Double length = line.lengthMetres();
-      if (length == null || !line.isLongerThan(shortest(baud))) {
+      if (!line.isLongerThan(shortest(baud))) {
         continue;
       }
       List<Limit> passed =
           limits(baud, line.wire()).stream()
               .filter(limit -> line.isLongerThan(limit.metres()))
               .toList();
-      report(line, length, passed.get(0), firstRepeater(line, passed), context);
+      report(line, passed.get(0), firstRepeater(line, passed), context);
     }
   }
 
@@ -116,19 +118,21 @@ public final class CableTooLong implements SiteRule {
   }
 
   private static void report(
-      SegmentLine line, double length, Limit limit, ChainItem repeater, RuleContext context) {
+      SegmentLine line, Limit limit, ChainItem repeater, RuleContext context) {
     boolean firstRun = repeater.equals(line.segment().first());
+    List<ChainItem> items = line.segment().items();
+    ChainItem within = line.lastWithinMetres(limit.metres());
     context.report(
         context
             .finding(
-                line.lastWithinMetres(limit.metres()).cableToNext().place(),
+                within.cableToNext().place(),
                 new Message(
                     "the segment from "
                         + line.segment().first().called()
                         + " to "
                         + line.segment().last().called()
-                        + " is "
-                        + Shown.metres(length)
+                        + (line.lengthMetres() == null ? " is at least " : " is ")
+                        + Shown.metres(line.knownMetres())
                         + " long, over the "
                         + Shown.atMostMetres(limit.metres())
                         + " that are "
@@ -137,6 +141,7 @@ public final class CableTooLong implements SiteRule {
                     firstRun
                         ? "put a repeater into the run behind " + repeater.called()
                         : "put a repeater at " + repeater.called() + " or before"))
-            .at(limit.level()));
+            .at(limit.level())
+            .aboutItems(ChainItem.names(items.subList(items.indexOf(within) + 1, items.size()))));
   }
 }

@@ -41,18 +41,21 @@ public final class ChangeCommissionedReaddressed implements ChangeRule {
 
   private static void report(Unit unit, Difference.Readdressed moved, RuleContext context) {
     context.report(
-        unit.address().place(),
-        new Message(
-            "the live unit \""
-                + moved.item()
-                + "\" gets address "
-                + moved.to()
-                + ", it had "
-                + moved.from(),
-            "set in the wrong order, two units answer at once, and the software goes on asking the"
-                + " old address",
-            "write address: "
-                + moved.from()
-                + " again, or set the units in the order that the goal changes gives"));
+        context
+            .finding(
+                unit.address().place(),
+                new Message(
+                    "the live unit \""
+                        + moved.item()
+                        + "\" gets address "
+                        + moved.to()
+                        + ", it had "
+                        + moved.from(),
+                    "set in the wrong order, two units answer at once, and the software goes on asking the"
+                        + " old address",
+                    "write address: "
+                        + moved.from()
+                        + " again, or set the units in the order that the goal changes gives"))
+            .about("from " + moved.from()));
   }
 }

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.change;
 
+import java.util.List;
 import java.util.Objects;
 import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.change.SiteDifferences;
@@ -13,13 +14,14 @@ import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.source.Place;
+import org.jspecify.annotations.Nullable;
 
 /** {@code change.commissioned-removed}. */
 public final class ChangeCommissionedRemoved implements ChangeRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "change.commissioned-removed",
-          "A unit of a commissioned site stays in its file.",
+          "A commissioned site keeps its file, and a unit of it stays in there.",
           Level.WARNING);
 
   @Override
@@ -37,12 +39,15 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
           && removed.kind() == ItemKind.UNIT
           && !isExchanged(removed.item(), before, after)) {
         context.report(
-            place(removed, after),
-            new Message(
-                "the live unit \"" + removed.item() + "\" is no longer on the chain",
-                "a unit that is still wired answers at an address that the file takes for free",
-                "take the unit off the line in the order that the goal changes gives, or write it"
-                    + " here again"));
+            context
+                .finding(
+                    place(removed, after),
+                    new Message(
+                        "the live unit \"" + removed.item() + "\" is no longer on the chain",
+                        "a unit that is still wired answers at an address that the file takes for free",
+                        "take the unit off the line in the order that the goal changes gives, or write it"
+                            + " here again"))
+                .aboutItems(List.of(removed.item())));
       }
     }
   }
@@ -60,6 +65,16 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
                     .anyMatch(
                         other ->
                             other.name().is(name) && other.address().is(unit.address().or(0))));
+  }
+
+  @Override
+  public @Nullable Message gone(Site before) {
+    return before.stage().is(Stage.COMMISSIONED)
+        ? new Message(
+            "the commissioned site \"" + before.id().or("") + "\" has no file any more",
+            "its line is still wired, and from now on nobody checks it or finds its addresses",
+            "put the file back; leave it out only once the line is taken down")
+        : null;
   }
 
   /** The item that it came after, else the first of the chain. */

@@ -89,14 +89,17 @@ public final class ChangeRecordKept implements ChangeRule {
     ProvingRecord latest = records.get(records.size() - 1);
     LocalDate day = latest.dayOrNull();
     context.report(
-        latest.day().place(),
-        new Message(
-            "the line is changed, and its record is still that of "
-                + (day == null ? "before" : day),
-            "what was measured and seen then says nothing of what is changed",
-            proving(due, all)
-                + " add an entry to renewed with the day of that visit; until then set stage:"
-                + " planned"));
+        context
+            .finding(
+                latest.day().place(),
+                new Message(
+                    "the line is changed, and its record is still that of "
+                        + (day == null ? "before" : day),
+                    "what was measured and seen then says nothing of what is changed",
+                    proving(due, all)
+                        + " add an entry to renewed with the day of that visit; until then set stage:"
+                        + " planned"))
+            .about(Proof.cases(due)));
   }
 
   private static String proving(List<Proof> due, boolean all) {
@@ -111,12 +114,15 @@ public final class ChangeRecordKept implements ChangeRule {
   private static void reportMissing(
       List<ProvingRecord> renewals, List<Proof> missing, RuleContext context) {
     context.report(
-        renewals.get(renewals.size() - 1).day().place(),
-        new Message(
-            ProofWords.fact(WITHOUT, missing),
-            "the change may have touched it, and nobody looked",
-            "prove "
-                + ProofWords.remedied(WITHOUT, missing)
-                + " too, and then add it to this entry; until then set stage: planned"));
+        context
+            .finding(
+                renewals.get(renewals.size() - 1).day().place(),
+                new Message(
+                    ProofWords.fact(WITHOUT, missing),
+                    "the change may have touched it, and nobody looked",
+                    "prove "
+                        + ProofWords.remedied(WITHOUT, missing)
+                        + " too, and then add it to this entry; until then set stage: planned"))
+            .about(Proof.cases(missing)));
   }
 }

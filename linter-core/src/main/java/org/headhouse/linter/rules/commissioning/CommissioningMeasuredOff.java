@@ -32,7 +32,7 @@ public final class CommissioningMeasuredOff implements SiteRule {
       new Parameter<>(
           "tolerance",
           "how far the meter may be off, as a share of what it shows; 0.8 ohm or 3 mV come on top",
-          ParameterType.tolerance(),
+          ParameterType.percent("0 %", "20 %"),
           "1 %");
 
   /** What is known of the rule. */

@@ -7,7 +7,6 @@ import org.headhouse.linter.proof.GivenProofs;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.proof.RequiredProofs;
-import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -50,23 +49,24 @@ public final class CommissioningResponseUnseen implements SiteRule {
     if (!unseen.isEmpty()) {
       Set<String> units = unseen.stream().map(Proof::at).collect(Collectors.toSet());
       String silent = sayingNothingOfVents(site, units);
-      Finding finding =
-          context.finding(
-              place(record.first(), unseen),
-              new Message(
-                  ProofWords.fact(LACKS, unseen),
-                  "vents that nobody saw shut may stay open in the next storm"
-                      + (silent.isEmpty()
-                          ? ""
-                          : ", and a unit whose file says nothing of vents may have some"),
-                  (silent.isEmpty()
-                          ? ""
-                          : "look at " + silent + ", and set vents: none where it moves none; ")
-                      + "in calm and mild weather see "
-                      + ProofWords.remedied(LACKS, unseen)
-                      + ", and then add it to "
-                      + lists(unseen)));
-      context.report(units.size() == 1 ? finding.concerning(units.iterator().next()) : finding);
+      context.report(
+          context
+              .finding(
+                  place(record.first(), unseen),
+                  new Message(
+                      ProofWords.fact(LACKS, unseen),
+                      "vents that nobody saw shut may stay open in the next storm"
+                          + (silent.isEmpty()
+                              ? ""
+                              : ", and a unit whose file says nothing of vents may have some"),
+                      (silent.isEmpty()
+                              ? ""
+                              : "look at " + silent + ", and set vents: none where it moves none; ")
+                          + "in calm and mild weather see "
+                          + ProofWords.remedied(LACKS, unseen)
+                          + ", and then add it to "
+                          + lists(unseen)))
+              .about(Proof.cases(unseen)));
     }
   }
 

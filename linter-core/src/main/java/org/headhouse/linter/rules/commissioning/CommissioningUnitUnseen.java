@@ -1,9 +1,11 @@
 package org.headhouse.linter.rules.commissioning;
 
+import java.util.List;
 import java.util.Set;
 import org.headhouse.linter.proof.GivenProofs;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.RequiredProofs;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -56,6 +58,6 @@ public final class CommissioningUnitUnseen implements SiteRule {
                     "look at its display, and then add \""
                         + proof.at()
                         + "\" to outdoor-readings-seen"))
-            .concerning(proof.at()));
+            .about(List.of(new Finding.Case(proof.at(), null))));
   }
 }

@@ -52,14 +52,17 @@ public final class CommissioningUnmeasured implements SiteRule {
     if (!missing.isEmpty()) {
       Setting<Measured> measured = record.first().measured();
       context.report(
-          measured.isMissing() ? record.place() : measured.place(),
-          new Message(
-              ProofWords.fact(LACKS, missing),
-              "a terminator or bias that is missing, wrong or one too many goes unnoticed there",
-              "measure "
-                  + ProofWords.remedied(LACKS, missing)
-                  + ", and then enter "
-                  + places(missing, head)));
+          context
+              .finding(
+                  measured.isMissing() ? record.place() : measured.place(),
+                  new Message(
+                      ProofWords.fact(LACKS, missing),
+                      "a terminator or bias that is missing, wrong or one too many goes unnoticed there",
+                      "measure "
+                          + ProofWords.remedied(LACKS, missing)
+                          + ", and then enter "
+                          + places(missing, head)))
+              .about(Proof.cases(missing)));
     }
   }
 

@@ -36,18 +36,19 @@ public final class ConductorsCommon implements SiteRule {
     for (GalvanicSection section : site.galvanicSections()) {
       List<ChainItem> with = new ArrayList<>(0);
       List<ChainItem> without = new ArrayList<>();
-      ChainItem isolated = null;
+      List<ChainItem> isolated = new ArrayList<>(0);
       for (ChainItem item : section.items()) {
         List<Connection> connections = section.connections(item);
         if (!Landed.isUnknown(connections)) {
           (Landed.has(connections, Conductor.C) ? with : without).add(item);
         }
-        boolean isIsolated = isolated == null && item.isolated().is(true);
-        isolated = isIsolated && !isBetweenSections(item, section) ? item : isolated;
+        if (item.isolated().is(true) && !isBetweenSections(item, section)) {
+          isolated.add(item);
+        }
       }
       if (!with.isEmpty() && !without.isEmpty()) {
         context.report(atSome(with, without, section, context));
-      } else if (with.isEmpty() && isolated != null && !without.isEmpty()) {
+      } else if (with.isEmpty() && !isolated.isEmpty() && !without.isEmpty()) {
         context.report(nowhere(isolated, without, section, context));
       }
     }
@@ -75,23 +76,37 @@ public final class ConductorsCommon implements SiteRule {
                 "an interface without the common of the others may drift out of the -7 to 12 V that"
                     + " receivers bear",
                 "isolate the supply, land C at every item of the section, and add it to each list"))
+        .aboutItems(ChainItem.names(without))
         .related(with.get(0).name().place().region(), "here the common is landed")
         .fixedBy(landed(without, section));
   }
 
   private static Finding nowhere(
-      ChainItem isolated, List<ChainItem> without, GalvanicSection section, RuleContext context) {
+      List<ChainItem> isolated,
+      List<ChainItem> without,
+      GalvanicSection section,
+      RuleContext context) {
+    ChainItem first = isolated.get(0);
+    int others = isolated.size() - 1;
     return context
         .finding(
-            isolated.name().place(),
+            first.name().place(),
             new Message(
-                "the interface of "
-                    + isolated.called()
-                    + " is isolated, and no common is landed in its section",
+                (others == 0
+                        ? "the interface of " + first.called() + " is"
+                        : "the interfaces of "
+                            + first.called()
+                            + " and "
+                            + others
+                            + (others == 1 ? " other are" : " others are"))
+                    + " isolated, and no common is landed in "
+                    + (others == 0 ? "its" : "their")
+                    + " section",
                 "nothing holds an isolated interface within the -7 to 12 V that receivers bear",
                 "run a common to every item of the section, isolate the supply, land it on C, and"
                     + " add it to each list"))
         .at(Level.NOTE)
+        .aboutItems(ChainItem.names(isolated))
         .fixedBy(landed(without, section));
   }
 

@@ -145,6 +145,7 @@ public final class ConductorsGround implements SiteRule {
                     "isolate the supply, land G at "
                         + head.called()
                         + " only, and move it from the other list to this one"))
+            .about("at " + item.called())
             .related(item.name().place().region(), "ground is landed here")
             .fixedBy(
                 FixDraft.proposed(

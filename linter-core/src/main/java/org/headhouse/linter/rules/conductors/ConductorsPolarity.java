@@ -112,6 +112,7 @@ public final class ConductorsPolarity implements SiteRule {
                     reason(terminals),
                     "land the pair accordingly, and write pair: "
                         + (crossed ? "straight" : "crossed")))
+            .about(terminals.called())
             .fixedBy(fix(terminals, site)));
   }
 

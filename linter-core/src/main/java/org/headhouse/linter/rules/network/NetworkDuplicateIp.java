@@ -1,17 +1,17 @@
 package org.headhouse.linter.rules.network;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Network;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Sharers;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -32,11 +32,13 @@ public final class NetworkDuplicateIp implements SiteRule, RepositoryRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    Map<Long, Unit> first = new HashMap<>();
+    Sharers<Long> sharers = new Sharers<>();
     for (Unit unit : site.units()) {
       Network network = unit.network().orNull();
       Ipv4 address = network == null ? null : address(network);
-      Unit other = address == null ? null : first.putIfAbsent(address.address(), unit);
+      List<ChainItem> others =
+          address == null ? List.of() : sharers.before(address.address(), unit);
+      Unit other = others.isEmpty() ? null : (Unit) others.get(0);
       Network taken = other == null ? null : other.network().orNull();
       if (network != null && other != null && taken != null) {
         context.report(
@@ -47,6 +49,7 @@ public final class NetworkDuplicateIp implements SiteRule, RepositoryRule {
                         "the IP address \"" + network.ip().or("") + "\" is used twice",
                         "neither of the two units can be reached for certain",
                         "give " + unit.called() + " a free address of the same network"))
+                .aboutOthers(ChainItem.names(others))
                 .related(
                     taken.ip().place().region(), "it is first used here, by " + other.called()));
       }

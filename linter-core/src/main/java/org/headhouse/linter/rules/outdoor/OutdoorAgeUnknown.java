@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.StringJoiner;
 import org.headhouse.linter.figures.StormFigures;
 import org.headhouse.linter.figures.StormSum;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -42,15 +43,20 @@ public final class OutdoorAgeUnknown implements SiteRule {
     if (missing.count > 0) {
       boolean closing = station.closeWithin().isGiven();
       context.report(
-          closing ? station.closeWithin().place() : station.maximumAge().place(),
-          new Message(
-              "the file lacks "
-                  + (missing.count == 1
-                      ? "a setting that decides "
-                      : missing.count + " settings that decide ")
-                  + (closing ? "whether the vents close in time" : "how old readings become"),
-              "nobody knows then whether the vents are shut before the storm has them",
-              "find out and set " + missing.inWords()));
+          context
+              .finding(
+                  closing ? station.closeWithin().place() : station.maximumAge().place(),
+                  new Message(
+                      "the file lacks "
+                          + (missing.count == 1
+                              ? "a setting that decides "
+                              : missing.count + " settings that decide ")
+                          + (closing
+                              ? "whether the vents close in time"
+                              : "how old readings become"),
+                      "nobody knows then whether the vents are shut before the storm has them",
+                      "find out and set " + missing.inWords()))
+              .about(missing.cases));
     }
   }
 
@@ -59,6 +65,7 @@ public final class OutdoorAgeUnknown implements SiteRule {
     /** The units without each key; a key that is no unit's has none. */
     private final Map<String, List<String>> unitsByKey = new LinkedHashMap<>();
 
+    private final List<Finding.Case> cases = new ArrayList<>();
     private int count;
 
     Missing(Site site, WeatherStation station, StormFigures storm) {
@@ -108,12 +115,14 @@ public final class OutdoorAgeUnknown implements SiteRule {
     private void add(Setting<?> setting, String key, Unit unit) {
       if (setting.isMissing()) {
         unitsByKey.computeIfAbsent(key, any -> new ArrayList<>()).add(unit.called());
+        cases.add(new Finding.Case(unit.name().orNull(), key));
         count++;
       }
     }
 
     private void add(String setting) {
       unitsByKey.put(setting, List.of());
+      cases.add(new Finding.Case(null, setting));
       count++;
     }
 

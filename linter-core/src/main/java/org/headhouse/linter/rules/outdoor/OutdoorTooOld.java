@@ -26,7 +26,7 @@ public final class OutdoorTooOld implements SiteRule {
       new Parameter<>(
           "lost",
           "how many broadcasts in a row may be lost, here and wherever the age of readings counts",
-          ParameterType.count(),
+          ParameterType.within(ParameterType.count(), Integer::doubleValue, "0", "100"),
           String.valueOf(ReadingAge.USUAL_LOST));
 
   /** What is known of the rule. */

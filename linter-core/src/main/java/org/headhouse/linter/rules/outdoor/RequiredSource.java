@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -80,6 +81,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                     wrong.of(called(unit), reading.word(), given.or(ReadingSource.NONE)),
                     reason,
                     "write " + reading.word() + ": " + source.word()))
+            .about(reading.word())
             .fixedBy(fix(reading.word(), unit, site, Edit.write(given.place(), source.word()))));
   }
 
@@ -100,6 +102,10 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                         + " from",
                     reason,
                     "write " + String.join(entry + ", ", readings) + entry + " under outdoor"))
+            .about(
+                readings.stream()
+                    .map(reading -> new Finding.Case(unit.name().orNull(), reading))
+                    .toList())
             .fixedBy(
                 fix(
                     String.join(", ", readings),

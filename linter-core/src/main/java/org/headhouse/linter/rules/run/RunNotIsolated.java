@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.run;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -34,18 +35,23 @@ public final class RunNotIsolated implements SiteRule {
   public void check(Site site, RuleContext context) {
     for (GalvanicSection section : site.galvanicSections()) {
       Finding worst = null;
+      List<Finding.Case> runs = new ArrayList<>(0);
       List<ChainItem> items = section.items();
       for (int i = 0; i < items.size() - 1; i++) {
         if (items.get(i).runToNext().is(Run.BETWEEN_BUILDINGS)) {
           Finding one =
               finding(items.subList(0, i + 1), items.subList(i + 1, items.size()), context);
+          if (one != null) {
+            String certainty = one.level() == null ? null : "not known";
+            runs.add(new Finding.Case(items.get(i).name().orNull(), certainty));
+          }
           boolean worse =
               worst == null || (worst.level() != null && one != null && one.level() == null);
           worst = one != null && worse ? one : worst;
         }
       }
       if (worst != null) {
-        context.report(worst);
+        context.report(worst.about(runs));
       }
     }
   }

@@ -44,16 +44,19 @@ public final class SegmentOverloaded implements SiteRule {
     ChainItem over = items.get(Math.min(items.indexOf(last) + 1, items.size() - 1));
     ChainItem before = line.lastWithinUnitLoads(Levels.MOST_UNIT_LOADS - REPEATER_SIDE);
     context.report(
-        over.name().place(),
-        new Message(
-            "with "
-                + over.called()
-                + " the segment passes 32 unit loads; it has "
-                + Shown.unitLoads(line.unitLoads())
-                + " in all",
-            "a driver cannot move so many receivers to a safe level",
-            "put a repeater behind "
-                + before.called()
-                + ", and write the device type of units whose load is smaller"));
+        context
+            .finding(
+                over.name().place(),
+                new Message(
+                    "with "
+                        + over.called()
+                        + " the segment passes 32 unit loads; it has "
+                        + Shown.unitLoads(line.unitLoads())
+                        + " in all",
+                    "a driver cannot move so many receivers to a safe level",
+                    "put a repeater behind "
+                        + before.called()
+                        + ", and write the device type of units whose load is smaller"))
+            .aboutItems(ChainItem.names(items.subList(items.indexOf(over), items.size()))));
   }
 }

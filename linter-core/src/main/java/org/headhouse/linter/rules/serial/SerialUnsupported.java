@@ -1,16 +1,19 @@
 package org.headhouse.linter.rules.serial;
 
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Setting;
@@ -37,23 +40,29 @@ public final class SerialUnsupported implements SiteRule {
     }
     Integer baud = line.baud().orNull();
     Parity parity = line.parity().orNull();
-    Set<String> reported = new HashSet<>();
+    Map<String, List<ChainItem>> byType = new LinkedHashMap<>();
     for (ChainItem item : site.items()) {
-      if (reported.contains(item.deviceType().or(""))) {
-        continue;
+      if (item.type().isKnown()) {
+        byType.computeIfAbsent(item.deviceType().or(""), any -> new ArrayList<>()).add(item);
       }
-      List<Setting<Integer>> rates = item.type().baudRates().orNull();
-      if (baud != null && rates != null && lack(rates, baud)) {
-        String able = words(rates, String::valueOf);
-        report(item, line.baud(), "runs at " + baud + " bit/s", "rate", able, context);
-        reported.add(item.deviceType().or(""));
-      }
-      List<Setting<Parity>> parities = item.type().serialPort().parities().orNull();
-      if (parity != null && parities != null && lack(parities, parity)) {
-        String able = words(parities, Parity::word);
-        report(item, line.parity(), "has parity " + parity.word(), "parity", able, context);
-        reported.add(item.deviceType().or(""));
-      }
+    }
+    byType.values().forEach(items -> check(items, line, context));
+  }
+
+  /** One result for all items of a type. */
+  private static void check(List<ChainItem> items, LineSettings line, RuleContext context) {
+    DeviceType type = items.get(0).type();
+    Integer baud = line.baud().orNull();
+    List<Setting<Integer>> rates = type.baudRates().orNull();
+    if (baud != null && rates != null && lack(rates, baud)) {
+      String able = words(rates, String::valueOf);
+      report(items, line.baud(), "runs at " + baud + " bit/s", "rate", able, context);
+    }
+    Parity parity = line.parity().orNull();
+    List<Setting<Parity>> parities = type.serialPort().parities().orNull();
+    if (parity != null && parities != null && lack(parities, parity)) {
+      String able = words(parities, Parity::word);
+      report(items, line.parity(), "has parity " + parity.word(), "parity", able, context);
     }
   }
 
@@ -74,12 +83,15 @@ public final class SerialUnsupported implements SiteRule {
   }
 
   private static void report(
-      ChainItem item,
+      List<ChainItem> items,
       Setting<?> setting,
       String fact,
       String what,
       String possible,
       RuleContext context) {
+    ChainItem item = items.get(0);
+    List<Finding.Case> cases =
+        items.stream().map(one -> new Finding.Case(one.name().orNull(), what)).toList();
     context.report(
         context
             .finding(
@@ -92,6 +104,7 @@ public final class SerialUnsupported implements SiteRule {
                         + "\" cannot be set to that",
                     "units at another " + what + " hear nothing and disturb the line",
                     "choose a " + what + " that all types have; this one has " + possible))
+            .about(cases)
             .related(item.deviceType().place().region(), item.called() + " is of that type"));
   }
 }

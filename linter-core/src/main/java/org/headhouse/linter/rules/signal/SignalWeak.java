@@ -34,7 +34,7 @@ public final class SignalWeak implements SiteRule {
       new Parameter<>(
           "margin",
           "what a received signal must have over the 200 mV of a receiver at the worst corner",
-          ParameterType.voltage(),
+          ParameterType.within(ParameterType.voltage(), Voltage::volts, "0 mV", "1.5 V"),
           "0 mV");
 
   /** What is known of the rule. */
@@ -101,6 +101,7 @@ public final class SignalWeak implements SiteRule {
                         + " the cable takes "
                         + "what the driver gives, and messages are lost",
                     remedy(segment, CableReach.longestScale(segment.network().spread(), wanted))))
+            .about("from " + from.called())
             .related(from.name().place().region(), "the sender is here");
     context.report(ComputedSegment.atLevelOf(nominal.volts(), finding));
   }

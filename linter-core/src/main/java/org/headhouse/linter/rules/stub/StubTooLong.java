@@ -28,7 +28,7 @@ public final class StubTooLong implements SiteRule {
       new Parameter<>(
           "velocity-factor",
           "speed of a signal in a cable that says nothing, as a share of that of light",
-          ParameterType.number(),
+          ParameterType.within(ParameterType.number(), Double::doubleValue, "0.4", "1"),
           "0.66");
 
   /** What is known of the rule. */

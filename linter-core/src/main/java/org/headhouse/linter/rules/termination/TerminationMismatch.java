@@ -35,7 +35,7 @@ public final class TerminationMismatch implements SiteRule {
       new Parameter<>(
           "most",
           "by how much a terminator may differ from the cable's impedance",
-          ParameterType.percent(),
+          ParameterType.percent("0 %", "50 %"),
           "20 %");
 
   private static final RuleDescriptor DESCRIPTOR =

@@ -1,6 +1,9 @@
 package org.headhouse.linter.rules.termination;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.headhouse.linter.result.Edit;
+import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -64,9 +67,18 @@ public final class TerminationUndeclared implements SiteRule {
     boolean out = repeater.terminationOut().isMissing();
     if (in || out) {
       String side = in && out ? "" : in ? " on its side in" : " on its side out";
+      List<Finding.Case> open = new ArrayList<>(2);
+      for (Side one : Side.values()) {
+        if (repeater.connection(one).termination().isMissing()) {
+          open.add(new Finding.Case(repeater.name().orNull(), one.word()));
+        }
+      }
       context.report(
-          in && out ? repeater.name().place() : repeater.termination(),
-          message(repeater.called() + side, "termination: {in: 120 ohm, out: 120 ohm}"));
+          context
+              .finding(
+                  in && out ? repeater.name().place() : repeater.termination(),
+                  message(repeater.called() + side, "termination: {in: 120 ohm, out: 120 ohm}"))
+              .about(open));
     }
   }
 

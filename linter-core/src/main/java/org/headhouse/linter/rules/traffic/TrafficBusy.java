@@ -25,7 +25,7 @@ public final class TrafficBusy implements SiteRule {
       new Parameter<>(
           "most",
           "the share of the time that the line may be in use",
-          ParameterType.percent(),
+          ParameterType.percent("1 %", "100 %"),
           "70 %");
 
   /** Makes {@link TransactionTimes#turnaroundSeconds}. */
@@ -33,7 +33,7 @@ public final class TrafficBusy implements SiteRule {
       new Parameter<>(
           "turnaround",
           "the pause after a broadcast, here and wherever the traffic is computed",
-          ParameterType.interval(),
+          ParameterType.within(ParameterType.interval(), Interval::seconds, "1 ms", "10 s"),
           "100 ms");
 
   /** Makes {@link TransactionTimes#usualProcessingSeconds}. */
@@ -42,7 +42,7 @@ public final class TrafficBusy implements SiteRule {
           "processing",
           "what a unit takes from a request to its answer where its type does not say, here and"
               + " wherever the traffic is computed",
-          ParameterType.interval(),
+          ParameterType.within(ParameterType.interval(), Interval::seconds, "1 ms", "10 s"),
           "20 ms");
 
   /** What is known of the rule. */

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.traffic;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
@@ -41,8 +43,8 @@ public final class TrafficTwoClients implements SiteRule {
     }
     Setting<OtherClients> others = head.type().serialPort().otherClients();
     Broadcast broadcast = broadcast(site);
-    Equipment asked = askedByHead(site);
-    if (others.isMissing() && (broadcast != null || asked != null)) {
+    List<Equipment> asked = askedByHead(site);
+    if (others.isMissing() && (broadcast != null || !asked.isEmpty())) {
       context.report(finding(context, software, head, broadcast, asked));
     }
   }
@@ -52,16 +54,17 @@ public final class TrafficTwoClients implements SiteRule {
     return line == null ? null : line.broadcast().orNull();
   }
 
-  private static @Nullable Equipment askedByHead(Site site) {
+  private static List<Equipment> askedByHead(Site site) {
+    List<Equipment> asked = new ArrayList<>(0);
     for (ChainItem item : site.items()) {
       if (item instanceof Equipment equipment) {
         Polled polled = equipment.polled().orNull();
         if (polled != null && polled.by().is(PolledBy.HEAD)) {
-          return equipment;
+          asked.add(equipment);
         }
       }
     }
-    return null;
+    return asked;
   }
 
   private static Finding finding(
@@ -69,11 +72,17 @@ public final class TrafficTwoClients implements SiteRule {
       Supervision software,
       Unit head,
       @Nullable Broadcast broadcast,
-      @Nullable Equipment asked) {
+      List<Equipment> asked) {
+    Equipment first = asked.isEmpty() ? null : asked.get(0);
+    List<Finding.Case> cases = new ArrayList<>();
+    if (broadcast != null) {
+      cases.add(new Finding.Case(null, "broadcast"));
+    }
+    asked.forEach(one -> cases.add(new Finding.Case(null, "asks " + one.called())));
     String does =
         broadcast == null
             ? "asks equipment"
-            : asked == null ? "broadcasts" : "broadcasts and asks equipment";
+            : first == null ? "broadcasts" : "broadcasts and asks equipment";
     String type = head.deviceType().orNull();
     Finding finding =
         context
@@ -90,8 +99,9 @@ public final class TrafficTwoClients implements SiteRule {
     if (broadcast != null) {
       finding = finding.related(broadcast.place().region(), "it broadcasts");
     }
-    return asked == null
+    finding = finding.about(cases);
+    return first == null
         ? finding
-        : finding.related(asked.polled().place().region(), "it asks " + asked.called());
+        : finding.related(first.polled().place().region(), "it asks " + first.called());
   }
 }

@@ -204,7 +204,10 @@ class AddressKeptFreeTest {
   /** A rule that is off reports nothing; that other equipment has the addresses stays true. */
   @Test
   void whatIsKeptFreeIsPassedOverAlsoWhereTheRuleIsOff() throws IOException {
-    String policy = policy("[3-9]").replace("{parameters", "{level: none, parameters");
+    String policy =
+        policy("[3-9]")
+            .replace("{parameters", "{level: none, parameters")
+            .replace("}}}", "}}, address.gap: {level: none}, address.order: {level: none}}");
     SiteLinter linter = SiteLinter.builder().policy(SiteInput.text("linter.yaml", policy)).build();
     assertThat(lines(linter, addresses(1, 2, 10))).isEmpty();
     assertThat(lines(linter, addresses(1, 2, 3))).isEmpty();

@@ -67,7 +67,7 @@ class AddressesAlongTheChainTest {
         "1 3 4   | 3 | no unit has address 2:          | give \"Bay 2\" address 2, and the units",
         "1 4 5   | 4 | no unit has the addresses 2 to 3: | give \"Bay 2\" address 2, and the units",
         "1 2 4   | 4 | no unit has address 3:          | give \"Bay 3\" address 3, and the units",
-        "1 2 9 4 | 4 | no unit has address 3:          | give \"Bay 4\" address 3, and the units",
+        "1 2 9 4 | 4 | no unit has address 3; there is another gap further on: | give \"Bay 4\" address 3, and the units",
       })
   void theFirstGapIsReported(String addresses, String marked, String fact, String remedy) {
     assertReported("address.gap", of(addresses), marked, fact, remedy);
@@ -168,13 +168,53 @@ class AddressesAlongTheChainTest {
         .containsExactly(reason);
   }
 
-  /** An address that is not understood may be the one that is missing. */
+  /**
+   * An address that is not understood may be the one that is missing; the order shows all the same.
+   */
   @ParameterizedTest
-  @CsvSource({"1 2 3 5", "1 2 4 3"})
-  void withAnAddressThatIsNotUnderstoodTheOthersAreNotJudged(String addresses) {
-    assertThat(of(addresses).with("address: 2", "address: two").rules())
-        .allMatch(rule -> rule.startsWith("schema."))
-        .isNotEmpty();
+  @CsvSource({"1 2 3 5, false", "1 2 4 3, true", "1 3 2 4, false"})
+  void withAnAddressThatIsNotUnderstood(String addresses, boolean outOfOrder) {
+    List<String> rules = of(addresses).with("address: 2", "address: two").rules();
+    assertThat(rules).contains("schema.wrong-type").doesNotContain("address.gap");
+    assertThat(rules.contains("address.order")).isEqualTo(outOfOrder);
+  }
+
+  /** What lies far from a head unit that is not there, or has another address, is out of order. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 2 4 3 | role: head | role: follower | head.missing, address.order",
+        "1 3 2 4 | role: head | role: follower | head.missing, address.order",
+        "1 2 3 4 | role: head | role: follower | head.missing",
+        "5 2 4 3 | role: head | role: head     | head.address, address.order",
+        "5 2 3 4 | role: head | role: head     | head.address",
+      })
+  void farFromTheHeadUnit(String addresses, String text, String other, String rules) {
+    assertThat(of(addresses).with(text, other).rules())
+        .filteredOn(rule -> rule.startsWith("head.") || rule.equals("address.order"))
+        .containsExactlyInAnyOrder(rules.split(", "));
+  }
+
+  /** Those further on are known to a baseline and accepted one by one, so they are named. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "address.gap   | 1 3 4 5 | no unit has address 2: |",
+        "address.gap   | 1 3 4 6 | no unit has address 2; there is another gap further on: | no unit has address 5",
+        "address.gap   | 1 3 5 7 | no unit has address 2; there are 2 other gaps further on: | no unit has address 4; no unit has address 6",
+        "address.order | 1 3 2 4 | stands behind address 3: | address 3 is used here, by \"Bay 2\"",
+        "address.order | 1 3 2 5 4 | stands behind address 3; it happens once more further on: | address 3 is used here, by \"Bay 2\"; address 4 stands behind address 5",
+      })
+  void furtherOnesAreRelated(String rule, String addresses, String fact, String related) {
+    LineCheck check = of(addresses);
+    assertThat(check.reportedBy(rule)).singleElement().asString().contains(fact);
+    assertThat(check.results())
+        .filteredOn(result -> result.rule().equals(rule))
+        .flatExtracting(result -> result.related())
+        .extracting(one -> one.text())
+        .containsExactly(related == null ? new String[0] : related.split("; "));
   }
 
   /** All rules on addresses are mended by the same numbers. */

@@ -132,11 +132,17 @@ class CableTooLongTest {
     assertThat(check.marked(RULE)).isEqualTo("1100 m");
   }
 
-  @Test
-  void aLengthThatIsNotKnownKeepsItSilent() {
-    assertThat(
-            of("9600", "1250 m", "10 m").with("cable-to-next: 10 m", "pair: straight").reported())
-        .containsExactly("note cable.length-unknown");
+  /** What is known may be too long alone; less may be long enough with the rest. */
+  @ParameterizedTest
+  @CsvSource({
+    "1250 m, cable.length-unknown cable.too-long, is at least 1260 m long",
+    "990 m, cable.length-unknown, ''"
+  })
+  void aLengthThatIsNotKnown(String known, String rules, String fact) {
+    LineCheck check =
+        of("9600", "20 m", known, "10 m").with("cable-to-next: 20 m", "pair: straight");
+    assertThat(check.rules()).containsExactly(rules.split(" "));
+    assertThat(String.join("", check.reportedBy(RULE))).contains(fact);
   }
 
   /** Without a rate, the limits that do not depend on it hold. */

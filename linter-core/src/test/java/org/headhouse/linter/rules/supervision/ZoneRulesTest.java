@@ -110,4 +110,20 @@ class ZoneRulesTest {
                             + one.unit()
                             + "\", or poll through the head unit or over the serial line"));
   }
+
+  /** The last line of a file may have no end. */
+  @Test
+  void aZoneTwiceInTheLastLineIsDeleted() {
+    LineCheck check =
+        LineCheck.of(
+            SITE
+                + "supervision:\n  link: serial\n  zones:\n    - Head House\n    - Bay 2\n    - Bay 3"
+                + "\n    - Bay 2");
+    assertThat(check.rules()).contains("supervision.zone-duplicate");
+    assertThat(check.results())
+        .filteredOn(result -> result.rule().equals("supervision.zone-duplicate"))
+        .singleElement()
+        .extracting(Result::fix)
+        .isNotNull();
+  }
 }

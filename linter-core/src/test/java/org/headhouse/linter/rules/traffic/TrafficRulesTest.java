@@ -143,11 +143,11 @@ class TrafficRulesTest {
     "most, 81 %, ''",
     "most, 79 %, warning traffic.busy",
     "most, 30 %, warning traffic.busy",
-    "most, 0 %, warning traffic.busy",
-    "most, 200 %, ''",
+    "most, 1 %, warning traffic.busy",
+    "most, 100 %, ''",
     "turnaround, 50 ms, ''",
     "turnaround, 150 ms, error traffic.overrun",
-    "processing, 0 ms, warning traffic.busy"
+    "processing, 1 ms, warning traffic.busy"
   })
   void parameters(String name, String value, String reported) {
     // 128.073 ms every 160 ms are 80.05 %.

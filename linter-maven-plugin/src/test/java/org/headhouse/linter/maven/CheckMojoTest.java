@@ -1,0 +1,54 @@
+package org.headhouse.linter.maven;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Date;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What one execution does to the results of another. */
+class CheckMojoTest {
+  private static final String REPLACED =
+      " and are replaced: give each execution an outputDirectory of its own";
+
+  @TempDir private Path folder = Path.of("");
+
+  @BeforeEach
+  void repository() throws IOException {
+    Files.createDirectory(folder.resolve("sites"));
+    Files.writeString(folder.resolve("sites/elm-row.yaml"), ElmRow.SITE);
+  }
+
+  private List<String> run(Instant buildStart, String output) throws Exception {
+    GoalRun run =
+        new GoalRun(new CheckMojo(), folder)
+            .with("failLevel", "none")
+            .with("outputDirectory", folder.resolve(output).toFile())
+            .with("buildStart", Date.from(buildStart));
+    run.execute();
+    return run.lines().stream().filter(line -> line.contains(REPLACED)).toList();
+  }
+
+  @Test
+  void theResultsOfAnotherExecutionOfTheBuild() throws Exception {
+    Instant start = Instant.now().minusSeconds(5);
+    assertThat(run(start, "target")).isEmpty();
+    assertThat(run(start, "target"))
+        .singleElement()
+        .asString()
+        .contains("The results of another execution of this build are in target" + REPLACED);
+    assertThat(run(start, "other")).isEmpty();
+  }
+
+  @Test
+  void theResultsOfAnEarlierBuild() throws Exception {
+    assertThat(run(Instant.now().minusSeconds(5), "target")).isEmpty();
+    assertThat(run(Instant.now().plusSeconds(5), "target")).isEmpty();
+  }
+}
