@@ -38,17 +38,22 @@ class GrowthTest {
     assertThat(GrowthLimits.broken(growth, GrowthLimits.clean())).as(growth.toString()).isEmpty();
   }
 
-  /** The values of the table are those of one run; what it is a table of is compared. */
+  /**
+   * The values of the table are those of one run; what it is a table of is compared, and only where
+   * that has changed is it written.
+   */
   @Test
   void theTableOfThePageIsComplete() throws IOException {
-    if (Written.anew()) {
+    if (Written.anew() && !keys().equals(expected())) {
       write();
     }
-    List<String> keys =
-        table(Files.readString(PAGE)).lines().map(GrowthTest::firstColumns).toList();
-    assertThat(keys)
+    assertThat(keys())
         .as("%s is stale: write it with -Dgroups=written -Dwrite", PAGE)
         .containsExactlyElementsOf(expected());
+  }
+
+  private static List<String> keys() throws IOException {
+    return table(Files.readString(PAGE)).lines().map(GrowthTest::firstColumns).toList();
   }
 
   private static List<String> expected() {
