@@ -328,7 +328,7 @@ class NewCasesTest {
   }
 
   private static String numbered(String addresses) {
-    String[] each = addresses.split(" ");
+    String[] each = addresses.split(" ", -1);
     return new EditedSite(
             "Bay 2.address = " + each[1],
             "Bay 3.address = " + each[2],

@@ -345,6 +345,8 @@ enum Growing {
   private final String what;
   private final Budget budget;
   private final int few;
+
+  @SuppressWarnings("ImmutableEnumChecker") // generators keep nothing
   private final IntFunction<Work> work;
 
   Growing(String what, Budget budget, int few, IntFunction<Work> work) {
@@ -462,8 +464,14 @@ enum Growing {
     return Example.SITE
         + lines(
             number,
-            "  - unit: Bay %1$d\n    rolle: follower\n    adress: %1$d\n    comm-modul: fitted\n"
-                + "    terminaton: none\n    conductor: [A, B]\n");
+            """
+              - unit: Bay %1$d
+                rolle: follower
+                adress: %1$d
+                comm-modul: fitted
+                terminaton: none
+                conductor: [A, B]
+            """);
   }
 
   private static String zones(int number, IntFunction<String> zone) {

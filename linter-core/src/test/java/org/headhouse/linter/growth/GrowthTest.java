@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -25,8 +26,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 class GrowthTest {
   private static final Path PAGE = Path.of("docs", "security.md");
   private static final String HEAD =
-      "| what grows | n | 4n | MB for n | MB for 4n | times | times a clean site of that size |\n"
-          + "|---|---|---|---|---|---|---|\n";
+      """
+      | what grows | n | 4n | MB for n | MB for 4n | times | times a clean site of that size |
+      |---|---|---|---|---|---|---|
+      """;
 
   @ParameterizedTest
   @EnumSource
@@ -35,17 +38,22 @@ class GrowthTest {
     assertThat(GrowthLimits.broken(growth, GrowthLimits.clean())).as(growth.toString()).isEmpty();
   }
 
-  /** The values of the table are those of one run; what it is a table of is compared. */
+  /**
+   * The values of the table are those of one run; what it is a table of is compared, and only where
+   * that has changed is it written.
+   */
   @Test
   void theTableOfThePageIsComplete() throws IOException {
-    if (Written.anew()) {
+    if (Written.anew() && !keys().equals(expected())) {
       write();
     }
-    List<String> keys =
-        table(Files.readString(PAGE)).lines().map(GrowthTest::firstColumns).toList();
-    assertThat(keys)
+    assertThat(keys())
         .as("%s is stale: write it with -Dgroups=written -Dwrite", PAGE)
         .containsExactlyElementsOf(expected());
+  }
+
+  private static List<String> keys() throws IOException {
+    return table(Files.readString(PAGE)).lines().map(GrowthTest::firstColumns).toList();
   }
 
   private static List<String> expected() {
@@ -71,7 +79,7 @@ class GrowthTest {
     Files.writeString(
         PAGE,
         page.replace(HEAD + table(page), HEAD + rows)
-            .replaceFirst("(?<=measured on )[0-9-]{10}", LocalDate.now().toString()));
+            .replaceFirst("(?<=measured on )[0-9-]{10}", LocalDate.now(ZoneOffset.UTC).toString()));
   }
 
   /** The rows, without the head. */
