@@ -272,8 +272,8 @@ public final class SiteLinter {
     }
 
     /**
-     * The same where every site of the later state is checked: one whose id and file are both new is
-     * then found again by what it has in common, and one that is gone is reported.
+     * The same where every site of the later state is checked: one whose id and file are both new
+     * is then found again by what it has in common, and one that is gone is reported.
      */
     public Builder beforeAll(SiteState state) {
       this.earlier = new AllEarlierSites(state);

@@ -64,9 +64,7 @@ public final class EditedSite {
   }
 
   private void write(StringBuilder text, String part, String indentation) {
-    parts
-        .get(part)
-        .forEach((key, value) -> text.append(indentation + key + ": " + value + "\n"));
+    parts.get(part).forEach((key, value) -> text.append(indentation + key + ": " + value + "\n"));
   }
 
   @Override

@@ -44,13 +44,13 @@ public final class SilenceTable {
   public static void compare(Path page, String heading, List<Cell> cells) throws IOException {
     Map<String, List<String>> rows = new LinkedHashMap<>();
     for (Cell cell : cells) {
-      List<String> both =
-          rows.computeIfAbsent(cell.by(), any -> new ArrayList<>(List.of("", "")));
+      List<String> both = rows.computeIfAbsent(cell.by(), any -> new ArrayList<>(List.of("", "")));
       int column = cell.silences() ? 0 : 1;
       String before = both.get(column);
       both.set(column, before.isEmpty() ? cell.what() : before + "; " + cell.what());
     }
-    StringBuilder table = new StringBuilder("| by | can silence | can never silence |\n|---|---|---|\n");
+    StringBuilder table =
+        new StringBuilder("| by | can silence | can never silence |\n|---|---|---|\n");
     rows.forEach(
         (by, both) ->
             table
@@ -58,6 +58,8 @@ public final class SilenceTable {
                 .append((both.get(0).isEmpty() ? NOTHING : both.get(0)) + " | ")
                 .append((both.get(1).isEmpty() ? NOTHING : both.get(1)) + " |\n"));
     String text = Files.readString(page);
-    assertThat(text).as("the table of the page under %s", heading).contains(heading + "\n\n" + table);
+    assertThat(text)
+        .as("the table of the page under %s", heading)
+        .contains(heading + "\n\n" + table);
   }
 }

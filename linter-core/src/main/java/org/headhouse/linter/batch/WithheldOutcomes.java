@@ -61,8 +61,7 @@ final class WithheldOutcomes {
       return results;
     }
     List<InputFile> strangers = outcomes.keySet().stream().map(inputs::get).toList();
-    EarlierSites.Unfound unfound =
-        earlier.unfound(new EarlierSites.LaterSites(ids, strangers));
+    EarlierSites.Unfound unfound = earlier.unfound(new EarlierSites.LaterSites(ids, strangers));
     outcomes.forEach(
         (path, outcome) -> {
           boolean isRenamed = unfound.renamed().containsKey(path);

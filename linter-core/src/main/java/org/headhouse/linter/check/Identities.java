@@ -63,9 +63,10 @@ final class Identities {
     return new Identity(site, at(path.steps()), writable(unit), writable(value), graded, null);
   }
 
-  /** One of several units: where the finding points depends on the others, so only its part counts. */
-  private Identity of(
-      NodePath path, String unit, @Nullable Level graded, @Nullable String detail) {
+  /**
+   * One of several units: where the finding points depends on the others, so only its part counts.
+   */
+  private Identity of(NodePath path, String unit, @Nullable Level graded, @Nullable String detail) {
     List<String> part = path.steps().subList(0, Math.min(1, path.steps().size()));
     return new Identity(site, at(part), writable(unit), null, graded, writable(detail));
   }

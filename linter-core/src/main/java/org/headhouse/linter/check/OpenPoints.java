@@ -42,11 +42,11 @@ final class OpenPoints {
     String asked = comment.text().substring(MARK.length()).strip();
     return Finding.of(
             "draft.open-point",
-        comment.region(),
-        new Message(
-            "the draft left this open: " + shown(asked),
-            "what nobody has compared with the site may be wrong in every figure and on every sheet",
-            "look at the site, correct the file where it differs, and then delete the comment"))
+            comment.region(),
+            new Message(
+                "the draft left this open: " + shown(asked),
+                "what nobody has compared with the site may be wrong in every figure and on every sheet",
+                "look at the site, correct the file where it differs, and then delete the comment"))
         .about(asked);
   }
 

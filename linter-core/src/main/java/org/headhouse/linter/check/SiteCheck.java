@@ -110,8 +110,7 @@ public final class SiteCheck {
     return examine(path, bytes, today, earlier);
   }
 
-  private ExaminedFile examine(
-      String path, byte[] bytes, LocalDate today, EarlierSites compared) {
+  private ExaminedFile examine(String path, byte[] bytes, LocalDate today, EarlierSites compared) {
     Document document = SourceDecoder.read(path, bytes, setup.limits());
     List<Finding> findings = new ArrayList<>(document.findings());
     var root = document.root();

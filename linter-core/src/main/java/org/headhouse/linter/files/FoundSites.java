@@ -13,7 +13,10 @@ import java.util.List;
  * @param overlooked files that are likely to be meant as sites and are not read
  */
 public record FoundSites(
-    Path sites, SiteNames names, List<FoundFile> files, SettingsFiles settings,
+    Path sites,
+    SiteNames names,
+    List<FoundFile> files,
+    SettingsFiles settings,
     List<Overlooked> overlooked) {
   public FoundSites {
     files = List.copyOf(files);

@@ -122,8 +122,7 @@ public final class SiteFiles {
     }
   }
 
-  private Found search(boolean all, List<Path> asked, List<Path> others)
-      throws UserError {
+  private Found search(boolean all, List<Path> asked, List<Path> others) throws UserError {
     Set<Path> real = others.stream().map(RealPath::of).collect(Collectors.toUnmodifiableSet());
     try {
       SiteSearch search = new SiteSearch(sites, names, real);

@@ -58,7 +58,8 @@ public record Result(
       @Nullable String unit,
       List<RelatedLocation> related,
       @Nullable Suppression suppression) {
-    this(rule, level, message, location, logical, unit, related, suppression, List.of(), null, null);
+    this(
+        rule, level, message, location, logical, unit, related, suppression, List.of(), null, null);
   }
 
   /** Whether it was accepted on purpose. */
@@ -99,6 +100,16 @@ public record Result(
   /** The same result, compared with a baseline. */
   public Result compared(BaselineState found) {
     return new Result(
-        rule, level, message, location, logical, unit, related, suppression, identities, found, fix);
+        rule,
+        level,
+        message,
+        location,
+        logical,
+        unit,
+        related,
+        suppression,
+        identities,
+        found,
+        fix);
   }
 }

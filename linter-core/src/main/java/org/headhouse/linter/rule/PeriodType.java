@@ -34,8 +34,7 @@ final class PeriodType implements ParameterType<Period> {
           default -> Period.ofYears(number);
         };
     LocalDate start = LocalDate.EPOCH;
-    return Optional.of(period)
-        .filter(one -> !start.plus(one).isAfter(start.plusYears(MOST_YEARS)));
+    return Optional.of(period).filter(one -> !start.plus(one).isAfter(start.plusYears(MOST_YEARS)));
   }
 
   @Override

@@ -11,8 +11,7 @@ import java.util.function.ToDoubleFunction;
  * @param least as the policy would write it
  * @param most as the policy would write it
  */
-record RangeType<T>(
-    ParameterType<T> type, ToDoubleFunction<T> measure, String least, String most)
+record RangeType<T>(ParameterType<T> type, ToDoubleFunction<T> measure, String least, String most)
     implements ParameterType<T> {
 
   RangeType {

@@ -25,7 +25,9 @@ public record SiteRun(FoundSites found, BaseFolder base, int threads) {
     return new SharedSettings(found.settings(), base, SettingsFiles.boundary(found.sites()));
   }
 
-  /** Reports which files hold for all sites, and which are likely to be meant as such or as sites. */
+  /**
+   * Reports which files hold for all sites, and which are likely to be meant as such or as sites.
+   */
   public void reportSettings(Console console) {
     settings().report(found.sites(), console);
     found

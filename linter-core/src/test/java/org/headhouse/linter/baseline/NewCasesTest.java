@@ -25,8 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class NewCasesTest {
   private static final String FILE = "example.yaml";
   private static final String LIVE = "site.stage = commissioned";
-  private static final String BROADCAST =
-      "line.traffic = {broadcast: {registers: 12, every: 5 s}}";
+  private static final String BROADCAST = "line.traffic = {broadcast: {registers: 12, every: 5 s}}";
 
   private static final String TYPES =
       """
@@ -62,8 +61,8 @@ class NewCasesTest {
       boolean grows) {
     String site(boolean hasFirst, boolean hasSecond) {
       List<String> edits = new ArrayList<>(always);
-      edits.addAll(hasFirst ? List.of(first.split("; ")) : List.of());
-      edits.addAll(hasSecond ? List.of(second.split("; ")) : List.of());
+      edits.addAll(hasFirst ? List.of(first.split("; ", -1)) : List.of());
+      edits.addAll(hasSecond ? List.of(second.split("; ", -1)) : List.of());
       return new EditedSite(edits.toArray(String[]::new)).toString();
     }
 
@@ -123,10 +122,15 @@ class NewCasesTest {
             .of("Bay 2", "Bay 3"),
         pair("serial.unsupported", "Bay 2.device-type = odd", "Bay 3.device-type = slow")
             .of("Bay 2", "Bay 3"),
-        pair("termination.undeclared", "Boiler Room.termination = {in: 120 ohm}",
+        pair(
+            "termination.undeclared",
+            "Boiler Room.termination = {in: 120 ohm}",
             "Boiler Room.termination = {}"),
-        pair("termination.undeclared", "Boiler Room.termination = {in: 120 ohm}",
-            "Boiler Room.termination = {out: 120 ohm}").swapped(),
+        pair(
+                "termination.undeclared",
+                "Boiler Room.termination = {in: 120 ohm}",
+                "Boiler Room.termination = {out: 120 ohm}")
+            .swapped(),
         pair("conductors.common", "Bay 2.conductors = [A, B]", "Bay 3.conductors = [A, B]")
             .of("Bay 2", "Bay 3")
             .with(
@@ -137,9 +141,9 @@ class NewCasesTest {
         pair("conductors.common", "Bay 2.device-type = isolated", "Bay 3.device-type = isolated")
             .of("Bay 2", "Bay 3"),
         pair(
-            "conductors.ground",
-            "Bay 2.conductors = [A, B, G]",
-            "Bay 2.conductors = [A, B]; Bay 3.conductors = [A, B, G]")
+                "conductors.ground",
+                "Bay 2.conductors = [A, B, G]",
+                "Bay 2.conductors = [A, B]; Bay 3.conductors = [A, B, G]")
             .with("Head House.conductors = [A, B]")
             .swapped(),
         pair(
@@ -147,8 +151,14 @@ class NewCasesTest {
                 "Head House.run-to-next = between-buildings",
                 "Bay 3.run-to-next = between-buildings")
             .of("Head House", "Bay 3")
-            .with("Head House.device-type = joined", "Bay 2.device-type = joined", "Bay 4.device-type = joined"),
-        pair("address.order", "Bay 2.address = 3; Bay 3.address = 2", "Bay 5.address = 6; Bay 6.address = 5")
+            .with(
+                "Head House.device-type = joined",
+                "Bay 2.device-type = joined",
+                "Bay 4.device-type = joined"),
+        pair(
+                "address.order",
+                "Bay 2.address = 3; Bay 3.address = 2",
+                "Bay 5.address = 6; Bay 6.address = 5")
             .of("Bay 3", "Bay 6")
             .with(
                 "Bay 4.cable-to-next = 5 m",
@@ -158,19 +168,13 @@ class NewCasesTest {
                 "Bay 5.cable-to-next = 5 m",
                 "Bay 6.role = follower",
                 "Bay 6.address = 6"),
+        pair("address.duplicate", "Head House.address = 4", "Bay 2.address = 4"),
         pair(
-            "address.duplicate",
-            "Head House.address = 4",
-            "Bay 2.address = 4"),
-        pair(
-            "network.duplicate-ip",
-            "Bay 2.network = {ip: 10.0.0.4/24}",
-            "Bay 3.network = {ip: 10.0.0.4/24}")
+                "network.duplicate-ip",
+                "Bay 2.network = {ip: 10.0.0.4/24}",
+                "Bay 3.network = {ip: 10.0.0.4/24}")
             .with("Bay 4.network = {ip: 10.0.0.4/24}"),
-        pair(
-                "outdoor.age-unknown",
-                "Bay 2.close-time = -",
-                "Bay 3.close-time = -")
+        pair("outdoor.age-unknown", "Bay 2.close-time = -", "Bay 3.close-time = -")
             .of("Bay 2", "Bay 3")
             .with(
                 "site.weather-station = {at: Head House, readings: [light, temperature, wind-speed], averaging: 10 s, close-within: 3 min}",
@@ -183,8 +187,10 @@ class NewCasesTest {
                 "Bay 3.on-stale-readings = close",
                 "Bay 3.close-time = 60 s",
                 "Bay 3.stale-after = 30 s"),
-        pair("traffic.two-clients", "Dosing Rig.polled = {by: head, registers: 4, every: 1 min}",
-            "Mixing Rig.polled = {by: head, registers: 4, every: 1 min}")
+        pair(
+                "traffic.two-clients",
+                "Dosing Rig.polled = {by: head, registers: 4, every: 1 min}",
+                "Mixing Rig.polled = {by: head, registers: 4, every: 1 min}")
             .with(
                 "site.supervision = {link: serial, zones: [Head House, Bay 2, Bay 3, Bay 4]}",
                 "Head House.device-type = box",
@@ -192,10 +198,7 @@ class NewCasesTest {
                 "Dosing Rig.address = 57",
                 "Dosing Rig.cable-to-next = 5 m",
                 "Mixing Rig.address = 58"),
-        pair(
-                "commissioning.response-unseen",
-                "Bay 2.vents = roof",
-                "Bay 3.vents = roof")
+        pair("commissioning.response-unseen", "Bay 2.vents = roof", "Bay 3.vents = roof")
             .of("Bay 2", "Bay 3")
             .with(
                 LIVE,
@@ -208,7 +211,12 @@ class NewCasesTest {
                 "commissioning.response-unseen",
                 "site.commissioning = {date: 2026-03-14, by: R.O., stale-response-seen: [Bay 2]}",
                 "site.commissioning = {date: 2026-03-14, by: R.O.}")
-            .with(LIVE, "Head House.vents = none", "Bay 2.vents = roof", "Bay 3.vents = none", "Bay 4.vents = none"),
+            .with(
+                LIVE,
+                "Head House.vents = none",
+                "Bay 2.vents = roof",
+                "Bay 3.vents = none",
+                "Bay 4.vents = none"),
         pair(
                 "commissioning.unit-unseen",
                 "site.commissioning = {date: 2026-03-14, by: R.O., outdoor-readings-seen: [Bay 3, Bay 4]}",
@@ -216,18 +224,25 @@ class NewCasesTest {
             .of("Bay 2", "Bay 3")
             .with(LIVE),
         pair(
-            "commissioning.unmeasured",
-            "site.commissioning = {date: 2026-03-14, by: R.O., measured: {pair-resistance: 62 ohm, elsewhere: [{at: Bay 4, pair-resistance: 62 ohm}, {at: Boiler Room, side: in, pair-resistance: 62 ohm}]}}",
-            "site.commissioning = {date: 2026-03-14, by: R.O., measured: {pair-resistance: 62 ohm, elsewhere: [{at: Bay 4, pair-resistance: 62 ohm}]}}")
+                "commissioning.unmeasured",
+                "site.commissioning = {date: 2026-03-14, by: R.O., measured: {pair-resistance: 62 ohm, elsewhere: [{at: Bay 4, pair-resistance: 62 ohm}, {at: Boiler Room, side: in, pair-resistance: 62 ohm}]}}",
+                "site.commissioning = {date: 2026-03-14, by: R.O., measured: {pair-resistance: 62 ohm, elsewhere: [{at: Bay 4, pair-resistance: 62 ohm}]}}")
             .with(LIVE),
         pair(
-            "supervision.zone-missing",
-            "site.supervision = {link: serial, zones: [Head House, Bay 3, Bay 4]}",
-            "site.supervision = {link: serial, zones: [Head House, Bay 4]}")
+                "supervision.zone-missing",
+                "site.supervision = {link: serial, zones: [Head House, Bay 3, Bay 4]}",
+                "site.supervision = {link: serial, zones: [Head House, Bay 4]}")
             .of("Bay 2", "Bay 3"),
-        pair("cable.too-long", "Bay 3.cable-to-next = 1300 m", "Bay 4.cable-to-next = 5 m; Bay 5.role = follower").growing(),
-        pair("segment.overloaded", "Bay 3.device-type = heavy; Bay 4.device-type = heavy",
-            "Bay 4.cable-to-next = 5 m; Bay 5.role = follower").growing());
+        pair(
+                "cable.too-long",
+                "Bay 3.cable-to-next = 1300 m",
+                "Bay 4.cable-to-next = 5 m; Bay 5.role = follower")
+            .growing(),
+        pair(
+                "segment.overloaded",
+                "Bay 3.device-type = heavy; Bay 4.device-type = heavy",
+                "Bay 4.cable-to-next = 5 m; Bay 5.role = follower")
+            .growing());
   }
 
   private static List<Result> fresh(String rule, CheckReport report) {
@@ -282,7 +297,8 @@ class NewCasesTest {
   private List<String> accepted(Pair pair, String site, String... units) throws IOException {
     StringBuilder text = new StringBuilder(site).append("suppressions:\n");
     for (String unit : units) {
-      text.append("  - {rule: " + pair.rule() + ", unit: " + unit + ", justification: Accepted.}\n");
+      text.append(
+          "  - {rule: " + pair.rule() + ", unit: " + unit + ", justification: Accepted.}\n");
     }
     OldDebt debt = new OldDebt(folder, null, SiteInput.text("device-types.yaml", TYPES));
     debt.take(Map.of());
@@ -293,7 +309,9 @@ class NewCasesTest {
         .toList();
   }
 
-  /** Addresses of the four units: as many may be missing before each as were, whichever they are. */
+  /**
+   * Addresses of the four units: as many may be missing before each as were, whichever they are.
+   */
   @ParameterizedTest
   @CsvSource({
     "1 3 4 5, 1 3 4 5, false",
@@ -310,7 +328,7 @@ class NewCasesTest {
   }
 
   private static String numbered(String addresses) {
-    String[] each = addresses.split(" ");
+    String[] each = addresses.split(" ", -1);
     return new EditedSite(
             "Bay 2.address = " + each[1],
             "Bay 3.address = " + each[2],

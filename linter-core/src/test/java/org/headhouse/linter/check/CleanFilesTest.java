@@ -53,8 +53,7 @@ class CleanFilesTest {
     told.addAll(List.of(outcome.results(), outcome.notifications(), outcome.units()));
     for (FileOutcome.Key key : outcome.keys()) {
       told.add(
-          Arrays.asList(
-              key.rule(), key.text(), key.location(), key.site(), key.suppression()));
+          Arrays.asList(key.rule(), key.text(), key.location(), key.site(), key.suppression()));
     }
     return told;
   }

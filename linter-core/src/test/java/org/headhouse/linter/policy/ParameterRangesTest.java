@@ -59,7 +59,13 @@ class ParameterRangesTest {
 
   private static List<Result> faults(String rule, String name, String written) throws IOException {
     String policy =
-        "format: 1\nrule-set: 1\nrules: {" + rule + ": {parameters: {" + name + ": '" + written + "'}}}\n";
+        "format: 1\nrule-set: 1\nrules: {"
+            + rule
+            + ": {parameters: {"
+            + name
+            + ": '"
+            + written
+            + "'}}}\n";
     return SiteLinter.builder()
         .policy(SiteInput.text("linter.yaml", policy))
         .build()

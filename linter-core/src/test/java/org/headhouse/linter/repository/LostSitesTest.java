@@ -17,15 +17,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Rules on changes find a site again though its file and its id are new, and miss one that is gone. */
+/**
+ * Rules on changes find a site again though its file and its id are new, and miss one that is gone.
+ */
 class LostSitesTest {
   private static final String OTHER =
       "format: 1\nsite: palms\nstage: planned\nchain:\n  - unit: Palm House\n    role: head\n";
 
   private static String live(String id, String... edits) {
-    String[] all = Stream.concat(
-            Stream.of("site.site = " + id, "site.stage = commissioned"), Stream.of(edits))
-        .toArray(String[]::new);
+    String[] all =
+        Stream.concat(Stream.of("site.site = " + id, "site.stage = commissioned"), Stream.of(edits))
+            .toArray(String[]::new);
     return new EditedSite(all).toString();
   }
 
@@ -104,8 +106,7 @@ class LostSitesTest {
     String moved = live("c", "Bay 3.address = 4", "Bay 4.address = 3");
     String less =
         live("d", "Bay 2 = -", "Bay 3 = -", "Mist House.role = follower", "Mist House.address = 9");
-    assertThat(
-            changes(Map.of("a.yaml", live("a")), Map.of("b.yaml", less, "c.yaml", moved)))
+    assertThat(changes(Map.of("a.yaml", live("a")), Map.of("b.yaml", less, "c.yaml", moved)))
         .hasSize(2)
         .allMatch(line -> line.startsWith("c.yaml: the live unit"));
   }

@@ -96,14 +96,16 @@ class YieldingTest {
                 .yieldsTo("address.kept-free", "address: 2 -> address: 20"),
             mistake("address.order", "address: 2 -> address: 90")
                 .yieldsTo(
-                    "head.missing", NO_HEAD, "address: 1\n -> address: 2\n", "address: 90 -> address: 1")
+                    "head.missing",
+                    NO_HEAD,
+                    "address: 1\n -> address: 2\n",
+                    "address: 90 -> address: 1")
                 .yieldsTo("head.duplicate", TWO_HEADS)
                 .yieldsTo(
                     "head.not-first",
                     "role: head\n    address: 1 -> role: follower\n    address: 2",
                     "role: follower\n    address: 90 -> role: head\n    address: 1")
-                .yieldsTo(
-                    "head.address", "address: 1 -> address: 4", "address: 90 -> address: 2")
+                .yieldsTo("head.address", "address: 1 -> address: 4", "address: 90 -> address: 2")
                 .yieldsTo("address.duplicate", "address: 3 -> address: 1")
                 .yieldsTo("address.reserved", "address: 3 -> address: 0")
                 .yieldsTo(

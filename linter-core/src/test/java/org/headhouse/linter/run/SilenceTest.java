@@ -37,6 +37,7 @@ class SilenceTest {
 
   /** Two units without a module, a terminator too many, and a cable without a shield. */
   private static final String ABSENT_2 = "Bay 2.comm-module = absent";
+
   private static final String ABSENT_3 = "Bay 3.comm-module = absent";
   private static final String MID_LINE = "Bay 2.termination = 120 ohm";
   private static final String BARE =
@@ -76,11 +77,17 @@ class SilenceTest {
     silences(
         by,
         "results of that rule",
-        on -> SilencedRun.of(ABSENT_2).policy(on, "module.absent: {level: none}").tells("module.absent"));
+        on ->
+            SilencedRun.of(ABSENT_2)
+                .policy(on, "module.absent: {level: none}")
+                .tells("module.absent"));
     never(
         by,
         "results of other rules",
-        on -> SilencedRun.of(ABSENT_2).policy(on, "cable.unshielded: {level: none}").tells("module.absent"));
+        on ->
+            SilencedRun.of(ABSENT_2)
+                .policy(on, "cable.unshielded: {level: none}")
+                .tells("module.absent"));
     never(
         by,
         "a fault in which rules that yield to that one are silent, which it then reports as a note",
@@ -126,11 +133,13 @@ class SilenceTest {
         "results of rules that a later rule set brought",
         on -> {
           SilencedRun run = SilencedRun.of().policy(true, on ? "" : "house.later: {level: error}");
-          return run.builder().rule(new LaterRule()).build().check(run.inputs()).results()
-              .stream()
+          return run.builder().rule(new LaterRule()).build().check(run.inputs()).results().stream()
               .anyMatch(result -> result.rule().equals("house.later"));
         });
-    never(by, "results of rules that its number has", on -> SilencedRun.of(ABSENT_2).policy(on, "").tells("module.absent"));
+    never(
+        by,
+        "results of rules that its number has",
+        on -> SilencedRun.of(ABSENT_2).policy(on, "").tells("module.absent"));
   }
 
   private static void parameters() {
@@ -158,11 +167,17 @@ class SilenceTest {
     silences(
         whole,
         "results of that rule in the site, those that come later too",
-        on -> SilencedRun.of(ABSENT_2, ABSENT_3).suppressed(on, "rule: module.absent, " + WHY).tells("module.absent"));
+        on ->
+            SilencedRun.of(ABSENT_2, ABSENT_3)
+                .suppressed(on, "rule: module.absent, " + WHY)
+                .tells("module.absent"));
     never(
         whole,
         "results of another rule",
-        on -> SilencedRun.of(ABSENT_2, BARE).suppressed(on, "rule: cable.unshielded, " + WHY).tells("module.absent"));
+        on ->
+            SilencedRun.of(ABSENT_2, BARE)
+                .suppressed(on, "rule: cable.unshielded, " + WHY)
+                .tells("module.absent"));
     never(
         whole,
         "results of another site",
@@ -209,7 +224,10 @@ class SilenceTest {
     silences(
         unit,
         "results of that rule at that unit, those that come later too",
-        on -> SilencedRun.of(ABSENT_2).suppressed(on, "rule: module.absent, unit: Bay 2, " + WHY).tells("module.absent"));
+        on ->
+            SilencedRun.of(ABSENT_2)
+                .suppressed(on, "rule: module.absent, unit: Bay 2, " + WHY)
+                .tells("module.absent"));
     silences(
         unit,
         "a result of several units once each of them has one",
@@ -237,7 +255,10 @@ class SilenceTest {
     never(
         unit,
         "results of the line",
-        on -> SilencedRun.of(BARE).suppressed(on, "rule: cable.unshielded, unit: Head House, " + WHY).tells("cable.unshielded"));
+        on ->
+            SilencedRun.of(BARE)
+                .suppressed(on, "rule: cable.unshielded, unit: Head House, " + WHY)
+                .tells("cable.unshielded"));
 
     never(
         "a suppression that has expired",
@@ -258,7 +279,11 @@ class SilenceTest {
                 .text(A, "# moved\n" + SilencedRun.of(ABSENT_2).text(A))
                 .knowing(on, SilencedRun.of(ABSENT_2))
                 .tells("module.absent"));
-    never(by, "the same at another unit", on -> SilencedRun.of(ABSENT_3).knowing(on, SilencedRun.of(ABSENT_2)).tells("module.absent"));
+    never(
+        by,
+        "the same at another unit",
+        on ->
+            SilencedRun.of(ABSENT_3).knowing(on, SilencedRun.of(ABSENT_2)).tells("module.absent"));
     never(
         by,
         "another value at the same place",
@@ -290,7 +315,11 @@ class SilenceTest {
     never(
         by,
         "the same in a site that was copied",
-        on -> SilencedRun.of().file(B, "second", ABSENT_2).knowing(on, SilencedRun.of(ABSENT_2)).tells("module.absent"));
+        on ->
+            SilencedRun.of()
+                .file(B, "second", ABSENT_2)
+                .knowing(on, SilencedRun.of(ABSENT_2))
+                .tells("module.absent"));
     never(
         by,
         "a clash with another site than before",
@@ -299,14 +328,14 @@ class SilenceTest {
                 .file("sites/alder.yaml", "alder", CUSTOMER, SHARED_IP)
                 .file(B, "second", CUSTOMER, SHARED_IP)
                 .knowing(
-                    on,
-                    SilencedRun.of(CUSTOMER, SHARED_IP).file(B, "second", CUSTOMER, SHARED_IP))
+                    on, SilencedRun.of(CUSTOMER, SHARED_IP).file(B, "second", CUSTOMER, SHARED_IP))
                 .tells("network.duplicate-ip"));
     never(
         by,
         "a zone of the customer that another site has too by now",
         on -> {
-          String zones = "site.supervision = {link: serial, zones: [Head House, Bay 2, Bay 3, Bay 4]}";
+          String zones =
+              "site.supervision = {link: serial, zones: [Head House, Bay 2, Bay 3, Bay 4]}";
           return SilencedRun.of(CUSTOMER)
               .file("sites/alder.yaml", "alder", CUSTOMER, zones)
               .file(B, "second", CUSTOMER, zones)
@@ -318,9 +347,13 @@ class SilenceTest {
         "a unit that the record lacks by now",
         on -> {
           String live = "site.stage = commissioned";
-          String none = "site.commissioning = {date: 2026-03-14, by: R.O., outdoor-readings-seen: [Bay 4]}";
-          String one = "site.commissioning = {date: 2026-03-14, by: R.O., outdoor-readings-seen: [Bay 3, Bay 4]}";
-          return SilencedRun.of(live, none).knowing(on, SilencedRun.of(live, one)).tells("commissioning.unit-unseen");
+          String none =
+              "site.commissioning = {date: 2026-03-14, by: R.O., outdoor-readings-seen: [Bay 4]}";
+          String one =
+              "site.commissioning = {date: 2026-03-14, by: R.O., outdoor-readings-seen: [Bay 3, Bay 4]}";
+          return SilencedRun.of(live, none)
+              .knowing(on, SilencedRun.of(live, one))
+              .tells("commissioning.unit-unseen");
         });
     never(
         by,
@@ -350,11 +383,16 @@ class SilenceTest {
     never(
         by,
         "what is suppressed by now, once it no longer is",
-        on -> SilencedRun.of(ABSENT_2).knowing(on, SilencedRun.of(ABSENT_2).suppressed(true, "rule: module.absent, " + WHY)).tells("module.absent"));
+        on ->
+            SilencedRun.of(ABSENT_2)
+                .knowing(
+                    on, SilencedRun.of(ABSENT_2).suppressed(true, "rule: module.absent, " + WHY))
+                .tells("module.absent"));
   }
 
   /** The rules that a second run tells after a first one kept its outcomes. */
-  private static List<String> afterwards(SilencedRun first, SilencedRun second, boolean kept) throws IOException {
+  private static List<String> afterwards(SilencedRun first, SilencedRun second, boolean kept)
+      throws IOException {
     Path cache = Files.createTempDirectory(folder, "kept");
     for (SilencedRun run : List.of(first, second)) {
       SiteLinter.Builder builder = run.builder();
@@ -373,7 +411,10 @@ class SilenceTest {
 
   private static void keptOutcomes() {
     String by = "kept outcomes (`clean-sites.cache`)";
-    never(by, "a result of a file that changed", on -> afterwards(SilencedRun.of(), SilencedRun.of(ABSENT_2), on).contains("module.absent"));
+    never(
+        by,
+        "a result of a file that changed",
+        on -> afterwards(SilencedRun.of(), SilencedRun.of(ABSENT_2), on).contains("module.absent"));
     never(
         by,
         "a result that another policy brings",
@@ -387,7 +428,10 @@ class SilenceTest {
         by,
         "a result that other device types bring",
         on ->
-            afterwards(SilencedRun.of(), SilencedRun.of().types(SilencedRun.TYPES.replace("1/8", "30")), on)
+            afterwards(
+                    SilencedRun.of(),
+                    SilencedRun.of().types(SilencedRun.TYPES.replace("1/8", "30")),
+                    on)
                 .contains("segment.overloaded"));
     never(
         by,
@@ -401,15 +445,18 @@ class SilenceTest {
         by,
         "a clash of two sites that are clean by themselves",
         on -> {
-          SilencedRun both = SilencedRun.of(CUSTOMER, SHARED_IP).file(B, "second", CUSTOMER, SHARED_IP);
-          return afterwards(SilencedRun.of(CUSTOMER, SHARED_IP), both, on).contains("network.duplicate-ip")
+          SilencedRun both =
+              SilencedRun.of(CUSTOMER, SHARED_IP).file(B, "second", CUSTOMER, SHARED_IP);
+          return afterwards(SilencedRun.of(CUSTOMER, SHARED_IP), both, on)
+                  .contains("network.duplicate-ip")
               && afterwards(both, both, on).contains("network.duplicate-ip");
         });
     never(
         by,
         "a zone that two clean sites of one customer have",
         on -> {
-          String zones = "site.supervision = {link: serial, zones: [Head House, Bay 2, Bay 3, Bay 4]}";
+          String zones =
+              "site.supervision = {link: serial, zones: [Head House, Bay 2, Bay 3, Bay 4]}";
           SilencedRun both = SilencedRun.of(CUSTOMER, zones).file(B, "second", CUSTOMER, zones);
           return afterwards(both, both, on).contains("supervision.zone-duplicate");
         });
@@ -436,18 +483,25 @@ class SilenceTest {
     never(
         by,
         "what has another cause",
-        on -> SilencedRun.of("Head House.address = " + (on ? "9" : "1"), ABSENT_2).tells("module.absent"));
+        on ->
+            SilencedRun.of("Head House.address = " + (on ? "9" : "1"), ABSENT_2)
+                .tells("module.absent"));
     never(
         by,
         "a line out of order far from the head unit that is missing",
         on ->
-            SilencedRun.of("Bay 3.address = 4", "Bay 4.address = 3", "Head House.role = " + (on ? "follower" : "head"))
+            SilencedRun.of(
+                    "Bay 3.address = 4",
+                    "Bay 4.address = 3",
+                    "Head House.role = " + (on ? "follower" : "head"))
                 .tells("address.order"));
     never(
         by,
         "a known length that alone is too long, where another is missing",
         on ->
-            SilencedRun.of("Bay 3.cable-to-next = 1300 m", on ? "Boiler Room.cable-to-next = -" : "Boiler Room.cable-to-next = 5 m")
+            SilencedRun.of(
+                    "Bay 3.cable-to-next = 1300 m",
+                    on ? "Boiler Room.cable-to-next = -" : "Boiler Room.cable-to-next = 5 m")
                 .tells("cable.too-long"));
   }
 
@@ -458,7 +512,11 @@ class SilenceTest {
         by,
         "a fault at a unit that an alias brings it to",
         on ->
-            SilencedRun.of(anchored, on ? "Bay 3.outdoor = *here" : "Bay 3.outdoor = {light: local, temperature: head}")
+            SilencedRun.of(
+                        anchored,
+                        on
+                            ? "Bay 3.outdoor = *here"
+                            : "Bay 3.outdoor = {light: local, temperature: head}")
                     .count("outdoor.not-from-head")
                 == 2);
     never(
@@ -507,7 +565,9 @@ class SilenceTest {
         "that a file is too large to be read, which is an error",
         on ->
             SilencedRun.of()
-                .text(A, SilencedRun.of().text(A) + "# " + "x".repeat(on ? 3_000_000 : 2_000_000) + "\n")
+                .text(
+                    A,
+                    SilencedRun.of().text(A) + "# " + "x".repeat(on ? 3_000_000 : 2_000_000) + "\n")
                 .tells("file.too-large"));
     never(
         by,
@@ -530,7 +590,10 @@ class SilenceTest {
             SilencedRun.of(live, "Bay 2.address = 3", "Bay 3.address = 2")
                 .since(!on, before)
                 .tells("change.commissioned-readdressed"));
-    never(by, "results of other rules", on -> SilencedRun.of(ABSENT_2).since(!on, before).tells("module.absent"));
+    never(
+        by,
+        "results of other rules",
+        on -> SilencedRun.of(ABSENT_2).since(!on, before).tells("module.absent"));
     String with = "a revision to compare with (`linter.since`)";
     never(
         with,
@@ -547,7 +610,9 @@ class SilenceTest {
         on ->
             new SilencedRun()
                 .text(B, "format: 1\nsite: second\nstage: planned\nchain: []\n")
-                .text(on ? B : "sites/third.yaml", "format: 1\nsite: second\nstage: planned\nchain: []\n")
+                .text(
+                    on ? B : "sites/third.yaml",
+                    "format: 1\nsite: second\nstage: planned\nchain: []\n")
                 .since(true, before)
                 .tells("change.commissioned-removed"));
   }
@@ -558,7 +623,8 @@ class SilenceTest {
       Path out = Files.createTempDirectory(folder, "out");
       RecordingConsole console = new RecordingConsole();
       Outcome outcome =
-          new CheckOutput(failing, printed, out).write(run.report(), console, new BaseFolder(folder));
+          new CheckOutput(failing, printed, out)
+              .write(run.report(), console, new BaseFolder(folder));
       return new Ended(
           !outcome.isClean(),
           console.lines().stream().anyMatch(line -> line.contains("warning: ")),
@@ -569,9 +635,22 @@ class SilenceTest {
 
   private static void levelsOfTheRun() {
     String fail = "`failLevel`";
-    silences(fail, "that milder results fail the run", on -> Ended.of(SilencedRun.of(BARE), on ? Level.ERROR : Level.WARNING, Level.NOTE).fails());
-    never(fail, "what is printed", on -> Ended.of(SilencedRun.of(BARE), on ? Level.NONE : Level.WARNING, Level.NOTE).isPrinted());
-    never(fail, "what is in `results.sarif`", on -> Ended.of(SilencedRun.of(BARE), on ? Level.NONE : Level.WARNING, Level.NOTE).isWritten());
+    silences(
+        fail,
+        "that milder results fail the run",
+        on -> Ended.of(SilencedRun.of(BARE), on ? Level.ERROR : Level.WARNING, Level.NOTE).fails());
+    never(
+        fail,
+        "what is printed",
+        on ->
+            Ended.of(SilencedRun.of(BARE), on ? Level.NONE : Level.WARNING, Level.NOTE)
+                .isPrinted());
+    never(
+        fail,
+        "what is in `results.sarif`",
+        on ->
+            Ended.of(SilencedRun.of(BARE), on ? Level.NONE : Level.WARNING, Level.NOTE)
+                .isWritten());
     never(
         fail,
         "that the tool could not do its work",
@@ -590,9 +669,20 @@ class SilenceTest {
           return !Outcome.of(report, on ? Level.NONE : Level.ERROR).isClean();
         });
     String print = "`printLevel`";
-    silences(print, "milder results on the console", on -> Ended.of(SilencedRun.of(BARE), Level.ERROR, on ? Level.ERROR : Level.NOTE).isPrinted());
-    never(print, "that results fail the run", on -> Ended.of(SilencedRun.of(BARE), Level.WARNING, on ? Level.NONE : Level.NOTE).fails());
-    never(print, "what is in `results.sarif`", on -> Ended.of(SilencedRun.of(BARE), Level.ERROR, on ? Level.NONE : Level.NOTE).isWritten());
+    silences(
+        print,
+        "milder results on the console",
+        on ->
+            Ended.of(SilencedRun.of(BARE), Level.ERROR, on ? Level.ERROR : Level.NOTE).isPrinted());
+    never(
+        print,
+        "that results fail the run",
+        on -> Ended.of(SilencedRun.of(BARE), Level.WARNING, on ? Level.NONE : Level.NOTE).fails());
+    never(
+        print,
+        "what is in `results.sarif`",
+        on ->
+            Ended.of(SilencedRun.of(BARE), Level.ERROR, on ? Level.NONE : Level.NOTE).isWritten());
   }
 
   /** A folder with sites, and what a run over it reports of its names. */
@@ -604,7 +694,11 @@ class SilenceTest {
     SiteRun run =
         new SitesRequest(
                 new SettingsRequest(
-                    home.resolve("sites"), null, null, new BaseFolder(home), name -> "linter." + name),
+                    home.resolve("sites"),
+                    null,
+                    null,
+                    new BaseFolder(home),
+                    name -> "linter." + name),
                 SiteNames.USUAL,
                 List.of(excludes),
                 true,
@@ -621,12 +715,24 @@ class SilenceTest {
 
   private static void excludes() {
     String by = "`includes` and `excludes`";
-    silences(by, "all results of files that are no sites by them", on -> found(A, on ? new String[] {"example.yaml"} : new String[0]).contains(A + " module.absent"));
-    never(by, "results of other files", on -> found(B, on ? new String[] {"example.yaml"} : new String[0]).contains(B + " module.absent"));
+    silences(
+        by,
+        "all results of files that are no sites by them",
+        on ->
+            found(A, on ? new String[] {"example.yaml"} : new String[0])
+                .contains(A + " module.absent"));
+    never(
+        by,
+        "results of other files",
+        on ->
+            found(B, on ? new String[] {"example.yaml"} : new String[0])
+                .contains(B + " module.absent"));
     never(
         by,
         "that a file which is likely to be meant as a site is not read",
-        on -> found(on ? "sites/SECOND.YAML" : "sites/second.yaml.txt").stream().anyMatch(line -> line.contains("is not read as a site: name it ")));
+        on ->
+            found(on ? "sites/SECOND.YAML" : "sites/second.yaml.txt").stream()
+                .anyMatch(line -> line.contains("is not read as a site: name it ")));
   }
 
   static List<Cell> cells() {

@@ -52,8 +52,7 @@ final class SilencedRun {
 
   SilencedRun file(String path, String id, String... edits) {
     String[] all =
-        Stream.concat(Stream.of("site.site = " + id), Arrays.stream(edits))
-            .toArray(String[]::new);
+        Stream.concat(Stream.of("site.site = " + id), Arrays.stream(edits)).toArray(String[]::new);
     files.put(path, new EditedSite(all).toString());
     return this;
   }

@@ -130,8 +130,7 @@ class SiteRunTest {
     Files.writeString(folder.resolve("sites/TWO.YAML"), "");
     RecordingConsole console = new RecordingConsole();
     SettingsRequest settings =
-        new SettingsRequest(
-            folder.resolve("sites"), null, null, new BaseFolder(folder), CALLED);
+        new SettingsRequest(folder.resolve("sites"), null, null, new BaseFolder(folder), CALLED);
     new SitesRequest(settings, SiteNames.USUAL, List.of("*.YAML"), false, 2)
         .find()
         .reportSettings(console);

@@ -52,9 +52,7 @@ record CheckRequest(
   /** Two executions of one build that write into one folder would leave the results of one only. */
   private void reportReplaced(SiteRun run, Console console) {
     Path folder = output.folder();
-    if (folder != null
-        && buildStart != null
-        && ResultFiles.areWrittenSince(buildStart, folder)) {
+    if (folder != null && buildStart != null && ResultFiles.areWrittenSince(buildStart, folder)) {
       console.report(
           Level.WARNING,
           "The results of another execution of this build are in "
@@ -93,11 +91,7 @@ record CheckRequest(
   }
 
   private static void reportChoice(
-      String name,
-      CheckReport report,
-      EarlierFiles.Changes changes,
-      SiteRun run,
-      Console console) {
+      String name, CheckReport report, EarlierFiles.Changes changes, SiteRun run, Console console) {
     if (changes.forAll() != null) {
       console.report(
           Level.NOTE,

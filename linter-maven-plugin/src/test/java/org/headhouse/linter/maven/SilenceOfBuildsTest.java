@@ -200,7 +200,9 @@ class SilenceOfBuildsTest {
         tells(goal().with("sites", folder.resolve("more").toFile()), "and are replaced");
     assertThat(isReplaced).isTrue();
     boolean isLost =
-        Files.readString(written).lines().noneMatch(line -> line.contains("\"address.duplicate\"") && line.contains("ruleId"));
+        Files.readString(written)
+            .lines()
+            .noneMatch(line -> line.contains("\"address.duplicate\"") && line.contains("ruleId"));
     assertThat(isLost).as(cell.what()).isTrue();
   }
 

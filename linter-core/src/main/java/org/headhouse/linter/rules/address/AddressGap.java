@@ -18,8 +18,8 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
 /**
- * {@code address.gap}: reported once, at the unit after the first gap, with all of them. Addresses that are kept free
- * are no gap.
+ * {@code address.gap}: reported once, at the unit after the first gap, with all of them. Addresses
+ * that are kept free are no gap.
  */
 public final class AddressGap implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
@@ -127,8 +127,7 @@ public final class AddressGap implements SiteRule {
             .about(gaps.stream().flatMap(one -> one.cases(excluded)).toList())
             .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
     for (Gap other : gaps.subList(1, gaps.size())) {
-      finding =
-          finding.related(other.unit().address().place().region(), missing(other, excluded));
+      finding = finding.related(other.unit().address().place().region(), missing(other, excluded));
     }
     context.report(finding);
   }

@@ -43,19 +43,19 @@ public final class ChangeCommissionedReaddressed implements ChangeRule {
     context.report(
         context
             .finding(
-        unit.address().place(),
-        new Message(
-            "the live unit \""
-                + moved.item()
-                + "\" gets address "
-                + moved.to()
-                + ", it had "
-                + moved.from(),
-            "set in the wrong order, two units answer at once, and the software goes on asking the"
-                + " old address",
-            "write address: "
-                + moved.from()
-                + " again, or set the units in the order that the goal changes gives"))
+                unit.address().place(),
+                new Message(
+                    "the live unit \""
+                        + moved.item()
+                        + "\" gets address "
+                        + moved.to()
+                        + ", it had "
+                        + moved.from(),
+                    "set in the wrong order, two units answer at once, and the software goes on asking the"
+                        + " old address",
+                    "write address: "
+                        + moved.from()
+                        + " again, or set the units in the order that the goal changes gives"))
             .about("from " + moved.from()));
   }
 }

@@ -91,13 +91,13 @@ public final class ChangeRecordKept implements ChangeRule {
     context.report(
         context
             .finding(
-        latest.place(),
-        new Message(
-            "the line is changed, and its record is still that of " + day,
-            "what was measured and seen then says nothing of what is changed",
-            proving(due, all)
-                + " add an entry to renewed with the day of that visit; until then set stage:"
-                + " planned"))
+                latest.place(),
+                new Message(
+                    "the line is changed, and its record is still that of " + day,
+                    "what was measured and seen then says nothing of what is changed",
+                    proving(due, all)
+                        + " add an entry to renewed with the day of that visit; until then set stage:"
+                        + " planned"))
             .about(Proof.cases(due)));
   }
 
@@ -115,12 +115,12 @@ public final class ChangeRecordKept implements ChangeRule {
     context.report(
         context
             .finding(
-        renewals.get(renewals.size() - 1).day().place(),
-        new Message(
-            "the record is renewed after a change without " + ProofWords.of(missing),
-            "the change may have touched it, and nobody looked",
-            "measure and see it too, and then add it to this entry; until then set stage:"
-                + " planned"))
+                renewals.get(renewals.size() - 1).day().place(),
+                new Message(
+                    "the record is renewed after a change without " + ProofWords.of(missing),
+                    "the change may have touched it, and nobody looked",
+                    "measure and see it too, and then add it to this entry; until then set stage:"
+                        + " planned"))
             .about(Proof.cases(missing)));
   }
 }

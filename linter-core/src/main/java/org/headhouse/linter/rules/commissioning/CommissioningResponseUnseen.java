@@ -7,7 +7,6 @@ import org.headhouse.linter.proof.GivenProofs;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.proof.RequiredProofs;
-import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -50,18 +49,18 @@ public final class CommissioningResponseUnseen implements SiteRule {
       context.report(
           context
               .finding(
-              place(record.first(), unseen),
-              new Message(
-                  "the record lacks " + ProofWords.of(unseen),
-                  "vents that nobody saw shut may stay open in the next storm"
-                      + (silent.isEmpty()
-                          ? ""
-                          : ", and a unit whose file says nothing of vents may have some"),
-                  (silent.isEmpty()
-                          ? ""
-                          : "look at " + silent + ", and set vents: none where it moves none; ")
-                      + "see the others shut their vents, in calm and mild weather, and then add them to"
-                      + " storm-response-seen and stale-response-seen"))
+                  place(record.first(), unseen),
+                  new Message(
+                      "the record lacks " + ProofWords.of(unseen),
+                      "vents that nobody saw shut may stay open in the next storm"
+                          + (silent.isEmpty()
+                              ? ""
+                              : ", and a unit whose file says nothing of vents may have some"),
+                      (silent.isEmpty()
+                              ? ""
+                              : "look at " + silent + ", and set vents: none where it moves none; ")
+                          + "see the others shut their vents, in calm and mild weather, and then add them to"
+                          + " storm-response-seen and stale-response-seen"))
               .about(Proof.cases(unseen)));
     }
   }

@@ -52,11 +52,11 @@ public final class CommissioningUnmeasured implements SiteRule {
       context.report(
           context
               .finding(
-          measured.isMissing() ? record.place() : measured.place(),
-          new Message(
-              "the record lacks " + ProofWords.of(missing),
-              "a terminator or bias that is missing, wrong or one too many goes unnoticed there",
-              "measure it, and then enter " + places(missing, head)))
+                  measured.isMissing() ? record.place() : measured.place(),
+                  new Message(
+                      "the record lacks " + ProofWords.of(missing),
+                      "a terminator or bias that is missing, wrong or one too many goes unnoticed there",
+                      "measure it, and then enter " + places(missing, head)))
               .about(Proof.cases(missing)));
     }
   }

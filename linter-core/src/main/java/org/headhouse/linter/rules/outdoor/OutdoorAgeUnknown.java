@@ -45,15 +45,17 @@ public final class OutdoorAgeUnknown implements SiteRule {
       context.report(
           context
               .finding(
-          closing ? station.closeWithin().place() : station.maximumAge().place(),
-          new Message(
-              "the file lacks "
-                  + (missing.count == 1
-                      ? "a setting that decides "
-                      : missing.count + " settings that decide ")
-                  + (closing ? "whether the vents close in time" : "how old readings become"),
-              "nobody knows then whether the vents are shut before the storm has them",
-              "find out and set " + missing.inWords()))
+                  closing ? station.closeWithin().place() : station.maximumAge().place(),
+                  new Message(
+                      "the file lacks "
+                          + (missing.count == 1
+                              ? "a setting that decides "
+                              : missing.count + " settings that decide ")
+                          + (closing
+                              ? "whether the vents close in time"
+                              : "how old readings become"),
+                      "nobody knows then whether the vents are shut before the storm has them",
+                      "find out and set " + missing.inWords()))
               .about(missing.cases));
     }
   }

@@ -46,17 +46,17 @@ public final class SegmentOverloaded implements SiteRule {
     context.report(
         context
             .finding(
-        over.name().place(),
-        new Message(
-            "with "
-                + over.called()
-                + " the segment passes 32 unit loads; it has "
-                + Shown.unitLoads(line.unitLoads())
-                + " in all",
-            "a driver cannot move so many receivers to a safe level",
-            "put a repeater behind "
-                + before.called()
-                + ", and write the device type of units whose load is smaller"))
+                over.name().place(),
+                new Message(
+                    "with "
+                        + over.called()
+                        + " the segment passes 32 unit loads; it has "
+                        + Shown.unitLoads(line.unitLoads())
+                        + " in all",
+                    "a driver cannot move so many receivers to a safe level",
+                    "put a repeater behind "
+                        + before.called()
+                        + ", and write the device type of units whose load is smaller"))
             .aboutItems(ChainItem.names(items.subList(items.indexOf(over), items.size()))));
   }
 }

@@ -38,8 +38,6 @@ public final class SerialUnsupported implements SiteRule {
     if (line == null) {
       return;
     }
-    Integer baud = line.baud().orNull();
-    Parity parity = line.parity().orNull();
     Map<String, List<ChainItem>> byType = new LinkedHashMap<>();
     for (ChainItem item : site.items()) {
       if (item.type().isKnown()) {

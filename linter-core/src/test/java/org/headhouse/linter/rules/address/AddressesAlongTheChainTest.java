@@ -168,7 +168,9 @@ class AddressesAlongTheChainTest {
         .containsExactly(reason);
   }
 
-  /** An address that is not understood may be the one that is missing; the order shows all the same. */
+  /**
+   * An address that is not understood may be the one that is missing; the order shows all the same.
+   */
   @ParameterizedTest
   @CsvSource({"1 2 3 5, false", "1 2 4 3, true", "1 3 2 4, false"})
   void withAnAddressThatIsNotUnderstood(String addresses, boolean outOfOrder) {

@@ -69,7 +69,12 @@ class StubTooLongTest {
 
   /** 0.66 · 299 792 458 m/s · 10 ns = 1.98 m (computed). */
   @ParameterizedTest
-  @CsvSource({"0.78, 2.3 m, ''", "0.66, 1.97 m, ''", "0.66, 1.98 m, warning", "0.4, 1.2 m, warning"})
+  @CsvSource({
+    "0.78, 2.3 m, ''",
+    "0.66, 1.97 m, ''",
+    "0.66, 1.98 m, warning",
+    "0.4, 1.2 m, warning"
+  })
   void theVelocityFactorIsAParameter(String factor, String stub, String level) {
     assertThat(of(stub, "100 ns").parameter(RULE, "velocity-factor", factor).reported())
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
