@@ -6,7 +6,9 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -131,9 +133,13 @@ public final class SiteLinter {
 
   private List<Result> shown(List<Result> results) {
     Predicate<String> withoutLines = context.settings().withoutLines();
-    return withoutLines == null
-        ? results
-        : results.stream().map(result -> result.withoutLines(withoutLines)).toList();
+    if (withoutLines == null) {
+      return results;
+    }
+    // A file may have thousands of results, and links on the way to it are followed once.
+    Map<String, Boolean> known = new HashMap<>();
+    Predicate<String> once = file -> known.computeIfAbsent(file, withoutLines::test);
+    return results.stream().map(result -> result.withoutLines(once)).toList();
   }
 
   private FileOutcome outcome(

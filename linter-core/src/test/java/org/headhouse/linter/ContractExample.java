@@ -31,6 +31,10 @@ public final class ContractExample {
           broadcast: {registers: 12, every: 5 s}
         maximum-temperature: 50 degC     # optional; of the conductors, default 20 degC
 
+      defaults:                          # optional: what units of a role have unless they say otherwise
+        head: {device-type: eight-way}
+        follower: {comm-module: fitted, conductors: [A, B], outdoor: head, on-stale-readings: close}
+
       chain:
         - unit: Propagation
           role: head

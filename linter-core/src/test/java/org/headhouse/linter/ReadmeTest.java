@@ -12,6 +12,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -22,6 +23,7 @@ import org.headhouse.linter.baseline.SitePaths;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.TextReport;
@@ -203,6 +205,39 @@ class ReadmeTest {
     return SiteState.of(
         Stream.of(SiteInput.file(SAMPLES.resolve(file), file)),
         SiteInput.file(SAMPLES.resolve("changed/device-types.yaml")));
+  }
+
+  /** What the defaults say can be left out of the units. */
+  @Test
+  void defaultsSayWhatUnitsHaveInCommon() throws IOException {
+    String whole = example("site");
+    String units = whole.substring(whole.indexOf("chain:"));
+    for (String common :
+        List.of(
+            "    device-type: eight-way .*\n",
+            "    device-type: eight-way\n",
+            "    comm-module: fitted .*\n",
+            "    comm-module: fitted\n",
+            "    conductors: \\[A, B\\]\n",
+            "    outdoor: .*\n",
+            "    vents: roof\n",
+            "    on-stale-readings: close.*\n")) {
+      units = units.replaceAll(common, "");
+    }
+    String brief = whole.substring(0, whole.indexOf("chain:")) + example("defaults") + "\n" + units;
+    assertThat(brief.lines().count()).isLessThan(whole.lines().count());
+    SiteLinter linter =
+        SiteLinter.builder()
+            .deviceTypes(SiteInput.text("device-types.yaml", example("device-types")))
+            .build();
+    assertThat(linter.checkText("alder-brook.yaml", brief).results()).isEmpty();
+    assertThat(figures(linter, brief)).isEqualTo(figures(linter, whole));
+  }
+
+  private static List<SiteFigures> figures(SiteLinter linter, String site) {
+    List<SiteFigures> figures = new ArrayList<>();
+    linter.figures(Stream.of(SiteInput.text("alder-brook.yaml", site)), figures::add);
+    return figures;
   }
 
   private static String example(String name) throws IOException {

@@ -36,12 +36,28 @@ final class SmallHeap {
         arguments[0].equals("stream")
             ? linter.check(sites(Integer.parseInt(arguments[1])))
             : linter.checkFiles(files(Path.of(arguments[0])));
-    OutputStream nowhere = OutputStream.nullOutputStream();
-    new SarifReport(report.rules()).write(report.results(), report.notifications(), nowhere);
-    new JUnitReport(Level.ERROR).write(report.results(), report.notifications(), nowhere);
+    CountedBytes sarif = new CountedBytes();
+    new SarifReport(report.rules()).write(report.results(), report.notifications(), sarif);
+    new JUnitReport(Level.ERROR)
+        .write(report.results(), report.notifications(), OutputStream.nullOutputStream());
     System.out.println(report.files() + " files");
+    System.out.println((sarif.written >> 20) + " MB of SARIF");
     report.results().stream().map(SmallHeap::line).distinct().forEach(System.out::println);
     report.notifications().stream().map(Notification::text).forEach(System.out::println);
+  }
+
+  private static final class CountedBytes extends OutputStream {
+    private long written;
+
+    @Override
+    public void write(int one) {
+      written++;
+    }
+
+    @Override
+    public void write(byte[] some, int from, int length) {
+      written += length;
+    }
   }
 
   private static void sheets(SiteLinter linter, int number) {

@@ -145,8 +145,24 @@ class SmallHeapTest {
         "schema.missing-key",
         "file.too-large");
     String printed = run("-Xmx256m", folder.toString());
-    assertThat(printed.lines().skip(1)).containsExactlyInAnyOrderElementsOf(expected);
+    assertThat(printed.lines().skip(2)).containsExactlyInAnyOrderElementsOf(expected);
     assertThat(printed).startsWith("32 files\n");
+  }
+
+  /**
+   * All units of 64 sites have address 1: each of 247 results has the same new numbers as its fix.
+   */
+  @Test
+  void equalAddresses() throws Exception {
+    SiteText site = new SiteText().unit("120 ohm", "3 m").units(245, "3 m").unit("120 ohm", "");
+    String equal = site.toString().replaceAll("(?m)^    address: .*", "    address: 1");
+    for (int i = 0; i < 64; i++) {
+      Files.writeString(
+          folder.resolve("site-" + i + ".yaml"), equal.replace("site: example", "site: site-" + i));
+    }
+    String printed = run("-Xmx256m", folder.toString());
+    assertThat(printed).startsWith("64 files\n").contains("site-63.yaml address.duplicate");
+    assertThat(printed.lines().skip(1).findFirst().orElseThrow()).matches("1?[0-9] MB of SARIF");
   }
 
   private static String keys() {

@@ -57,10 +57,11 @@ public final class Baseline {
         checked.remove(file);
       }
     }
+    Set<String> replaced = new HashSet<>();
+    entries.keySet().forEach(entry -> replaced.add(entry.file()));
+    replaced.removeIf(file -> !checked.contains(file) && (!all || paths.exists(file)));
     TreeMap<Entry, Integer> renewed = new TreeMap<>(entries);
-    renewed
-        .keySet()
-        .removeIf(entry -> checked.contains(entry.file()) || (all && !paths.exists(entry.file())));
+    renewed.keySet().removeIf(entry -> replaced.contains(entry.file()));
     found.forEach((entry, times) -> renewed.merge(entry, times, Math::max));
     return new Baseline(renewed, paths);
   }

@@ -26,12 +26,28 @@ final class BaselineText {
   static final int FORMAT = 1;
   static final String FORMAT_KEY = "baseline-format";
 
+  /** Some thousand sites with a dozen results each, which take about 40 MB of memory. */
+  static final int MOST_LINES = 50_000;
+
+  static final int MOST_BYTES = 10 << 20;
+
+  private static final String DIVIDE =
+      "fix some of the results, or divide the sites into folders with a baseline each";
+
   private BaselineText() {}
 
   static void write(SortedMap<Entry, Integer> entries, OutputStream out) throws IOException {
-    line(Map.of(FORMAT_KEY, FORMAT), out);
+    if (entries.size() >= MOST_LINES) {
+      throw new IOException(
+          "it would have " + (entries.size() + 1) + " lines, more than can be read; " + DIVIDE);
+    }
+    long written = line(Map.of(FORMAT_KEY, FORMAT), out);
     for (Map.Entry<Entry, Integer> entry : entries.entrySet()) {
-      line(values(entry.getKey(), entry.getValue()), out);
+      written += line(values(entry.getKey(), entry.getValue()), out);
+      if (written > MOST_BYTES) {
+        throw new IOException(
+            "it would have more than the " + MOST_BYTES + " bytes that can be read; " + DIVIDE);
+      }
     }
   }
 
@@ -51,22 +67,31 @@ final class BaselineText {
     return values;
   }
 
-  private static void line(Map<String, Object> values, OutputStream out) throws IOException {
-    out.write(JsonLine.of(values).getBytes(UTF_8));
+  /** Writes a line; returns its bytes. */
+  private static int line(Map<String, Object> values, OutputStream out) throws IOException {
+    byte[] line = JsonLine.of(values).getBytes(UTF_8);
+    out.write(line);
     out.write('\n');
+    return line.length + 1;
   }
 
   /** Entries and how often each is there. */
   static SortedMap<Entry, Integer> read(Path file, String name) throws IOException {
     SortedMap<Entry, Integer> entries = new TreeMap<>();
+    SharedTexts texts = new SharedTexts();
+    int bytesLeft = MOST_BYTES;
     try (InputStream in = new BufferedInputStream(RegularFile.open(file))) {
       int number = 0;
       boolean started = false;
-      for (byte[] bytes = next(in); bytes != null; bytes = next(in)) {
+      for (byte[] bytes = next(in, bytesLeft); bytes != null; bytes = next(in, bytesLeft)) {
         number++;
+        bytesLeft -= bytes.length + 1;
+        if (bytesLeft < 0 || number > MOST_LINES) {
+          throw UnusableBaseline.damaged(name, number, tooLarge(bytesLeft < 0));
+        }
         String text = text(bytes, name, number);
         if (!text.isBlank()) {
-          EntryLine line = new EntryLine(object(text, name, number), name, number);
+          EntryLine line = new EntryLine(object(text, name, number), texts, name, number);
           if (started) {
             entries.merge(line.entry(), line.times(), Math::max);
           } else {
@@ -82,13 +107,23 @@ final class BaselineText {
     return entries;
   }
 
-  private static byte @Nullable [] next(InputStream in) throws IOException {
+  private static String tooLarge(boolean inBytes) {
+    return "the file has more than "
+        + (inBytes ? MOST_BYTES + " bytes" : MOST_LINES + " lines")
+        + ", and the rest is not read; "
+        + DIVIDE
+        + ", and "
+        + EntryLine.REMEDY;
+  }
+
+  /** A line, or the first bytes of one that is longer than what is left to read. */
+  private static byte @Nullable [] next(InputStream in, int most) throws IOException {
     ByteArrayOutputStream line = new ByteArrayOutputStream();
     int read = in.read();
     if (read < 0) {
       return null;
     }
-    while (read >= 0 && read != '\n') {
+    while (read >= 0 && read != '\n' && line.size() < most) {
       line.write(read);
       read = in.read();
     }

@@ -10,14 +10,18 @@ import org.jspecify.annotations.Nullable;
 final class EntryLine {
   static final String REMEDY = "write the baseline anew";
 
+  private static final int LONGEST_QUOTE = 60;
+
   private static final List<String> KEYS =
       List.of("file", "site", "at", "rule", "unit", "value", "level", "detail", "times");
 
   private final Map<?, ?> values;
+  private final SharedTexts texts;
   private final String name;
   private final int number;
 
-  EntryLine(Map<?, ?> values, String name, int number) {
+  EntryLine(Map<?, ?> values, SharedTexts texts, String name, int number) {
+    this.texts = texts;
     this.values = values;
     this.name = name;
     this.number = number;
@@ -45,7 +49,7 @@ final class EntryLine {
   Entry entry() throws UnusableBaseline {
     for (Object key : values.keySet()) {
       if (!KEYS.contains(key)) {
-        throw damaged("there is no key \"" + key + "\"");
+        throw damaged("there is no key " + quoted(String.valueOf(key)));
       }
     }
     Identity identity =
@@ -70,7 +74,7 @@ final class EntryLine {
     if (word == null) {
       return null;
     }
-    return Level.ofWord(word).orElseThrow(() -> damaged("there is no level \"" + word + "\""));
+    return Level.ofWord(word).orElseThrow(() -> damaged("there is no level " + quoted(word)));
   }
 
   private String needed(String key) throws UnusableBaseline {
@@ -83,10 +87,19 @@ final class EntryLine {
 
   private @Nullable String text(String key) throws UnusableBaseline {
     Object value = values.get(key);
-    if (value == null || value instanceof String) {
-      return (String) value;
+    if (value == null) {
+      return null;
+    }
+    if (value instanceof String text) {
+      return texts.of(text);
     }
     throw damaged("\"" + key + "\" is not a text");
+  }
+
+  private static String quoted(String text) {
+    return '"'
+        + (text.length() > LONGEST_QUOTE ? text.substring(0, LONGEST_QUOTE) + "…" : text)
+        + '"';
   }
 
   private UnusableBaseline damaged(String reason) {

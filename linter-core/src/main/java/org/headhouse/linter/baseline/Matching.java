@@ -32,11 +32,8 @@ final class Matching {
     Set<String> checked = new HashSet<>();
     files.forEach(file -> checked.add(paths.kept(file)));
     Set<String> gone = new HashSet<>();
-    for (Entry entry : left.keySet()) {
-      if (!checked.contains(entry.file()) && !paths.exists(entry.file())) {
-        gone.add(entry.file());
-      }
-    }
+    left.keySet().forEach(entry -> gone.add(entry.file()));
+    gone.removeIf(file -> checked.contains(file) || paths.exists(file));
     index(gone);
     List<List<Identity>> open = new ArrayList<>();
     results.forEach(result -> open.add(unknown(result, identities(result), byFile, false)));

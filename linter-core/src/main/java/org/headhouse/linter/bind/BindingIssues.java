@@ -22,7 +22,10 @@ final class BindingIssues {
   }
 
   void report(Finding finding) {
-    findings.add(finding);
+    // What is wrong in a default is reported where it is written, and not for each that takes it.
+    if (!(finding.place() instanceof Place.ThroughDefault)) {
+      findings.add(finding);
+    }
   }
 
   <T> Bound<T> bound(T model) {

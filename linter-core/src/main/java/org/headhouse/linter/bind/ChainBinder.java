@@ -46,10 +46,42 @@ final class ChainBinder {
       List.of(ItemKind.REPEATER, ItemKind.EQUIPMENT, ItemKind.CONVERTER);
 
   private final DeviceTypes types;
+  private final OutdoorBinder outdoor;
   private int index;
 
-  ChainBinder(DeviceTypes types) {
+  ChainBinder(DeviceTypes types, OutdoorBinder outdoor) {
     this.types = types;
+    this.outdoor = outdoor;
+  }
+
+  /**
+   * Reads what units of a role have unless they say otherwise. The units have it already; here it
+   * only shows whether it is understood, also where no unit takes it.
+   */
+  Place defaults(MappingReader keys, Place place) {
+    for (Role role : ROLES) {
+      keys.optional(role.word()).mapping(this::defaultsOfRole);
+    }
+    return place;
+  }
+
+  private Place defaultsOfRole(MappingReader keys, Place place) {
+    SiteBinder.id(keys.optional("device-type"));
+    SiteBinder.text(keys.optional("firmware"));
+    keys.optional("comm-module").word(MODULES);
+    ConnectionBinder.defaults(keys);
+    ventControl(keys);
+    keys.optional("network").mapping(ChainBinder::network);
+    return place;
+  }
+
+  private VentControl ventControl(MappingReader keys) {
+    return new VentControl(
+        outdoor.outdoor(keys.optional("outdoor")),
+        keys.optional("vents").word(VENTS),
+        keys.optional("on-stale-readings").word(ACTIONS),
+        SiteBinder.period(keys.optional("stale-after")),
+        SiteBinder.period(keys.optional("close-time")));
   }
 
   ChainItem item(ValueReader value) {
@@ -89,13 +121,7 @@ final class ChainBinder {
     Setting<String> firmware = SiteBinder.text(keys.optional("firmware"));
     Setting<CommModule> module = keys.required("comm-module").word(MODULES);
     Connection connection = ConnectionBinder.ofUnit(keys, identity.place());
-    VentControl ventControl =
-        new VentControl(
-            keys.optional("outdoor").mapping(SiteBinder::outdoor),
-            keys.optional("vents").word(VENTS),
-            keys.optional("on-stale-readings").word(ACTIONS),
-            SiteBinder.period(keys.optional("stale-after")),
-            SiteBinder.period(keys.optional("close-time")));
+    VentControl ventControl = ventControl(keys);
     Setting<Network> network = keys.optional("network").mapping(ChainBinder::network);
     TrunkRun toNext = ConnectionBinder.toNext(keys);
     return new Unit(

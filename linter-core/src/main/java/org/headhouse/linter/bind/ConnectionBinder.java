@@ -41,6 +41,15 @@ final class ConnectionBinder {
         : value.parsed(Quantities::length);
   }
 
+  /** Reads what units of a role may have in common. */
+  static void defaults(MappingReader keys) {
+    conductors(keys.optional("conductors"));
+    pair(keys.optional("pair"));
+    stub(keys);
+    keys.optional("run-to-next").word(RUNS);
+    keys.optional("surge-protection-to-next").word(PROTECTIONS);
+  }
+
   /** The one connection of a unit, whose type says what it loads the pair with. */
   static Connection ofUnit(MappingReader keys, Place place) {
     return new Connection(

@@ -1,19 +1,16 @@
 package org.headhouse.linter.bind;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Link;
-import org.headhouse.linter.site.Outdoor;
 import org.headhouse.linter.site.Polling;
 import org.headhouse.linter.site.Quantities;
 import org.headhouse.linter.site.Reading;
-import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
@@ -31,7 +28,6 @@ public final class SiteBinder {
   private static final int ANY_NUMBER = Integer.MAX_VALUE;
   private static final List<Stage> STAGES = List.of(Stage.values());
   private static final List<Reading> READINGS = List.of(Reading.values());
-  private static final List<ReadingSource> SOURCES = List.of(ReadingSource.values());
   private static final List<Link> LINKS = List.of(Link.values());
 
   private SiteBinder() {}
@@ -63,15 +59,23 @@ public final class SiteBinder {
 
   private static Site site(MappingReader keys, SourceText source, DeviceTypes types) {
     keys.required("format").oneOf(List.of(Format.VERSION));
-    ChainBinder chain = new ChainBinder(types);
+    Setting<String> id = id(keys.required("site"));
+    Setting<String> title = text(keys.optional("title"));
+    Setting<String> customer = id(keys.optional("customer"));
+    Setting<Stage> stage = keys.required("stage").word(STAGES);
+    Setting<WeatherStation> station =
+        keys.required("weather-station").mapping(SiteBinder::weatherStation);
+    Setting<LineSettings> line = keys.required("line").mapping(LineBinder::line);
+    ChainBinder chain = new ChainBinder(types, OutdoorBinder.of(station.orNull()));
+    keys.optional("defaults").mapping(chain::defaults);
     return new Site(
         source,
-        id(keys.required("site")),
-        text(keys.optional("title")),
-        id(keys.optional("customer")),
-        keys.required("stage").word(STAGES),
-        keys.required("weather-station").mapping(SiteBinder::weatherStation),
-        keys.required("line").mapping(LineBinder::line),
+        id,
+        title,
+        customer,
+        stage,
+        station,
+        line,
         keys.required("chain").list(2, Format.MOST_ITEMS, chain::item),
         keys.optional("supervision").mapping(SiteBinder::supervision),
         keys.optional("commissioning").mapping(CommissioningBinder::commissioning),
@@ -171,17 +175,5 @@ public final class SiteBinder {
         || word.equalsIgnoreCase("todo")
         || word.equalsIgnoreCase("tbd")
         || word.chars().noneMatch(Character::isLetter);
-  }
-
-  /** Where a follower or the head unit takes each reading from. */
-  static Outdoor outdoor(MappingReader keys, Place place) {
-    Map<Reading, Setting<ReadingSource>> sources = new EnumMap<>(Reading.class);
-    for (Reading reading : READINGS) {
-      Setting<ReadingSource> source = keys.optional(reading.word()).word(SOURCES);
-      if (!source.isMissing()) {
-        sources.put(reading, source);
-      }
-    }
-    return new Outdoor(place, sources);
   }
 }

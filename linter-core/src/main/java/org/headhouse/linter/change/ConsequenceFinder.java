@@ -35,7 +35,7 @@ final class ConsequenceFinder {
     return due.isEmpty() || DueProofs.concernsAll(after, differences)
         ? "prove the whole line again and renew the record of commissioning: measure the line, see"
             + " the outdoor readings at every follower's display and the responses of all vents, and"
-            + " write date and name"
+            + " enter date and name"
         : "prove again what the change touches, and add it to renewed in the record of commissioning: "
             + ProofWords.of(due);
   }

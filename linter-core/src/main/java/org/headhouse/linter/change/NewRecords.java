@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Objects;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.ProvingRecord;
-import org.headhouse.linter.site.RecordDate;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
@@ -28,26 +27,26 @@ public record NewRecords(boolean first, List<ProvingRecord> renewals) {
 
   /** Compares the records of two states. */
   public static NewRecords between(Commissioning before, Commissioning after) {
-    LocalDate was = day(before.first());
-    LocalDate is = day(after.first());
+    LocalDate was = before.first().dayOrNull();
+    LocalDate is = after.first().dayOrNull();
     LocalDate latest =
         before.records().stream()
-            .map(NewRecords::day)
+            .map(ProvingRecord::dayOrNull)
             .filter(Objects::nonNull)
             .max(Comparator.naturalOrder())
             .orElse(null);
     List<ProvingRecord> renewals = renewals(after);
     // An entry of before is one with its day: what is written beside it may be corrected.
     for (ProvingRecord old : renewals(before)) {
-      LocalDate day = day(old);
+      LocalDate day = old.dayOrNull();
       for (int i = 0; i < renewals.size(); i++) {
-        if (Objects.equals(day(renewals.get(i)), day)) {
+        if (Objects.equals(renewals.get(i).dayOrNull(), day)) {
           renewals.remove(i);
           break;
         }
       }
     }
-    renewals.removeIf(one -> isBefore(day(one), latest));
+    renewals.removeIf(one -> isBefore(one.dayOrNull(), latest));
     return new NewRecords(isBefore(was, is), renewals);
   }
 
@@ -61,10 +60,5 @@ public record NewRecords(boolean first, List<ProvingRecord> renewals) {
 
   private static boolean isBefore(@Nullable LocalDate one, @Nullable LocalDate other) {
     return one != null && other != null && one.isBefore(other);
-  }
-
-  private static @Nullable LocalDate day(ProvingRecord record) {
-    RecordDate written = record.day().orNull();
-    return written == null ? null : written.day();
   }
 }

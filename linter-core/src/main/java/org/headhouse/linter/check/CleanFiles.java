@@ -47,7 +47,8 @@ public final class CleanFiles {
   public FileOutcome outcome(String path, byte[] bytes, Supplier<FileOutcome> check) {
     String file = Sha256.hex(bytes) + path;
     String known = before.get(file);
-    FileOutcome outcome = known == null ? check.get() : read(path, known.split("\t", -1), check);
+    FileOutcome outcome =
+        known == null ? check.get() : read(path, known.split("\t", -1), once(check));
     String line = known == null ? line(file, outcome) : known;
     if (line != null) {
       clean.add(line);
@@ -115,6 +116,17 @@ public final class CleanFiles {
               () -> identity(check.get(), rule, text)));
     }
     return new FileOutcome(List.of(), List.of(), keys, parseInt(fields[1]));
+  }
+
+  /** A file whose keys are all shared with another one is checked once for all of them. */
+  private static Supplier<FileOutcome> once(Supplier<FileOutcome> check) {
+    List<FileOutcome> known = new ArrayList<>(1);
+    return () -> {
+      if (known.isEmpty()) {
+        known.add(check.get());
+      }
+      return known.get(0);
+    };
   }
 
   /** What is not kept of a key, from the file as it is. */

@@ -32,6 +32,11 @@ final class Identities {
     return site;
   }
 
+  /** The path of keys and names that leads to a place. */
+  String pathOf(Place place) {
+    return String.join("/", NodePath.of(root, search, place).steps());
+  }
+
   /** The identities of a finding: of each case that it puts together, or of its place. */
   List<Identity> of(Finding finding) {
     NodePath path = NodePath.of(root, search, finding.place());

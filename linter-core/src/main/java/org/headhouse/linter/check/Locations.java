@@ -46,20 +46,27 @@ final class Locations {
   }
 
   private Result result(Finding finding, Level level, List<Identity> lasting) {
-    Region region = finding.place().region();
-    LogicalPath logical = paths.of(region);
+    Place place = finding.place();
+    LogicalPath logical = paths.of(place.region());
     return new Result(
         finding.rule(),
         level,
         finding.message(),
-        location(source, region),
-        logical.text(),
+        location(source, written(place)),
+        place instanceof Place.ThroughDefault && identities != null
+            ? identities.pathOf(place)
+            : logical.text(),
         unit(finding, logical),
         related(finding),
         null,
         lasting,
         null,
         fixes.of(finding));
+  }
+
+  /** A default is shown where it is written, what an alias brings where it is used. */
+  private static Region written(Place place) {
+    return place instanceof Place.ThroughDefault given ? given.anchored().value() : place.region();
   }
 
   /** The one unit that is concerned, or null where that is none, or several. */
@@ -74,7 +81,10 @@ final class Locations {
   private List<RelatedLocation> related(Finding finding) {
     List<RelatedLocation> related = new ArrayList<>();
     Place.Anchored anchored = finding.place().anchored();
-    if (anchored != null) {
+    if (finding.place() instanceof Place.ThroughDefault given) {
+      related.add(
+          new RelatedLocation(location(source, given.region()), "this unit takes the default"));
+    } else if (anchored != null) {
       related.add(
           new RelatedLocation(
               location(source, anchored.anchor()), "the anchor &" + anchored.name() + " is here"));

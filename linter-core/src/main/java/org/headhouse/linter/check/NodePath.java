@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Keys and names that lead from the root of a tree to a place. What an alias or a merge key brings
- * is reached as if it were written where it is used.
+ * is reached as if it were written where it is used, and so is a default.
  */
 final class NodePath {
   /** Keys whose value names an item of a list. */
@@ -27,12 +27,14 @@ final class NodePath {
   private final List<String> steps = new ArrayList<>();
   private Region region;
   private Place.@Nullable Anchored anchored;
+  private final boolean isDefault;
   private Node end;
 
   private NodePath(Node.Valued root, TreeSearch search, Place place) {
     this.search = search;
     this.region = place.region();
     this.anchored = place.anchored();
+    this.isDefault = place instanceof Place.ThroughDefault;
     this.end = root;
   }
 
@@ -71,17 +73,31 @@ final class NodePath {
   }
 
   private @Nullable Node inside(Mapping mapping) {
+    Mapping.Entry given = isDefault ? merged(mapping) : null;
+    if (given != null) {
+      steps.add(given.key().text());
+      return through(given.value());
+    }
     Mapping.Entry own = search.entryAt(mapping, region);
     if (own != null) {
       steps.add(own.key().text());
       return own.value();
     }
+    Mapping.Entry merged = merged(mapping);
+    if (merged == null) {
+      return null;
+    }
+    steps.add(merged.key().text());
+    return through(merged.value());
+  }
+
+  /** The entry that a merge key or a default brings, and that holds the place; or null. */
+  private Mapping.@Nullable Entry merged(Mapping mapping) {
     Region written = anchored == null ? null : anchored.value();
     for (Mapping.Entry entry : mapping.entries()) {
       boolean merged = entry.via() != null && entry.via().region().contains(region);
       if (merged && written != null && TreeSearch.holds(entry, written)) {
-        steps.add(entry.key().text());
-        return through(entry.value());
+        return entry;
       }
     }
     return null;

@@ -111,7 +111,7 @@ public final class SiteCheck {
   }
 
   private ExaminedFile examine(String path, byte[] bytes, LocalDate today, EarlierSites compared) {
-    Document document = SourceDecoder.read(path, bytes, setup.limits());
+    Document document = SiteDocument.read(path, bytes, setup.limits());
     List<Finding> findings = new ArrayList<>(document.findings());
     var root = document.root();
     if (root == null) {
@@ -157,7 +157,7 @@ public final class SiteCheck {
 
   /** The figures of the site in one file, or null where the file cannot be read as YAML. */
   public @Nullable SiteFigures figures(String path, byte[] bytes) {
-    Document document = SourceDecoder.read(path, bytes, setup.limits());
+    Document document = SiteDocument.read(path, bytes, setup.limits());
     var root = document.root();
     return root == null
         ? null

@@ -19,7 +19,7 @@ public final class SiteReader {
 
   /** The site in one file as far as it is understood, or null where it cannot be read as YAML. */
   public @Nullable Site read(String path, byte[] bytes) {
-    Document document = SourceDecoder.read(path, bytes, limits);
+    Document document = SiteDocument.read(path, bytes, limits);
     var root = document.root();
     return root == null ? null : SiteBinder.bind(document.source(), root, types).model();
   }

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Location;
@@ -42,9 +44,10 @@ public final class UniquenessCheck {
         clashes.add(clash);
       }
     }
+    Set<Cause> causes = clashes.stream().map(Clash::asCause).collect(Collectors.toSet());
     List<Result> results = new ArrayList<>();
     for (Clash clash : clashes) {
-      if (clashes.stream().anyMatch(clash::hasCauseIn)) {
+      if (clash.hasCauseIn(causes)) {
         continue;
       }
       try {
@@ -94,11 +97,18 @@ public final class UniquenessCheck {
       FileOutcome.Key key,
       Location first,
       List<String> sites) {
-    boolean hasCauseIn(Clash other) {
-      return descriptor.yieldsTo().contains(other.descriptor.id())
-          && first.file().equals(other.first.file());
+    Cause asCause() {
+      return new Cause(descriptor.id(), first.file());
+    }
+
+    boolean hasCauseIn(Set<Cause> causes) {
+      return descriptor.yieldsTo().stream()
+          .anyMatch(rule -> causes.contains(new Cause(rule, first.file())));
     }
   }
+
+  /** A rule that reports something in common with a file, which explains what others would. */
+  private record Cause(String rule, String firstFile) {}
 
   private @Nullable Clash clash(FileOutcome.Key key) {
     Map<String, Holders> holders = seen.computeIfAbsent(key.rule(), rule -> new HashMap<>());

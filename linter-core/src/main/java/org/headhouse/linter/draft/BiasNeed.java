@@ -61,7 +61,7 @@ sealed interface BiasNeed {
         IntStream.rangeClosed(0, last)
             .mapToObj(
                 i ->
-                    SegmentItem.unit(
+                    new SegmentItem(
                         units.get(i).name(),
                         units.get(i).type().unitLoad(),
                         i == 0 || i == last ? terminator : null,

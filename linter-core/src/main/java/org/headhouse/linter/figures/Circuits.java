@@ -56,22 +56,12 @@ final class Circuits {
       items.add(
           new SegmentItem(
               item.name().or(""),
-              kind(item),
               item.unitLoad(segment.side(item)),
               terminator(termination),
               fitted[i]));
     }
     Temperature highest = line.maximumTemperature().orNull();
     return new SegmentParts(items, hopMetres, wire, highest == null ? null : highest.celsius());
-  }
-
-  private static SegmentItem.Kind kind(ChainItem item) {
-    return switch (item.kind()) {
-      case UNIT -> SegmentItem.Kind.UNIT;
-      case REPEATER -> SegmentItem.Kind.REPEATER_SIDE;
-      case EQUIPMENT -> SegmentItem.Kind.EQUIPMENT;
-      case CONVERTER -> SegmentItem.Kind.CONVERTER;
-    };
   }
 
   private static boolean isShort(Termination termination) {

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Measured;
+import org.headhouse.linter.site.MeasuredAt;
 import org.headhouse.linter.site.ProvingRecord;
-import org.headhouse.linter.site.RecordDate;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
@@ -38,6 +38,7 @@ public record LatestReadings(List<Taken<Resistance>> pairOhms, List<Taken<Voltag
 
   /** Those of the records of a site, the earliest visit first. */
   public static LatestReadings of(Commissioning commissioning, Site site, LineFigures figures) {
+    MeasuringPlaces places = new MeasuringPlaces(site, figures);
     Latest<Resistance> ohms = new Latest<>();
     Latest<Voltage> volts = new Latest<>();
     for (ProvingRecord visit : byDay(commissioning.records())) {
@@ -45,17 +46,16 @@ public record LatestReadings(List<Taken<Resistance>> pairOhms, List<Taken<Voltag
       volts.nextVisit();
       Measured measured = visit.measured().orNull();
       if (measured != null) {
-        MeasuringPlace head = MeasuringPlace.ofHead(site, figures);
-        ohms.add(head, measured.pairResistance());
-        volts.add(head, measured.idleVoltage());
-        measured.elsewhere().or(List.of()).stream()
-            .flatMap(one -> one.optional().stream())
-            .forEach(
-                one -> {
-                  MeasuringPlace place = MeasuringPlace.of(one, figures);
-                  ohms.add(place, one.pairResistance());
-                  volts.add(place, one.idleVoltage());
-                });
+        ohms.add(places.ofHead(), measured.pairResistance());
+        volts.add(places.ofHead(), measured.idleVoltage());
+        for (Setting<MeasuredAt> one : measured.elsewhere().or(List.of())) {
+          MeasuredAt elsewhere = one.orNull();
+          if (elsewhere != null) {
+            MeasuringPlace place = places.of(elsewhere);
+            ohms.add(place, elsewhere.pairResistance());
+            volts.add(place, elsewhere.idleVoltage());
+          }
+        }
       }
     }
     return new LatestReadings(ohms.all(), volts.all());
@@ -69,8 +69,7 @@ public record LatestReadings(List<Taken<Resistance>> pairOhms, List<Taken<Voltag
   }
 
   private static LocalDate day(ProvingRecord visit) {
-    RecordDate written = visit.day().orNull();
-    LocalDate day = written == null ? null : written.day();
+    LocalDate day = visit.dayOrNull();
     return day == null ? LocalDate.MAX : day;
   }
 

@@ -20,6 +20,7 @@ public final class LineFigures {
   private @Nullable List<SegmentLine> segments;
   private @Nullable SiteTraffic traffic;
   private @Nullable StormFigures storm;
+  private @Nullable Boolean placesOfBias;
 
   public LineFigures(Site site, SitePolicy policy) {
     this.site = site;
@@ -45,8 +46,13 @@ public final class LineFigures {
    * nobody knows to which.
    */
   public boolean knowsPlacesOfBias() {
-    LineSettings line = site.line().orNull();
-    return line != null && !line.bias().isFaulty() && SegmentBias.arePlaced(line, site);
+    Boolean known = placesOfBias;
+    if (known == null) {
+      LineSettings line = site.line().orNull();
+      known = line != null && !line.bias().isFaulty() && SegmentBias.arePlaced(line, site);
+      placesOfBias = known;
+    }
+    return known;
   }
 
   /**

@@ -3,11 +3,8 @@ package org.headhouse.linter.figures;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.MeasuredAt;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Side;
-import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
@@ -34,42 +31,6 @@ public record MeasuringPlace(SegmentLine line, int index) {
   public String called() {
     Side side = side();
     return item().called() + (side == null ? "" : ", side " + side.word());
-  }
-
-  /** The head unit; the start of the line where there is not exactly one. Null without items. */
-  public static @Nullable MeasuringPlace ofHead(Site site, LineFigures figures) {
-    List<SegmentLine> segments = figures.segments();
-    Unit head = site.head();
-    for (SegmentLine line : segments) {
-      if (line.segment().items().stream().anyMatch(item -> item.isSameItemAs(head))) {
-        return new MeasuringPlace(line, line.measuredAt());
-      }
-    }
-    return segments.isEmpty() ? null : new MeasuringPlace(segments.get(0), 0);
-  }
-
-  /**
-   * Where something was measured elsewhere. At a repeater that says no side it is the side away
-   * from the start of the chain, as with bias.
-   *
-   * @return null where there is no such item or side
-   */
-  public static @Nullable MeasuringPlace of(MeasuredAt measured, LineFigures figures) {
-    String at = measured.at().orNull();
-    if (at == null || measured.side().isFaulty()) {
-      return null;
-    }
-    Side side = measured.side().or(Side.OUT);
-    for (SegmentLine line : figures.segments()) {
-      List<ChainItem> items = line.segment().items();
-      for (int index = 0; index < items.size(); index++) {
-        MeasuringPlace place = new MeasuringPlace(line, index);
-        if (items.get(index).name().is(at) && (place.side() == null || place.side() == side)) {
-          return place;
-        }
-      }
-    }
-    return null;
   }
 
   /** Where a segment is measured: at the head unit or the side out of its repeater, and far off. */

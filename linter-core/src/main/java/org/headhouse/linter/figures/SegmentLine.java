@@ -164,9 +164,7 @@ public final class SegmentLine {
   /** The terminator of an item where it passes direct current, else null. */
   public @Nullable Resistance steadyTerminator(ChainItem item) {
     Termination termination = segment.termination(item).orNull();
-    return termination == null || termination.capacitance() != null
-        ? null
-        : termination.resistance();
+    return termination != null && termination.conductsSteadily() ? termination.resistance() : null;
   }
 
   /** What a meter may show; for one thread at a time. */

@@ -118,8 +118,7 @@ public final class SegmentNetwork {
       SegmentItem item = driven.items().get(i);
       BiasResistors pull = item.bias() == null || !item.bias().isWeak() ? null : item.bias();
       BiasResistors other = i == biasedItem ? bias : pull;
-      items.add(
-          new SegmentItem(item.name(), item.kind(), item.unitLoads(), item.terminator(), other));
+      items.add(new SegmentItem(item.name(), item.unitLoads(), item.terminator(), other));
     }
     SegmentCircuit changed =
         new SegmentCircuit(items, driven.hopLengthsMetres(), driven.ohmsPerMetre());

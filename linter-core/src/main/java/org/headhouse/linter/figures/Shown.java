@@ -125,6 +125,11 @@ public final class Shown {
     return format("%.1f %%", share * 100);
   }
 
+  /** {@code 5 %}, {@code 0.5 %}: a tolerance as people write it. */
+  public static String tolerance(double share) {
+    return trimmed(share * 100) + " %";
+  }
+
   /** {@code 3.5 dB}. */
   public static String decibels(double decibels) {
     return format("%.1f dB", decibels);
@@ -142,10 +147,15 @@ public final class Shown {
   }
 
   /** A time rounded up to a value that people write. */
+  public static double atLeast(double seconds) {
+    double steps = seconds <= 1 ? 100 : 2;
+    return Math.ceil(seconds * steps) / steps;
+  }
+
+  /** {@link #atLeast} in words: {@code 590 ms}, {@code 3.5 s}. */
   public static String atLeastSeconds(double seconds) {
-    return seconds <= 1
-        ? trimmed(Math.ceil(seconds * 100) * 10) + " ms"
-        : trimmed(Math.ceil(seconds * 2) / 2) + " s";
+    double rounded = atLeast(seconds);
+    return seconds <= 1 ? trimmed(rounded * 1e3) + " ms" : trimmed(rounded) + " s";
   }
 
   /** A time rounded down to a value that people write; nothing under 10 ms. */

@@ -43,7 +43,8 @@ final class SitePolls {
   /** How an answer is waited for. */
   private record Waiting(double timeoutSeconds, int retries) {
     /** What the schema documents; common practice for a head unit, whose times no file gives. */
-    static final Waiting USUAL = new Waiting(1, 1);
+    static final Waiting USUAL =
+        new Waiting(PollLoad.USUAL_TIMEOUT_SECONDS, PollLoad.USUAL_RETRIES);
   }
 
   /**

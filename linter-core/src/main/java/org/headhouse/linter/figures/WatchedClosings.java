@@ -7,7 +7,6 @@ import java.util.Map;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.ProvingRecord;
-import org.headhouse.linter.site.RecordDate;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
@@ -32,7 +31,8 @@ final class WatchedClosings {
         StormResponse response = one.orNull();
         String name = response == null ? null : response.unit().orNull();
         if (response != null && name != null && response.closedIn().isGiven()) {
-          byUnit.merge(name, new Watched(number, day(record), response), WatchedClosings::newer);
+          byUnit.merge(
+              name, new Watched(number, record.dayOrNull(), response), WatchedClosings::newer);
         }
       }
     }
@@ -48,10 +48,6 @@ final class WatchedClosings {
           : next;
     }
     return before.day != null && next.day != null && before.day.isAfter(next.day) ? before : next;
-  }
-
-  private static @Nullable LocalDate day(ProvingRecord record) {
-    return record.day().optional().map(RecordDate::day).orElse(null);
   }
 
   /** What the watch showed of a unit; null where nobody took it. */

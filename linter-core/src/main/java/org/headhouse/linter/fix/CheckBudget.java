@@ -9,7 +9,7 @@ final class CheckBudget implements FixLoop.Checker {
   private static final int MOST_BYTES = 1 << 24;
 
   /** A result takes as long to find and to explain as so many bytes to read. */
-  private static final int BYTES_OF_RESULT = 1600;
+  private static final int BYTES_OF_RESULT = 800;
 
   /** So that a large file can be fixed as well. */
   private static final int LEAST = 16;

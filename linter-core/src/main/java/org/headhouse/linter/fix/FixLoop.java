@@ -54,7 +54,7 @@ public final class FixLoop {
         }
         loop.state = one.after();
       }
-      steps = new Round(loop.state, asked, checks).steps();
+      steps = checks.areLeft() ? new Round(loop.state, asked, checks).steps() : List.of();
     }
     return loop;
   }

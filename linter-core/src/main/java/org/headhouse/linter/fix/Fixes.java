@@ -7,7 +7,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -44,7 +43,11 @@ public final class Fixes {
   private record Draft(String rule, FixDraft draft) {}
 
   /** What is needed once there is a fix at all. */
-  private record Parts(NodeIndex written, EditWriter writer) {}
+  private record Parts(NodeIndex written, EditWriter writer, ProposedEdits proposed) {
+    @Nullable Target target(Edit edit) {
+      return Target.of(edit, written, writer);
+    }
+  }
 
   /** An edit as it is written. */
   private record Step(Replacement replacement, Set<String> anchors) {}
@@ -88,7 +91,11 @@ public final class Fixes {
   private @Nullable Fix make(Finding finding, FixDraft draft, Node.Valued whole) {
     Parts known = parts;
     if (known == null) {
-      known = new Parts(new NodeIndex(whole), new EditWriter(new TextLines(source)));
+      known =
+          new Parts(
+              new NodeIndex(whole),
+              new EditWriter(new TextLines(source)),
+              new ProposedEdits(findings));
       parts = known;
     }
     Set<Replacement> replacements = new LinkedHashSet<>();
@@ -111,65 +118,44 @@ public final class Fixes {
   }
 
   private static String shared(Set<String> anchors) {
+    if (anchors.contains("")) {
+      return ", in the defaults for all units that take it from there";
+    }
     return anchors.isEmpty()
         ? ""
         : ", at the anchor &" + String.join(" and &", anchors) + " for all that use it";
   }
 
   private @Nullable Step step(Edit edit, Finding finding, Parts known) {
-    Target target = Target.of(edit, known.written(), known.writer());
+    Target target = known.target(edit);
     if (target == null) {
       return null;
     }
-    Set<Region> users = known.written().users(target.region());
-    if (users.equals(Set.of(target.user()))) {
+    Set<Region> users = new HashSet<>(known.written().users(target.region()));
+    boolean isDefault = known.written().isDefault(target.region());
+    if (isDefault && !target.user().equals(target.region())) {
+      users.remove(target.region()); // where it is written, nobody uses it
+    }
+    if (users.equals(Set.of(target.user()))
+        || (isDefault && target.user().equals(target.region()))) {
       return target.replacement() == null ? null : new Step(target.replacement(), Set.of());
     }
-    Set<Region> agreeing = new HashSet<>();
-    Set<String> names = new TreeSet<>();
-    for (Edit other : alike(edit, finding)) {
-      Target same = Target.of(other, known.written(), known.writer());
-      if (same != null && same.region().equals(target.region())) {
-        agreeing.add(same.user());
-        if (other.at().anchored() != null) {
-          names.add(other.at().anchored().name());
-        }
-      }
-    }
-    if (agreeing.containsAll(users)) {
-      return target.replacement() == null ? null : new Step(target.replacement(), names);
+    ProposedEdits.Users agreeing =
+        known.proposed().users(finding.rule(), edit, target.region(), known::target);
+    if (agreeing.regions().containsAll(users)) {
+      return target.replacement() == null
+          ? null
+          : new Step(target.replacement(), agreeing.anchors());
     }
     return insteadOfAlias(edit, target, known);
   }
 
   /** Whether a key to be added is there, misspelt: its value is the one that was meant. */
-  private boolean isThereMisspelt(Edit.AddKeys added, Parts known) {
+  private static boolean isThereMisspelt(Edit.AddKeys added, Parts known) {
     Mapping mapping = known.written().mapping(added.at());
-    if (mapping == null) {
-      return false;
-    }
-    Set<Region> keys = new HashSet<>();
-    mapping.entries().forEach(entry -> keys.add(entry.key().region()));
-    return findings.stream()
-        .map(Finding::fix)
-        .filter(Objects::nonNull)
-        .flatMap(draft -> draft.edits().stream())
-        .anyMatch(
-            edit ->
-                edit instanceof Edit.Write word
-                    && added.keys().contains(word.value())
-                    && keys.contains(word.at().region()));
-  }
-
-  /** The same edit, as findings of the same rule ask for it. */
-  private List<Edit> alike(Edit edit, Finding finding) {
-    return findings.stream()
-        .filter(other -> other.rule().equals(finding.rule()))
-        .map(Finding::fix)
-        .filter(Objects::nonNull)
-        .flatMap(draft -> draft.edits().stream())
-        .filter(other -> other.at(edit.at()).equals(edit))
-        .toList();
+    return mapping != null
+        && mapping.entries().stream()
+            .anyMatch(entry -> known.proposed().hasOneOf(added.keys(), entry.key().region()));
   }
 
   /** An alias that is the whole value is replaced by the new value; the anchor stays. */

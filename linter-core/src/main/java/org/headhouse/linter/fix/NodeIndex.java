@@ -77,6 +77,12 @@ final class NodeIndex {
     return nodes.get(anchored == null ? place.region() : anchored.value());
   }
 
+  /** Whether a region is in the defaults of the units. */
+  boolean isDefault(Region region) {
+    Cursor defaults = new Cursor(root, null).get("defaults");
+    return defaults != null && defaults.node().region().contains(region);
+  }
+
   /** The alias that is written in a region, or null. */
   @Nullable Alias alias(Region region) {
     return nodes.get(region) instanceof Alias alias ? alias : null;

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.FixKind;
-import org.headhouse.linter.result.Replacement;
 import org.headhouse.linter.result.Result;
 import org.jspecify.annotations.Nullable;
 
@@ -73,15 +72,10 @@ final class Round {
     return fix != null && fix.kind().isWithin(asked);
   }
 
-  /** Those that overlap none of the ones before them. */
+  /** Those whose fixes overlap none of the ones before them. */
   private static List<Result> apart(List<Result> results) {
-    List<Result> apart = new ArrayList<>();
-    for (Result result : results) {
-      if (apart.stream().noneMatch(other -> overlap(other.fix(), result.fix()))) {
-        apart.add(result);
-      }
-    }
-    return apart;
+    TakenRegions taken = new TakenRegions();
+    return results.stream().filter(result -> taken.take(result.fix())).toList();
   }
 
   /**
@@ -96,18 +90,15 @@ final class Round {
   }
 
   private void keepGood(List<Result> results, List<Result> kept) {
-    List<Result> tried = new ArrayList<>();
-    for (Result result : results) {
-      if (kept.stream().noneMatch(other -> overlap(other.fix(), result.fix()))) {
-        tried.add(result);
-      }
-    }
+    TakenRegions taken = new TakenRegions();
+    kept.forEach(result -> taken.take(result.fix()));
+    List<Result> tried = results.stream().filter(result -> taken.areFree(result.fix())).toList();
     if (tried.isEmpty() || !checks.areLeft()) {
       return;
     }
     List<Result> together = new ArrayList<>(kept);
-    apart(tried).forEach(together::add);
-    if (together.size() == kept.size() + tried.size()
+    together.addAll(tried);
+    if (tried.stream().allMatch(result -> taken.take(result.fix()))
         && isGood(together, base.fixed(together, checks))) {
       kept.clear();
       kept.addAll(together);
@@ -156,19 +147,5 @@ final class Round {
     Map<String, Integer> allowed = new HashMap<>(base.counts());
     fixed.forEach(one -> allowed.merge(State.key(one), -1, Integer::sum));
     return allowed;
-  }
-
-  private static boolean overlap(@Nullable Fix one, @Nullable Fix other) {
-    if (one == null || other == null) {
-      return false;
-    }
-    for (Replacement mine : one.replacements()) {
-      for (Replacement theirs : other.replacements()) {
-        if (Splice.touch(mine.region(), theirs.region())) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 }

@@ -1,13 +1,18 @@
 package org.headhouse.linter.fix;
 
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.headhouse.linter.result.Replacement;
 import org.headhouse.linter.result.Result;
 
 /** The bytes between two rounds, and what a check of them finds. */
 final class State {
+  private static final Pattern SPACE = Pattern.compile("\\s");
+  private static final Pattern NUMBER = Pattern.compile("(?<=/)[0-9]+(?=/|$)");
+
   private final byte[] bytes;
   private final FixLoop.Checked checked;
   private final Map<String, Integer> counts = new HashMap<>();
@@ -47,15 +52,19 @@ final class State {
 
   /** How often each rule is broken at each place. */
   Map<String, Integer> counts() {
-    return Map.copyOf(counts);
+    return Collections.unmodifiableMap(counts);
   }
 
   /**
    * The rule and the logical path, without spaces and the numbers of list items: fixes change them.
    */
   static String key(Result result) {
-    String place = result.logical().replaceAll("\\s", "").replaceAll("(?<=/)[0-9]+(?=/|$)", "#");
-    String unit = result.unit() == null ? "" : result.unit().replaceAll("\\s", "");
+    String place = NUMBER.matcher(withoutSpaces(result.logical())).replaceAll("#");
+    String unit = result.unit() == null ? "" : withoutSpaces(result.unit());
     return result.rule() + "\n" + place + "\n" + unit;
+  }
+
+  private static String withoutSpaces(String text) {
+    return SPACE.matcher(text).replaceAll("");
   }
 }

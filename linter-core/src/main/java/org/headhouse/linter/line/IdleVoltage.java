@@ -37,16 +37,6 @@ public record IdleVoltage(int item, double volts) {
    * The lowest over all items, repeaters, equipment and converters included: they receive as well.
    * Of equal ones the first in the chain.
    *
-   * @return null without bias
-   */
-  public static @Nullable IdleVoltage lowestOfItems(SegmentCircuit circuit) {
-    List<Double> idleVolts = ofAllItems(circuit);
-    return idleVolts == null ? null : lowest(idleVolts);
-  }
-
-  /**
-   * The lowest of some.
-   *
    * @param idleVolts at every item of the segment
    */
   static IdleVoltage lowest(List<Double> idleVolts) {

@@ -23,6 +23,12 @@ public record PollLoad(
   /** What a unit takes to answer (common practice, no source). */
   public static final double PROCESSING_SECONDS = 0.02;
 
+  /** How long supervision waits where no timeout is written (common practice, no source). */
+  public static final double USUAL_TIMEOUT_SECONDS = 1;
+
+  /** How often it asks again where no number is written (common practice, no source). */
+  public static final int USUAL_RETRIES = 1;
+
   public PollLoad {
     Require.positive(registers, "registers of a poll");
     Require.positive(zones, "zones");

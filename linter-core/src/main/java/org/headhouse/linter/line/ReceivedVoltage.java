@@ -1,9 +1,7 @@
 package org.headhouse.linter.line;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntPredicate;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,7 +17,8 @@ public record ReceivedVoltage(int from, int to, double volts) {
   private static final double ROUNDING_VOLTS = 1e-12;
 
   /**
-   * The weakest over all ordered pairs of units, exactly and in O(n).
+   * The weakest over all ordered pairs of items, exactly and in O(n): a repeater, equipment and a
+   * converter receive and send like a unit.
    *
    * <p>The driver is an ideal source of 1.5 V, the least that TIA/EIA-485-A asks of one (TI
    * SLLA272), floating between the conductors, and drives D1 below D0, against the bias. A
@@ -28,44 +27,21 @@ public record ReceivedVoltage(int from, int to, double volts) {
    * <p>With {@code x = D0 − D1}, an ideal source at item j holds {@code x[j] = 1.5 V}, whatever is
    * on its other side. Away from it {@link Ladder} gives {@code x[k+1] = a[k] · (x[k] − R[k] ·
    * J[k+1])} with {@code 0 < a ≤ 1} and {@code J ≥ 0}: a rising function of x[k] that never exceeds
-   * the greater of x[k] and zero. So what a unit j starts reaches a later unit j' with at most the
+   * the greater of x[k] and zero. So what an item j starts reaches a later item j' with at most the
    * 1.5 V that j' itself would start with, and stays the lower of the two from there on. The
-   * weakest sender for every receiver is therefore the first unit, and from the other side the
+   * weakest sender for every receiver is therefore the first item, and from the other side the
    * last; one walk from each finds the weakest receiver.
    *
-   * @return null with less than two units; of equal pairs the one that the first unit sends, to the
+   * @return null with less than two items; of equal pairs the one that the first item sends, to the
    *     nearest receiver
    */
-  public static @Nullable ReceivedVoltage weakest(SegmentCircuit circuit) {
-    return weakest(circuit, SegmentItem::isUnit);
-  }
-
-  /**
-   * The weakest over all ordered pairs of items, as {@link #weakest} for units: a repeater,
-   * equipment and a converter receive and send as well.
-   *
-   * @return null with less than two items
-   */
   public static @Nullable ReceivedVoltage weakestOfItems(SegmentCircuit circuit) {
-    return weakest(circuit, item -> true);
-  }
-
-  private static @Nullable ReceivedVoltage weakest(
-      SegmentCircuit circuit, Predicate<SegmentItem> counts) {
-    int[] parties = parties(circuit, counts);
-    if (parties.length < 2) {
+    int end = circuit.items().size() - 1;
+    if (end < 1) {
       return null;
     }
-    int first = parties[0];
-    int last = parties[parties.length - 1];
-    int end = circuit.items().size() - 1;
     Ladder ladder = DifferentialNetwork.signal(circuit);
-    IntPredicate onwardCounts = node -> counts.test(circuit.items().get(node));
-    IntPredicate backCounts = node -> counts.test(circuit.items().get(end - node));
-    ReceivedVoltage onward = weakestAlong(ladder, first, last, onwardCounts);
-    ReceivedVoltage back =
-        weakestAlong(ladder.reversed(), end - last, end - first, backCounts).reversed(end);
-    return weaker(onward, back);
+    return weaker(weakestFromFirst(ladder), weakestFromFirst(ladder.reversed()).reversed(end));
   }
 
   /** The one that is less, by more than rounding; else the first. */
@@ -74,85 +50,50 @@ public record ReceivedVoltage(int from, int to, double volts) {
   }
 
   /**
-   * The weakest that each unit receives from any other, exactly and in O(n). By the same reasoning
-   * as for {@link #weakest} the sender is the first unit or the last.
-   *
-   * @return in the order of the chain, one for each unit; empty with less than two units
-   */
-  public static List<ReceivedVoltage> weakestAtEachUnit(SegmentCircuit circuit) {
-    return weakestAtEach(circuit, SegmentItem::isUnit);
-  }
-
-  /**
-   * The weakest that each item receives from any other, repeaters, equipment and converters
-   * included.
+   * The weakest that each item receives from any other, exactly and in O(n). By the same reasoning
+   * as for {@link #weakestOfItems} the sender is the first item or the last.
    *
    * @return in the order of the chain, one for each item; empty with less than two
    */
   public static List<ReceivedVoltage> weakestAtEachItem(SegmentCircuit circuit) {
-    return weakestAtEach(circuit, item -> true);
-  }
-
-  private static List<ReceivedVoltage> weakestAtEach(
-      SegmentCircuit circuit, Predicate<SegmentItem> counts) {
-    int[] parties = parties(circuit, counts);
-    if (parties.length < 2) {
+    int end = circuit.items().size() - 1;
+    if (end < 1) {
       return List.of();
     }
-    int first = parties[0];
-    int last = parties[parties.length - 1];
-    int end = circuit.items().size() - 1;
     Ladder ladder = DifferentialNetwork.signal(circuit);
-    double[] onward = voltsFrom(ladder, first);
-    double[] back = voltsFrom(ladder.reversed(), end - last);
-    return Arrays.stream(parties)
-        .mapToObj(
-            to -> {
-              double fromFirst = to == first ? Double.POSITIVE_INFINITY : onward[to];
-              double fromLast = to == last ? Double.POSITIVE_INFINITY : back[end - to];
-              return fromLast < fromFirst - ROUNDING_VOLTS
-                  ? new ReceivedVoltage(last, to, fromLast)
-                  : new ReceivedVoltage(first, to, fromFirst);
-            })
-        .toList();
-  }
-
-  private static int[] parties(SegmentCircuit circuit, Predicate<SegmentItem> counts) {
-    int[] parties = new int[circuit.items().size()];
-    int number = 0;
-    for (int item = 0; item < parties.length; item++) {
-      if (counts.test(circuit.items().get(item))) {
-        parties[number++] = item;
-      }
+    double[] onward = voltsFromFirst(ladder);
+    double[] back = voltsFromFirst(ladder.reversed());
+    List<ReceivedVoltage> weakest = new ArrayList<>(end + 1);
+    for (int to = 0; to <= end; to++) {
+      double fromFirst = to == 0 ? Double.POSITIVE_INFINITY : onward[to];
+      double fromLast = to == end ? Double.POSITIVE_INFINITY : back[end - to];
+      weakest.add(
+          fromLast < fromFirst - ROUNDING_VOLTS
+              ? new ReceivedVoltage(end, to, fromLast)
+              : new ReceivedVoltage(0, to, fromFirst));
     }
-    return Arrays.copyOf(parties, number);
+    return List.copyOf(weakest);
   }
 
-  /** What arrives at the nodes from a sender on. */
-  private static double[] voltsFrom(Ladder ladder, int sender) {
+  /** What arrives at each node after the first, which sends. */
+  private static double[] voltsFromFirst(Ladder ladder) {
     double[] volts = new double[ladder.size()];
     double difference = -Levels.DRIVER_VOLTS;
-    for (int node = sender + 1; node < volts.length; node++) {
+    for (int node = 1; node < volts.length; node++) {
       difference = ladder.nextVolts(node - 1, difference);
       volts[node] = -difference;
     }
     return volts;
   }
 
-  /** What the item at one node sends to those at the nodes after it, up to another. */
-  private static ReceivedVoltage weakestAlong(
-      Ladder ladder, int sender, int lastNode, IntPredicate counts) {
-    int weakestNode = lastNode;
-    double weakestVolts = Double.POSITIVE_INFINITY;
-    double difference = -Levels.DRIVER_VOLTS;
-    for (int node = sender + 1; node <= lastNode; node++) {
-      difference = ladder.nextVolts(node - 1, difference);
-      if (-difference < weakestVolts && counts.test(node)) {
-        weakestNode = node;
-        weakestVolts = -difference;
-      }
+  /** What the item at the first node sends to those at the nodes after it. */
+  private static ReceivedVoltage weakestFromFirst(Ladder ladder) {
+    double[] volts = voltsFromFirst(ladder);
+    int weakest = 1;
+    for (int node = 2; node < volts.length; node++) {
+      weakest = volts[node] < volts[weakest] ? node : weakest;
     }
-    return new ReceivedVoltage(sender, weakestNode, weakestVolts);
+    return new ReceivedVoltage(0, weakest, volts[weakest]);
   }
 
   /** The same in a segment that is seen from its other end. */

@@ -86,12 +86,16 @@ public record SegmentCircuit(
 
   /** Whether any item has bias resistors. */
   boolean isBiased() {
+    return biases() > 0;
+  }
+
+  /** How many items have bias resistors. */
+  int biases() {
+    int biases = 0;
     for (SegmentItem item : items) {
-      if (item.bias() != null) {
-        return true;
-      }
+      biases += item.bias() == null ? 0 : 1;
     }
-    return false;
+    return biases;
   }
 
   /** The same segment, seen from its end. */

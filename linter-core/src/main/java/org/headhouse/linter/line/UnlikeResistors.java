@@ -49,11 +49,7 @@ final class UnlikeResistors {
 
   /** With one bias D1 is nowhere above its supply, so there is nothing to grant. */
   private static boolean hasSeveral(SegmentSpread spread) {
-    int biases = 0;
-    for (SegmentItem item : spread.circuit().items()) {
-      biases += item.bias() == null ? 0 : 1;
-    }
-    return biases > 1;
+    return spread.circuit().biases() > 1;
   }
 
   /** Nothing but where supplies differ much, or several biases meet no terminator. */

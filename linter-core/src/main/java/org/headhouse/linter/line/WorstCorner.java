@@ -42,10 +42,7 @@ public final class WorstCorner {
    */
   public static @Nullable IdleVoltage lowestIdle(SegmentSpread spread) {
     List<SegmentItem> items = spread.circuit().items();
-    int biases = 0;
-    for (SegmentItem item : items) {
-      biases += item.bias() == null ? 0 : 1;
-    }
+    int biases = spread.circuit().biases();
     if (biases == 0) {
       return null;
     }

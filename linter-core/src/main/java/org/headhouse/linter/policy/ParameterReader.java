@@ -48,6 +48,10 @@ final class ParameterReader {
   }
 
   private Optional<?> list(Cursor value, Sequence list, ParameterType<?> items) {
+    if (isTooLarge(value, list, items)) {
+      findings.add(tooLarge(value, list));
+      return Optional.empty();
+    }
     List<String> good = new ArrayList<>();
     for (Node node : list.items()) {
       Cursor item = value.inside(node);
@@ -57,6 +61,29 @@ final class ParameterReader {
     }
     // What is left of a list would mean something else than was written.
     return good.size() == list.items().size() ? parameter.type().parse(good) : Optional.empty();
+  }
+
+  private static boolean isTooLarge(Cursor value, Sequence list, ParameterType<?> items) {
+    long size = 0;
+    for (Node node : list.items()) {
+      size += value.inside(node).node() instanceof Scalar scalar ? items.size(scalar.text()) : 1;
+      if (size > ParameterType.LARGEST_LIST) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Finding tooLarge(Cursor value, Sequence list) {
+    return Finding.of(
+        "schema.bad-value",
+        value.place(),
+        new Message(
+            "the list of the parameter \"" + parameter.name() + "\" is too large",
+            "with its "
+                + list.items().size()
+                + " values a check would take long, so none of them is used",
+            "take several values together, and delete what no site needs"));
   }
 
   private Finding fault(ParameterType<?> type, String quoted, String written, Cursor value) {

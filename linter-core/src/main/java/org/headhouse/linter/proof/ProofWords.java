@@ -9,7 +9,39 @@ import org.headhouse.linter.proof.Proof.Kind;
 
 /** Names proofs in messages. */
 public final class ProofWords {
+  /** What can be read as a headline. */
+  private static final int LONGEST_FACT = 100;
+
   private ProofWords() {}
+
+  /**
+   * A fact that names them where that is short, else says how many they are: {@code 12 proofs at 6
+   * items}.
+   *
+   * @param start what the fact begins with
+   */
+  public static String fact(String start, Collection<Proof> proofs) {
+    return start + (isShort(start, proofs) ? of(proofs) : counted(proofs));
+  }
+
+  /**
+   * What the remedy of such a fact is about: {@code it}, or all of them where the fact only counts
+   * them.
+   */
+  public static String remedied(String start, Collection<Proof> proofs) {
+    return isShort(start, proofs) ? "it" : of(proofs);
+  }
+
+  /** One item is named whatever it is called. */
+  private static boolean isShort(String start, Collection<Proof> proofs) {
+    return proofs.stream().map(Proof::place).distinct().count() == 1
+        || start.length() + of(proofs).length() <= LONGEST_FACT;
+  }
+
+  private static String counted(Collection<Proof> proofs) {
+    long items = proofs.stream().map(Proof::at).distinct().count();
+    return proofs.size() + " proofs at " + (items == 1 ? "one item" : items + " items");
+  }
 
   /** {@code the outdoor readings at "A", "B"; the pair resistance and the idle voltage at "A"}. */
   public static String of(Collection<Proof> proofs) {

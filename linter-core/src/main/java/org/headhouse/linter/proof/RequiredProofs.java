@@ -14,7 +14,6 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Termination;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.Vents;
-import org.headhouse.linter.site.WeatherStation;
 
 /** What the record of a whole site has to prove: common practice, no source. */
 public final class RequiredProofs {
@@ -33,17 +32,12 @@ public final class RequiredProofs {
     Set<Proof> readings = new LinkedHashSet<>();
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
-      if (name != null && unit.isFollower() && !hasStation(name, site)) {
+      // A follower with the station: head.missing or station.not-at-head reports the cause.
+      if (name != null && unit.isFollower() && !site.hasStation(unit)) {
         readings.add(Proof.seen(Proof.Kind.READINGS, name));
       }
     }
     return readings;
-  }
-
-  /** Then {@code head.missing} or {@code station.not-at-head} reports the cause. */
-  private static boolean hasStation(String unit, Site site) {
-    WeatherStation station = site.weatherStation().orNull();
-    return station != null && station.at().is(unit);
   }
 
   /**
@@ -101,7 +95,7 @@ public final class RequiredProofs {
 
   private static boolean conducts(Segment segment, ChainItem item) {
     Termination termination = segment.termination(item).orNull();
-    return termination != null && termination.isFitted() && termination.capacitance() == null;
+    return termination != null && termination.conductsSteadily();
   }
 
   private static boolean isBiased(Segment segment, Site site) {

@@ -1,7 +1,9 @@
 package org.headhouse.linter.report;
 
 import java.io.OutputStream;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import org.headhouse.linter.figures.AcceptedFigures;
 import org.headhouse.linter.figures.CapacitorTerminator;
@@ -139,8 +141,9 @@ public final class FiguresReport implements AutoCloseable {
       return;
     }
     json.writeStartObject();
+    Set<String> written = new HashSet<>();
     for (int i = 0; i < values.size(); i++) {
-      if (items.indexOf(items.get(i)) == i) {
+      if (written.add(items.get(i))) {
         writer.accept(items.get(i), values.get(i));
       }
     }

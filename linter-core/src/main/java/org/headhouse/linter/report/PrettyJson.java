@@ -1,11 +1,14 @@
 package org.headhouse.linter.report;
 
 import java.io.OutputStream;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.PrettyPrinter;
 import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.TokenStreamContext;
 import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /**
@@ -20,10 +23,26 @@ final class PrettyJson {
 
   /** A generator on a stream, which is left open. */
   static JsonGenerator to(OutputStream out) {
-    return JSON.createGenerator(new Indented(), out);
+    return JSON.createGenerator(new Indented(null), out);
+  }
+
+  /**
+   * The same with one line for each item of some lists, of which there may be so many that
+   * indentation would be a third of the file.
+   *
+   * @param lists the property that has them
+   */
+  static JsonGenerator withItemsOnALine(String lists, OutputStream out) {
+    return JSON.createGenerator(new Indented(lists), out);
   }
 
   private static final class Indented extends ObjectWriteContext.Base {
+    private final @Nullable String lists;
+
+    Indented(@Nullable String lists) {
+      this.lists = lists;
+    }
+
     @Override
     public boolean hasPrettyPrinter() {
       return true;
@@ -31,7 +50,38 @@ final class PrettyJson {
 
     @Override
     public PrettyPrinter getPrettyPrinter() {
-      return new DefaultPrettyPrinter();
+      DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+      if (lists == null) {
+        return printer;
+      }
+      DefaultPrettyPrinter.Indenter lines = new ItemLines(lists);
+      return printer.withArrayIndenter(lines).withObjectIndenter(lines);
+    }
+  }
+
+  private record ItemLines(String lists) implements DefaultPrettyPrinter.Indenter {
+    @Override
+    public void writeIndentation(JsonGenerator json, int level) {
+      if (isInsideItem(json.streamWriteContext())) {
+        json.writeRaw(' ');
+      } else {
+        DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.writeIndentation(json, level);
+      }
+    }
+
+    private boolean isInsideItem(TokenStreamContext value) {
+      for (TokenStreamContext list = value.getParent(); list != null; list = list.getParent()) {
+        TokenStreamContext owner = list.getParent();
+        if (list.inArray() && owner != null && lists.equals(owner.currentName())) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    @Override
+    public boolean isInline() {
+      return false;
     }
   }
 }

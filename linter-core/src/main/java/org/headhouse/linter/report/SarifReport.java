@@ -45,7 +45,7 @@ public final class SarifReport {
       List<AbsentResult> absent,
       List<Notification> notifications,
       OutputStream out) {
-    try (JsonGenerator json = PrettyJson.to(out)) {
+    try (JsonGenerator json = PrettyJson.withItemsOnALine("results", out)) {
       log(json, results, absent, notifications);
       json.writeRaw('\n');
     }

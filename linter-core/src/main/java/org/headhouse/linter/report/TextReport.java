@@ -41,6 +41,18 @@ public final class TextReport {
     return lines;
   }
 
+  /** That a file has more results of a rule than are shown. */
+  public static String more(String file, Level level, int number, String rule) {
+    return printable(file)
+        + ": "
+        + level.word()
+        + ": "
+        + number
+        + " more of these are not shown ["
+        + rule
+        + "]";
+  }
+
   /** The same for a fault of a file that no rule checks. */
   public static String headline(Location location, Message message) {
     return position(location) + ": error: " + printable(message.text());

@@ -81,6 +81,13 @@ public record Result(
   /** The same result without the lines of some files, as they are called in results. */
   @Internal
   public Result withoutLines(Predicate<String> files) {
+    boolean noneHere =
+        !files.test(location.file())
+            && related.stream().noneMatch(one -> files.test(one.location().file()));
+    return noneHere ? this : withLinesCut(files);
+  }
+
+  private Result withLinesCut(Predicate<String> files) {
     return new Result(
         rule,
         level,

@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param <T> what a rule gets
  */
 public interface ParameterType<T> {
+  /** How large all values of a list are together, at most: see {@link #size}. */
+  int LARGEST_LIST = 2000;
 
   /** The value of what the policy's file has as text, or empty where it is none. */
   Optional<T> parse(String written);
@@ -42,6 +44,14 @@ public interface ParameterType<T> {
   /** The value of a list of which every item is a value of {@link #items()}. */
   default Optional<T> parse(List<String> written) {
     return Optional.empty();
+  }
+
+  /**
+   * How much of a list a value takes up, by the work that it makes for a check: 1 for one that is
+   * compared at once.
+   */
+  default long size(String written) {
+    return 1;
   }
 
   /** Why a text is no value, as a clause. */

@@ -12,6 +12,11 @@ final class PatternType implements ParameterType<TextPattern> {
   }
 
   @Override
+  public long size(String written) {
+    return PatternSize.of(written);
+  }
+
+  @Override
   public String describe() {
     return "a regular expression such as [A-Z][a-z]+ [0-9]";
   }

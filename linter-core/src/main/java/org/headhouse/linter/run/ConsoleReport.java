@@ -6,10 +6,11 @@ import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
-import org.headhouse.linter.result.Result;
 
 /** Prints a report on a console. */
 public final class ConsoleReport {
+  private static final int MOST_ABSENT = 20;
+
   private final Console console;
   private final Level printed;
 
@@ -30,9 +31,7 @@ public final class ConsoleReport {
 
   /** Prints the results and notifications of a report, without a summary. */
   public void printFound(CheckReport report) {
-    for (Result result : report.at(printed)) {
-      TextReport.lines(result).forEach(line -> console.found(result.level(), line));
-    }
+    new PrintedResults(console).print(report.at(printed));
     print(report.notifications());
   }
 
@@ -46,7 +45,12 @@ public final class ConsoleReport {
                   ? "1 result of the baseline is gone"
                   : times + " results of the baseline are gone")
               + ": write it anew, so that none can come back unseen:");
-      absent.forEach(one -> console.found(Level.NOTE, "  " + one.text()));
+      absent.stream()
+          .limit(MOST_ABSENT)
+          .forEach(one -> console.found(Level.NOTE, "  " + TextReport.printable(one.text())));
+      if (absent.size() > MOST_ABSENT) {
+        console.found(Level.NOTE, "  and " + (absent.size() - MOST_ABSENT) + " more");
+      }
     }
   }
 

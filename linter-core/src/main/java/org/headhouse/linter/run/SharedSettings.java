@@ -1,5 +1,6 @@
 package org.headhouse.linter.run;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
@@ -49,7 +50,11 @@ public record SharedSettings(SettingsFiles files, BaseFolder base, FolderBoundar
 
   /** Whether lines of a file may be shown: one outside may be a link that somebody sent in. */
   public boolean mayShow(String file) {
-    return own.contains(base.path().resolve(file));
+    try {
+      return own.contains(base.path().resolve(file));
+    } catch (InvalidPathException notOfThisLocale) {
+      return false; // its name is shown with other letters, so nobody can tell where it leads
+    }
   }
 
   /** The device types, or null where there are none. */

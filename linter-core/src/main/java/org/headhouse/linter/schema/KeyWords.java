@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.headhouse.linter.result.Message;
-import org.headhouse.linter.source.SpellingSuggester;
 
 /** Says of keys that they are not known, or missing. */
 final class KeyWords {
@@ -16,22 +15,19 @@ final class KeyWords {
   /**
    * @param free whether a key that is known could stand here, since it does not yet
    */
-  static Message unknown(String key, List<String> known, Predicate<String> free) {
+  static Message unknown(String key, List<String> known, Predicate<String> free, MeantKeys meant) {
     String remedy =
         spaceless(key, known)
             .filter(free)
             .map(near -> "write " + near + ": " + key.substring(near.length() + 1).strip())
-            .or(() -> nearest(key, known, free).map(near -> "write " + YamlText.quoted(near)))
+            .or(
+                () ->
+                    meant.of(key, known).filter(free).map(near -> "write " + YamlText.quoted(near)))
             .orElse("delete it, or write one of " + String.join(", ", known));
     return new Message(
         "the key " + ActualValue.shortened(key) + " is not known here",
         "what stands under it is not read",
         remedy);
-  }
-
-  /** The key that was probably meant. */
-  static Optional<String> nearest(String key, List<String> known, Predicate<String> free) {
-    return SpellingSuggester.suggest(key, known).filter(free);
   }
 
   /** A known key whose colon lacks the space behind it, which makes one word of key and value. */

@@ -7,7 +7,6 @@ import java.util.Set;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.ItemKind;
-import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.jspecify.annotations.Nullable;
@@ -38,7 +37,7 @@ final class MistakenItem {
     this.tree = tree;
     for (Mapping.Entry entry : mapping.entries()) {
       String key = entry.key().text();
-      String meant = known.contains(key) ? key : SpellingSuggester.suggest(key, known).orElse(key);
+      String meant = known.contains(key) ? key : tree.meant().of(key, known).orElse(key);
       keys.add(meant);
       if (ItemKind.KEYS.contains(meant) && !meant.equals(UNIT)) {
         kind = meant;
@@ -83,7 +82,7 @@ final class MistakenItem {
         : Finding.of(
             "schema.unknown-key",
             item.keyOf(entry),
-            KeyWords.unknown(key, List.of(meant), near -> true));
+            KeyWords.unknown(key, List.of(meant), near -> true, tree.meant()));
   }
 
   private @Nullable Finding named(String key, String other) {

@@ -6,6 +6,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SchemaRegistryConfig;
 import com.networknt.schema.SpecificationVersion;
+import com.networknt.schema.path.NodePath;
 import com.networknt.schema.path.PathType;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,6 +20,8 @@ import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Node;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Checks trees against the schema of a kind of file. Safe for use by several threads. */
 public final class SchemaCheck {
@@ -28,15 +31,30 @@ public final class SchemaCheck {
 
   /** Loads the schema of a kind of file. */
   public SchemaCheck(FileKind kind) {
-    String json = PublishedSchemas.text(kind);
+    JsonNode whole = withRequiredKeys(JsonMapper.shared().readTree(PublishedSchemas.text(kind)));
     SchemaRegistryConfig config =
         SchemaRegistryConfig.builder().pathType(PathType.JSON_POINTER).locale(Locale.ROOT).build();
     SchemaRegistry registry =
         SchemaRegistry.withDefaultDialect(
             SpecificationVersion.DRAFT_2020_12, builder -> builder.schemaRegistryConfig(config));
-    this.schema = registry.getSchema(json, InputFormat.JSON);
+    this.schema = registry.getSchema(whole.toString(), InputFormat.JSON);
     this.kind = kind;
-    this.text = JsonMapper.shared().readTree(json);
+    this.text = whole;
+  }
+
+  /**
+   * What the published schema asks of a unit where there are no defaults is asked of every unit
+   * here: the tree that is checked has the defaults in the units already.
+   */
+  private static JsonNode withRequiredKeys(JsonNode schema) {
+    JsonNode otherwise = schema.at("/then/properties/chain/items/then/required");
+    if (schema instanceof ObjectNode root
+        && otherwise instanceof ArrayNode more
+        && root.at("/$defs/unit-item/required") instanceof ArrayNode required) {
+      required.addAll(more);
+      root.remove(List.of("if", "then"));
+    }
+    return schema;
   }
 
   /** The findings of the schema: one for each fault, in the order of the file. */
@@ -59,10 +77,20 @@ public final class SchemaCheck {
     return findings;
   }
 
-  /** Where a value has the wrong type, its other errors do not help. */
+  /**
+   * Where a value has the wrong type, its other errors do not help. A fault in a default is
+   * reported where it is written, before the units have it.
+   */
   private static List<Error> inOrder(List<Error> errors) {
     return errors.stream()
-        .sorted(Comparator.comparing(error -> !error.getKeyword().equals("type")))
+        .sorted(
+            Comparator.comparing((Error error) -> !error.getKeyword().equals("type"))
+                .thenComparing(error -> !isInDefaults(error)))
         .toList();
+  }
+
+  private static boolean isInDefaults(Error error) {
+    NodePath path = error.getInstanceLocation();
+    return path.getNameCount() > 0 && path.getElement(0).toString().equals("defaults");
   }
 }

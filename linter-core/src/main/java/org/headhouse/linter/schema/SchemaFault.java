@@ -10,7 +10,6 @@ import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Place;
-import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Node;
@@ -50,12 +49,12 @@ record SchemaFault(Node node, String detail, Finding finding) {
         && mapping.entries().stream()
             .map(entry -> entry.key().text())
             .filter(key -> !known.contains(key))
-            .anyMatch(key -> meant(key, known).equals(Optional.of(error.getProperty())));
+            .anyMatch(key -> meant(key, known, tree).equals(Optional.of(error.getProperty())));
   }
 
-  private static Optional<String> meant(String key, List<String> known) {
+  private static Optional<String> meant(String key, List<String> known, Tree tree) {
     int colon = key.indexOf(':');
-    return SpellingSuggester.suggest(colon < 0 ? key : key.substring(0, colon), known);
+    return tree.meant().of(colon < 0 ? key : key.substring(0, colon), known);
   }
 
   private static SchemaFault unknownKey(
@@ -63,7 +62,8 @@ record SchemaFault(Node node, String detail, Finding finding) {
     Cursor cursor = where.cursor();
     Mapping.Entry entry = tree.entry(cursor, key);
     Message message =
-        KeyWords.unknown(key, expected.keys(), known -> tree.entry(cursor, known) == null);
+        KeyWords.unknown(
+            key, expected.keys(), known -> tree.entry(cursor, known) == null, tree.meant());
     return entry == null
         ? new SchemaFault(cursor.node(), key, unknownKey(cursor.place(), message))
         : new SchemaFault(
@@ -75,7 +75,9 @@ record SchemaFault(Node node, String detail, Finding finding) {
 
   private static @Nullable FixDraft keyFix(
       String key, Place place, ExpectedValue expected, Tree tree, Cursor cursor) {
-    return KeyWords.nearest(key, expected.keys(), known -> tree.entry(cursor, known) == null)
+    return tree.meant()
+        .of(key, expected.keys())
+        .filter(known -> tree.entry(cursor, known) == null)
         .map(near -> FixDraft.inFile("Write the key \"" + near + "\"", Edit.write(place, near)))
         .orElse(null);
   }

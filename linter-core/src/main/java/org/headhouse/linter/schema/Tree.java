@@ -23,6 +23,7 @@ final class Tree {
       Stream.concat(ItemKind.KEYS.stream(), Stream.of("id", "rule")).toList();
 
   private final Cursor root;
+  private final MeantKeys meant = new MeantKeys();
   private final IdentityHashMap<Mapping, Map<String, Mapping.Entry>> entries =
       new IdentityHashMap<>();
 
@@ -32,6 +33,11 @@ final class Tree {
 
   Cursor root() {
     return root;
+  }
+
+  /** What keys of this tree are meant to be. */
+  MeantKeys meant() {
+    return meant;
   }
 
   /** The entry of a key, or null where the node is no mapping or lacks the key. */

@@ -32,27 +32,6 @@ public record Commissioning(ProvingRecord first, Setting<List<Setting<ProvingRec
         : new Setting.Given<>(day.day(), written.place());
   }
 
-  /** Who can be asked about the first visit. */
-  public Setting<String> by() {
-    return first.by();
-  }
-
-  /** Between A and B at the head unit, power off. */
-  public Setting<Resistance> pairResistance() {
-    Measured measured = first.measured().orNull();
-    return measured == null
-        ? new Setting.Missing<>(first.measured().place())
-        : measured.pairResistance();
-  }
-
-  /** D1 minus D0 at the head unit, line idle. */
-  public Setting<Voltage> idleVoltage() {
-    Measured measured = first.measured().orNull();
-    return measured == null
-        ? new Setting.Missing<>(first.measured().place())
-        : measured.idleVoltage();
-  }
-
   /** The units whose display showed the outdoor readings, by name. */
   public Setting<List<Setting<String>>> outdoorReadingsSeen() {
     return first.outdoorReadingsSeen();

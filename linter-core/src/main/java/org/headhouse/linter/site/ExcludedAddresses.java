@@ -2,6 +2,7 @@ package org.headhouse.linter.site;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -9,13 +10,31 @@ import java.util.stream.IntStream;
 /**
  * The addresses that a line keeps free for equipment other than its units. Whoever hands out an
  * address, for good or for a moment, passes these over.
+ *
+ * @param ranges from the lowest on; none overlaps another
  */
 public record ExcludedAddresses(List<AddressRange> ranges) {
   /** No address is kept free. */
   public static final ExcludedAddresses NONE = new ExcludedAddresses(List.of());
 
   public ExcludedAddresses {
-    ranges = List.copyOf(ranges);
+    ranges = merged(ranges);
+  }
+
+  /** A policy may name an address in many ranges, and each address is looked up for each unit. */
+  private static List<AddressRange> merged(List<AddressRange> written) {
+    List<AddressRange> merged = new ArrayList<>();
+    for (AddressRange next :
+        written.stream().sorted(Comparator.comparingInt(AddressRange::from)).toList()) {
+      AddressRange last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
+      if (last != null && last.contains(next.from())) {
+        int to = Math.max(last.to(), next.to());
+        merged.set(merged.size() - 1, new AddressRange(last.from(), to));
+      } else {
+        merged.add(next);
+      }
+    }
+    return List.copyOf(merged);
   }
 
   /** These addresses and some others. */

@@ -1,5 +1,7 @@
 package org.headhouse.linter.site;
 
+import java.util.Set;
+
 /**
  * Format 1 of the files: the limits that everybody who reads or writes one keeps to. The published
  * schemas state the same ones, and a test compares the two.
@@ -34,6 +36,10 @@ public final class Format {
 
   /** The unit loads of one device: those that a whole segment carries (TIA/EIA-485-A). */
   public static final int HEAVIEST_UNIT_LOAD = 32;
+
+  /** The keys of a unit that are its own, and that no default gives. */
+  public static final Set<String> KEYS_WITHOUT_DEFAULT =
+      Set.of("unit", "role", "address", "serial-number", "termination", "cable-to-next");
 
   private Format() {}
 

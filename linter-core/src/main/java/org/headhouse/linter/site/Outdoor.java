@@ -8,10 +8,11 @@ import org.headhouse.linter.source.Place;
 /**
  * Where a unit takes the outdoor readings from.
  *
- * @param place the key {@code outdoor}
- * @param sources the readings that are written
+ * @param place the key {@code outdoor}; the value where one word is written for all readings
+ * @param sources the readings that are written; with one word for all, those of the station
+ * @param forAll whether one word is written for all readings
  */
-public record Outdoor(Place place, Map<Reading, Setting<ReadingSource>> sources) {
+public record Outdoor(Place place, Map<Reading, Setting<ReadingSource>> sources, boolean forAll) {
 
   public Outdoor {
     Map<Reading, Setting<ReadingSource>> copy = new EnumMap<>(Reading.class);

@@ -1,7 +1,9 @@
 package org.headhouse.linter.site;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.headhouse.linter.source.Place;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What was proved on one visit: of the whole line, or after a change of a part of it.
@@ -23,4 +25,11 @@ public record ProvingRecord(
     Setting<List<Setting<String>>> outdoorReadingsSeen,
     Setting<List<Setting<StormResponse>>> stormResponseSeen,
     Setting<List<Setting<String>>> staleResponseSeen,
-    Setting<Meter> meter) {}
+    Setting<Meter> meter) {
+
+  /** The day on which it was proved; null where it is not known, or not filled in yet. */
+  public @Nullable LocalDate dayOrNull() {
+    RecordDate written = day.orNull();
+    return written == null ? null : written.day();
+  }
+}

@@ -70,12 +70,14 @@ public final class Quantities {
     };
   }
 
-  /** A share in {@code %}. */
+  /** A share in {@code %}, less than all. */
   public static @Nullable Percentage percentage(String written) {
     int unit = unit(written);
-    return unitText(written, unit).equals("%")
-        ? new Percentage(number(written, unit) / 100, written)
-        : null;
+    if (!unitText(written, unit).equals("%")) {
+      return null;
+    }
+    double share = number(written, unit) / 100;
+    return share < 1 ? new Percentage(share, written) : null;
   }
 
   /** A time in {@code ms}, {@code s} or {@code min}. */

@@ -30,6 +30,7 @@ public final class Site {
   private final List<ChainItem> items;
   private final List<Unit> units;
   private final List<Segment> segments;
+  private final @Nullable Unit head;
 
   /**
    * @param chain its items; an item that is not understood stands as a unit of which all settings
@@ -61,6 +62,7 @@ public final class Site {
     this.items = List.copyOf(chain.or(List.of()));
     this.units = units(items);
     this.segments = segments(items);
+    this.head = head(units);
   }
 
   private static List<Unit> units(List<ChainItem> items) {
@@ -161,6 +163,10 @@ public final class Site {
 
   /** The head unit, or null where there is not exactly one. */
   public @Nullable Unit head() {
+    return head;
+  }
+
+  private static @Nullable Unit head(List<Unit> units) {
     Unit head = null;
     for (Unit unit : units) {
       if (unit.isHead()) {
@@ -182,6 +188,13 @@ public final class Site {
     return vents == null
         ? unit.vents().isMissing() && stage.is(Stage.COMMISSIONED)
         : vents != Vents.NONE;
+  }
+
+  /** Whether the weather station is wired to a unit. */
+  public boolean hasStation(Unit unit) {
+    WeatherStation station = weatherStation.orNull();
+    String name = unit.name().orNull();
+    return station != null && name != null && station.at().is(name);
   }
 
   /** Where the file refers to an item of the chain by its name. */

@@ -22,4 +22,9 @@ public record Termination(
   public boolean isFitted() {
     return resistance != null;
   }
+
+  /** Whether direct current passes: there is a terminator, and no capacitor in series with it. */
+  public boolean conductsSteadily() {
+    return resistance != null && capacitance == null;
+  }
 }

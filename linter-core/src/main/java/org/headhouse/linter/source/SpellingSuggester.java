@@ -17,13 +17,33 @@ import org.headhouse.linter.stability.Internal;
 public final class SpellingSuggester {
   /**
    * Pairs of letters compared: some hundredths of a second, or about a hundred words looked up
-   * among five hundred.
+   * among five hundred that are all alike.
    */
   private static final int MOST_STEPS = 10_000_000;
 
+  private static final int LONGEST = 80;
+
   private final Collection<String> known;
-  private final List<String> candidates = new ArrayList<>();
+  private final List<Candidate> candidates = new ArrayList<>();
   private int steps;
+  private int[] beforeLast = new int[LONGEST + 1];
+  private int[] last = new int[LONGEST + 1];
+  private int[] row = new int[LONGEST + 1];
+
+  /**
+   * A known word.
+   *
+   * @param text in small letters, with hyphens
+   * @param letters which letters it has, a bit each; letters may share one
+   * @param digits its digits in their order
+   */
+  private record Candidate(String word, String text, long letters, String digits) {
+    static Candidate of(String word) {
+      String text = normal(word);
+      return new Candidate(
+          word, text, SpellingSuggester.letters(text), SpellingSuggester.digits(text));
+    }
+  }
 
   /** A suggester for a list of known words. */
   public SpellingSuggester(Collection<String> known) {
@@ -37,67 +57,151 @@ public final class SpellingSuggester {
 
   /**
    * The known word nearest to a written one, where one is near: at most a third of its letters
-   * differ (inserted, left out, replaced, or two neighbours swapped). Of two equally near ones, the
-   * first. Empty also after the limit of comparisons.
+   * differ (inserted, left out, replaced, or two neighbours swapped), and none of its digits, since
+   * another number is another thing. Of two equally near ones, the first. Empty also after the
+   * limit of comparisons.
    */
   public Optional<String> suggest(String written) {
-    if (candidates.isEmpty()) {
-      known.forEach(word -> candidates.add(normal(word)));
-    }
     String wanted = normal(written);
+    long letters = letters(wanted);
+    String digits = digits(wanted);
     String best = null;
     int least = Integer.MAX_VALUE;
-    int index = 0;
-    for (String word : known) {
-      String candidate = candidates.get(index++);
-      int allowed = Math.max(1, Math.max(wanted.length(), candidate.length()) / 3);
-      if (Math.abs(wanted.length() - candidate.length()) > allowed) {
+    for (Candidate candidate : candidates()) {
+      int longer = Math.max(wanted.length(), candidate.text.length());
+      int allowed = Math.min(Math.max(1, longer / 3), least - 1);
+      if (isFar(wanted.length() - candidate.text.length(), letters, candidate, allowed)
+          || !candidate.digits.equals(digits)) {
         continue;
       }
-      steps += wanted.length() * candidate.length();
+      int distance = distance(wanted, candidate.text, allowed);
       if (steps > MOST_STEPS) {
         steps = MOST_STEPS;
         return Optional.empty();
       }
-      int distance = distance(wanted, candidate);
-      if (distance <= allowed && distance < least) {
-        best = word;
+      if (distance <= allowed) {
+        best = candidate.word;
         least = distance;
       }
     }
     return Optional.ofNullable(best);
   }
 
+  /**
+   * Whether a suggestion can be nothing but the word that was meant: one letter is another,
+   * missing, too much or swapped with its neighbour, and no other known word is as near.
+   */
+  public boolean isCertain(String written, String suggestion) {
+    String wanted = normal(written);
+    boolean isNear = false;
+    for (Candidate candidate : candidates()) {
+      if (Math.abs(wanted.length() - candidate.text.length()) <= 1
+          && distance(wanted, candidate.text, 1) <= 1) {
+        if (!candidate.word.equals(suggestion)) {
+          return false;
+        }
+        isNear = true;
+      }
+    }
+    return isNear;
+  }
+
+  private List<Candidate> candidates() {
+    if (candidates.isEmpty()) {
+      known.forEach(word -> candidates.add(Candidate.of(word)));
+    }
+    return candidates;
+  }
+
+  private static String digits(String text) {
+    StringBuilder digits = new StringBuilder();
+    for (int i = 0; i < text.length(); i++) {
+      if (Character.isDigit(text.charAt(i))) {
+        digits.append(text.charAt(i));
+      }
+    }
+    return digits.toString();
+  }
+
+  /** Each difference makes up for one letter of length, and for one letter that a word lacks. */
+  private static boolean isFar(int lengths, long letters, Candidate candidate, int allowed) {
+    return Math.abs(lengths) > allowed
+        || Long.bitCount(letters & ~candidate.letters) > allowed
+        || Long.bitCount(candidate.letters & ~letters) > allowed;
+  }
+
+  private static long letters(String text) {
+    long letters = 0;
+    for (int i = 0; i < text.length(); i++) {
+      letters |= 1L << (text.charAt(i) & 63);
+    }
+    return letters;
+  }
+
   private static String normal(String word) {
-    String cut = word.length() > 80 ? word.substring(0, 80) : word;
+    String cut = word.length() > LONGEST ? word.substring(0, LONGEST) : word;
     return cut.strip().toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
   }
 
-  /** The optimal string alignment distance (Damerau and Levenshtein, neighbours swapped once). */
-  private static int distance(String a, String b) {
-    int[] beforeLast = new int[b.length() + 1];
-    int[] last = new int[b.length() + 1];
-    int[] row = new int[b.length() + 1];
+  /**
+   * The optimal string alignment distance (Damerau and Levenshtein, neighbours swapped once); where
+   * it is certain to be above a limit, some number above that.
+   */
+  private int distance(String whole, String other, int most) {
+    int start = 0;
+    int common = Math.min(whole.length(), other.length());
+    while (start < common && whole.charAt(start) == other.charAt(start)) {
+      start++;
+    }
+    String a = whole.substring(start);
+    String b = other.substring(start);
+    makeRoom(b.length() + 1);
     for (int j = 0; j <= b.length(); j++) {
       last[j] = j;
     }
+    steps += start + 1;
+    int leastOfLast = 0;
     for (int i = 1; i <= a.length(); i++) {
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        boolean same = a.charAt(i - 1) == b.charAt(j - 1);
-        row[j] = Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + (same ? 0 : 1));
-        if (i > 1
-            && j > 1
-            && a.charAt(i - 1) == b.charAt(j - 2)
-            && a.charAt(i - 2) == b.charAt(j - 1)) {
-          row[j] = Math.min(row[j], beforeLast[j - 2] + 1);
-        }
+      int least = nextRow(a, i, b);
+      // What comes is reached from this row, or by a swap from the last.
+      if (Math.min(least, leastOfLast + 1) > most) {
+        return most + 1;
       }
+      leastOfLast = least;
       int[] spare = beforeLast;
       beforeLast = last;
       last = row;
       row = spare;
     }
     return last[b.length()];
+  }
+
+  /** Small letters can be more than the letters they come from. */
+  private void makeRoom(int length) {
+    if (last.length < length) {
+      beforeLast = new int[length];
+      last = new int[length];
+      row = new int[length];
+    }
+  }
+
+  /** The row of a letter; returns the least number of it. */
+  private int nextRow(String a, int i, String b) {
+    char letter = a.charAt(i - 1);
+    char letterBefore = i > 1 ? a.charAt(i - 2) : 0;
+    row[0] = i;
+    int least = i;
+    for (int j = 1; j <= b.length(); j++) {
+      char other = b.charAt(j - 1);
+      int distance =
+          Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + (letter == other ? 0 : 1));
+      if (i > 1 && j > 1 && letter == b.charAt(j - 2) && letterBefore == other) {
+        distance = Math.min(distance, beforeLast[j - 2] + 1);
+      }
+      row[j] = distance;
+      least = Math.min(least, distance);
+    }
+    steps += b.length();
+    return least;
   }
 }

@@ -61,6 +61,10 @@ public record Cursor(Node.Valued node, @Nullable Alias via) {
     if (via == null) {
       return Place.at(node.region());
     }
+    if (via.isDefault()) {
+      return new Place.ThroughDefault(
+          via.region(), new Place.Anchored("", via.target().region(), node.region()));
+    }
     Node.Anchor anchor = via.target().anchor();
     if (anchor == null) {
       throw new IllegalStateException("an alias without an anchor");

@@ -17,6 +17,11 @@ import org.jspecify.annotations.Nullable;
 public record Document(
     SourceText source, Node.@Nullable Valued root, List<Scalar> ambiguous, List<Finding> findings) {
 
+  /** The same document with its root as another stage sees it. */
+  public Document withRoot(Node.Valued other) {
+    return other == root ? this : new Document(source, other, ambiguous, findings);
+  }
+
   /**
    * The comments in the order of the file, found anew by each call; none where the file cannot be
    * read as YAML.

@@ -30,9 +30,18 @@ final class LineSeparators {
       return List.of();
     }
     List<Finding> findings = new ArrayList<>();
+    int line = 1;
+    int column = 1;
     for (int i = 0; i < text.length(); i++) {
-      if (is(text.charAt(i))) {
-        findings.add(finding(source.at(i), text.charAt(i)));
+      char c = text.charAt(i);
+      if (is(c)) {
+        findings.add(finding(Region.onLine(line, column, 1), c));
+      }
+      if (source.endsLine(i)) {
+        line++;
+        column = 1;
+      } else if (!Character.isLowSurrogate(c)) {
+        column++;
       }
     }
     return findings;
@@ -59,9 +68,11 @@ final class LineSeparators {
   private static Finding finding(Region at, char c) {
     return Finding.of(
         "file.line-separator",
-        Region.onLine(at.startLine(), at.startColumn(), 1),
+        at,
         new Message(
-            String.format("the character U+%04X is in this line", (int) c),
+            "the character U+"
+                + (c == NEL ? "0085" : c == LS ? "2028" : "2029")
+                + " is in this line",
             "some readers of YAML end the line here and others do not, so what looks like a comment"
                 + " to one is a key to another",
             "delete it, or replace it with a space or a line break"));

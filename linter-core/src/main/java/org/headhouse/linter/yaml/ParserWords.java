@@ -63,7 +63,11 @@ final class ParserWords {
 
   private Finding ofOneToken() {
     if (problem.contains("TAB")) {
-      return here("a tab stands where only spaces may indent", "indent with spaces");
+      return before().isBlank()
+          ? here("a tab is used for indentation", "indent with spaces")
+          : here(
+              "a tab is used where a space is needed",
+              "type a space in place of the tab between a key, its value and a comment");
     }
     if (problem.contains("cannot start any token")) {
       return here("\"" + character() + "\" cannot start a value", "put the value in quotes");

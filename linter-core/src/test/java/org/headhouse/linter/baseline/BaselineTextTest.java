@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.headhouse.linter.Checks;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,6 +78,50 @@ class BaselineTextTest {
           default -> WRITTEN.stripTrailing();
         };
     assertThat(OldDebt.text(read(text))).isEqualTo(WRITTEN);
+  }
+
+  /**
+   * A baseline of 42 MB took all memory; what is refused is told with the line it is refused at.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "60000, 10, 50001, 50000 lines",
+    "30000, 500, 1[0-9]{4}, 10485760 bytes",
+    "2, 21000000, 2, 10485760 bytes"
+  })
+  void tooLargeAFileIsNotReadToItsEnd(int lines, int length, String line, String limit) {
+    String start = WRITTEN.lines().findFirst().orElseThrow() + "\n";
+    StringBuilder text = new StringBuilder(start);
+    for (int i = 0; i < lines; i++) {
+      String value = String.valueOf(i) + "x".repeat(length);
+      text.append("{\"file\":\"a\",\"at\":\"b\",\"rule\":\"c\",\"value\":\"" + value + "\"}\n");
+    }
+    assertThatThrownBy(() -> read(text.toString()))
+        .isInstanceOf(UnusableBaseline.class)
+        .hasMessageMatching(
+            OldDebt.NAME
+                + ":"
+                + line
+                + ": the file has more than "
+                + limit
+                + ", and the rest is.*");
+  }
+
+  /** Whoever writes a baseline hears at once that it could not be read. */
+  @Test
+  void aBaselineThatCouldNotBeReadIsNotWritten() throws IOException {
+    StringBuilder text = new StringBuilder(WRITTEN.lines().findFirst().orElseThrow() + "\n");
+    for (int i = 1; i < BaselineText.MOST_LINES; i++) {
+      text.append("{\"file\":\"a\",\"at\":\"" + i + "\",\"rule\":\"c\"}\n");
+    }
+    Baseline largest = read(text.toString());
+    assertThat(OldDebt.text(largest)).hasLineCount(BaselineText.MOST_LINES);
+    Result one = Checks.of(Example.with("address: 3", "address: 4")).results().get(0);
+    Baseline larger = largest.renewed(List.of(one), Set.of(), false);
+    assertThatThrownBy(() -> larger.write(OutputStream.nullOutputStream()))
+        .hasMessage(
+            "it would have 50001 lines, more than can be read; fix some of the results, or divide the"
+                + " sites into folders with a baseline each");
   }
 
   private static final String ENTRY =

@@ -140,7 +140,7 @@ class SiteComparisonTest {
         "address: 3 | address: 7 | Poll the zone \"Cacti\" at address 7, not 3.",
         "baud: 9600 | baud: 19200 | Set the software's port to baud 19200.",
         "rain: none | rain: head | Prove again what the change touches, and add it to renewed in the record of commissioning: the outdoor readings, the storm response and the response to stale readings at \"Cacti\".",
-        "baud: 9600 | baud: 19200 | Prove the whole line again and renew the record of commissioning: measure the line, see the outdoor readings at every follower's display and the responses of all vents, and write date and name.",
+        "baud: 9600 | baud: 19200 | Prove the whole line again and renew the record of commissioning: measure the line, see the outdoor readings at every follower's display and the responses of all vents, and enter date and name.",
       })
   void whatElseIsTouchedIsReported(String old, String edited, String consequence) {
     assertThat(reported(old, edited)).contains("    - " + consequence);

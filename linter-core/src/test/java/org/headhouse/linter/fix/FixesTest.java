@@ -90,15 +90,6 @@ class FixesTest {
             ZONES + "  zones:\n  - Propagation\n  - Seedling North",
             ZONES + "  zones:\n  - Propagation\n  - Seedling North\n  - Hardening Bay"),
         behind(
-            "a zone that is there twice, in flow",
-            ZONES + "  zones: [Propagation, Seedling North, Propagation, Hardening Bay]\n",
-            ZONES + "  zones: [Propagation, Seedling North, Hardening Bay]\n"),
-        behind(
-            "a zone that is there twice, in a block",
-            ZONES
-                + "  zones:\n    - Propagation # a\n    - Propagation\n    - Seedling North\n    - Hardening Bay\n",
-            ZONES + "  zones:\n    - Propagation # a\n    - Seedling North\n    - Hardening Bay\n"),
-        behind(
             "a zone that is misspelt",
             ZONES + "  zones: [Propagatoin, 'Seedlin North', Hardening Bay]\n",
             ZONES + "  zones: [Propagation, 'Seedling North', Hardening Bay]\n"),
@@ -123,9 +114,20 @@ class FixesTest {
     keepsTheStyle(what, faulty, mended, FixKind.SAFE);
   }
 
-  /** Where ground is landed has to be looked at on site. */
+  /**
+   * Where ground is landed has to be looked at on site, and a zone may be meant for another unit.
+   */
   static Stream<Arguments> stylesOfProposedFixes() {
     return Stream.of(
+        behind(
+            "a zone that is there twice, in flow",
+            ZONES + "  zones: [Propagation, Seedling North, Propagation, Hardening Bay]\n",
+            ZONES + "  zones: [Propagation, Seedling North, Hardening Bay]\n"),
+        behind(
+            "a zone that is there twice, in a block",
+            ZONES
+                + "  zones:\n    - Propagation # a\n    - Propagation\n    - Seedling North\n    - Hardening Bay\n",
+            ZONES + "  zones:\n    - Propagation # a\n    - Seedling North\n    - Hardening Bay\n"),
         at(
             "the last conductor in a block",
             "    conductors: [A, B, G]\n",

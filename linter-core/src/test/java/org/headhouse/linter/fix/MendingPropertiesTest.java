@@ -55,7 +55,6 @@ class MendingPropertiesTest {
                 "schema.unknown-key",
                 "schema.wrong-type",
                 "serial.framing",
-                "supervision.zone-duplicate",
                 "supervision.zone-missing",
                 "supervision.zone-unknown",
                 "termination.mid-line",

@@ -3,6 +3,7 @@ package org.headhouse.linter.fuzz;
 import java.util.function.BiPredicate;
 import org.headhouse.linter.bind.DeviceTypesBinder;
 import org.headhouse.linter.bind.SiteBinder;
+import org.headhouse.linter.bind.UnitDefaults;
 import org.headhouse.linter.schema.FileKind;
 import org.headhouse.linter.schema.SchemaCheck;
 import org.headhouse.linter.site.DeviceTypes;
@@ -45,7 +46,7 @@ final class SchemaProperty implements Property {
   /** Tries a text. */
   void tryWith(SourceText text) {
     Document document = new YamlReader(Limits.DEFAULT).read(text);
-    Node.Valued root = document.root();
+    Node.Valued root = document.root() == null ? null : UnitDefaults.spread(document.root());
     if (root == null) {
       return;
     }

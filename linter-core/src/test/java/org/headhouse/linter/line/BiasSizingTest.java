@@ -63,8 +63,7 @@ class BiasSizingTest {
     List<SegmentItem> items = new ArrayList<>();
     for (SegmentItem item : circuit.items()) {
       BiasResistors bias = items.size() == biasAt && eachOhms > 0 ? bias(eachOhms, 5) : null;
-      items.add(
-          new SegmentItem(item.name(), item.kind(), item.unitLoads(), item.terminator(), bias));
+      items.add(new SegmentItem(item.name(), item.unitLoads(), item.terminator(), bias));
     }
     SegmentCircuit biased =
         new SegmentCircuit(items, circuit.hopLengthsMetres(), circuit.ohmsPerMetre());

@@ -128,7 +128,6 @@ final class BruteForce {
     BiasResistors bias = item.bias();
     return new SegmentItem(
         item.name(),
-        item.kind(),
         item.unitLoads(),
         terminator == null
             ? null

@@ -116,7 +116,6 @@ class IdleVoltageTest {
   void withoutBiasThereIsNone() {
     SegmentCircuit unbiased = withoutCable(unit(1, ohms(120)), unit(1, ohms(120)));
     assertThat(IdleVoltage.ofAllItems(unbiased)).isNull();
-    assertThat(IdleVoltage.lowestOfItems(unbiased)).isNull();
   }
 
   @Test
@@ -127,12 +126,12 @@ class IdleVoltageTest {
                 unit(1, ohms(120), bias(560, 5)),
                 unit(1, null),
                 unit(1, null),
-                SegmentItem.repeaterSide("far", ohms(120), null)),
+                new SegmentItem("far", 1, ohms(120), null)),
             List.of(100.0, 0.0, 500.0),
             0.1);
     List<Double> idle = idle(circuit);
     assertThat(idle.get(3)).isLessThan(idle.get(1));
-    assertThat(IdleVoltage.lowestOfItems(circuit)).isEqualTo(new IdleVoltage(3, idle.get(3)));
+    assertThat(IdleVoltage.lowest(idle)).isEqualTo(new IdleVoltage(3, idle.get(3)));
   }
 
   private static List<Double> idle(SegmentCircuit circuit) {

@@ -57,16 +57,6 @@ class NetworkAgainstNodalAnalysisTest {
     return true;
   }
 
-  @Test
-  void theWeakestOfAllPairsOfUnitsAgrees() {
-    assertThat(
-            share(
-                circuit ->
-                    weakestAgrees(circuit, units(circuit), ReceivedVoltage.weakest(circuit))))
-        .as("segments with two units")
-        .isGreaterThan(0.75);
-  }
-
   /** Repeaters, equipment and converters receive and send as well. */
   @Test
   void theWeakestOfAllPairsOfItemsAgrees() {
@@ -77,17 +67,6 @@ class NetworkAgainstNodalAnalysisTest {
                         circuit, items(circuit), ReceivedVoltage.weakestOfItems(circuit))))
         .as("segments with two items")
         .isGreaterThan(0.9);
-  }
-
-  @Test
-  void theWeakestAtEachUnitAgrees() {
-    assertThat(
-            share(
-                circuit ->
-                    weakestAtEachAgrees(
-                        circuit, units(circuit), ReceivedVoltage.weakestAtEachUnit(circuit))))
-        .as("segments with two units")
-        .isGreaterThan(0.75);
   }
 
   @Test
@@ -149,12 +128,6 @@ class NetworkAgainstNodalAnalysisTest {
 
   private static List<Integer> items(SegmentCircuit circuit) {
     return IntStream.range(0, circuit.items().size()).boxed().toList();
-  }
-
-  private static List<Integer> units(SegmentCircuit circuit) {
-    return items(circuit).stream()
-        .filter(item -> circuit.items().get(item).kind() == SegmentItem.Kind.UNIT)
-        .toList();
   }
 
   @Test

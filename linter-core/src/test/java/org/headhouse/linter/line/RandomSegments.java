@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Segments of all sorts: hops of no length, repeaters, equipment and converters, terminators
- * missing, doubled, in the middle or with a capacitor, bias at none, one or several places.
+ * Segments of all sorts: hops of no length, loads of all sizes, terminators missing, doubled, in
+ * the middle or with a capacitor, bias at none, one or several places.
  */
 final class RandomSegments {
   private static final double[] UNIT_LOADS = {1, 0.5, 0.25, 0.125};
@@ -58,14 +58,9 @@ final class RandomSegments {
   private SegmentItem item(
       String name, boolean atEnd, @Nullable Terminator terminator, @Nullable BiasResistors bias) {
     if (random.nextDouble() < (atEnd ? 0.4 : 0.1)) {
-      return SegmentItem.repeaterSide(name, terminator, bias);
+      return new SegmentItem(name, 1, terminator, bias);
     }
-    double unitLoads = UNIT_LOADS[random.nextInt(4)];
-    return switch (random.nextInt(8)) {
-      case 0 -> SegmentItem.equipment(name, unitLoads, terminator, bias);
-      case 1 -> SegmentItem.converter(name, unitLoads, terminator, bias);
-      default -> SegmentItem.unit(name, unitLoads, terminator, bias);
-    };
+    return new SegmentItem(name, UNIT_LOADS[random.nextInt(4)], terminator, bias);
   }
 
   private Terminator terminator() {

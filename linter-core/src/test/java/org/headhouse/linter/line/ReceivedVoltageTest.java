@@ -72,29 +72,15 @@ class ReceivedVoltageTest {
     assertWeakest(circuit, 0, 1, 1.5 * 120 / 200, 1e-12);
   }
 
-  /** A repeater repeats what it receives; the far one has the lower terminator. */
+  /** Of two sides of repeaters, the far one. */
   @Test
-  void repeatersArePairedAsItems() {
-    SegmentItem near = SegmentItem.repeaterSide("near", 0, ohms(120), null);
-    SegmentItem far = SegmentItem.repeaterSide("far", 0, ohms(60), null);
+  void theOneWithTheLowerTerminatorReceivesLess() {
+    SegmentItem near = new SegmentItem("near", 0, ohms(120), null);
+    SegmentItem far = new SegmentItem("far", 0, ohms(60), null);
     ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakestOfItems(pair(near, 40, far)));
     assertThat(List.of(weakest.from(), weakest.to())).containsExactly(0, 1);
     assertThat(weakest.volts()).isCloseTo(1.5 * 60 / (60 + 2 * 40), within(1e-12));
     assertThat(ReceivedVoltage.weakestOfItems(withoutCable(near))).isNull();
-  }
-
-  /** Here a repeater loads the line, but neither sends nor receives. */
-  @Test
-  void onlyUnitsArePaired() {
-    SegmentItem near = SegmentItem.repeaterSide("near", ohms(120), null);
-    SegmentItem far = SegmentItem.repeaterSide("far", ohms(60), null);
-    SegmentCircuit circuit =
-        new SegmentCircuit(
-            List.of(near, unit(0, null), unit(0, null), far), List.of(100.0, 400.0, 200.0), 0.1);
-    double farOhms = 2 * 20 + 1 / (1 / 60.0 + 1 / 24_000.0);
-    assertWeakest(circuit, 1, 2, 1.5 * farOhms / (farOhms + 2 * 40), 1e-12);
-    assertThat(ReceivedVoltage.weakest(withoutCable(near, unit(1, null), far))).isNull();
-    assertThat(ReceivedVoltage.weakest(withoutCable(near, far))).isNull();
   }
 
   /** In the middle, where the bias is, it may overrule the driver while it does not at the end. */
@@ -105,36 +91,36 @@ class ReceivedVoltageTest {
             List.of(unit(0, null), unit(0, null, bias(100, 12)), unit(0, ohms(120))),
             List.of(2000.0, 2000.0),
             0.1);
-    ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakest(circuit));
+    ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakestOfItems(circuit));
     assertThat(weakest.to()).isEqualTo(1);
     assertThat(weakest.volts()).isNegative();
   }
 
   @Test
-  void ofEqualPairsTheFirstUnitSends() {
+  void ofEqualPairsTheFirstItemSends() {
     SegmentItem end = unit(1, ohms(120));
     assertWeakest(withoutCable(end, unit(1, null), end), 0, 1, 1.5, 0);
     SegmentCircuit symmetric =
         new SegmentCircuit(
             List.of(end, unit(1, null), unit(1, null), end), List.of(70.0, 110.0, 70.0), 0.1);
-    ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakest(symmetric));
+    ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakestOfItems(symmetric));
     assertThat(List.of(weakest.from(), weakest.to())).containsExactly(0, 3);
   }
 
-  /** The last unit sends to the first only: no other receives less from it. */
+  /** The last item sends to the first only: no other receives less from it. */
   @Test
-  void ofEqualSendersEachUnitHearsTheFirst() {
+  void ofEqualSendersEachItemHearsTheFirst() {
     SegmentItem end = unit(1, ohms(120));
     SegmentCircuit symmetric =
         new SegmentCircuit(List.of(end, unit(1, null), end), List.of(90.0, 90.0), 0.1);
-    assertThat(ReceivedVoltage.weakestAtEachUnit(symmetric))
+    assertThat(ReceivedVoltage.weakestAtEachItem(symmetric))
         .extracting(ReceivedVoltage::from)
         .containsExactly(2, 0, 0);
   }
 
   private static void assertWeakest(
       SegmentCircuit circuit, int from, int to, double volts, double tolerance) {
-    ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakest(circuit));
+    ReceivedVoltage weakest = requireNonNull(ReceivedVoltage.weakestOfItems(circuit));
     assertThat(List.of(weakest.from(), weakest.to())).containsExactly(from, to);
     assertThat(weakest.volts()).isCloseTo(volts, within(tolerance));
   }

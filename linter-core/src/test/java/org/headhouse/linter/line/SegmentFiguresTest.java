@@ -17,9 +17,9 @@ class SegmentFiguresTest {
   private static final SegmentCircuit CIRCUIT =
       new SegmentCircuit(
           List.of(
-              SegmentItem.repeaterSide("in the boiler room", ohms(120), bias(560, 5)),
-              SegmentItem.unit("Rose House", 0.125, null, null),
-              SegmentItem.unit("Hardening Bay", 0.5, ohms(120), null)),
+              new SegmentItem("in the boiler room", 1, ohms(120), bias(560, 5)),
+              new SegmentItem("Rose House", 0.125, null, null),
+              new SegmentItem("Hardening Bay", 0.5, ohms(120), null)),
           List.of(30.0, 50.0),
           0.1);
 
@@ -43,7 +43,7 @@ class SegmentFiguresTest {
 
   @Test
   void withoutBiasAndUnitsThoseFiguresAreMissing() {
-    SegmentItem alone = SegmentItem.repeaterSide("alone", ohms(120), null);
+    SegmentItem alone = new SegmentItem("alone", 1, ohms(120), null);
     SegmentFigures figures =
         SegmentFigures.of(new SegmentCircuit(List.of(alone), List.of(), 0.1), 0);
     assertThat(figures.idleVolts()).isNull();

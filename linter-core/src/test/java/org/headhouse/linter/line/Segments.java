@@ -23,12 +23,12 @@ final class Segments {
   }
 
   static SegmentItem unit(double unitLoads, @Nullable Terminator terminator) {
-    return SegmentItem.unit("unit", unitLoads, terminator, null);
+    return new SegmentItem("unit", unitLoads, terminator, null);
   }
 
   static SegmentItem unit(
       double unitLoads, @Nullable Terminator terminator, @Nullable BiasResistors bias) {
-    return SegmentItem.unit("unit", unitLoads, terminator, bias);
+    return new SegmentItem("unit", unitLoads, terminator, bias);
   }
 
   static Terminator ohms(double ohms) {

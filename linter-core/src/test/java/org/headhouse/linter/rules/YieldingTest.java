@@ -158,8 +158,10 @@ class YieldingTest {
                     "temperature: head}\n    cable-to-next: 60 m -> temperature: head}\n    vents: roof\n"
                         + "    on-stale-readings: close\n    stale-after: 5 s\n    cable-to-next: 60 m")
                 .yieldsTo(
-                    "traffic.overrun",
-                    "registers: 12, every: 5 s -> registers: 100, every: 100 ms"),
+                    "traffic.overrun", "registers: 12, every: 5 s -> registers: 100, every: 100 ms")
+                .yieldsTo(
+                    "outdoor.closes-too-late",
+                    "temperature]} -> temperature], averaging: 10 s, close-within: 15 s}"),
             mistake("termination.missing-at-end", "termination: 120 ohm -> termination: none")
                 .yieldsTo("termination.undeclared", "    termination: none\n -> "),
             mistake("termination.mismatch", "termination: 120 ohm -> termination: 180 ohm")
@@ -181,6 +183,15 @@ class YieldingTest {
                 .yieldsTo(
                     "reference.unknown",
                     "120 ohm}} -> 120 ohm}, bias: [{at: Propagatoin, resistors: 510 ohm, supply: 5 V}]}"),
+            mistake(
+                    "bias.missing",
+                    "  - unit: Hardening Bay -> "
+                        + "  - repeater: Road\n    termination: {in: 120 ohm, out: 120 ohm}\n"
+                        + "    cable-to-next: 20 m\n  - unit: Hardening Bay")
+                .yieldsTo(
+                    "bias.several",
+                    "supply: 5 V}] -> supply: 5 V}, "
+                        + "{at: Road, side: in, resistors: 510 ohm, supply: 5 V}]"),
             mistake("conductors.ground", "[A, B]\n -> [A, B, G]\n")
                 .yieldsTo("head.missing", NO_HEAD)
                 .yieldsTo("head.duplicate", TWO_HEADS),

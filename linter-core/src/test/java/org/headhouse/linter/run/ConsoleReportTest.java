@@ -2,8 +2,12 @@ package org.headhouse.linter.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.result.AbsentResult;
+import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Message;
@@ -70,6 +74,42 @@ class ConsoleReportTest {
         .endsWith(
             "found note 1 site, 3 units: 1 error, 1 warning, 1 note, 1 suppressed",
             "found note      3  address.gap");
+  }
+
+  /** 5000 results of one file were 3 MB. */
+  @Test
+  void ofManyResultsOfARuleInAFileTheFirstArePrinted() {
+    List<Result> many = new ArrayList<>();
+    for (int line = 1; line <= 5000; line++) {
+      many.add(result(line % 2 == 0 ? Level.ERROR : Level.NOTE, line, null));
+    }
+    new ConsoleReport(console, Level.NOTE).print(report(many));
+    assertThat(console.lines().stream().filter(line -> line.contains("[address.gap]")))
+        .hasSize(42)
+        .startsWith(
+            "found note sites/a.yaml:1:3: note: address 5 follows 2: the next visit cannot tell;"
+                + " write 3 [address.gap]")
+        .endsWith(
+            "found note sites/a.yaml: note: 2480 more of these are not shown [address.gap]",
+            "found error sites/a.yaml: error: 2480 more of these are not shown [address.gap]");
+    assertThat(console.lines())
+        .endsWith(
+            "found note 1 site, 3 units: 2500 errors, 0 warnings, 2500 notes",
+            "found note   5000  address.gap");
+  }
+
+  @Test
+  void ofManyGoneResultsTheFirstArePrinted() {
+    Identity identity = new Identity("a", "chain/Bay\u001b[2J/address", null, "5", null, null);
+    AbsentResult gone = new AbsentResult("address.gap", "sites/a.yaml", identity, 3);
+    new ConsoleReport(console, Level.NOTE).printAbsent(Collections.nCopies(5000, gone));
+    assertThat(console.lines())
+        .hasSize(22)
+        .startsWith(
+            "found note 15000 results of the baseline are gone: write it anew, so that none can come"
+                + " back unseen:",
+            "found note   sites/a.yaml: chain/Bay\uFFFD[2J/address: 5 [address.gap], 3 times")
+        .endsWith("found note   and 4980 more");
   }
 
   @Test

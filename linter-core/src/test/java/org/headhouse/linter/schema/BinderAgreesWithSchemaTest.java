@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.bind.SiteBinder;
+import org.headhouse.linter.bind.UnitDefaults;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.source.SourceText;
@@ -23,10 +24,10 @@ class BinderAgreesWithSchemaTest {
             random -> {
               String text = MutatedSite.of(random);
               Document document = reader.read(new SourceText("example.yaml", text));
-              var root = document.root();
-              if (root == null) {
+              if (document.root() == null) {
                 return false;
               }
+              var root = UnitDefaults.spread(document.root());
               boolean needsCheck =
                   SiteBinder.bind(document.source(), root, DeviceTypes.NONE).needsSchemaCheck();
               assertThat(needsCheck).as(text).isEqualTo(!schema.explain(root).isEmpty());

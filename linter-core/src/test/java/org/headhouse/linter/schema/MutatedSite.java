@@ -76,6 +76,9 @@ public final class MutatedSite {
           "33",
           "1 %",
           "1.5%",
+          "99.9 %",
+          "100 %",
+          "0100 %",
           "12 m/s",
           "43km/h",
           "27 mph",
@@ -145,11 +148,14 @@ public final class MutatedSite {
           "meter",
           "renewed",
           "conductors",
-          "cable-to-next");
+          "cable-to-next",
+          "defaults",
+          "follower",
+          "outdoor");
 
-  /** A small site, and one with every key. */
+  /** A small site, the same with defaults, and one with every key. */
   private static final List<String> SITES =
-      List.of(Example.SITE, ContractExample.SITE.replaceAll(" +# .*", ""));
+      List.of(Example.SITE, Example.SHORT, ContractExample.SITE.replaceAll(" +# .*", ""));
 
   private MutatedSite() {}
 

@@ -40,6 +40,7 @@ class QuantitiesTest {
     "windSpeed, 100 mph, 44.704",
     "percentage, 1 %, 0.01",
     "percentage, 2.5%, 0.025",
+    "percentage, 099.9 %, 0.999",
     "interval, 500 ms, 0.5",
     "interval, 30 s, 30",
     "interval, 2 min, 120",
@@ -90,6 +91,13 @@ class QuantitiesTest {
 
   private static <T> @Nullable Double of(@Nullable T quantity, Function<T, Double> value) {
     return quantity == null ? null : value.apply(quantity);
+  }
+
+  /** A resistor cannot be off by all of its value. */
+  @ParameterizedTest
+  @ValueSource(strings = {"100 %", "100.0 %", "999999999 %"})
+  void aShareOfAllOrMoreIsNone(String written) {
+    assertThat(Quantities.percentage(written)).isNull();
   }
 
   static Stream<Function<String, @Nullable Object>> parsers() {

@@ -32,7 +32,7 @@ class ParserWordsTest {
         "x: 1\\na-b:2\\nb: 1|2:4|a space is missing behind the colon of \"a-b\"|write a-b: 2|x: 1\\na-b: 2\\nb: 1",
         "x:\\n  - a: 1\\n  -b: 2|3:3|a space is missing behind the hyphen|write - b: 2|x:\\n  - a: 1\\n  - b: 2",
         "x: 1\\nplain words\\nb: 1|2:1|no colon follows this text|write the key, a colon|x: 1\\nplain: words\\nb: 1",
-        "a: 1\\n\\tb: 1|2:1|a tab stands where only spaces may indent|indent with spaces|a:\\n  b: 1",
+        "a: 1\\n\\tb: 1|2:1|a tab is used for indentation|indent with spaces|a:\\n  b: 1",
         "a: x: y|1:5|a second colon with a space|put the value in quotes|a: \"x: y\"",
         "a: 1\\n  b: 2|2:4|the line above has a value, and this key is indented|line the keys up|a: 1\\nb: 2",
         "x:\\n- a: none\\n\\n    b: 2|4:6|the line above has a value, and this key|delete the value|x:\\n- a:\\n\\n    b: 2",

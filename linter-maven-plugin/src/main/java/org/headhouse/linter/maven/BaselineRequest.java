@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  */
 record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements GoalRequest {
   private static final String USUAL = "linter-baseline.jsonl";
+  private static final int MOST_LEFT_OUT = 20;
 
   @Override
   public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
@@ -111,7 +112,14 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
           Level.WARNING,
           counted(leftOut.size())
               + " not in it, since other rules count on what they tell. Mend these:");
-      leftOut.forEach(result -> console.report(Level.WARNING, "  " + TextReport.headline(result)));
+      leftOut.stream()
+          .limit(MOST_LEFT_OUT)
+          .forEach(result -> console.report(Level.WARNING, "  " + TextReport.headline(result)));
+      if (leftOut.size() > MOST_LEFT_OUT) {
+        console.report(
+            Level.WARNING,
+            "  and " + (leftOut.size() - MOST_LEFT_OUT) + " more, which the goal check tells");
+      }
     }
   }
 

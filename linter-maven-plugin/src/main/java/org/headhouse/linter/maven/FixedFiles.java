@@ -33,8 +33,9 @@ final class FixedFiles {
     try {
       Path real = file.toRealPath();
       if (written.add(real)) {
-        if (swept.add(real.getParent())) {
-          StaleParts.sweep(real.getParent());
+        Path folder = real.getParent();
+        if (folder != null && swept.add(folder)) {
+          StaleParts.sweep(folder);
         }
         FileUpdate.write(file, site.before(), site.after());
       }

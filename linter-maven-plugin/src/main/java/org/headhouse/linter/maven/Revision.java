@@ -63,6 +63,11 @@ final class Revision implements AutoCloseable {
       }
     } catch (IOException failure) {
       throw UserError.of("linter.since: the git repository cannot be read", failure);
+    } catch (IllegalArgumentException damaged) {
+      throw new UserError(
+          "linter.since: the configuration of the git repository is damaged: git config --list says"
+              + " where",
+          damaged);
     }
   }
 
@@ -71,6 +76,13 @@ final class Revision implements AutoCloseable {
         new FileRepositoryBuilder()
             .readEnvironment()
             .findGitDir(nearestFolder(inside).toRealPath().toFile());
+    Path broken = broken(inside, builder);
+    if (broken != null) {
+      throw new UserError(
+          "linter.since: "
+              + broken
+              + " is damaged or leads nowhere: git status says what is wrong with it");
+    }
     if (builder.getGitDir() == null) {
       throw new UserError(
           "linter.since is "
@@ -88,6 +100,20 @@ final class Revision implements AutoCloseable {
     return repository;
   }
 
+  /** What is called .git above a path and is no repository; null where there is no such thing. */
+  private static @Nullable Path broken(Path inside, FileRepositoryBuilder builder) {
+    if (builder.getGitDir() != null && builder.getGitDir().isDirectory()) {
+      return null;
+    }
+    for (Path folder = nearestFolder(inside); folder != null; folder = folder.getParent()) {
+      Path git = folder.resolve(Constants.DOT_GIT);
+      if (Files.exists(git)) {
+        return git;
+      }
+    }
+    return null;
+  }
+
   private static Path nearestFolder(Path inside) {
     Path folder = inside.toAbsolutePath().normalize();
     while (!Files.isDirectory(folder) && folder.getParent() != null) {
@@ -97,8 +123,9 @@ final class Revision implements AutoCloseable {
   }
 
   private static RevTree tree(Repository repository, String name) throws IOException, UserError {
+    requireReadable(repository, name);
     try (RevWalk walk = new RevWalk(repository)) {
-      ObjectId id = repository.resolve(name + "^{commit}");
+      ObjectId id = repository.resolve(inFull(name) + "^{commit}");
       if (id != null) {
         return walk.parseCommit(id).getTree();
       }
@@ -113,6 +140,29 @@ final class Revision implements AutoCloseable {
       throw lacking(repository, name);
     }
     throw lacking(repository, name);
+  }
+
+  /** What the library for git cannot do. */
+  private static void requireReadable(Repository repository, String name) throws UserError {
+    String hash = repository.getConfig().getString("extensions", null, "objectformat");
+    if (hash != null && !hash.equalsIgnoreCase("sha1")) {
+      throw new UserError(
+          "linter.since: the git repository uses "
+              + hash
+              + ", and only those with sha1 can be read: leave linter.since out");
+    }
+    if (name.startsWith(":/") || name.contains("^{/")) {
+      throw new UserError(
+          "linter.since: "
+              + name
+              + " searches the messages of commits, which is not done here: write the number that"
+              + " git rev-parse prints for it");
+    }
+  }
+
+  /** Git takes a single @ for HEAD. */
+  private static String inFull(String name) {
+    return name.matches("@(?:[~^].*)?") ? Constants.HEAD + name.substring(1) : name;
   }
 
   private static UserError lacking(Repository repository, String name) throws IOException {

@@ -118,12 +118,55 @@ class RevisionTest {
         "HEAD~2         | there is no revision HEAD~2: write one that git log shows",
         "no-such-branch | there is no revision no-such-branch: write one that git log shows",
         "HEAD^{tree     | HEAD^{tree is no revision: write for example HEAD~1 or origin/main",
-        "HEAD:customer  | there is no revision HEAD:customer: write one that git log shows"
+        "HEAD:customer  | there is no revision HEAD:customer: write one that git log shows",
+        ":/A state      | :/A state searches the messages of commits, which is not done here",
+        "@^{/A state}   | @^{/A state} searches the messages of commits, which is not done here"
       })
   void whatIsNoRevisionIsReported(String name, String message) {
     assertThatThrownBy(() -> Revision.open(sites(), name))
         .isInstanceOf(UserError.class)
         .hasMessageStartingWith("linter.since: " + message);
+  }
+
+  @Test
+  void aSingleAtIsTheHead() throws Exception {
+    for (String name : List.of("@", "@~1", "@^", "@{1}")) {
+      try (Revision revision = Revision.open(sites(), name)) {
+        assertThat(text(revision, sites().resolve("alder.yaml")))
+            .as(name)
+            .isEqualTo(name.equals("@") ? "alder 2\n" : "alder 1\n");
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "config | '[core' | the configuration of the git repository is damaged: git config --list",
+        "config | '[core]\n\trepositoryformatversion = 1\n[extensions]\n\tobjectformat = sha256' | the git repository uses sha256, and only those with sha1",
+        "HEAD   | garbage | {git} is damaged or leads nowhere: git status says what is wrong",
+        "HEAD   | ''      | {git} is damaged or leads nowhere: git status says what is wrong",
+      })
+  void whatIsDamagedIsReported(String file, String text, String message) throws IOException {
+    Files.writeString(work.resolve(".git").resolve(file), text.translateEscapes());
+    String git = work.resolve(".git").toRealPath().toString();
+    assertThatThrownBy(() -> Revision.open(sites(), "HEAD"))
+        .isInstanceOf(UserError.class)
+        .hasMessageStartingWith("linter.since: " + message.replace("{git}", git));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"gitdir: ../nowhere", "rubbish"})
+  void aFileOfGitThatLeadsNowhereIsReported(String text) throws IOException {
+    Files.move(work.resolve(".git"), temporary.resolve("moved"));
+    Path git = Files.writeString(work.resolve(".git"), text);
+    assertThatThrownBy(() -> Revision.open(sites(), "HEAD"))
+        .isInstanceOf(UserError.class)
+        .hasMessage(
+            "linter.since: "
+                + git
+                + " is damaged or leads nowhere: git status says what is wrong with it");
   }
 
   @Test

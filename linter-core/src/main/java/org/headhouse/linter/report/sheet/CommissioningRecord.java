@@ -11,9 +11,7 @@ import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
-import org.headhouse.linter.site.WeatherStation;
 import org.headhouse.linter.yaml.DoubleQuoted;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The part of a site's file that records the proof, as YAML to complete and to paste over the key
@@ -110,11 +108,6 @@ final class CommissioningRecord {
   }
 
   private boolean showsReadings(Unit unit) {
-    WeatherStation station = site.weatherStation().orNull();
-    return unit.isFollower() && !isAt(station, unit);
-  }
-
-  private static boolean isAt(@Nullable WeatherStation station, Unit unit) {
-    return station != null && station.at().is(unit.name().or(""));
+    return unit.isFollower() && !site.hasStation(unit);
   }
 }

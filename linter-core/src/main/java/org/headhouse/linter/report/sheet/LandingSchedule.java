@@ -14,6 +14,7 @@ import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Quantity;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Run;
+import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
@@ -162,14 +163,40 @@ final class LandingSchedule {
     if (cable == null || !cable.shielded().is(true)) {
       return "no shield";
     }
-    for (SegmentLine segment : figures.segments()) {
-      if (segment.segment().first().isSameItemAs(item)) {
-        return item instanceof Repeater
-            ? "in: insulated; out: to protective ground"
-            : "to protective ground, here only";
-      }
+    if (item instanceof Repeater) {
+      return shield(item, Side.IN) + "; " + shield(item, Side.OUT);
     }
-    return item.index() == site.items().size() - 1 ? "cut back, insulated" : "joined, insulated";
+    if (isGrounded(item, Side.IN) || isGrounded(item, Side.OUT)) {
+      return "to protective ground, here only";
+    }
+    boolean isEnd = item.index() == 0 || item.index() == site.items().size() - 1;
+    return isEnd ? "cut back, insulated" : "joined, insulated";
+  }
+
+  private String shield(ChainItem repeater, Side side) {
+    return side.word() + ": " + (isGrounded(repeater, side) ? "to protective ground" : "insulated");
+  }
+
+  /** Where the segment at that side of an item has its shield grounded: at one item only. */
+  private boolean isGrounded(ChainItem item, Side side) {
+    return figures.segments().stream()
+        .map(SegmentLine::segment)
+        .anyMatch(
+            segment ->
+                grounded(segment).isSameItemAs(item)
+                    && (!(item instanceof Repeater) || segment.side(item) == side));
+  }
+
+  /** The item at which the file lands the drain; without one, the first. */
+  private static ChainItem grounded(Segment segment) {
+    return segment.items().stream()
+        .filter(item -> lands(segment.connection(item), Conductor.G))
+        .findFirst()
+        .orElse(segment.first());
+  }
+
+  private static boolean lands(Connection connection, Conductor conductor) {
+    return connection.conductors().or(List.of()).stream().anyMatch(one -> one.is(conductor));
   }
 
   private String surge(ChainItem item) {

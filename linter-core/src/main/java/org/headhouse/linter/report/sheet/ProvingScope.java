@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Link;
+import org.headhouse.linter.site.PolledBy;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
@@ -21,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param readings what the station measures
  * @param repeaters their names, joined; empty for none
  * @param converters their names, joined; empty for none
+ * @param equipment the names of other equipment, joined; empty for none
+ * @param asked the names of the equipment that the head unit polls, joined; empty for none
  * @param polled whether supervising software sends over the pair
  * @param bias where the pair is biased, joined; empty for none
  * @param shielded whether the cable has a shield, as far as the file says
@@ -32,6 +36,8 @@ record ProvingScope(
     List<Reading> readings,
     String repeaters,
     String converters,
+    String equipment,
+    String asked,
     boolean polled,
     String bias,
     boolean shielded,
@@ -50,6 +56,8 @@ record ProvingScope(
         station == null ? List.of() : station.measured(),
         names(site, ItemKind.REPEATER),
         names(site, ItemKind.CONVERTER),
+        names(site, ItemKind.EQUIPMENT),
+        asked(site),
         isPolled(site.supervision().orNull()),
         bias(site.line().orNull()),
         isShielded(site.line().orNull()),
@@ -61,6 +69,18 @@ record ProvingScope(
         .filter(item -> item.kind() == kind)
         .map(PlainText::name)
         .collect(Collectors.joining(", "));
+  }
+
+  private static String asked(Site site) {
+    return site.items().stream()
+        .filter(ProvingScope::isAskedByHead)
+        .map(PlainText::name)
+        .collect(Collectors.joining(", "));
+  }
+
+  private static boolean isAskedByHead(ChainItem item) {
+    return item instanceof Equipment equipment
+        && equipment.polled().optional().filter(polls -> polls.by().is(PolledBy.HEAD)).isPresent();
   }
 
   private static boolean isPolled(@Nullable Supervision software) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.LengthLimit;
@@ -56,6 +57,7 @@ final class SegmentTable {
               "copper at " + measure.temperature(line.celsius()) + ", NBS Handbook 100"));
       idle(figures.lowestIdle());
       received(figures.weakestReceived());
+      atTolerances(line.network());
     }
     stub();
     return new FigureTable(
@@ -139,11 +141,61 @@ final class SegmentTable {
     }
   }
 
+  /** What the rules judge beside the nominal values. */
+  private void atTolerances(@Nullable SegmentNetwork network) {
+    if (network == null) {
+      return;
+    }
+    IdleVoltage idle = line.holdingBiases().isEmpty() ? null : network.lowestIdleAtWorst();
+    ReceivedVoltage received = network.weakestReceivedAtWorst();
+    String source =
+        "nodal analysis; the tolerances are those of the policy: common practice, no source";
+    if (idle != null) {
+      rows.add(
+          voltage(
+              "Lowest idle voltage with parts at the ends of their tolerances, at "
+                  + name(idle.item()),
+              idle.volts(),
+              source));
+    }
+    if (received != null) {
+      rows.add(
+          voltage(
+              "Weakest signal with parts at the ends of their tolerances, "
+                  + name(received.to())
+                  + " from "
+                  + name(received.from()),
+              received.volts(),
+              source));
+    }
+    driver(network.driverLoads());
+  }
+
+  private void driver(@Nullable List<Double> loads) {
+    if (loads == null || loads.isEmpty()) {
+      return;
+    }
+    int least = 0;
+    for (int item = 1; item < loads.size(); item++) {
+      least = loads.get(item) < loads.get(least) ? item : least;
+    }
+    double ohms = loads.get(least);
+    rows.add(
+        new Row(
+            "What the most loaded driver works into, at " + name(least),
+            Shown.ohmsBeside(Levels.LEAST_DRIVER_LOAD_OHMS, ohms),
+            "at least " + Shown.ohms(Levels.LEAST_DRIVER_LOAD_OHMS),
+            Shown.ohms(Math.abs(ohms - Levels.LEAST_DRIVER_LOAD_OHMS))
+                + (ohms < Levels.LEAST_DRIVER_LOAD_OHMS ? " under" : " left"),
+            Verdict.of(ohms >= Levels.LEAST_DRIVER_LOAD_OHMS),
+            "TIA/EIA-485-A as told by TI SLLA272: 1.5 V into 54 ohm"));
+  }
+
   private static Row voltage(String quantity, double volts, String source) {
     boolean holds = volts >= Levels.RECEIVER_THRESHOLD_VOLTS;
     return new Row(
         quantity,
-        Shown.volts(volts),
+        Shown.voltsBeside(Levels.RECEIVER_THRESHOLD_VOLTS, volts),
         "at least " + Shown.volts(Levels.RECEIVER_THRESHOLD_VOLTS),
         volts > 0 ? Shown.decibels(Levels.marginDecibels(volts)) : "in the wrong sense",
         Verdict.of(holds),

@@ -10,7 +10,6 @@ import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
-import org.headhouse.linter.site.WeatherStation;
 
 /**
  * The settings to make at one unit.
@@ -123,8 +122,7 @@ record SetUpCard(
                 .filter(address -> !unit.address().is(address))
                 .map(address -> " Delivered with address " + address + ".")
                 .orElse(""));
-    WeatherStation station = site.weatherStation().orNull();
-    if (station != null && unit.name().isGiven() && station.at().is(unit.name().or(""))) {
+    if (site.hasStation(unit)) {
       advice.add("The weather station is wired to this unit.");
     }
     return advice;

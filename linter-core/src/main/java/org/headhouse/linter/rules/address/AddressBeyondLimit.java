@@ -8,7 +8,6 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.source.SourceText;
@@ -29,6 +28,7 @@ public final class AddressBeyondLimit implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    AddressRemedies remedies = new AddressRemedies(site, context.sitePolicy().keptFree());
     for (ChainItem item : site.items()) {
       Integer address = item.address().orNull();
       boolean limited = item.type().addressLimitSetting().isGiven();
@@ -36,15 +36,14 @@ public final class AddressBeyondLimit implements SiteRule {
           && limited
           && address > item.type().addressLimit()
           && !BusAddress.isReserved(address)) {
-        report(site, item, address, context);
+        report(item, address, remedies, context);
       }
     }
   }
 
-  private static void report(Site site, ChainItem item, int address, RuleContext context) {
+  private static void report(
+      ChainItem item, int address, AddressRemedies remedies, RuleContext context) {
     int limit = item.type().addressLimit();
-    ExcludedAddresses keptFree = context.sitePolicy().keptFree();
-    ProposedAddresses free = ProposedAddresses.of(site, keptFree);
     Finding finding =
         context
             .finding(
@@ -57,10 +56,10 @@ public final class AddressBeyondLimit implements SiteRule {
                         + limit
                         + " of its type",
                     "the device cannot be set to it",
-                    item instanceof Unit unit && free.of(unit) > limit
+                    item instanceof Unit unit && remedies.proposed().of(unit) > limit
                         ? "exchange the address of " + unit.called() + " with that of another type"
-                        : free.remedy(item)))
-            .fixedBy(item instanceof Unit ? Renumbering.of(site, keptFree) : null);
+                        : remedies.words(item)))
+            .fixedBy(remedies.fix(item));
     SourceText types = context.deviceTypes().source();
     context.report(
         types == null

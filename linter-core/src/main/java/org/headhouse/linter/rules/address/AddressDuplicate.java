@@ -11,7 +11,6 @@ import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Equipment;
-import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Sharers;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -28,18 +27,16 @@ public final class AddressDuplicate implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    ProposedAddresses free = null;
+    AddressRemedies remedies = new AddressRemedies(site, context.sitePolicy().keptFree());
     Sharers<Integer> sharers = new Sharers<>();
     for (ChainItem item : inOrderOfRight(site)) {
       Integer address = item.address().orNull();
       List<ChainItem> others = address == null ? List.of() : sharers.before(address, item);
       if (!others.isEmpty()) {
-        ExcludedAddresses keptFree = context.sitePolicy().keptFree();
-        free = free == null ? ProposedAddresses.of(site, keptFree) : free;
         context.report(
-            finding(context, item, others.get(0), free.remedy(item))
+            finding(context, item, others.get(0), remedies.words(item))
                 .aboutOthers(ChainItem.names(others))
-                .fixedBy(item instanceof Unit ? Renumbering.of(site, keptFree) : null));
+                .fixedBy(remedies.fix(item)));
       }
     }
   }

@@ -46,6 +46,7 @@ public final class AddressKeptFree implements SiteRule {
     if (context.sitePolicy().keptFree().isNone()) {
       return;
     }
+    AddressRemedies remedies = new AddressRemedies(site, context.sitePolicy().keptFree());
     Unit head = site.head();
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
@@ -55,13 +56,13 @@ public final class AddressKeptFree implements SiteRule {
             .sitePolicy()
             .keptFree()
             .rangeOf(address)
-            .ifPresent(range -> report(site, unit, range, context));
+            .ifPresent(range -> report(unit, range, remedies, context));
       }
     }
   }
 
-  private static void report(Site site, Unit unit, AddressRange range, RuleContext context) {
-    ProposedAddresses free = ProposedAddresses.of(site, context.sitePolicy().keptFree());
+  private static void report(
+      Unit unit, AddressRange range, AddressRemedies remedies, RuleContext context) {
     context.report(
         context
             .finding(
@@ -74,8 +75,8 @@ public final class AddressKeptFree implements SiteRule {
                         + (range.from() == range.to() ? "it is" : range.inWords() + " are")
                         + " kept free",
                     "other equipment on the line answers there, now or later",
-                    remedy(unit, free)))
-            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
+                    remedy(unit, remedies.proposed())))
+            .fixedBy(remedies.fix(unit)));
   }
 
   private static String remedy(Unit unit, ProposedAddresses free) {

@@ -8,9 +8,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
 
 /** {@code address.reserved}: MODBUS over Serial Line V1.02 §2.2. */
 public final class AddressReserved implements SiteRule {
@@ -27,17 +25,15 @@ public final class AddressReserved implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    AddressRemedies remedies = new AddressRemedies(site, context.sitePolicy().keptFree());
     for (ChainItem item : site.items()) {
       Integer address = item.address().orNull();
       if (address != null && BusAddress.isReserved(address)) {
         boolean allowedByType = item.type().addresses().contains(address);
-        ExcludedAddresses keptFree = context.sitePolicy().keptFree();
         Finding finding =
             context
-                .finding(
-                    item.address().place(),
-                    message(item, address, ProposedAddresses.of(site, keptFree).remedy(item)))
-                .fixedBy(item instanceof Unit ? Renumbering.of(site, keptFree) : null);
+                .finding(item.address().place(), message(item, address, remedies.words(item)))
+                .fixedBy(remedies.fix(item));
         context.report(allowedByType ? finding.at(Level.WARNING) : finding);
       }
     }

@@ -3,6 +3,7 @@ package org.headhouse.linter.rules.address;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.headhouse.linter.site.AddressRange;
 import org.headhouse.linter.site.BusAddress;
@@ -23,17 +24,30 @@ final class ProposedAddresses {
   private final ExcludedAddresses excluded;
   private final Set<Integer> taken = new HashSet<>();
   private final boolean breakOrder;
+  private final String without;
 
   private ProposedAddresses(Site site, ExcludedAddresses keptFree) {
     excluded = keptFree.and(site.addressesOfEquipment());
     site.items().forEach(item -> item.address().optional().ifPresent(taken::add));
     proposeForUnits(site);
     breakOrder = isRising(site, true) && !isRising(site, false);
+    without = without(site);
     proposeForEquipment(site, keptFree);
   }
 
   static ProposedAddresses of(Site site, ExcludedAddresses keptFree) {
     return new ProposedAddresses(site, keptFree);
+  }
+
+  /** The addresses that are passed over where the units are numbered; empty for none. */
+  private String without(Site site) {
+    int highest = excluded.others().limit(site.units().size()).max().orElse(0);
+    String passed =
+        IntStream.rangeClosed(BusAddress.HEAD, highest)
+            .filter(excluded::contains)
+            .mapToObj(String::valueOf)
+            .collect(Collectors.joining(", "));
+    return passed.isEmpty() ? "" : ", without " + passed;
   }
 
   private void proposeForUnits(Site site) {
@@ -129,7 +143,7 @@ final class ProposedAddresses {
       return "give " + item.called() + " a line of its own";
     }
     return item instanceof Unit && breakOrder
-        ? "number the units in the order of the chain"
+        ? "number the units in the order of the chain" + without
         : "give " + item.called() + " address " + address;
   }
 }

@@ -20,7 +20,6 @@ import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Termination;
 
 /** {@code bias.missing}: MODBUS over Serial Line V1.02 §3.4.6. */
 public final class BiasMissing implements SiteRule {
@@ -31,7 +30,7 @@ public final class BiasMissing implements SiteRule {
               "bias.missing",
               "A segment has bias, unless every receiver of it reads an undriven pair as idle.",
               Level.ERROR)
-          .yieldingTo("reference.unknown");
+          .yieldingTo("reference.unknown", "bias.several");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -47,7 +46,8 @@ public final class BiasMissing implements SiteRule {
     for (SegmentLine segment : context.figures().segments()) {
       if (segment.holdingBiases().isEmpty()
           && segment.segment().items().size() > 1
-          && context.figures().knowsPlacesOfBias()) {
+          && context.figures().knowsPlacesOfBias()
+          && !BiasSeveral.hasThatOf(segment, context.figures().segments())) {
         check(segment, line, context);
       }
     }
@@ -65,7 +65,9 @@ public final class BiasMissing implements SiteRule {
         unknown.add(item);
       }
     }
-    boolean conducts = conducts(segment, segment.first()) || conducts(segment, segment.last());
+    boolean conducts =
+        line.steadyTerminator(segment.first()) != null
+            || line.steadyTerminator(segment.last()) != null;
     if (!needing.isEmpty()) {
       report(needing, true, line, settings, context);
     } else if (conducts && !unknown.isEmpty()) {
@@ -78,11 +80,6 @@ public final class BiasMissing implements SiteRule {
     return context.deviceTypes().source() != null
         && (item.deviceType().isFaulty() || item.deviceType().isGiven())
         && !item.type().isKnown();
-  }
-
-  private static boolean conducts(Segment segment, ChainItem end) {
-    Termination termination = segment.termination(end).orNull();
-    return termination != null && termination.isFitted() && termination.capacitance() == null;
   }
 
   private static void report(
@@ -111,7 +108,7 @@ public final class BiasMissing implements SiteRule {
                     "while nobody sends, a receiver then takes noise for the start of a message",
                     needed
                         ? bias.words()
-                        : "look into the manuals: write "
+                        : "look into the manuals: set "
                             + forms(items, line.segment())
                             + " of what reads an undriven pair as idle, else "
                             + bias.words()))

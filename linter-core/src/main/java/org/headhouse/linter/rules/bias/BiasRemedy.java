@@ -14,6 +14,7 @@ import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.rules.driver.DriverRemedy;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Percentage;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Voltage;
@@ -46,12 +47,22 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
       return new BiasRemedy(WITHOUT_RESISTORS, null);
     }
     String each = each(choice);
+    String closer = closer(bias, network.spread().tolerances().resistors());
+    String fit =
+        "fit "
+            + each
+            + " each"
+            + range(choice)
+            + (closer == null ? "" : ", of " + closer + " or better,");
     if (choice.item() == at) {
       return new BiasRemedy(
-          "fit " + each + " each" + range(choice) + ", and write resistors: " + each,
+          (closer == null ? fit + "," : fit)
+              + " and write resistors: "
+              + each
+              + (closer == null ? "" : " and tolerance: " + closer),
           FixDraft.proposed(
               "Fit bias resistors of " + each + " each",
-              Edit.write(bias.resistors().place(), each)));
+              edits(bias, closer, Edit.write(bias.resistors().place(), each))));
     }
     ChainItem item = line.segment().items().get(choice.item());
     return new BiasRemedy(
@@ -59,12 +70,26 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
             + bias.at().or("")
             + "\": move the bias to "
             + item.called()
-            + ", fit "
-            + each
-            + " each"
-            + range(choice)
-            + " there, and write at and resistors anew",
-        moved(line, bias, item, each));
+            + ", "
+            + fit
+            + " there, and write "
+            + (closer == null ? "at and resistors" : "at, resistors and tolerance")
+            + " anew",
+        moved(line, bias, item, each, closer));
+  }
+
+  /** The usual tolerance, where the resistors are allowed to be off by more; else null. */
+  private static @Nullable String closer(Bias bias, double usual) {
+    Percentage own = bias.tolerance().orNull();
+    return own == null || own.share() <= usual ? null : Shown.tolerance(usual);
+  }
+
+  private static Edit[] edits(Bias bias, @Nullable String closer, Edit... others) {
+    List<Edit> edits = new ArrayList<>(List.of(others));
+    if (closer != null) {
+      edits.add(Edit.write(bias.tolerance().place(), closer));
+    }
+    return edits.toArray(Edit[]::new);
   }
 
   /** The nearest value on sale; 450 ohm itself where there is none between it and the most. */
@@ -88,17 +113,18 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
   }
 
   private static @Nullable FixDraft moved(
-      SegmentLine line, Bias bias, ChainItem item, String each) {
+      SegmentLine line, Bias bias, ChainItem item, String each, @Nullable String closer) {
     String name = item.name().orNull();
     boolean needsSide = item instanceof Repeater && line.segment().side(item) == Side.IN;
     if (name == null || needsSide || bias.side().isGiven()) {
       return null;
     }
-    List<Edit> edits = new ArrayList<>();
-    edits.add(Edit.write(bias.at().place(), name));
-    edits.add(Edit.write(bias.resistors().place(), each));
     return FixDraft.proposed(
         "Move the bias to " + item.called() + ", with resistors of " + each + " each",
-        edits.toArray(Edit[]::new));
+        edits(
+            bias,
+            closer,
+            Edit.write(bias.at().place(), name),
+            Edit.write(bias.resistors().place(), each)));
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.rules.bias;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.result.Level;
@@ -8,6 +10,8 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 
 /** {@code bias.several}: MODBUS over Serial Line V1.02 §3.4.6. */
@@ -22,22 +26,61 @@ public final class BiasSeveral implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    for (SegmentLine line : context.figures().segments()) {
-      List<Bias> biases = line.holdingBiases();
-      for (int i = 1; i < biases.size(); i++) {
-        Bias other = biases.get(i);
+    List<SegmentLine> segments = context.figures().segments();
+    for (SegmentLine line : segments) {
+      List<Bias> biases = new ArrayList<>(line.holdingBiases());
+      biases.sort(Comparator.comparing(bias -> isAtWrongSide(bias, line, segments)));
+      for (Bias other : biases.subList(Math.min(1, biases.size()), biases.size())) {
+        String at = "\"" + other.at().or("") + "\"";
+        String remove = "remove the resistors at " + at + ", and delete the entry";
         context.report(
             context
                 .finding(
                     other.at().place(),
                     new Message(
-                        "\"" + other.at().or("") + "\" is a second place of bias in one segment",
+                        at + " is a second place of bias in one segment",
                         "two of them load the drivers and raise the level that each has to overcome",
-                        "remove the resistors at \""
-                            + other.at().or("")
-                            + "\", and delete the entry"))
+                        isAtWrongSide(other, line, segments)
+                            ? "if they are fitted at its other side, which has none, write side: "
+                                + otherSide(other, line).word()
+                                + "; else "
+                                + remove
+                            : remove))
                 .related(biases.get(0).at().place().region(), "the segment is first biased here"));
       }
     }
+  }
+
+  /** Whether the segment behind the repeater at which it is fitted has none. */
+  private static boolean isAtWrongSide(Bias bias, SegmentLine line, List<SegmentLine> segments) {
+    return segments.stream()
+        .anyMatch(
+            other ->
+                other != line
+                    && other.holdingBiases().isEmpty()
+                    && other.segment().items().stream().anyMatch(item(bias, line)::isSameItemAs));
+  }
+
+  /**
+   * Whether a segment has no bias because one of its neighbours has two: of these, that at the
+   * repeater between them seems to be written at its wrong side.
+   */
+  static boolean hasThatOf(SegmentLine bare, List<SegmentLine> segments) {
+    return segments.stream()
+        .filter(line -> line != bare && line.holdingBiases().size() > 1)
+        .anyMatch(
+            line ->
+                line.holdingBiases().stream()
+                    .map(bias -> item(bias, line))
+                    .anyMatch(
+                        item -> bare.segment().items().stream().anyMatch(item::isSameItemAs)));
+  }
+
+  private static Side otherSide(Bias bias, SegmentLine line) {
+    return line.segment().side(item(bias, line)) == Side.IN ? Side.OUT : Side.IN;
+  }
+
+  private static ChainItem item(Bias bias, SegmentLine line) {
+    return line.segment().items().get(line.itemOf(bias));
   }
 }

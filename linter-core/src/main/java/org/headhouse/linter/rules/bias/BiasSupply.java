@@ -4,6 +4,8 @@ import java.util.List;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.BiasChoice;
+import org.headhouse.linter.line.BiasSizing;
 import org.headhouse.linter.line.IdleLevels;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.result.Edit;
@@ -14,6 +16,7 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Bias;
+import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Voltage;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * a supply of 5 V and a tenth more is common practice, no source.
  */
 public final class BiasSupply implements SiteRule {
+  private static final double WANTED_VOLTS = 5;
   private static final String WANTED = "5 V";
 
   private static final RuleDescriptor DESCRIPTOR =
@@ -47,7 +51,13 @@ public final class BiasSupply implements SiteRule {
         Voltage supply = bias.supply().orNull();
         if (supply != null && supply.volts() > Levels.MOST_BIAS_SUPPLY_VOLTS) {
           boolean isHighest = bias.equals(highest);
-          report(bias, supply, isHighest ? outside : null, isHighest ? most : null, context);
+          report(
+              bias,
+              supply,
+              isHighest ? outside : null,
+              isHighest ? most : null,
+              resistors(bias, line, context),
+              context);
         }
       }
     }
@@ -90,11 +100,27 @@ public final class BiasSupply implements SiteRule {
     return reached > Levels.GREATEST_LINE_VOLTS ? reached : null;
   }
 
+  /** The resistors that hold the line from 5 V, where those that are fitted do not; else null. */
+  private static @Nullable String resistors(Bias bias, SegmentLine line, RuleContext context) {
+    Resistance fitted = bias.resistors().orNull();
+    SegmentNetwork network = line.hasFaultThatDistortsFigures() ? null : line.network();
+    if (fitted == null || network == null || !line.holdingBiases().equals(List.of(bias))) {
+      return null;
+    }
+    int at = line.itemOf(bias);
+    double wantedVolts = context.sitePolicy().wantedIdleVolts();
+    BiasChoice choice = BiasSizing.choice(network.spread(), at, WANTED_VOLTS, wantedVolts);
+    return choice == null || choice.item() != at || fitted.ohms() <= choice.mostOhms()
+        ? null
+        : BiasRemedy.each(choice);
+  }
+
   private static void report(
       Bias bias,
       Voltage supply,
       @Nullable IdleLevels outside,
       @Nullable Double mostAtTolerance,
+      @Nullable String resistors,
       RuleContext context) {
     String fact = "the supply of the bias at \"" + bias.at().or("") + "\" is " + supply.written();
     Message message =
@@ -108,23 +134,35 @@ public final class BiasSupply implements SiteRule {
                             + Shown.voltsBeside(Levels.GREATEST_LINE_VOLTS, mostAtTolerance)),
                 "a receiver that fails or loses its supply then takes current that it is not made"
                     + " for",
-                remedy())
+                remedy(resistors))
             : new Message(
                 fact
                     + "; D1 of the idle line is computed at "
                     + Shown.voltsBeside(Levels.GREATEST_LINE_VOLTS, outside.d1Volts()),
                 "receivers bear -7 to 12 V against common, and may be destroyed by more",
-                remedy());
+                remedy(resistors));
     context.report(
         context
             .finding(bias.supply().place(), message)
             .at(outside == null ? Level.WARNING : Level.ERROR)
             .fixedBy(
                 FixDraft.proposed(
-                    "Feed the bias from " + WANTED, Edit.write(bias.supply().place(), WANTED))));
+                    "Feed the bias from "
+                        + WANTED
+                        + (resistors == null ? "" : ", by " + resistors + " each"),
+                    edits(bias, resistors))));
   }
 
-  private static String remedy() {
-    return "feed the resistors from " + WANTED + ", and write supply: " + WANTED;
+  private static String remedy(@Nullable String resistors) {
+    return resistors == null
+        ? "feed the resistors from " + WANTED + ", and write supply: " + WANTED
+        : "fit resistors of " + resistors + " each, feed them from " + WANTED + ", and write both";
+  }
+
+  private static Edit[] edits(Bias bias, @Nullable String resistors) {
+    Edit supply = Edit.write(bias.supply().place(), WANTED);
+    return resistors == null
+        ? new Edit[] {supply}
+        : new Edit[] {Edit.write(bias.resistors().place(), resistors), supply};
   }
 }

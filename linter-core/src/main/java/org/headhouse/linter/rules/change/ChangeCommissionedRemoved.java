@@ -35,7 +35,9 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
       return;
     }
     for (Difference difference : SiteDifferences.between(before, after)) {
-      if (difference instanceof Difference.Removed removed && removed.kind() == ItemKind.UNIT) {
+      if (difference instanceof Difference.Removed removed
+          && removed.kind() == ItemKind.UNIT
+          && !isExchanged(removed.item(), before, after)) {
         context.report(
             context
                 .finding(
@@ -58,6 +60,21 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
             "its line is still wired, and from now on nobody checks it or finds its addresses",
             "put the file back; leave it out only once the line is taken down")
         : null;
+  }
+
+  /**
+   * Whether another unit has its name and its address: nobody can wire both, and {@code
+   * change.record-kept} asks for the proof of the other.
+   */
+  private static boolean isExchanged(String name, Site before, Site after) {
+    return before.units().stream()
+        .filter(unit -> unit.name().is(name) && unit.address().isGiven())
+        .anyMatch(
+            unit ->
+                after.units().stream()
+                    .anyMatch(
+                        other ->
+                            other.name().is(name) && other.address().is(unit.address().or(0))));
   }
 
   /** The item that it came after, else the first of the chain. */

@@ -19,13 +19,13 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.ProvingRecord;
-import org.headhouse.linter.site.RecordDate;
-import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 
 /** {@code change.record-kept}. */
 public final class ChangeRecordKept implements ChangeRule {
+  private static final String WITHOUT = "the record is renewed after a change without ";
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "change.record-kept",
@@ -75,9 +75,9 @@ public final class ChangeRecordKept implements ChangeRule {
   private static boolean isOutOfOrder(Commissioning record) {
     List<LocalDate> days = new ArrayList<>();
     for (ProvingRecord one : record.records()) {
-      RecordDate written = one.day().orNull();
-      if (written != null && written.day() != null) {
-        days.add(written.day());
+      LocalDate day = one.dayOrNull();
+      if (day != null) {
+        days.add(day);
       }
     }
     return !days.stream().sorted().toList().equals(days);
@@ -86,14 +86,15 @@ public final class ChangeRecordKept implements ChangeRule {
   private static void reportKept(
       Commissioning record, List<Proof> due, boolean all, RuleContext context) {
     List<ProvingRecord> records = record.records();
-    Setting<RecordDate> latest = records.get(records.size() - 1).day();
-    String day = latest.optional().map(RecordDate::day).map(LocalDate::toString).orElse("before");
+    ProvingRecord latest = records.get(records.size() - 1);
+    LocalDate day = latest.dayOrNull();
     context.report(
         context
             .finding(
-                latest.place(),
+                latest.day().place(),
                 new Message(
-                    "the line is changed, and its record is still that of " + day,
+                    "the line is changed, and its record is still that of "
+                        + (day == null ? "before" : day),
                     "what was measured and seen then says nothing of what is changed",
                     proving(due, all)
                         + " add an entry to renewed with the day of that visit; until then set stage:"
@@ -117,10 +118,11 @@ public final class ChangeRecordKept implements ChangeRule {
             .finding(
                 renewals.get(renewals.size() - 1).day().place(),
                 new Message(
-                    "the record is renewed after a change without " + ProofWords.of(missing),
+                    ProofWords.fact(WITHOUT, missing),
                     "the change may have touched it, and nobody looked",
-                    "measure and see it too, and then add it to this entry; until then set stage:"
-                        + " planned"))
+                    "prove "
+                        + ProofWords.remedied(WITHOUT, missing)
+                        + " too, and then add it to this entry; until then set stage: planned"))
             .about(Proof.cases(missing)));
   }
 }

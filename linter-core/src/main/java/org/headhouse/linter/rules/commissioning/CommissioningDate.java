@@ -9,7 +9,6 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.ProvingRecord;
-import org.headhouse.linter.site.RecordDate;
 import org.headhouse.linter.site.Site;
 
 /** {@code commissioning.date}. */
@@ -31,8 +30,7 @@ public final class CommissioningDate implements SiteRule {
     LocalDate latest = null;
     for (ProvingRecord record :
         commissioning == null ? List.<ProvingRecord>of() : commissioning.records()) {
-      RecordDate written = record.day().orNull();
-      LocalDate day = written == null ? null : written.day();
+      LocalDate day = record.dayOrNull();
       if (day != null && day.isAfter(context.today())) {
         reportFuture(record, day, context);
       } else if (day != null && latest != null && day.isBefore(latest)) {

@@ -22,6 +22,8 @@ import org.headhouse.linter.source.Place;
 
 /** {@code commissioning.response-unseen}: common practice, no source. */
 public final class CommissioningResponseUnseen implements SiteRule {
+  private static final String LACKS = "the record lacks ";
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.response-unseen",
@@ -45,13 +47,14 @@ public final class CommissioningResponseUnseen implements SiteRule {
     Set<Proof> unseen = RequiredProofs.responses(site);
     unseen.removeAll(GivenProofs.of(site, record.records()));
     if (!unseen.isEmpty()) {
-      String silent = sayingNothingOfVents(site, unseen);
+      Set<String> units = unseen.stream().map(Proof::at).collect(Collectors.toSet());
+      String silent = sayingNothingOfVents(site, units);
       context.report(
           context
               .finding(
                   place(record.first(), unseen),
                   new Message(
-                      "the record lacks " + ProofWords.of(unseen),
+                      ProofWords.fact(LACKS, unseen),
                       "vents that nobody saw shut may stay open in the next storm"
                           + (silent.isEmpty()
                               ? ""
@@ -59,8 +62,10 @@ public final class CommissioningResponseUnseen implements SiteRule {
                       (silent.isEmpty()
                               ? ""
                               : "look at " + silent + ", and set vents: none where it moves none; ")
-                          + "see the others shut their vents, in calm and mild weather, and then add them to"
-                          + " storm-response-seen and stale-response-seen"))
+                          + "in calm and mild weather see "
+                          + ProofWords.remedied(LACKS, unseen)
+                          + ", and then add it to "
+                          + lists(unseen)))
               .about(Proof.cases(unseen)));
     }
   }
@@ -78,10 +83,21 @@ public final class CommissioningResponseUnseen implements SiteRule {
     return list.isMissing() ? first.place() : list.place();
   }
 
-  private static String sayingNothingOfVents(Site site, Set<Proof> unseen) {
+  /** Where what lacks is to be written. */
+  private static String lists(Set<Proof> unseen) {
+    List<Proof.Kind> kinds = unseen.stream().map(Proof::kind).distinct().toList();
+    if (kinds.size() > 1) {
+      return "storm-response-seen and stale-response-seen";
+    }
+    return kinds.get(0) == Proof.Kind.STORM_RESPONSE
+        ? "storm-response-seen"
+        : "stale-response-seen";
+  }
+
+  private static String sayingNothingOfVents(Site site, Set<String> unseen) {
     return site.units().stream()
         .filter(unit -> unit.vents().isMissing())
-        .filter(unit -> unseen.stream().anyMatch(one -> unit.name().is(one.at())))
+        .filter(unit -> unseen.contains(unit.name().or("")))
         .map(Unit::called)
         .distinct()
         .collect(Collectors.joining(", "));

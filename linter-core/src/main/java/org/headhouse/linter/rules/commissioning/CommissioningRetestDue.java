@@ -16,11 +16,9 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.ProvingRecord;
-import org.headhouse.linter.site.RecordDate;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
-import org.jspecify.annotations.Nullable;
 
 /** {@code commissioning.retest-due}: silent until the policy says how often. */
 public final class CommissioningRetestDue implements SiteRule {
@@ -48,7 +46,7 @@ public final class CommissioningRetestDue implements SiteRule {
       return;
     }
     ProvingRecord whole = latestOfWholeLine(site, commissioning);
-    LocalDate day = day(whole);
+    LocalDate day = whole.dayOrNull();
     if (day != null && day.plus(every).isBefore(context.today())) {
       context.report(
           whole.day().place(),
@@ -70,16 +68,11 @@ public final class CommissioningRetestDue implements SiteRule {
     for (Setting<ProvingRecord> one : commissioning.renewed().or(List.of())) {
       ProvingRecord renewal = one.orNull();
       if (renewal != null
-          && day(renewal) != null
+          && renewal.dayOrNull() != null
           && GivenProofs.of(site, List.of(renewal)).containsAll(required)) {
         latest = renewal;
       }
     }
     return latest;
-  }
-
-  private static @Nullable LocalDate day(ProvingRecord record) {
-    RecordDate written = record.day().orNull();
-    return written == null ? null : written.day();
   }
 }

@@ -22,6 +22,8 @@ import org.headhouse.linter.site.Unit;
 
 /** {@code commissioning.unmeasured}: common practice, no source. */
 public final class CommissioningUnmeasured implements SiteRule {
+  private static final String LACKS = "the record lacks ";
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.unmeasured",
@@ -54,9 +56,12 @@ public final class CommissioningUnmeasured implements SiteRule {
               .finding(
                   measured.isMissing() ? record.place() : measured.place(),
                   new Message(
-                      "the record lacks " + ProofWords.of(missing),
+                      ProofWords.fact(LACKS, missing),
                       "a terminator or bias that is missing, wrong or one too many goes unnoticed there",
-                      "measure it, and then enter " + places(missing, head)))
+                      "measure "
+                          + ProofWords.remedied(LACKS, missing)
+                          + ", and then enter "
+                          + places(missing, head)))
               .about(Proof.cases(missing)));
     }
   }

@@ -1,5 +1,5 @@
 /**
- * What is landed on the line terminals of each unit.
+ * What is landed on the line terminals of each item.
  *
  * <p>Internal: may change in any release.
  */

@@ -16,6 +16,7 @@ import org.headhouse.linter.site.Unit;
 /** {@code name.pattern}: silent until the policy has a pattern. */
 public final class NamePattern implements SiteRule {
   private static final String NO_WORDS = "a name that matches";
+  private static final int MOST_TOLD = 3;
 
   private static final Parameter<List<TextPattern>> PATTERN =
       new Parameter<>(
@@ -48,26 +49,32 @@ public final class NamePattern implements SiteRule {
     if (patterns.isEmpty()) {
       return;
     }
+    String wanted = wanted(patterns, context.value(IN_WORDS));
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
       // name.unreadable reports it, and another name is needed anyway.
       if (name != null
           && !NameUnreadable.isUnreadable(name)
           && patterns.stream().noneMatch(pattern -> pattern.matches(name))) {
-        report(unit, site, patterns, context);
+        report(unit, site, wanted, context);
       }
     }
   }
 
-  private static void report(
-      Unit unit, Site site, List<TextPattern> patterns, RuleContext context) {
-    String words = context.value(IN_WORDS);
-    String wanted =
-        words.equals(NO_WORDS)
-            ? words
-                + " "
-                + patterns.stream().map(TextPattern::written).collect(Collectors.joining(" or "))
-            : words;
+  /** Each result has it, so of many patterns it tells the first. */
+  private static String wanted(List<TextPattern> patterns, String words) {
+    if (!words.equals(NO_WORDS)) {
+      return words;
+    }
+    String first =
+        patterns.stream()
+            .limit(MOST_TOLD)
+            .map(TextPattern::written)
+            .collect(Collectors.joining(" or "));
+    return words + " " + first + (patterns.size() > MOST_TOLD ? " or …" : "");
+  }
+
+  private static void report(Unit unit, Site site, String wanted, RuleContext context) {
     boolean elsewhere = !site.references(unit.name().or("")).isEmpty();
     context.report(
         unit.name().place(),

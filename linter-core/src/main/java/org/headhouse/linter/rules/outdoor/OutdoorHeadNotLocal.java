@@ -15,7 +15,7 @@ public final class OutdoorHeadNotLocal implements SiteRule {
       new RequiredSource(
           ReadingSource.LOCAL,
           "the station is wired to it, and what it does not read it cannot share",
-          (unit, reading, source) -> unit + " takes " + reading.word() + " from " + source.word());
+          (unit, readings, source) -> unit + " takes " + readings + " from " + source.word());
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(

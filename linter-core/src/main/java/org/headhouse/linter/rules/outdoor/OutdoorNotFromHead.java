@@ -18,10 +18,10 @@ public final class OutdoorNotFromHead implements SiteRule {
       new RequiredSource(
           ReadingSource.HEAD,
           "a follower without the shared reading leaves its vents open in a storm",
-          (unit, reading, source) ->
+          (unit, readings, source) ->
               source == ReadingSource.NONE
-                  ? unit + " does not take " + reading.word()
-                  : unit + " looks for " + reading.word() + " at a sensor of its own");
+                  ? unit + " does not take " + readings
+                  : unit + " looks for " + readings + " at a sensor of its own");
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
@@ -43,8 +43,7 @@ public final class OutdoorNotFromHead implements SiteRule {
     }
     for (Unit unit : site.units()) {
       // A station at the wrong unit and a head unit of the wrong role have rules of their own.
-      boolean hasStation = unit.name().isGiven() && station.at().is(unit.name().or(""));
-      if (unit.isFollower() && !hasStation && !unit.outdoor().isFaulty()) {
+      if (unit.isFollower() && !site.hasStation(unit) && !unit.outdoor().isFaulty()) {
         HEAD.check(unit, station, site, context);
       }
     }

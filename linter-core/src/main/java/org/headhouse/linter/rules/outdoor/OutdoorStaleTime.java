@@ -1,6 +1,10 @@
 package org.headhouse.linter.rules.outdoor;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.StormFigures;
+import org.headhouse.linter.figures.StormSum;
 import org.headhouse.linter.line.BroadcastLoad;
 import org.headhouse.linter.line.ReadingAge;
 import org.headhouse.linter.line.Traffic;
@@ -27,7 +31,7 @@ public final class OutdoorStaleTime implements SiteRule {
               "outdoor.stale-time",
               "A unit with vents waits for the next reading no longer than the site allows, and no shorter than three periods of the broadcast.",
               Level.ERROR)
-          .yieldingTo("traffic.overrun");
+          .yieldingTo("traffic.overrun", "outdoor.closes-too-late");
 
   @Override
   public RuleDescriptor descriptor() {
@@ -36,27 +40,52 @@ public final class OutdoorStaleTime implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    List<Unit> units = new ArrayList<>();
     for (Unit unit : site.units()) {
-      Interval staleAfter = unit.staleAfter().orNull();
-      if (staleAfter != null && unit.isFollower() && site.movesVents(unit)) {
-        check(unit, staleAfter, site, context);
+      if (unit.staleAfter().isGiven() && unit.isFollower() && site.movesVents(unit)) {
+        units.add(unit);
       }
+    }
+    Traffic traffic = units.isEmpty() ? null : context.figures().traffic();
+    if (units.isEmpty() || (traffic != null && traffic.utilisation() > 1)) {
+      return;
+    }
+    StaleLimits limits = StaleLimits.of(site, traffic);
+    units.forEach(unit -> check(unit, limits, site, traffic, context));
+  }
+
+  /**
+   * What the stale times of all units are compared with.
+   *
+   * @param allowed the greatest age of a reading; null where {@code close-within} decides, or none
+   * @param overdueSeconds until the last broadcast came, at worst; 0 where none is known
+   * @param leastSeconds three periods of the broadcast; 0 where none is known
+   */
+  private record StaleLimits(
+      @Nullable Interval allowed, double overdueSeconds, double leastSeconds) {
+
+    static StaleLimits of(Site site, @Nullable Traffic traffic) {
+      WeatherStation station = site.weatherStation().orNull();
+      ReadingAge age = traffic == null ? null : traffic.age(0, true);
+      BroadcastLoad broadcast = traffic == null ? null : traffic.broadcast();
+      return new StaleLimits(
+          station == null || !station.closeWithin().isMissing()
+              ? null
+              : station.maximumAge().orNull(),
+          age == null ? 0 : age.overdueSeconds(),
+          broadcast == null ? 0 : LEAST_PERIODS * broadcast.periodSeconds());
     }
   }
 
-  private static void check(Unit unit, Interval staleAfter, Site site, RuleContext context) {
-    Traffic traffic = context.figures().traffic();
-    if (traffic != null && traffic.utilisation() > 1) {
+  private static void check(
+      Unit unit, StaleLimits limits, Site site, @Nullable Traffic traffic, RuleContext context) {
+    Interval staleAfter = unit.staleAfter().orNull();
+    Interval allowed = limits.allowed();
+    double overdue = limits.overdueSeconds();
+    double least = limits.leastSeconds();
+    if (staleAfter == null) {
       return;
     }
-    WeatherStation station = site.weatherStation().orNull();
-    Interval allowed =
-        station == null || !station.closeWithin().isMissing()
-            ? null
-            : station.maximumAge().orNull();
-    ReadingAge age = traffic == null ? null : traffic.age(0, true);
-    double overdue = age == null ? 0 : age.overdueSeconds();
-    double least = least(traffic);
     if (allowed != null && overdue + staleAfter.seconds() > allowed.seconds()) {
       String longest = longest(allowed.seconds() - overdue, least);
       context.report(
@@ -79,31 +108,78 @@ public final class OutdoorStaleTime implements SiteRule {
                           ? "broadcast more often, so that stale-after can be shorter"
                           : "set the unit and the file to stale-after: " + longest))
               .fixedBy(longest == null ? null : fix(unit, longest)));
-    } else if (staleAfter.seconds() < least) {
-      String shortest = Shown.atLeastSeconds(least);
-      context.report(
-          context
-              .finding(
-                  unit.staleAfter().place(),
-                  new Message(
-                      unit.called()
-                          + " waits "
-                          + staleAfter.written()
-                          + " for the next reading, under "
-                          + LEAST_PERIODS
-                          + " periods of the broadcast",
-                      "a few lost messages shut its vents in calm weather, and people then switch"
-                          + " the protection off",
-                      "set the unit and the file to stale-after: " + shortest + " or more"))
-              .at(Level.WARNING)
-              .fixedBy(fix(unit, shortest)));
+    } else if (traffic != null && staleAfter.seconds() < least) {
+      Limit limit = Limit.of(unit, site, context);
+      if (limit == null || !limit.isBroken()) {
+        reportShort(unit, staleAfter, least, traffic, limit, context);
+      }
     }
   }
 
-  /** Three periods of the broadcast; 0 where none is known. */
-  private static double least(@Nullable Traffic traffic) {
-    BroadcastLoad broadcast = traffic == null ? null : traffic.broadcast();
-    return broadcast == null ? 0 : LEAST_PERIODS * broadcast.periodSeconds();
+  private static void reportShort(
+      Unit unit,
+      Interval staleAfter,
+      double least,
+      Traffic traffic,
+      @Nullable Limit limit,
+      RuleContext context) {
+    String shortest = Shown.atLeastSeconds(least);
+    boolean does = limit == null || Shown.atLeast(least) <= limit.longestSeconds();
+    context.report(
+        context
+            .finding(
+                unit.staleAfter().place(),
+                new Message(
+                    unit.called()
+                        + " waits "
+                        + staleAfter.written()
+                        + " for the next reading, under "
+                        + LEAST_PERIODS
+                        + " periods of the broadcast",
+                    "a few lost messages shut its vents in calm weather, and people then switch"
+                        + " the protection off",
+                    does
+                        ? "set the unit and the file to stale-after: " + shortest + " or more"
+                        : moreOften(staleAfter, traffic, limit.key())))
+            .at(Level.WARNING)
+            .fixedBy(does ? fix(unit, shortest) : null));
+  }
+
+  /** What is left where the site does not allow a longer wait. */
+  private static String moreOften(Interval staleAfter, Traffic traffic, String key) {
+    double period = Shown.atMost(staleAfter.seconds() / LEAST_PERIODS);
+    String agree = "agree on a longer " + key + ", which a longer stale-after needs";
+    return ShorterStorm.leavesRoom(period, traffic)
+        ? "set every: " + Shown.atMostSeconds(period) + " for the broadcast, or " + agree
+        : agree;
+  }
+
+  /**
+   * What the site allows.
+   *
+   * @param key where it says so
+   * @param longestSeconds the longest {@code stale-after} that keeps it
+   * @param isBroken whether the unit is over it as it is
+   */
+  private record Limit(String key, double longestSeconds, boolean isBroken) {
+
+    /** Null where the site says nothing. */
+    static @Nullable Limit of(Unit unit, Site site, RuleContext context) {
+      WeatherStation station = site.weatherStation().orNull();
+      StormFigures storm = context.figures().storm();
+      double overdue = storm.age() == null ? 0 : storm.age().overdueSeconds();
+      Interval within = station == null ? null : station.closeWithin().orNull();
+      for (StormSum sum : within == null ? List.<StormSum>of() : storm.sums()) {
+        if (sum.unit().isSameItemAs(unit)) {
+          double left = within.seconds() - sum.time().totalSeconds();
+          return new Limit("close-within", left + sum.time().waitingSeconds() - overdue, left < 0);
+        }
+      }
+      Interval age = station == null ? null : station.maximumAge().orNull();
+      return age == null || within != null
+          ? null
+          : new Limit("maximum-age", age.seconds() - overdue, false);
+    }
   }
 
   /** The longest time that does, as people write it; null where it is under the least. */

@@ -28,12 +28,16 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
 
   @FunctionalInterface
   interface Fact {
-    String of(String unit, Reading reading, ReadingSource source);
+    String of(String unit, String readings, ReadingSource source);
   }
 
   /** Reports each reading that comes from elsewhere, and once all that have no source. */
   void check(Unit unit, WeatherStation station, Site site, RuleContext context) {
     Outdoor outdoor = unit.outdoor().orNull();
+    if (outdoor != null && outdoor.forAll()) {
+      checkAll(unit, outdoor, station, site, context);
+      return;
+    }
     List<String> missing = new ArrayList<>(0);
     for (Reading reading : station.measured()) {
       Setting<ReadingSource> given = outdoor == null ? null : outdoor.source(reading);
@@ -48,6 +52,25 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
     }
   }
 
+  /** One word for all readings is one mistake. */
+  private void checkAll(
+      Unit unit, Outdoor outdoor, WeatherStation station, Site site, RuleContext context) {
+    List<Reading> measured = station.measured();
+    Setting<ReadingSource> all = measured.isEmpty() ? null : outdoor.source(measured.get(0));
+    if (all != null && all.isGiven() && !all.is(source)) {
+      String readings = measured.stream().map(Reading::word).collect(Collectors.joining(", "));
+      context.report(
+          context
+              .finding(
+                  all.place(),
+                  new Message(
+                      wrong.of(called(unit), readings, all.or(ReadingSource.NONE)),
+                      reason,
+                      "set the unit and the file to outdoor: " + source.word()))
+              .fixedBy(fix(readings, unit, site, Edit.write(all.place(), source.word()))));
+    }
+  }
+
   private void reportWrong(
       Unit unit, Reading reading, Setting<ReadingSource> given, Site site, RuleContext context) {
     context.report(
@@ -55,7 +78,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
             .finding(
                 given.place(),
                 new Message(
-                    wrong.of(called(unit), reading, given.or(ReadingSource.NONE)),
+                    wrong.of(called(unit), reading.word(), given.or(ReadingSource.NONE)),
                     reason,
                     "write " + reading.word() + ": " + source.word()))
             .about(reading.word())

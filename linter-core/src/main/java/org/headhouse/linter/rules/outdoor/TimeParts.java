@@ -9,7 +9,7 @@ import org.headhouse.linter.line.ReadingAge;
 import org.headhouse.linter.site.Interval;
 import org.jspecify.annotations.Nullable;
 
-/** Sums of times, told by their parts. */
+/** Sums of times in words, with their parts. */
 final class TimeParts {
   private TimeParts() {}
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -141,11 +142,14 @@ public final class ReferenceUnknown implements SiteRule {
                     "there is no " + what + " \"" + reference.or("") + "\"",
                     "what is written of it has no effect",
                     near.map(name -> "write \"" + name + "\"").orElse(otherwise)))
-            .fixedBy(near.map(name -> spelling(reference, name)).orElse(null)));
+            .fixedBy(near.map(name -> spelling(reference, name, meant)).orElse(null)));
   }
 
-  private static FixDraft spelling(Setting<String> reference, String name) {
-    return FixDraft.inFile("Spell it \"" + name + "\"", Edit.write(reference.place(), name));
+  private static FixDraft spelling(Setting<String> reference, String name, Known meant) {
+    return new FixDraft(
+        meant.nearest().isCertain(reference.or(""), name) ? FixKind.SAFE : FixKind.PROPOSED,
+        "Spell it \"" + name + "\"",
+        List.of(Edit.write(reference.place(), name)));
   }
 
   /** Names that may be referred to. */

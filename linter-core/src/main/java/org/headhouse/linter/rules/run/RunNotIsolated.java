@@ -110,13 +110,13 @@ public final class RunNotIsolated implements SiteRule {
 
   private static String remedy(boolean known, @Nullable ChainItem repeater) {
     if (repeater != null) {
-      return "look into its manual, and write isolated: true of it or its type if it does; else put"
+      return "look into its manual, and set isolated: true of it or its type if it does; else put"
           + " an isolated repeater at one end of the run";
     }
     return known
         ? "put an isolated repeater at one end of the run, or fit isolated interfaces on one of its"
             + " sides"
-        : "look into the manuals, and write isolated: true or false of each type; else put an"
+        : "look into the manuals, and set isolated: true or false of each type; else put an"
             + " isolated repeater at one end of the run";
   }
 

@@ -3,6 +3,7 @@ package org.headhouse.linter.rules.supervision;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.line.PollLoad;
 import org.headhouse.linter.line.TimeoutNeed;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
@@ -19,9 +20,6 @@ import org.headhouse.linter.site.Supervision;
 
 /** {@code supervision.timeout-short}: the times of MODBUS over Serial Line V1.02, added up. */
 public final class SupervisionTimeoutShort implements SiteRule {
-  /** What the schema documents for software of which no timeout is written. */
-  private static final double USUAL_SECONDS = 1;
-
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "supervision.timeout-short",
@@ -42,7 +40,7 @@ public final class SupervisionTimeoutShort implements SiteRule {
     }
     TimeoutNeed need = context.figures().timeoutNeed();
     Interval timeout = polling.timeout().orNull();
-    double seconds = timeout == null ? USUAL_SECONDS : timeout.seconds();
+    double seconds = timeout == null ? PollLoad.USUAL_TIMEOUT_SECONDS : timeout.seconds();
     if (need == null || seconds >= need.totalSeconds()) {
       return;
     }
@@ -64,7 +62,7 @@ public final class SupervisionTimeoutShort implements SiteRule {
                 .finding(polling.timeout().place(), message)
                 .fixedBy(
                     FixDraft.proposed(
-                        "Write timeout: " + enough, Edit.write(polling.timeout().place(), enough)));
+                        "Set timeout: " + enough, Edit.write(polling.timeout().place(), enough)));
     context.report(finding);
   }
 

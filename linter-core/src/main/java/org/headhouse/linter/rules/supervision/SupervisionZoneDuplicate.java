@@ -51,7 +51,7 @@ public final class SupervisionZoneDuplicate implements SiteRule, RepositoryRule 
                         "delete one of the two"))
                 .related(other.place().region(), "it is first listed here")
                 .fixedBy(
-                    FixDraft.inFile(
+                    FixDraft.proposed(
                         "Delete the second zone \"" + name + "\"",
                         new Edit.RemoveItem(zone.place()))));
       }

@@ -1,7 +1,9 @@
 package org.headhouse.linter.rules.supervision;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
@@ -37,8 +39,14 @@ public final class SupervisionZoneMissing implements SiteRule {
     Set<String> listed = new HashSet<>();
     zones.forEach(zone -> listed.add(zone.or("")));
     Set<String> misspelt = site.misspelt(listed);
+    Map<String, Integer> places = new HashMap<>();
+    for (int i = 0; i < zones.size(); i++) {
+      places.putIfAbsent(zones.get(i).or(""), i + 1);
+    }
+    int place = 0;
     for (Unit unit : site.units()) {
       String name = unit.name().orNull();
+      place = name == null ? place : places.getOrDefault(name, place);
       if (name != null && !listed.contains(name) && !misspelt.contains(name)) {
         context.report(
             context
@@ -53,8 +61,7 @@ public final class SupervisionZoneMissing implements SiteRule {
                 .fixedBy(
                     FixDraft.inFile(
                         "Add the zone " + unit.called(),
-                        new Edit.AddItems(
-                            supervision.zones().place(), zones.size(), List.of(name)))));
+                        new Edit.AddItems(supervision.zones().place(), place, List.of(name)))));
       }
     }
   }

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -59,9 +60,10 @@ public final class SupervisionZoneUnknown implements SiteRule {
                     nearest
                         .map(
                             near ->
-                                FixDraft.inFile(
+                                new FixDraft(
+                                    known.isCertain(name, near) ? FixKind.SAFE : FixKind.PROPOSED,
                                     "Spell the zone \"" + near + "\"",
-                                    Edit.write(zone.place(), near)))
+                                    List.of(Edit.write(zone.place(), near))))
                         .orElse(null)));
       }
     }

@@ -91,6 +91,9 @@ class ProvingSheetTest {
         "Everybody is warned | Stop the broadcast",
         "Stop its polls | Does each unit answer",
         "Stop the broadcast | DC volts",
+        "The enclosures are live now | DC volts",
+        "What is tried at the station moves vents | anemometer turns freely",
+        "What is tried at the station moves vents | rain sensor is clean",
         "Stop the broadcast | Does each unit answer",
         "anemometer turns freely | let the station report wind",
         "let the station report wind | Burners and CO₂ on again"
@@ -274,5 +277,31 @@ class ProvingSheetTest {
     assertThat(steps(LARGE))
         .anyMatch(step -> step.contains("isolated converter") && step.contains("2.1"))
         .anyMatch(step -> step.startsWith("Read only. Never write from a laptop"));
+  }
+
+  /** A dosing rig that starts by itself doses into an empty tank, or onto somebody. */
+  @Test
+  void otherEquipmentIsStoppedAndStarted() {
+    String rig =
+        "  - {equipment: Dosing Rig, address: 57, polled: {by: head, registers: 4, every: 1 min},"
+            + " termination: none, cable-to-next: 5 m}\n";
+    Document page =
+        Sheets.page(
+            Example.SITE.replace("  - unit: Seedling North\n", rig + "  - unit: Seedling North\n"));
+    assertThat(page.select("#proving .steps li").eachText())
+        .filteredOn(step -> step.contains("Dosing Rig"))
+        .satisfiesExactly(
+            step -> assertThat(step).startsWith("Stop it as its manual says"),
+            step -> assertThat(step).startsWith("Then the other equipment"),
+            step -> assertThat(step).startsWith("Stop the broadcast and the polls of Dosing Rig"),
+            step -> assertThat(step).startsWith("Runs again"));
+    assertThat(all(PLAIN)).doesNotContain("equipment, with the person");
+  }
+
+  /** The suppression of one unit lets no other off. */
+  @Test
+  void thePutOffProofNamesItsUnit() {
+    assertThat(LARGE.select("#proving pre").eachText())
+        .anyMatch(text -> text.contains("#unit: \"___\""));
   }
 }

@@ -134,6 +134,59 @@ class SheetContentTest {
         .anyMatch(row -> row.startsWith("Length of the cable") && row.contains("at most 1000 m"));
   }
 
+  /**
+   * Computed with R_B raised and all else lowered by 5 %: 4.75 / (588 · (1/588 + 4/114)) = 0.2196 V
+   * and a little less with two units of 1/8 load; 620 ohm hold nominally and not at the worst
+   * corner.
+   */
+  @ParameterizedTest
+  @CsvSource({"560 ohm, 219 mV, holds", "620 ohm, 199 mV, does not hold"})
+  void theWorstOfTheTolerancesStandsBesideTheNominal(String each, String volts, String verdict) {
+    String site =
+        new SiteText()
+            .bias("Head House", each, "5 V")
+            .unit("120 ohm", "0 m", "device-type: eight-way")
+            .unit("120 ohm", "", "device-type: eight-way")
+            .toString();
+    assertThat(Sheets.page(site).select("#figures tbody tr").eachText())
+        .anyMatch(row -> row.startsWith("Lowest idle voltage, at") && row.contains(" holds "))
+        .anyMatch(
+            row ->
+                row.startsWith("Lowest idle voltage with parts at the ends")
+                    && row.contains(" " + volts + " at least ")
+                    && row.contains(" " + verdict + " "))
+        .anyMatch(
+            row ->
+                row.startsWith("What the most loaded driver works into") && row.contains("holds"));
+  }
+
+  /** One end of the shield of each run is grounded: where the file lands its drain. */
+  @Test
+  void theShieldIsGroundedWhereTheDrainIsLanded() {
+    String site =
+        new SiteText()
+            .bias("Head House", "560 ohm", "5 V")
+            .unit("none", "10 m")
+            .repeater("Road", "120 ohm", "10 m")
+            .unit("none", "10 m")
+            .unit("120 ohm", "")
+            .toString()
+            .replaceAll("(address: 3\n(?:.*\n)*?    conductors: \\[A, B)]", "$1, G]")
+            .replace(
+                "chain:\n",
+                "chain:\n  - {converter: Office, conductors: [A, B], termination: 120 ohm,"
+                    + " cable-to-next: 2 m}\n");
+    assertThat(
+            Sheets.page(site).select("#landing tbody tr").eachText().stream()
+                .map(
+                    row ->
+                        row.replaceAll(
+                            ".*(cut back|here only|joined, ins|in: insulated; out: \\S+).*", "$1"))
+                .toList())
+        .containsExactly(
+            "cut back", "here only", "in: insulated; out: insulated", "joined, ins", "here only");
+  }
+
   @Test
   void aLineInDisorderIsMendedFirst() {
     Document page = Sheets.page(Example.SITE.replace("termination: none", "termination: 120 ohm"));

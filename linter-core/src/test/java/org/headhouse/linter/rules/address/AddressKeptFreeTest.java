@@ -27,6 +27,20 @@ class AddressKeptFreeTest {
     return SiteLinter.builder().policy(SiteInput.text("linter.yaml", policy(ranges))).build();
   }
 
+  /** Ranges that overlap are one, and what is left of too many is none. */
+  @Test
+  void rangesAreMergedAndLimited() throws IOException {
+    assertThat(lines(linter("[7, 3-5, 4-9, 3, 20]"), addresses(1, 2, 8)))
+        .singleElement()
+        .asString()
+        .contains("\"Hardening Bay\" has address 8, and 3 to 9 are kept free");
+    assertThat(lines(linter("[" + "3-9, ".repeat(2000) + "]"), addresses(1, 2, 3))).hasSize(1);
+    assertThat(lines(linter("[" + "3-9, ".repeat(2001) + "]"), addresses(1, 2, 3)))
+        .singleElement()
+        .asString()
+        .contains("the list of the parameter \"ranges\" is too large: with its 2001 values");
+  }
+
   private static String policy(String ranges) {
     return "format: 1\nrule-set: 1\nrules: {address.kept-free: {parameters: {ranges: "
         + ranges
@@ -77,7 +91,7 @@ class AddressKeptFreeTest {
             + " address 10 [address.kept-free]",
         "[2] | 1 | 2 | 3 | \"Seedling North\" has address 2, and it is kept free:"
             + " other equipment on the line answers there, now or later; number the units in the"
-            + " order of the chain [address.kept-free]",
+            + " order of the chain, without 2 [address.kept-free]",
         "[3-9] | 1 | 2 | 12 | no unit has the addresses 10 to 11: the next visit cannot tell a"
             + " forgotten unit from a free address; give \"Hardening Bay\" address 10, and the"
             + " units after it the next ones [address.gap]",

@@ -63,7 +63,7 @@ class AddressesOfEquipmentTest {
       value = {
         // Taken, and no gap.
         "57 | 58 || 0 |",
-        "2  | 58 || 1 | address.duplicate: number the units in the order of the chain",
+        "2  | 58 || 1 | address.duplicate: number the units in the order of the chain, without 2",
         "3  | 58 || 1 | address.duplicate: give \"Hardening Bay\" address 4",
         "57 | 57 || 1 | address.duplicate: give \"Meter\" address 58",
         "57 | 57 | 100-109 | 1 | address.duplicate: give \"Meter\" address 100",

@@ -93,8 +93,8 @@ class BiasMissingTest {
         "{in: not-needed, out: not-needed} | ''",
         "{in: needed, out: not-needed}     | error",
         "{in: not-needed, out: needed}     | error",
-        "{in: not-needed}                  | write idle-bias: {out: not-needed} of what reads",
-        "{out: not-needed}                 | write idle-bias: {in: not-needed} of what reads",
+        "{in: not-needed}                  | set idle-bias: {out: not-needed} of what reads",
+        "{out: not-needed}                 | set idle-bias: {in: not-needed} of what reads",
       })
   void theSidesOfARepeater(String needs, String reported) {
     SiteText site = site("120 ohm", "", "sound").repeater("Booster", "120 ohm", "10 m");
@@ -123,7 +123,7 @@ class BiasMissingTest {
     assertThat(LineCheck.of(text).typesAsWritten(TYPES).reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("write idle-bias: {in: not-needed} or idle-bias: not-needed of what reads");
+        .contains("set idle-bias: {in: not-needed} or idle-bias: not-needed of what reads");
   }
 
   /** At most three are named. */
@@ -159,5 +159,24 @@ class BiasMissingTest {
               assertThat(result.message().remedy()).startsWith("divide the segment by a repeater");
               assertThat(result.fix()).isNull();
             });
+  }
+
+  /** Bias of the far segment that is written at the near side of the repeater is one mistake. */
+  @ParameterizedTest
+  @CsvSource({"'Head House; Road, side: in'", "'Road, side: in; Head House'"})
+  void biasAtTheWrongSideOfARepeaterIsToldOnce(String places) {
+    String each = ", resistors: 510 ohm, supply: 5 V}";
+    String bias = "[{at: " + places.replace("; ", each + ", {at: ") + each + "]";
+    LineCheck check =
+        check(
+            new SiteText()
+                .line("bias", bias)
+                .unit("120 ohm", "10 m", "device-type: needing")
+                .repeater("Road", "120 ohm", "10 m")
+                .unit("120 ohm", "", "device-type: needing"));
+    assertThat(check.reported()).containsExactly("error bias.several");
+    assertThat(check.marked("bias.several")).isEqualTo("Road");
+    assertThat(check.reportedBy("bias.several").get(0)).contains("write side: out;");
+    assertThat(check.with("side: in", "side: out").reported()).isEmpty();
   }
 }

@@ -89,6 +89,8 @@ class BiasRulesTest {
     LineCheck check = of("620 ohm", "5.01 V", "0.000001");
     assertThat(check.with("5.01 V}", "5.01 V, tolerance: 1 %}").reported()).isEmpty();
     assertThat(check.with("5.01 V}", "5.01 V, tolerance: 10 %}").rules()).containsExactly(WEAK);
+    assertThat(check.with("5.01 V}", "5.01 V, tolerance: 100 %}").rules())
+        .containsExactly("schema.bad-quantity");
   }
 
   /** A repeater, equipment and a converter receive as well. */
@@ -335,5 +337,37 @@ class BiasRulesTest {
                 .reported())
         .isEmpty();
     assertThat(result.fix()).isNotNull();
+  }
+
+  /** 560 ohm hold this line from 12 V, and from 5 V do not at the worst corner. */
+  @ParameterizedTest
+  @CsvSource({"560 ohm, 12 V, fit resistors of ", "510 ohm, 12 V, feed the resistors from 5 V"})
+  void theSupplyThatIsAskedForHoldsTheLine(String resistors, String supply, String remedy) {
+    LineCheck check = of(resistors, supply, "1").with("cable-to-next: 0 m", "cable-to-next: 120 m");
+    assertThat(check.reported()).containsExactly("warning bias.supply");
+    Result result = check.results().get(0);
+    assertThat(result.message().remedy()).startsWith(remedy);
+    LineCheck mended = check.with("supply: " + supply, "supply: 5 V");
+    assertThat(mended.rules())
+        .isEqualTo(remedy.startsWith("fit") ? List.of("bias.weak") : List.of());
+    if (remedy.startsWith("fit")) {
+      String each = result.message().remedy().substring(remedy.length()).split(" each")[0];
+      assertThat(mended.with("resistors: " + resistors, "resistors: " + each).reported()).isEmpty();
+    }
+  }
+
+  /** Resistors that may be off by half are no bias, whatever is written on them. */
+  @Test
+  void resistorsOfTooWideAToleranceAreReplacedByCloserOnes() {
+    LineCheck check = of("510 ohm", "5 V", "1").with("supply: 5 V", "supply: 5 V, tolerance: 50 %");
+    assertThat(check.reported()).containsExactly("warning " + WEAK);
+    assertThat(check.results().get(0).message().remedy())
+        .endsWith(", of 5 % or better, and write resistors: 560 ohm and tolerance: 5 %");
+    assertThat(
+            check
+                .with("resistors: 510 ohm", "resistors: 560 ohm")
+                .with("tolerance: 50 %", "tolerance: 5 %")
+                .reported())
+        .isEmpty();
   }
 }

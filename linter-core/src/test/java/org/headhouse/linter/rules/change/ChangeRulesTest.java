@@ -97,6 +97,20 @@ class ChangeRulesTest {
         .containsExactlyElementsOf(reported == null ? List.of() : List.of(reported));
   }
 
+  /**
+   * A controller of another type in the place of the old one; at another address both may be wired.
+   */
+  @ParameterizedTest
+  @CsvSource({"2, 1", "9, 2"})
+  void anExchangedUnitIsToldOnce(String address, int results) throws IOException {
+    String after =
+        SITE.replace(
+            "address: 2\n    device-type: plain",
+            "address: " + address + "\n    device-type: other");
+    assertThat(after).isNotEqualTo(SITE);
+    assertThat(reported(SITE, after)).contains(KEPT).hasSize(results);
+  }
+
   /** What the line does not depend on may change. */
   @ParameterizedTest
   @CsvSource({

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.repository.SiteState;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,6 +62,11 @@ class RenewedRecordTest {
 
   private static List<String> reported(String rule, String before, String after)
       throws IOException {
+    return messages(rule, before, after).stream().map(Message::fact).toList();
+  }
+
+  private static List<Message> messages(String rule, String before, String after)
+      throws IOException {
     SiteState state = SiteState.of(Stream.of(SiteInput.text("example.yaml", before)), null);
     return SiteLinter.builder()
         .before(state)
@@ -70,7 +76,6 @@ class RenewedRecordTest {
         .stream()
         .filter(result -> result.rule().equals(rule))
         .map(Result::message)
-        .map(message -> message.fact())
         .toList();
   }
 
@@ -175,11 +180,19 @@ class RenewedRecordTest {
   @Test
   void whatIsMissingIsNamed() throws IOException {
     String after = edited("serial-number: S-3", "serial-number: S-9");
-    assertThat(kept(renewed(after, "2026-06-20", "outdoor-readings-seen: [Palms]")))
+    String renewed = renewed(after, "2026-06-20", "outdoor-readings-seen: [Palms]");
+    assertThat(kept(renewed))
+        .containsExactly("the record is renewed after a change without 4 proofs at 2 items");
+    assertThat(messages("change.record-kept", SITE, renewed))
+        .extracting(Message::remedy)
         .containsExactly(
-            "the record is renewed after a change without the storm response and the response to"
-                + " stale readings at \"Palms\"; the pair resistance and the idle voltage at \"Head"
-                + " House\"");
+            "prove the storm response and the response to stale readings at \"Palms\"; the pair"
+                + " resistance and the idle voltage at \"Head House\" too, and then add it to this"
+                + " entry; until then set stage: planned");
+    String one = renewed(after, "2026-06-20", PALMS + ", measured: {pair-resistance: 61 ohm}");
+    assertThat(kept(one))
+        .containsExactly(
+            "the record is renewed after a change without the idle voltage at \"Head House\"");
   }
 
   /** An entry of an earlier day, or one that was there before, renews nothing. */

@@ -54,6 +54,28 @@ class NamePatternTest {
   }
 
   @Test
+  void tellsTheFirstOfManyPatterns() throws IOException {
+    assertThat(lines("      pattern: [A, B, C, D, E]\n", Example.SITE))
+        .hasSize(3)
+        .allMatch(line -> line.contains("look for a name that matches A or B or C or …;"));
+  }
+
+  /** 800 patterns of 25 letters in 20 KB, each of them allowed alone. */
+  @ParameterizedTest
+  @CsvSource({"800, '([a-z]{1,20}){1,20}'", "3, '([a-z]{1,28}){1,28}'", "20000, a"})
+  void ofTooManyPatternsNoneIsUsed(int number, String pattern) throws IOException {
+    String list = "'" + pattern + "', ";
+    assertThat(lines("      pattern: [" + list.repeat(number) + "]\n", Example.SITE))
+        .singleElement()
+        .asString()
+        .startsWith(
+            "linter.yaml:6:16: error: the list of the parameter \"pattern\" is too large: with its "
+                + number
+                + " values a check would take long")
+        .endsWith("[schema.bad-value]");
+  }
+
+  @Test
   void tellsTheWordsOfTheCustomer() throws IOException {
     String parameters =
         """

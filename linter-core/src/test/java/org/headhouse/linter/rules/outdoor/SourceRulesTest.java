@@ -107,10 +107,10 @@ class SourceRulesTest {
     assertThat(check.with("readings: [light, rain]", "readings: [light, rain, moon]").rules())
         .contains("outdoor.not-from-head", "outdoor.head-not-local")
         .doesNotContain("outdoor.not-measured");
-    assertThat(SITE.with("outdoor: {light: head, rain: head}", "outdoor: head").rules())
+    assertThat(SITE.with("outdoor: {light: head, rain: head}", "outdoor: [head]").rules())
         .isNotEmpty()
         .noneMatch(rule -> rule.startsWith("outdoor."));
-    assertThat(SITE.with("outdoor: {light: local, rain: local}", "outdoor: local").rules())
+    assertThat(SITE.with("outdoor: {light: local, rain: local}", "outdoor: [local]").rules())
         .isNotEmpty()
         .noneMatch(rule -> rule.startsWith("outdoor."));
   }

@@ -55,7 +55,7 @@ class StormRulesTest {
     if (!reported.isEmpty()) {
       assertThat(check.marked(LATE)).isEqualTo("60 s");
       assertThat(check.reportedBy(LATE).get(0))
-          .contains("\"Bay 3\" can take 160.0 s from the gust to closed vents; the site allows ")
+          .contains("\"Bay 3\" can take 160.04 s from the gust to closed vents; the site allows ")
           .contains("10.0 s averaging + 60.0 s on a dead line (stale-after 60 s) + 90.0 s closing");
     }
   }
@@ -132,7 +132,7 @@ class StormRulesTest {
     assertThat(check.rules().contains(LATE)).isEqualTo(!reported.isEmpty());
     if (!reported.isEmpty()) {
       assertThat(check.reportedBy(LATE).get(0))
-          .contains("takes at least 70.0 s")
+          .contains("takes at least 70.04 s")
           .contains(", and what is not known)");
     }
   }
@@ -166,6 +166,16 @@ class StormRulesTest {
                 .with("stale-after: 60 s", "stale-after: 11.5 s")
                 .rules())
         .doesNotContain(LATE);
+  }
+
+  /** 600 + 20 s of the head unit in 3 min: 160 s are left for the averaging. */
+  @Test
+  void whatTakesTheTimeIsToBeShortened() {
+    LineCheck check = of("averaging: 10 min, close-within: 3 min", HEAD, "vents: none");
+    assertThat(check.reported()).containsExactly("error " + LATE);
+    assertThat(check.results().get(0).message().remedy())
+        .startsWith("average the wind over 160 s at most, or agree");
+    assertThat(check.with("averaging: 10 min", "averaging: 160 s").reported()).isEmpty();
   }
 
   private static LineCheck proved(String within, String closeTime, String seen) {
@@ -290,6 +300,45 @@ class StormRulesTest {
     assertThat(check.reported()).containsExactly("error " + STALE);
     assertThat(check.results().get(0).message().remedy()).startsWith("broadcast more often");
     assertThat(check.results().get(0).fix()).isNull();
+  }
+
+  private static final Pattern EVERY = Pattern.compile("every: ([0-9.]+ s)");
+
+  /**
+   * Three periods would be more than the site allows: 3 · 14 s are over 30 s, and 10 + 0.038 + 60 +
+   * 90 s over 150 s.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "maximum-age: 30 s, 14 s, 25 s, maximum-age",
+    "'averaging: 10 s, close-within: 150 s', 20 s, 40 s, close-within"
+  })
+  void whereNoLongerWaitDoesTheBroadcastHasToComeMoreOften(
+      String station, String every, String staleAfter, String limit) {
+    LineCheck check =
+        of(station, HEAD, CLOSING.replace("60 s", staleAfter))
+            .with("every: 5 s", "every: " + every);
+    assertThat(check.reported()).containsExactly("warning " + STALE);
+    Result result = check.results().get(0);
+    assertThat(result.message().remedy())
+        .endsWith("or agree on a longer " + limit + ", which a longer stale-after needs");
+    assertThat(result.fix()).isNull();
+    Matcher offered = EVERY.matcher(result.message().remedy());
+    assertThat(offered.find()).as(result.message().remedy()).isTrue();
+    assertThat(check.with("every: " + every, "every: " + offered.group(1)).reported()).isEmpty();
+  }
+
+  /**
+   * One slow broadcast makes the reading too old and the wait too short: one result, and its remedy
+   * mends both.
+   */
+  @Test
+  void aSlowBroadcastIsToldOnce() {
+    LineCheck check = of(STORM + "200 s", HEAD, CLOSING).with("every: 5 s", "every: 60 s");
+    assertThat(check.reported()).containsExactly("error " + LATE);
+    Matcher offered = EVERY.matcher(check.results().get(0).message().remedy());
+    assertThat(offered.find()).isTrue();
+    assertThat(check.with("every: 60 s", "every: " + offered.group(1)).reported()).isEmpty();
   }
 
   @Test

@@ -113,7 +113,7 @@ class RunNotIsolatedTest {
     assertThat(withRepeater("", true).reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("look into its manual, and write isolated: true")
+        .contains("look into its manual, and set isolated: true")
         .doesNotContain("no side");
   }
 }

@@ -148,7 +148,7 @@ class SupervisionTimeoutShortTest {
     LineCheck check = check("serial", site(), registers, timeout);
     Fix fix = Objects.requireNonNull(check.results().get(0).fix());
     assertThat(fix.kind()).isEqualTo(FixKind.PROPOSED);
-    assertThat(fix.description()).isEqualTo("Write timeout: " + offered);
+    assertThat(fix.description()).isEqualTo("Set timeout: " + offered);
     assertThat(check.with("timeout: " + timeout, "timeout: " + offered).rules()).isEmpty();
   }
 
