@@ -104,6 +104,10 @@ class NewCasesTest {
         pair("outdoor.not-from-head", "Bay 2.outdoor = -", "Bay 3.outdoor = -")
             .of("Bay 2", "Bay 3"),
         pair(
+            "outdoor.not-from-head",
+            "Bay 2.outdoor = local",
+            "Bay 2.outdoor = local; site.weather-station = {at: Head House, readings: [light, temperature, rain]}"),
+        pair(
             "outdoor.head-not-local",
             "Head House.outdoor = {temperature: local}",
             "Head House.outdoor = {humidity: none}"),
