@@ -53,7 +53,7 @@ final class ProposedEdits {
   }
 
   ProposedEdits(Collection<Finding> findings) {
-    Map<FixDraft, Set<String>> met = new IdentityHashMap<>();
+    IdentityHashMap<FixDraft, Set<String>> met = new IdentityHashMap<>();
     for (Finding finding : findings) {
       FixDraft draft = finding.fix();
       if (draft != null && met.computeIfAbsent(draft, one -> new HashSet<>()).add(finding.rule())) {
