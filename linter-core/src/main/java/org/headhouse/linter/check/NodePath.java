@@ -135,7 +135,9 @@ final class NodePath {
     for (String key : NAMING) {
       Cursor value = item.get(key);
       if (value != null && value.node() instanceof Scalar scalar) {
-        return scalar.text() + side(item) + unit(item, key);
+        String more = side(item) + unit(item, key);
+        // Thousands of results may be about one item, whose name may be long.
+        return more.isEmpty() ? scalar.text() : scalar.text() + more;
       }
     }
     return null;

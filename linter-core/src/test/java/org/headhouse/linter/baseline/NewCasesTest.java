@@ -61,8 +61,8 @@ class NewCasesTest {
       boolean grows) {
     String site(boolean hasFirst, boolean hasSecond) {
       List<String> edits = new ArrayList<>(always);
-      edits.addAll(hasFirst ? List.of(first.split("; ")) : List.of());
-      edits.addAll(hasSecond ? List.of(second.split("; ")) : List.of());
+      edits.addAll(hasFirst ? List.of(first.split("; ", -1)) : List.of());
+      edits.addAll(hasSecond ? List.of(second.split("; ", -1)) : List.of());
       return new EditedSite(edits.toArray(String[]::new)).toString();
     }
 
@@ -103,6 +103,10 @@ class NewCasesTest {
             .with("Bay 2.outdoor = {light: head, temperature: head}"),
         pair("outdoor.not-from-head", "Bay 2.outdoor = -", "Bay 3.outdoor = -")
             .of("Bay 2", "Bay 3"),
+        pair(
+            "outdoor.not-from-head",
+            "Bay 2.outdoor = local",
+            "Bay 2.outdoor = local; site.weather-station = {at: Head House, readings: [light, temperature, rain]}"),
         pair(
             "outdoor.head-not-local",
             "Head House.outdoor = {temperature: local}",

@@ -533,6 +533,24 @@ class SilenceTest {
             SilencedRun.of(anchored, "Bay 3.outdoor = *here")
                 .suppressed(on, "rule: outdoor.not-from-head, unit: Bay 2, " + WHY)
                 .tells("outdoor.not-from-head"));
+    String given = "`defaults`";
+    String[] absent = {
+      "site.defaults = {follower: {comm-module: absent}}",
+      "Bay 2.comm-module = -",
+      "Bay 3.comm-module = -"
+    };
+    String[] one = {absent[0], absent[1]};
+    never(
+        given,
+        "a fault that comes to one unit more, from the baseline",
+        on -> SilencedRun.of(absent).knowing(on, SilencedRun.of(one)).tells("module.absent"));
+    never(
+        given,
+        "a fault at another unit, from a suppression with a unit",
+        on ->
+            SilencedRun.of(absent)
+                .suppressed(on, "rule: module.absent, unit: Bay 2, " + WHY)
+                .tells("module.absent"));
   }
 
   /** Unknown keys, each a fault. */

@@ -129,7 +129,7 @@ final class SilencedRun {
     }
     Path file = Files.createTempFile("known", ".jsonl");
     try {
-      Path base = file.toAbsolutePath().getParent();
+      Path base = Objects.requireNonNull(file.toAbsolutePath().getParent());
       List<Result> found = builder().build().check(inputs(known)).results();
       try (OutputStream out = Files.newOutputStream(file)) {
         Baseline.empty(SitePaths.of(file, base))

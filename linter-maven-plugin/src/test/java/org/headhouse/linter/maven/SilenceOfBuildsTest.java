@@ -118,8 +118,10 @@ class SilenceOfBuildsTest {
                 "linter.yaml",
                 policy + "baseline: known.jsonl\n",
                 "known.jsonl",
-                "{\"baseline-format\":1}\n"
-                    + "{\"file\":\"sites/ash-lane.yaml\",\"site\":\"ash-lane\",\"at\":\"line/baud\",\"rule\":\"serial.unsupported\"}\n"),
+                """
+                {"baseline-format":1}
+                {"file":"sites/ash-lane.yaml","site":"ash-lane","at":"line/baud","rule":"serial.unsupported"}
+                """),
             Map.of("sites/ash-lane.yaml", ""),
             "sites/ash-lane.yaml: line/baud [serial.unsupported]"),
         new Cell(

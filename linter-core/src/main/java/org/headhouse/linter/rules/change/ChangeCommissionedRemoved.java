@@ -52,6 +52,16 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
     }
   }
 
+  @Override
+  public @Nullable Message gone(Site before) {
+    return before.stage().is(Stage.COMMISSIONED)
+        ? new Message(
+            "the commissioned site \"" + before.id().or("") + "\" has no file any more",
+            "its line is still wired, and from now on nobody checks it or finds its addresses",
+            "put the file back; leave it out only once the line is taken down")
+        : null;
+  }
+
   /**
    * Whether another unit has its name and its address: nobody can wire both, and {@code
    * change.record-kept} asks for the proof of the other.
@@ -65,16 +75,6 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
                     .anyMatch(
                         other ->
                             other.name().is(name) && other.address().is(unit.address().or(0))));
-  }
-
-  @Override
-  public @Nullable Message gone(Site before) {
-    return before.stage().is(Stage.COMMISSIONED)
-        ? new Message(
-            "the commissioned site \"" + before.id().or("") + "\" has no file any more",
-            "its line is still wired, and from now on nobody checks it or finds its addresses",
-            "put the file back; leave it out only once the line is taken down")
-        : null;
   }
 
   /** The item that it came after, else the first of the chain. */
