@@ -113,14 +113,22 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
     String usual = stem + ".yaml";
     return places(folderOfSites(sites))
         .distinct()
-        .flatMap(SettingsFiles::filesIn)
-        .filter(file -> SiteLookAlikes.isMeant(String.valueOf(file.getFileName()), usual))
+        .flatMap(folder -> meantFor(usual, folder))
         .map(file -> file + " is not read: name it " + usual);
   }
 
-  private static Stream<Path> filesIn(Path folder) {
+  private static Stream<Path> meantFor(String usual, Path folder) {
+    // To list what is no folder would open it, and a pipe waits for a writer.
+    if (!Files.isDirectory(folder)) {
+      return Stream.of();
+    }
     try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(Files::isRegularFile).sorted().toList().stream();
+      return files
+          .filter(file -> SiteLookAlikes.isMeant(String.valueOf(file.getFileName()), usual))
+          .filter(Files::isRegularFile)
+          .sorted()
+          .toList()
+          .stream();
     } catch (IOException unreadable) {
       return Stream.of();
     }

@@ -23,6 +23,10 @@ public final class StaleParts {
 
   /** Deletes those in a folder, where there is one; what cannot be deleted stays. */
   public static void sweep(Path folder) {
+    // To list what is no folder would open it, and a pipe waits for a writer.
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
     Instant before = Instant.now().minus(AGE);
     try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, ".*.part")) {
       for (Path part : parts) {
