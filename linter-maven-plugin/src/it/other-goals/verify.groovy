@@ -3,7 +3,7 @@ import org.headhouse.linter.maven.BuildRecord
 
 def build = new BuildRecord(basedir)
 
-build.says('[INFO] address.duplicate           error    No two units share an address.')
+build.says('[INFO] address.duplicate           error    No two devices share an address.')
 build.says('[INFO] # address.gap')
 build.says('[INFO] ## Breaks the rule')
 
