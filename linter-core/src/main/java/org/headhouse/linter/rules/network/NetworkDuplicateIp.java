@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.CustomerKey;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -78,7 +79,7 @@ public final class NetworkDuplicateIp implements SiteRule, RepositoryRule {
       Network network = unit.network().orNull();
       if (network != null && address(network) != null) {
         String address = network.ip().or("").split("/", 2)[0];
-        keys.add(new Setting.Given<>(customer + " " + address, network.ip().place()));
+        keys.add(new Setting.Given<>(CustomerKey.of(customer, address), network.ip().place()));
       }
     }
     return keys;
@@ -92,7 +93,9 @@ public final class NetworkDuplicateIp implements SiteRule, RepositoryRule {
   @Override
   public Message clash(String key, String firstFile, String file) {
     return new Message(
-        "the IP address " + ofKey(key) + " is also used at another site of this customer",
+        "the IP address "
+            + CustomerKey.text(key)
+            + " is also used at another site of this customer",
         "where one network joins the two sites, neither of the two units can be reached for certain",
         "give one of the two a free address; where the networks are separate, suppress this with"
             + " that as the justification");
@@ -100,10 +103,6 @@ public final class NetworkDuplicateIp implements SiteRule, RepositoryRule {
 
   @Override
   public String firstUse(String key) {
-    return ofKey(key) + " is first used here";
-  }
-
-  private static String ofKey(String key) {
-    return key.substring(key.lastIndexOf(' ') + 1);
+    return CustomerKey.text(key) + " is first used here";
   }
 }

@@ -8,6 +8,7 @@ import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.rule.CustomerKey;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -69,7 +70,7 @@ public final class SupervisionZoneDuplicate implements SiteRule, RepositoryRule 
     List<Setting<String>> keys = new ArrayList<>();
     for (Setting<String> zone : supervision.zones().or(List.of())) {
       if (zone instanceof Setting.Given<String> given) {
-        keys.add(new Setting.Given<>(customer + " " + given.value(), given.place()));
+        keys.add(new Setting.Given<>(CustomerKey.of(customer, given.value()), given.place()));
       }
     }
     return keys;
@@ -83,18 +84,15 @@ public final class SupervisionZoneDuplicate implements SiteRule, RepositoryRule 
   @Override
   public Message clash(String key, String firstFile, String file) {
     return new Message(
-        "the zone \"" + ofKey(key) + "\" is also listed at another site of this customer",
+        "the zone \""
+            + CustomerKey.text(key)
+            + "\" is also listed at another site of this customer",
         "where one list shows both sites, nobody can tell from which an alarm comes",
         "give the unit at one of the two sites another name, with the name of its site for example");
   }
 
   @Override
   public String firstUse(String key) {
-    return "\"" + ofKey(key) + "\" is first listed here";
-  }
-
-  /** A customer's id has no space. */
-  private static String ofKey(String key) {
-    return key.substring(key.indexOf(' ') + 1);
+    return "\"" + CustomerKey.text(key) + "\" is first listed here";
   }
 }
