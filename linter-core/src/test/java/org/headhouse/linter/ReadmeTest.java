@@ -187,6 +187,18 @@ class ReadmeTest {
         .containsExactlyElementsOf(example("changes", "output", "text").lines().toList());
   }
 
+  /** The page on changes shows the other sample. */
+  @Test
+  void theExchangeShownIsThatOfTheSampleSite() throws IOException {
+    List<SiteChange> changes =
+        Checks.linter().changes(state("changed/before"), state("changed/exchanged"));
+    assertThat(Files.readString(Path.of("docs/changes.md")))
+        .contains(
+            "<!-- output: exchange -->\n```text\n"
+                + String.join("\n", ChangeReport.text("changed/before", changes))
+                + "\n```");
+  }
+
   @Test
   void theEditedSiteIsMendedToTheOneThatIsPlanned() throws IOException {
     SiteLinter linter =

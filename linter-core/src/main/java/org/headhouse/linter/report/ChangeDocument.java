@@ -3,8 +3,8 @@ package org.headhouse.linter.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.change.FieldWork;
+import org.headhouse.linter.change.PlannedStep;
 import org.headhouse.linter.change.SiteChange;
-import org.headhouse.linter.change.Step;
 
 /** The changes of a site as titles, paragraphs and lists, for every form of text. */
 final class ChangeDocument {
@@ -79,10 +79,14 @@ final class ChangeDocument {
     }
     blocks.add(new Title(3, "What differs"));
     blocks.add(new Bullets(changed.differences().stream().map(ChangeWords::of).toList()));
+    if (changed.work() instanceof FieldWork.Plan plan && !plan.addressing().isEmpty()) {
+      blocks.add(new Title(3, "Two ways of giving addresses"));
+      blocks.add(new Bullets(AddressingWords.of(plan.addressing())));
+    }
     blocks.add(new Title(3, "Order of the field work"));
     work(changed.work());
     if (!changed.consequences().isEmpty()) {
-      blocks.add(new Title(3, "Besides"));
+      blocks.add(new Title(3, "Also to do"));
       blocks.add(
           new Bullets(changed.consequences().stream().map(one -> sentence(one.text())).toList()));
     }
@@ -105,8 +109,12 @@ final class ChangeDocument {
     }
   }
 
-  private static Numbered.Item item(Step step) {
-    return new Numbered.Item(StepWords.of(step), StepWords.details(step));
+  private static Numbered.Item item(PlannedStep step) {
+    List<String> details = new ArrayList<>(SafeguardWords.first(step));
+    details.addAll(StepWords.details(step.work()));
+    details.addAll(SafeguardWords.last(step));
+    return new Numbered.Item(
+        StepWords.of(step.work()) + SafeguardWords.withoutReadings(step), details);
   }
 
   private void text(String text) {

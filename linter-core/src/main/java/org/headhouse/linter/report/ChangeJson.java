@@ -2,6 +2,7 @@ package org.headhouse.linter.report;
 
 import java.io.OutputStream;
 import java.util.List;
+import org.headhouse.linter.change.AddressingWay;
 import org.headhouse.linter.change.Consequence;
 import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.change.FieldWork;
@@ -77,7 +78,22 @@ public final class ChangeJson {
       json.writeArrayPropertyStart("remarks");
       plan.remarks().forEach(json::writeString);
       json.writeEndArray();
+      json.writeArrayPropertyStart("addressing");
+      plan.addressing().forEach(this::addressing);
+      json.writeEndArray();
     }
+  }
+
+  private void addressing(AddressingWay way) {
+    json.writeStartObject();
+    json.writeStringProperty("way", way.kind().word());
+    json.writeObjectPropertyStart("addresses");
+    way.addresses().forEach(json::writeNumberProperty);
+    json.writeEndObject();
+    json.writeNumberProperty("settings", way.settings());
+    json.writeNumberProperty("visits", way.visits());
+    json.writeBooleanProperty("asWritten", way.asWritten());
+    json.writeEndObject();
   }
 
   private void consequence(Consequence consequence) {
@@ -97,6 +113,17 @@ public final class ChangeJson {
       item("removed", removed.item());
       json.writeStringProperty("what", removed.kind().word());
       text("previous", removed.previous());
+    } else if (difference instanceof Difference.Exchanged exchanged) {
+      item("exchanged", exchanged.item());
+      json.writeArrayPropertyStart("device");
+      for (ValueChange change : exchanged.device()) {
+        json.writeStartObject();
+        json.writeStringProperty("what", change.what());
+        text("from", change.from());
+        text("to", change.to());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
     } else if (difference instanceof Difference.Renamed renamed) {
       item("renamed", renamed.item());
       json.writeStringProperty("from", renamed.from());
