@@ -109,7 +109,7 @@ class ArchitectureTest {
   void nothingButRunsKnowsTheFacade() {
     noClasses()
         .that()
-        .resideOutsideOfPackages(ROOT, ROOT + ".run", ROOT + ".command")
+        .resideOutsideOfPackages(ROOT, ROOT + ".run", ROOT + ".revision", ROOT + ".command")
         .should()
         .dependOnClassesThat()
         .resideInAPackage(ROOT)
@@ -133,17 +133,25 @@ class ArchitectureTest {
   void runsComeAfterTheFacade() {
     noClasses()
         .that()
-        .resideOutsideOfPackages(ROOT + ".files", ROOT + ".run", ROOT + ".command")
+        .resideOutsideOfPackages(
+            ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".command")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(ROOT + ".files", ROOT + ".run", ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".command")
         .check(OURS);
     noClasses()
         .that()
         .resideInAPackage(ROOT + ".run")
         .should()
         .dependOnClassesThat()
-        .resideInAPackage(ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".revision", ROOT + ".command")
+        .check(OURS);
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + ".revision")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(ROOT + ".run", ROOT + ".command")
         .check(OURS);
   }
 
@@ -156,7 +164,8 @@ class ArchitectureTest {
     "gg.jte.., report.sheet",
     "com.google.re2j.., rule",
     "javax.xml.., report",
-    "org.codehaus.plexus.util.., files"
+    "org.codehaus.plexus.util.., files",
+    "org.eclipse.jgit.., revision"
   })
   void librariesAreKnownInOnePlace(String library, String places) {
     String[] allowed =

@@ -34,7 +34,7 @@ final class Command {
   /** The command could not do its work. */
   static final int TROUBLE = 2;
 
-  private static final ParameterNames CALLED = "--"::concat;
+  static final ParameterNames CALLED = "--"::concat;
 
   private final PrintStream out;
   private final Console console;
@@ -83,8 +83,16 @@ final class Command {
     CheckOutput output = output(arguments);
     SitesRequest request = request(arguments);
     List<CheckReport> reports = new ArrayList<>();
-    for (FoundSites found : new AskedSites(request, arguments.files(), console).find()) {
-      reports.add(check(request.run(found), arguments.get(CommandOption.BASELINE)));
+    String since = arguments.get(CommandOption.SINCE);
+    AskedSites asked = new AskedSites(request, arguments.files(), console);
+    for (FoundSites found : asked.find()) {
+      SiteRun run = request.run(found);
+      SiteLinter.Builder builder = builder(run, arguments.get(CommandOption.BASELINE));
+      reports.add(
+          since == null
+              ? run.check(linter(builder), console)
+              : new ComparingCheck(run, asked.areAll(found), since)
+                  .check(builder, Command::linter, console));
     }
     return code(output.write(CheckReports.together(reports), console, base));
   }
@@ -129,19 +137,21 @@ final class Command {
     return outcome.isClean() ? CLEAN : TROUBLE;
   }
 
-  private CheckReport check(SiteRun run, @Nullable String baseline) throws UserError {
+  private SiteLinter.Builder builder(SiteRun run, @Nullable String baseline) {
     run.reportSettings(console);
     SiteLinter.Builder builder = run.builder();
     if (baseline != null) {
       builder.baseline(base.path().resolve(baseline));
     }
-    SiteLinter linter =
-        LinterFactory.build(
-            builder,
-            Command.class.getClassLoader(),
-            "on the class path",
-            "correct the name, or make it with the Maven plugin's goal baseline");
-    return run.check(linter, console);
+    return builder;
+  }
+
+  private static SiteLinter linter(SiteLinter.Builder builder) throws UserError {
+    return LinterFactory.build(
+        builder,
+        Command.class.getClassLoader(),
+        "on the class path",
+        "correct the name, or make it with the Maven plugin's goal baseline");
   }
 
   private static @Nullable Integer number(@Nullable String written) throws UserError {

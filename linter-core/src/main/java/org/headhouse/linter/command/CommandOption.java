@@ -24,6 +24,10 @@ enum CommandOption {
       "baseline",
       "<file>",
       "results that were there before and fail nothing; by default the file that the policy names"),
+  SINCE(
+      "since",
+      "<revision>",
+      "a revision of the git repository with which rules on changes compare; by default none"),
   FAIL_LEVEL(
       "failLevel",
       "<level>",

@@ -166,7 +166,7 @@ class CommandTest {
           --colour               | there is no option --colour: --help lists the options; a file of that name is written ./--colour
           -                      | there is no option -: --help lists the options; a file of that name is written ./-
           -Dlinter.sites=x       | there is no option -Dlinter.sites: write --sites=<folder>
-          --since=HEAD           | the option --since is one of the Maven plugin's goal check only: leave it out
+          --changedOnly          | the option --changedOnly is one of the Maven plugin's goal check only: leave it out
           --sites                | --sites needs a value: write --sites=<folder>
           --sites=               | --sites needs a value: write --sites=<folder>
           --sites --help         | --sites needs a value: write --sites=<folder>

@@ -19,6 +19,8 @@ import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.revision.EarlierFiles;
+import org.headhouse.linter.revision.Revision;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.SiteRun;
@@ -41,7 +43,7 @@ record ChangesRequest(
     SiteRun now = sites.find();
     now.reportSettings(console);
     if (since != null) {
-      try (Revision revision = Revision.open(now.found().sites(), since)) {
+      try (Revision revision = Revision.open(now.found().sites(), since, PluginParameters::name)) {
         SiteState earlier = new EarlierFiles(revision, now.found(), now.base()::shown).state();
         compare(since, earlier, now, linter(now, console), console);
       }

@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.revision;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,23 +23,30 @@ import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 
 /** The sites and device types of an earlier revision, found where those of today lie. */
-final class EarlierFiles {
+public final class EarlierFiles {
   private final Revision revision;
   private final FoundSites found;
   private final Function<Path, String> shown;
 
-  EarlierFiles(Revision revision, FoundSites found, Function<Path, String> shown) {
+  /**
+   * Looks for nothing yet.
+   *
+   * @param found the sites of today
+   * @param shown how a file is called in results
+   */
+  public EarlierFiles(Revision revision, FoundSites found, Function<Path, String> shown) {
     this.revision = revision;
     this.found = found;
     this.shown = shown;
   }
 
   /** The state of the repository then; the revision must stay open while it is used. */
-  SiteState state() throws UserError {
+  public SiteState state() throws UserError {
     try {
       return SiteState.of(paths().stream().map(this::input), deviceTypes());
     } catch (IOException failure) {
-      throw UserError.of("linter.since: " + revision.name() + " cannot be read", failure);
+      throw UserError.of(
+          revision.parameter() + ": " + revision.name() + " cannot be read", failure);
     }
   }
 
@@ -93,14 +100,14 @@ final class EarlierFiles {
    *     them where something differs that holds for all
    * @param forAll that thing, or null
    */
-  record Changes(Set<String> files, @Nullable String forAll) {}
+  public record Changes(Set<String> files, @Nullable String forAll) {}
 
   /**
    * Compares the files of today.
    *
    * @param baseline the file with the results that are known today, if there is one
    */
-  Changes changes(Optional<Path> baseline) throws UserError {
+  public Changes changes(Optional<Path> baseline) throws UserError {
     try {
       Path forAll = differingForAll(baseline);
       Set<String> changed = new HashSet<>();
@@ -119,7 +126,8 @@ final class EarlierFiles {
       }
       return new Changes(changed, forAll == null ? null : shown.apply(forAll));
     } catch (IOException failure) {
-      throw UserError.of("linter.since: " + revision.name() + " cannot be compared", failure);
+      throw UserError.of(
+          revision.parameter() + ": " + revision.name() + " cannot be compared", failure);
     }
   }
 

@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.revision;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.errors.GitAPIException;
-import org.eclipse.jgit.revwalk.RevCommit;
 import org.eclipse.jgit.util.FS;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
@@ -29,19 +28,20 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class RevisionTest {
+  private static final ParameterNames CALLED = "--"::concat;
+
   @TempDir Path temporary;
   private Path work = Path.of("");
   private String first = "";
 
   @BeforeEach
   void repository() throws IOException, GitAPIException {
-    HermeticSystemReader.use();
     work = temporary.resolve("work");
     write("customer/sites/alder.yaml", "alder 1\n");
     write("customer/sites/north/birch.yaml", "birch 1\n");
     write("customer/sites/.hidden.yaml", "hidden 1\n");
     write("customer/device-types.yaml", "types 1\n");
-    first = commit().getId().getName();
+    first = commit();
     write("customer/sites/alder.yaml", "alder 2\n");
     commit();
   }
@@ -54,21 +54,11 @@ class RevisionTest {
   }
 
   private void write(String file, String text) throws IOException {
-    Path path = work.resolve(file);
-    Files.createDirectories(path.getParent());
-    Files.writeString(path, text);
+    new TestRepository(work).write(file, text);
   }
 
-  private RevCommit commit() throws GitAPIException {
-    try (Git git = Git.init().setDirectory(work.toFile()).call()) {
-      git.add().addFilepattern(".").call();
-      return git.commit()
-          .setMessage("A state")
-          .setAuthor("R.O.", "r.o@example.org")
-          .setCommitter("R.O.", "r.o@example.org")
-          .setSign(false)
-          .call();
-    }
+  private String commit() throws GitAPIException {
+    return new TestRepository(work).commit();
   }
 
   private Path sites() {
@@ -81,7 +71,7 @@ class RevisionTest {
 
   @Test
   void filesAreThoseOfTheRevision() throws Exception {
-    try (Revision revision = Revision.open(sites(), "HEAD~1")) {
+    try (Revision revision = Revision.open(sites(), "HEAD~1", CALLED)) {
       assertThat(revision.below(sites()))
           .containsExactly(".hidden.yaml", "alder.yaml", "north/birch.yaml");
       assertThat(text(revision, sites().resolve("alder.yaml"))).isEqualTo("alder 1\n");
@@ -96,7 +86,7 @@ class RevisionTest {
   @Test
   void aRevisionMayBeNamedByItsNumber() throws Exception {
     for (String name : List.of(first, first.substring(0, 12))) {
-      try (Revision revision = Revision.open(sites(), name)) {
+      try (Revision revision = Revision.open(sites(), name, CALLED)) {
         assertThat(text(revision, sites().resolve("alder.yaml"))).isEqualTo("alder 1\n");
       }
     }
@@ -106,7 +96,7 @@ class RevisionTest {
   @Test
   void linksLeadToTheRepository() throws Exception {
     Path link = Files.createSymbolicLink(temporary.resolve("link"), sites());
-    try (Revision revision = Revision.open(link, "HEAD")) {
+    try (Revision revision = Revision.open(link, "HEAD", CALLED)) {
       assertThat(text(revision, link.resolve("alder.yaml"))).isEqualTo("alder 2\n");
     }
   }
@@ -123,15 +113,15 @@ class RevisionTest {
         "@^{/A state}   | @^{/A state} searches the messages of commits, which is not done here"
       })
   void whatIsNoRevisionIsReported(String name, String message) {
-    assertThatThrownBy(() -> Revision.open(sites(), name))
+    assertThatThrownBy(() -> Revision.open(sites(), name, CALLED))
         .isInstanceOf(UserError.class)
-        .hasMessageStartingWith("linter.since: " + message);
+        .hasMessageStartingWith("--since: " + message);
   }
 
   @Test
   void aSingleAtIsTheHead() throws Exception {
     for (String name : List.of("@", "@~1", "@^", "@{1}")) {
-      try (Revision revision = Revision.open(sites(), name)) {
+      try (Revision revision = Revision.open(sites(), name, CALLED)) {
         assertThat(text(revision, sites().resolve("alder.yaml")))
             .as(name)
             .isEqualTo(name.equals("@") ? "alder 2\n" : "alder 1\n");
@@ -151,9 +141,9 @@ class RevisionTest {
   void whatIsDamagedIsReported(String file, String text, String message) throws IOException {
     Files.writeString(work.resolve(".git").resolve(file), text.translateEscapes());
     String git = work.resolve(".git").toRealPath().toString();
-    assertThatThrownBy(() -> Revision.open(sites(), "HEAD"))
+    assertThatThrownBy(() -> Revision.open(sites(), "HEAD", CALLED))
         .isInstanceOf(UserError.class)
-        .hasMessageStartingWith("linter.since: " + message.replace("{git}", git));
+        .hasMessageStartingWith("--since: " + message.replace("{git}", git));
   }
 
   @ParameterizedTest
@@ -161,10 +151,10 @@ class RevisionTest {
   void aFileOfGitThatLeadsNowhereIsReported(String text) throws IOException {
     Files.move(work.resolve(".git"), temporary.resolve("moved"));
     Path git = Files.writeString(work.resolve(".git"), text);
-    assertThatThrownBy(() -> Revision.open(sites(), "HEAD"))
+    assertThatThrownBy(() -> Revision.open(sites(), "HEAD", CALLED))
         .isInstanceOf(UserError.class)
         .hasMessage(
-            "linter.since: "
+            "--since: "
                 + git
                 + " is damaged or leads nowhere: git status says what is wrong with it");
   }
@@ -172,9 +162,9 @@ class RevisionTest {
   @Test
   void aShallowCloneIsReported() throws IOException {
     Files.writeString(work.resolve(".git/shallow"), first + "\n");
-    assertThatThrownBy(() -> Revision.open(sites(), "HEAD~2"))
+    assertThatThrownBy(() -> Revision.open(sites(), "HEAD~2", CALLED))
         .hasMessage(
-            "linter.since: this clone is shallow and lacks the revision HEAD~2: fetch the history as"
+            "--since: this clone is shallow and lacks the revision HEAD~2: fetch the history as"
                 + " well, with git fetch --unshallow");
   }
 
@@ -182,19 +172,19 @@ class RevisionTest {
   void aRepositoryWithoutRevisionsIsReported() throws Exception {
     Path fresh = Files.createDirectory(temporary.resolve("fresh"));
     Git.init().setDirectory(fresh.toFile()).call().close();
-    assertThatThrownBy(() -> Revision.open(fresh, "HEAD"))
-        .hasMessage("linter.since: the git repository has no revision yet: commit first");
+    assertThatThrownBy(() -> Revision.open(fresh, "HEAD", CALLED))
+        .hasMessage("--since: the git repository has no revision yet: commit first");
   }
 
   @Test
   void aFolderOutsideAnyRepositoryIsReported() throws IOException {
     Path outside = Files.createDirectory(temporary.resolve("outside"));
-    assertThatThrownBy(() -> Revision.open(outside, "HEAD"))
+    assertThatThrownBy(() -> Revision.open(outside, "HEAD", CALLED))
         .isInstanceOf(UserError.class)
         .hasMessage(
-            "linter.since is HEAD, and "
+            "--since is HEAD, and "
                 + outside
-                + " lies in no git repository: run the goal in one, or leave linter.since out");
+                + " is in no git repository: run it in one, or leave out --since");
   }
 
   private Set<String> changed(Revision revision) throws UserError {
@@ -202,10 +192,9 @@ class RevisionTest {
   }
 
   private Set<String> changed(Revision revision, Optional<Path> baseline) throws UserError {
-    ParameterNames called = PluginParameters::name;
-    SiteNames names = new SiteNames(List.of("**/*.yaml"), List.of(), called);
-    SettingsFiles settings = SettingsFiles.find(sites(), null, null, called);
-    List<FoundFile> files = new SiteFiles(sites(), names, false, called).find(settings.all());
+    SiteNames names = new SiteNames(List.of("**/*.yaml"), List.of(), CALLED);
+    SettingsFiles settings = SettingsFiles.find(sites(), null, null, CALLED);
+    List<FoundFile> files = new SiteFiles(sites(), names, false, CALLED).find(settings.all());
     FoundSites found = new FoundSites(sites(), names, files, settings);
     return new EarlierFiles(revision, found, file -> work.relativize(file).toString())
         .changes(baseline)
@@ -217,7 +206,7 @@ class RevisionTest {
   void whatDiffersIsFound() throws Exception {
     write("customer/sites/north/birch.yaml", "birch 1\r\n");
     write("customer/sites/cedar.yaml", "cedar 1\n");
-    try (Revision revision = Revision.open(sites(), "HEAD")) {
+    try (Revision revision = Revision.open(sites(), "HEAD", CALLED)) {
       assertThat(changed(revision)).containsExactly("customer/sites/cedar.yaml");
       write("customer/device-types.yaml", "types 2\n");
       assertThat(changed(revision))
@@ -236,7 +225,7 @@ class RevisionTest {
   @Test
   void allDifferWhereWhatHeldForAllIsGone() throws Exception {
     Files.delete(work.resolve("customer/device-types.yaml"));
-    try (Revision revision = Revision.open(sites(), "HEAD")) {
+    try (Revision revision = Revision.open(sites(), "HEAD", CALLED)) {
       assertThat(changed(revision)).hasSameElementsAs(ALL_SITES);
     }
   }
@@ -246,7 +235,7 @@ class RevisionTest {
     write("customer/linter.yaml", "policy 1\n");
     commit();
     Files.move(work.resolve("customer/linter.yaml"), sites().resolve("linter.yaml"));
-    try (Revision revision = Revision.open(sites(), "HEAD")) {
+    try (Revision revision = Revision.open(sites(), "HEAD", CALLED)) {
       assertThat(changed(revision)).containsAll(ALL_SITES);
     }
   }
@@ -256,7 +245,7 @@ class RevisionTest {
     write("customer/old.jsonl", "result 1\nresult 2\n");
     commit();
     Optional<Path> baseline = Optional.of(work.resolve("customer/old.jsonl"));
-    try (Revision revision = Revision.open(sites(), "HEAD")) {
+    try (Revision revision = Revision.open(sites(), "HEAD", CALLED)) {
       assertThat(changed(revision, baseline)).isEmpty();
       write("customer/old.jsonl", "result 1\n");
       assertThat(changed(revision, baseline)).containsAll(ALL_SITES);
@@ -278,7 +267,7 @@ class RevisionTest {
   void allDifferWhereTheBuildDoes(String file, boolean all) throws Exception {
     write(file, "1\n");
     commit();
-    try (Revision revision = Revision.open(sites(), "HEAD")) {
+    try (Revision revision = Revision.open(sites(), "HEAD", CALLED)) {
       assertThat(changed(revision)).isEmpty();
       write(file, "2\n");
       assertThat(changed(revision).containsAll(ALL_SITES)).isEqualTo(all);
@@ -292,7 +281,7 @@ class RevisionTest {
   @CsvSource({"pom.xml, true", "customer/.mvn/maven.config, true", "other/pom.xml, false"})
   void allDifferWhereTheBuildIsNew(String file, boolean all) throws Exception {
     write(file, "1\n");
-    try (Revision revision = Revision.open(sites(), "HEAD")) {
+    try (Revision revision = Revision.open(sites(), "HEAD", CALLED)) {
       assertThat(changed(revision).containsAll(ALL_SITES)).isEqualTo(all);
     }
   }
@@ -300,7 +289,7 @@ class RevisionTest {
   @Test
   void whatIsGoneDiffers() throws Exception {
     Files.delete(work.resolve("customer/sites/north/birch.yaml"));
-    try (Revision revision = Revision.open(sites(), "HEAD")) {
+    try (Revision revision = Revision.open(sites(), "HEAD", CALLED)) {
       assertThat(changed(revision)).containsExactly("customer/sites/north/birch.yaml");
     }
   }
@@ -308,7 +297,7 @@ class RevisionTest {
   @Test
   void nothingIsLeftBehindInTheRepository() throws Exception {
     List<Path> before = files();
-    try (Revision revision = Revision.open(sites(), "HEAD")) {
+    try (Revision revision = Revision.open(sites(), "HEAD", CALLED)) {
       assertThat(revision.below(sites())).isNotEmpty();
     }
     assertThat(files()).isEqualTo(before);

@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.revision;
 
 import java.io.File;
 import java.io.IOException;
@@ -22,20 +22,23 @@ import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 import org.eclipse.jgit.treewalk.TreeWalk;
 import org.eclipse.jgit.treewalk.filter.PathFilter;
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.UserError;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The files of one revision of a git repository, named by where they would lie in its work tree.
  */
-final class Revision implements AutoCloseable {
+public final class Revision implements AutoCloseable {
   private final String name;
+  private final String since;
   private final Repository repository;
   private final Path root;
   private final RevTree tree;
 
-  private Revision(String name, Repository repository, Path root, RevTree tree) {
+  private Revision(String name, String since, Repository repository, Path root, RevTree tree) {
     this.name = name;
+    this.since = since;
     this.repository = repository;
     this.root = root;
     this.tree = tree;
@@ -46,32 +49,38 @@ final class Revision implements AutoCloseable {
    *
    * @param inside a file or folder of the work tree, which need not exist
    * @param name as git takes it
+   * @param called how the user writes the parameter {@code since}
+   * @throws UserError where there is no such revision or no repository, or it cannot be read
    */
-  static Revision open(Path inside, String name) throws UserError {
+  public static Revision open(Path inside, String name, ParameterNames called) throws UserError {
     HermeticSystemReader.use();
+    String since = called.of("since");
     try {
-      Repository repository = repository(inside, name);
+      Repository repository = repository(inside, name, since);
       try {
         return new Revision(
             name,
+            since,
             repository,
             repository.getWorkTree().toPath().toRealPath(),
-            tree(repository, name));
+            tree(repository, name, since));
       } catch (IOException | UserError | RuntimeException failure) {
         repository.close();
         throw failure;
       }
     } catch (IOException failure) {
-      throw UserError.of("linter.since: the git repository cannot be read", failure);
+      throw UserError.of(since + ": the git repository cannot be read", failure);
     } catch (IllegalArgumentException damaged) {
       throw new UserError(
-          "linter.since: the configuration of the git repository is damaged: git config --list says"
+          since
+              + ": the configuration of the git repository is damaged: git config --list says"
               + " where",
           damaged);
     }
   }
 
-  private static Repository repository(Path inside, String name) throws IOException, UserError {
+  private static Repository repository(Path inside, String name, String since)
+      throws IOException, UserError {
     FileRepositoryBuilder builder =
         new FileRepositoryBuilder()
             .readEnvironment()
@@ -79,23 +88,26 @@ final class Revision implements AutoCloseable {
     Path broken = broken(inside, builder);
     if (broken != null) {
       throw new UserError(
-          "linter.since: "
+          since
+              + ": "
               + broken
               + " is damaged or leads nowhere: git status says what is wrong with it");
     }
     if (builder.getGitDir() == null) {
       throw new UserError(
-          "linter.since is "
+          since
+              + " is "
               + name
               + ", and "
               + inside
-              + " lies in no git repository: run the goal in one, or leave linter.since out");
+              + " is in no git repository: run it in one, or leave out "
+              + since);
     }
     Repository repository = builder.build();
     if (repository.isBare()) {
       repository.close();
       throw new UserError(
-          "linter.since is " + name + ", and the git repository has no work tree: clone it");
+          since + " is " + name + ", and the git repository has no work tree: clone it");
     }
     return repository;
   }
@@ -122,8 +134,9 @@ final class Revision implements AutoCloseable {
     return folder;
   }
 
-  private static RevTree tree(Repository repository, String name) throws IOException, UserError {
-    requireReadable(repository, name);
+  private static RevTree tree(Repository repository, String name, String since)
+      throws IOException, UserError {
+    requireReadable(repository, name, since);
     try (RevWalk walk = new RevWalk(repository)) {
       ObjectId id = repository.resolve(inFull(name) + "^{commit}");
       if (id != null) {
@@ -131,29 +144,33 @@ final class Revision implements AutoCloseable {
       }
     } catch (AmbiguousObjectException ambiguous) {
       throw new UserError(
-          "linter.since: several revisions start with " + name + ": write more of it", ambiguous);
+          since + ": several revisions start with " + name + ": write more of it", ambiguous);
     } catch (RevisionSyntaxException | IncorrectObjectTypeException noRevision) {
       throw new UserError(
-          "linter.since: " + name + " is no revision: write for example HEAD~1 or origin/main",
+          since + ": " + name + " is no revision: write for example HEAD~1 or origin/main",
           noRevision);
     } catch (MissingObjectException missing) {
-      throw lacking(repository, name);
+      throw lacking(repository, name, since);
     }
-    throw lacking(repository, name);
+    throw lacking(repository, name, since);
   }
 
   /** What the library for git cannot do. */
-  private static void requireReadable(Repository repository, String name) throws UserError {
+  private static void requireReadable(Repository repository, String name, String since)
+      throws UserError {
     String hash = repository.getConfig().getString("extensions", null, "objectformat");
     if (hash != null && !hash.equalsIgnoreCase("sha1")) {
       throw new UserError(
-          "linter.since: the git repository uses "
+          since
+              + ": the git repository uses "
               + hash
-              + ", and only those with sha1 can be read: leave linter.since out");
+              + ", and only those with sha1 can be read: leave out "
+              + since);
     }
     if (name.startsWith(":/") || name.contains("^{/")) {
       throw new UserError(
-          "linter.since: "
+          since
+              + ": "
               + name
               + " searches the messages of commits, which is not done here: write the number that"
               + " git rev-parse prints for it");
@@ -165,25 +182,33 @@ final class Revision implements AutoCloseable {
     return name.matches("@(?:[~^].*)?") ? Constants.HEAD + name.substring(1) : name;
   }
 
-  private static UserError lacking(Repository repository, String name) throws IOException {
+  private static UserError lacking(Repository repository, String name, String since)
+      throws IOException {
     if (!repository.getObjectDatabase().getShallowCommits().isEmpty()) {
       return new UserError(
-          "linter.since: this clone is shallow and lacks the revision "
+          since
+              + ": this clone is shallow and lacks the revision "
               + name
               + ": fetch the history as well, with git fetch --unshallow");
     }
     if (repository.resolve(Constants.HEAD) == null) {
-      return new UserError("linter.since: the git repository has no revision yet: commit first");
+      return new UserError(since + ": the git repository has no revision yet: commit first");
     }
     return new UserError(
-        "linter.since: there is no revision "
+        since
+            + ": there is no revision "
             + name
             + ": write one that git log shows, or a branch or tag that is fetched");
   }
 
   /** As it was asked for. */
-  String name() {
+  public String name() {
     return name;
+  }
+
+  /** How the user writes the parameter that names it. */
+  String parameter() {
+    return since;
   }
 
   /** The top of the work tree, without links. */

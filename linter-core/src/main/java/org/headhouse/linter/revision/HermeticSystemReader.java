@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.revision;
 
 import java.io.File;
 import java.time.Duration;
@@ -14,14 +14,15 @@ import org.jspecify.annotations.Nullable;
  * Lets git's library read the repository alone: it neither looks for settings of the user or the
  * machine, for which it would start the program git, nor writes any of its own.
  */
-final class HermeticSystemReader extends SystemReader.Delegate {
+public final class HermeticSystemReader extends SystemReader.Delegate {
   private static final SystemReader READER = new HermeticSystemReader(SystemReader.getInstance());
 
   private HermeticSystemReader(SystemReader usual) {
     super(usual);
   }
 
-  static void use() {
+  /** From now on, for all uses of the library in this program. */
+  public static void use() {
     SystemReader.setInstance(READER);
   }
 
