@@ -32,6 +32,7 @@ import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SiteSheet;
 import org.headhouse.linter.repository.AllEarlierSites;
+import org.headhouse.linter.repository.NamedEarlierSites;
 import org.headhouse.linter.repository.SiteChanges;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
@@ -273,7 +274,7 @@ public final class SiteLinter {
 
     /** What rules on changes compare with; without it, they stay silent. */
     public Builder before(SiteState state) {
-      this.earlier = state::earlier;
+      this.earlier = new NamedEarlierSites(state);
       return this;
     }
 

@@ -188,16 +188,25 @@ class ReadmeTest {
   }
 
   @Test
-  void theEditedSiteIsMendedToTheOneThatIsPlanned() throws IOException {
-    SiteLinter linter =
-        SiteLinter.builder().deviceTypes(SAMPLES.resolve("changed/device-types.yaml")).build();
-    SiteInput edited =
-        SiteInput.file(SAMPLES.resolve("changed/edited/hazelgate.yaml"), "sites/hazelgate.yaml");
+  void theEditedSiteIsFixedAsTheReadmeSays() throws IOException {
+    SiteLinter.Builder builder =
+        SiteLinter.builder().deviceTypes(SAMPLES.resolve("changed/device-types.yaml"));
+    SiteLinter linter = builder.build();
+    Path file = SAMPLES.resolve("changed/edited/hazelgate.yaml");
+    SiteInput edited = SiteInput.file(file, "sites/hazelgate.yaml");
     assertThat(linter.check(Stream.of(edited)).results().stream().map(TextReport::headline))
         .containsExactlyElementsOf(
             example("edited", "output", "text").lines().map(String::strip).toList());
-    assertThat(Fixing.outcome(linter, edited, FixKind.SAFE).after())
-        .isEqualTo(Files.readAllBytes(SAMPLES.resolve("changed/after/hazelgate.yaml")));
+    for (SiteLinter each : List.of(linter, builder.before(state("changed/before")).build())) {
+      assertThat(new String(Fixing.outcome(each, edited, FixKind.SAFE).after(), UTF_8))
+          .isEqualTo(
+              Files.readString(file)
+                  .replace(
+                      "[Packing Shed, Tomatoes North, ",
+                      "[Packing Shed, Tomatoes North, Young Plants, "));
+      assertThat(Fixing.outcome(each, edited, FixKind.PROPOSED).after())
+          .isEqualTo(Files.readAllBytes(SAMPLES.resolve("changed/after/hazelgate.yaml")));
+    }
   }
 
   private static SiteState state(String folder) throws IOException {

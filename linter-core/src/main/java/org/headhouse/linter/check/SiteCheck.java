@@ -14,6 +14,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.ChangeRule;
+import org.headhouse.linter.rule.EarlierState;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -72,7 +73,8 @@ public final class SiteCheck {
    */
   public FileOutcome check(
       String path, byte[] bytes, LocalDate today, EarlierSites.Unfound unfound) {
-    return examine(path, bytes, today, later -> unfound.renamed().get(path)).outcome();
+    EarlierSites found = later -> unfound.renamed().get(path);
+    return examine(path, bytes, today, found).outcome();
   }
 
   /** The results of sites that are gone, each where its file was. */
@@ -126,11 +128,13 @@ public final class SiteCheck {
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     findings.addAll(CommentCuts.of(document));
     Site site = bound.model();
-    RuleRun run = new RuleRun(site, setup, parameters, today);
+    Site before = compared.of(site);
+    // A site that is found under another id is of the same state as the others.
+    EarlierState state = before == null ? null : new EarlierState(before, earlier.name());
+    RuleRun run = new RuleRun(site, state, setup, parameters, today);
     for (SiteRule rule : rules) {
       run.run(rule);
     }
-    Site before = compared.of(site);
     if (before != null) {
       changeRules.forEach(rule -> run.run(rule, before));
     }

@@ -35,6 +35,7 @@ public final class SiteState {
 
   private final SiteReader reader;
   private final Limits limits;
+  private final String name;
   private final Map<String, InputFile> inputs = new LinkedHashMap<>();
   private @Nullable Known known;
 
@@ -46,18 +47,32 @@ public final class SiteState {
     private final List<Notification> notifications = new ArrayList<>();
   }
 
-  private SiteState(DeviceTypes types, Limits limits) {
+  private SiteState(DeviceTypes types, Limits limits, String name) {
+    this.name = name;
     this.reader = new SiteReader(types, limits);
     this.limits = limits;
   }
 
   /**
-   * The files of a state; they are read when they are asked for.
+   * The files of a state that has no name; they are read when they are asked for.
    *
    * @param deviceTypes those of that state, or null
    * @throws IOException where the device types cannot be read
    */
   public static SiteState of(Stream<? extends InputFile> sites, @Nullable InputFile deviceTypes)
+      throws IOException {
+    return named("the earlier state", sites, deviceTypes);
+  }
+
+  /**
+   * The files of a state; they are read when they are asked for.
+   *
+   * @param name what the user calls the state, such as a revision: results name it
+   * @param deviceTypes those of that state, or null
+   * @throws IOException where the device types cannot be read
+   */
+  public static SiteState named(
+      String name, Stream<? extends InputFile> sites, @Nullable InputFile deviceTypes)
       throws IOException {
     Limits limits = Limits.DEFAULT;
     DeviceTypes types =
@@ -65,7 +80,7 @@ public final class SiteState {
             ? DeviceTypes.NONE
             : new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
                 .deviceTypes(deviceTypes.path(), deviceTypes.bytes(limits));
-    SiteState state = new SiteState(types, limits);
+    SiteState state = new SiteState(types, limits, name);
     sites.forEachOrdered(input -> state.inputs.putIfAbsent(input.path(), input));
     return state;
   }
@@ -94,6 +109,11 @@ public final class SiteState {
     if (entry.id() != null) {
       found.byId.putIfAbsent(entry.id(), entry);
     }
+  }
+
+  /** What the user calls the state. */
+  public String name() {
+    return name;
   }
 
   /** What kept files from being read. */

@@ -43,7 +43,7 @@ public final class EarlierFiles {
   /** The state of the repository then; the revision must stay open while it is used. */
   public SiteState state() throws UserError {
     try {
-      return SiteState.of(paths().stream().map(this::input), deviceTypes());
+      return SiteState.named(revision.name(), paths().stream().map(this::input), deviceTypes());
     } catch (IOException failure) {
       throw UserError.of(
           revision.parameter() + ": " + revision.name() + " cannot be read", failure);

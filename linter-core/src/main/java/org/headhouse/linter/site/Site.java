@@ -111,9 +111,18 @@ public final class Site {
     return stage;
   }
 
-  /** Whether nothing of the line stands yet, as far as the file says. */
+  /** Whether nothing of the line is in operation yet, as far as the file says. */
   public boolean isPlanned() {
-    return stage.is(Stage.PLANNED);
+    return stage.is(Stage.PLANNED) && !wasCommissioned();
+  }
+
+  /**
+   * Whether the line is or was in operation, as far as the file says: its stage is commissioned, or
+   * it keeps the dated record of a visit, as a site does that is planned again for a change.
+   */
+  public boolean wasCommissioned() {
+    Commissioning record = commissioning.orNull();
+    return stage.is(Stage.COMMISSIONED) || (record != null && record.date().isGiven());
   }
 
   public Setting<WeatherStation> weatherStation() {

@@ -44,7 +44,7 @@ record Sheet(
         figures,
         StormTable.of(facts.site(), facts.figures()),
         Proving.of(facts, settings),
-        HandOver.of(facts.site(), settings.policy().keptFree()));
+        HandOver.of(facts.site(), settings.policy().keptFree(), settings.date()));
   }
 
   /** The zones as a file beside the page. */
