@@ -61,8 +61,8 @@ public final class SpellingSuggester {
   /**
    * The known word nearest to a written one, where one is near: at most a third of its letters
    * differ (inserted, left out, replaced, or two neighbours swapped), and nothing that numbers it
-   * among its like ({@code 2}, {@code 10a}, {@code B}, {@code IV}), since that is another thing. Of two equally near ones, the first. Empty also after the
-   * limit of comparisons.
+   * among its like ({@code 2}, {@code 10a}, {@code B}, {@code IV}), since that is another thing. Of
+   * two equally near ones, the first. Empty also after the limit of comparisons.
    */
   public Optional<String> suggest(String written) {
     String wanted = normal(written);
@@ -124,7 +124,8 @@ public final class SpellingSuggester {
       boolean first = i == 0 || text.charAt(i - 1) == '-';
       if (Character.isDigit(c)) {
         digits.append(c);
-      } else if (isLastLetter(text, i) && (first ? text.length() > 1 : Character.isDigit(text.charAt(i - 1)))) {
+      } else if (isLastLetter(text, i)
+          && (first ? text.length() > 1 : Character.isDigit(text.charAt(i - 1)))) {
         digits.append(c);
       } else if (first && i > 0) {
         int end = text.indexOf('-', i);

@@ -47,8 +47,8 @@ public final class OldNames {
   }
 
   /**
-   * What to report of a reference by an old name, or null where no item is known to have had it. One
-   * fix follows the new name wherever the old one is.
+   * What to report of a reference by an old name, or null where no item is known to have had it.
+   * One fix follows the new name wherever the old one is.
    *
    * @param why what comes of it
    * @param otherwise what to do where it is not the same item
@@ -68,7 +68,12 @@ public final class OldNames {
     String remedy =
         one.certain()
             ? "write " + to + " here and wherever else the old name is"
-            : "where it is the same " + one.item().kind().word() + ", write " + to + "; " + otherwise;
+            : "where it is the same "
+                + one.item().kind().word()
+                + ", write "
+                + to
+                + "; "
+                + otherwise;
     return context
         .finding(reference.place(), new Message(fact, why, remedy))
         .related(one.item().name().place().region(), to + " is on the chain here")

@@ -85,8 +85,7 @@ public final class ReferenceUnknown implements SiteRule {
     for (SuppressionEntry entry : site.suppressions()) {
       if (items.lack(entry.unit())) {
         // Spelt like another unit it would hide the faults of that one.
-        report(
-            entry.unit(), ITEM, items, items.remedy(ITEM), FixKind.PROPOSED, old, context);
+        report(entry.unit(), ITEM, items, items.remedy(ITEM), FixKind.PROPOSED, old, context);
       }
     }
   }
@@ -133,16 +132,15 @@ public final class ReferenceUnknown implements SiteRule {
         Optional<String> near = ids.nearest().suggest(type.or(""));
         context.report(
             finding(type, "device type", near, ids.remedy("device type"), context)
-                .fixedBy(
-                    near.map(name -> spelling(type, name, ids, FixKind.SAFE)).orElse(null)));
+                .fixedBy(near.map(name -> spelling(type, name, ids, FixKind.SAFE)).orElse(null)));
       }
     }
   }
 
   /**
-   * Names of a list that proves something. One that is listed already is not proposed for
-   * another, and no spelling is safe: nobody knows whether the unit of that name was meant, and what
-   * was seen at one unit proves nothing of another.
+   * Names of a list that proves something. One that is listed already is not proposed for another,
+   * and no spelling is safe: nobody knows whether the unit of that name was meant, and what was
+   * seen at one unit proves nothing of another.
    */
   private static void checkAll(
       List<Setting<String>> listed, String what, Known known, OldNames old, RuleContext context) {

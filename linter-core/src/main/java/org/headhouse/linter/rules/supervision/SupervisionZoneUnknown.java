@@ -111,8 +111,6 @@ public final class SupervisionZoneUnknown implements SiteRule {
         new Message(
             "the zone \"" + name + "\" is no unit of the chain",
             COSTS,
-            nearest
-                .map(near -> "write \"" + near + "\"")
-                .orElse(ELSE)));
+            nearest.map(near -> "write \"" + near + "\"").orElse(ELSE)));
   }
 }

@@ -80,9 +80,7 @@ class RenamedItemsTest {
 
   private static SiteLinter since(String before) throws IOException {
     return SiteLinter.builder()
-        .before(
-            SiteState.named(
-                "HEAD~1", Stream.of(SiteInput.text("example.yaml", before)), null))
+        .before(SiteState.named("HEAD~1", Stream.of(SiteInput.text("example.yaml", before)), null))
         .build();
   }
 
@@ -118,10 +116,8 @@ class RenamedItemsTest {
                 assertThat(line)
                     .contains('"' + to + "\" was called \"" + from + "\" in HEAD~1: ")
                     .contains("write \"" + to + "\" here and wherever else the old name is"));
-    var fixed =
-        Fixing.outcome(linter, SiteInput.text("example.yaml", after), FixKind.SAFE);
-    assertThat(new String(fixed.after(), UTF_8))
-        .isEqualTo(BEFORE.replace(from, to));
+    var fixed = Fixing.outcome(linter, SiteInput.text("example.yaml", after), FixKind.SAFE);
+    assertThat(new String(fixed.after(), UTF_8)).isEqualTo(BEFORE.replace(from, to));
     assertThat(fixed.applied()).hasSize(1);
     // Without an earlier state nobody can know.
     assertThat(stale(SiteLinter.builder().build(), after))
@@ -140,7 +136,10 @@ class RenamedItemsTest {
 
   /** Its address is another too, or it is at another place: that may be another unit. */
   @ParameterizedTest
-  @CsvSource({"address: 2, address: 7", "'cable-to-next: 40 m\n', 'cable-to-next: 40 m\n  - equipment: Meter\n    address: 57\n    conductors: [A, B]\n    termination: none\n    cable-to-next: 1 m\n'"})
+  @CsvSource({
+    "address: 2, address: 7",
+    "'cable-to-next: 40 m\n', 'cable-to-next: 40 m\n  - equipment: Meter\n    address: 57\n    conductors: [A, B]\n    termination: none\n    cable-to-next: 1 m\n'"
+  })
   void whatMayBeAnotherUnitIsProposedOnly(String text, String other) throws IOException {
     String before = with(BEFORE, "role: follower\n", "role: follower\n    device-type: box\n");
     String after =
@@ -168,14 +167,20 @@ class RenamedItemsTest {
   @ParameterizedTest
   @CsvSource({"serial-number: HH-0002, serial-number: HH-0099", "vents: roof, vents: roof"})
   void anotherUnitIsNotTheSameUnderAnotherName(String text, String other) throws IOException {
-    String after =
-        with(renamed("unit", "Seedling North", "Young Plants"), text, other);
+    String after = with(renamed("unit", "Seedling North", "Young Plants"), text, other);
     String before =
         text.startsWith("vents")
-            ? with(BEFORE, "role: follower\n    address: 2", "role: follower\n    device-type: old\n    address: 2")
+            ? with(
+                BEFORE,
+                "role: follower\n    address: 2",
+                "role: follower\n    device-type: old\n    address: 2")
             : BEFORE;
     if (text.startsWith("vents")) {
-      after = with(after, "role: follower\n    address: 2", "role: follower\n    device-type: new\n    address: 2");
+      after =
+          with(
+              after,
+              "role: follower\n    address: 2",
+              "role: follower\n    device-type: new\n    address: 2");
     }
     SiteLinter linter = since(before);
     assertThat(stale(linter, after))
@@ -188,22 +193,27 @@ class RenamedItemsTest {
   /** A unit that is gone is not misspelt, however much its name is like that of another. */
   @Test
   void whatIsGoneIsNotSpeltLikeAnother() throws IOException {
-    String before = BEFORE.replace("Hardening Bay", "Mist House").replace("Seedling North", "Mint House");
+    String before =
+        BEFORE.replace("Hardening Bay", "Mist House").replace("Seedling North", "Mint House");
     String after =
         before
             .replaceFirst("(?s)  - unit: Mint House.*?(?=  - unit: Mist House)", "")
-            .replace("zones: [Propagation, Mint House, Mist House]", "zones: [Propagation, Mint House]");
+            .replace(
+                "zones: [Propagation, Mint House, Mist House]", "zones: [Propagation, Mint House]");
     SiteLinter linter = since(before);
     assertThat(stale(linter, after)).noneMatch(line -> line.contains("write \"Mist House\""));
     assertThat(Fixing.fix(linter, "example.yaml", after, FixKind.PROPOSED))
         .contains("Mint House, ", "stale-response-seen: [Mint House]");
   }
 
-  /** What was seen at one unit proves nothing of another, so that no spelling in a record is safe. */
+  /**
+   * What was seen at one unit proves nothing of another, so that no spelling in a record is safe.
+   */
   @Test
   void aSpellingInARecordIsProposedOnly() throws IOException {
     String after =
-        BEFORE.replace("stale-response-seen: [Seedling North]", "stale-response-seen: [Seedling Nort]");
+        BEFORE.replace(
+            "stale-response-seen: [Seedling North]", "stale-response-seen: [Seedling Nort]");
     SiteLinter linter = SiteLinter.builder().build();
     assertThat(Fixing.fix(linter, "example.yaml", after, FixKind.SAFE)).isEqualTo(after);
     assertThat(Fixing.fix(linter, "example.yaml", after, FixKind.PROPOSED)).isEqualTo(BEFORE);
