@@ -2,6 +2,7 @@ package org.headhouse.linter.rules.name;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.headhouse.linter.change.Renamings;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
@@ -44,6 +45,12 @@ public final class OldNames {
       renamings = known;
     }
     return known.of(name);
+  }
+
+  /** What an item is certain to be called now that had a name in the earlier state. */
+  public Optional<String> nowCalled(String name) {
+    Renamings.Renaming one = renaming(name);
+    return one != null && one.certain() ? Optional.of(one.to()) : Optional.empty();
   }
 
   /**

@@ -125,6 +125,16 @@ class RenamedItemsTest {
         .noneMatch(line -> line.contains("was called"));
   }
 
+  /** What was proved at the unit under its old name is proved. */
+  @Test
+  void aNewNameTakesNoProofAway() throws IOException {
+    String after = renamed("unit", "Seedling North", "Young Plants");
+    assertThat(since(BEFORE).checkText("example.yaml", after).results())
+        .filteredOn(result -> result.rule().startsWith("commissioning."))
+        .isNotEmpty()
+        .noneMatch(result -> TextReport.headline(result).contains("Young Plants"));
+  }
+
   private static String with(String text, String... pairs) {
     String changed = text;
     for (int i = 0; i < pairs.length; i += 2) {
