@@ -42,6 +42,7 @@ public final class SegmentLine {
   private final List<Double> knownHopMetres;
   private final @Nullable List<Double> hopMetres;
   private final boolean endsChain;
+  private final @Nullable Unit head;
   private final int measuredAt;
   private final SitePolicy policy;
   private @Nullable SegmentNetwork network;
@@ -54,17 +55,8 @@ public final class SegmentLine {
     this.endsChain = segment.last().index() == site.items().size() - 1;
     this.knownHopMetres = knownHopMetres(segment);
     this.hopMetres = isKnownThroughout(segment) ? knownHopMetres : null;
-    Unit head = site.head();
-    this.measuredAt = measuredAt(segment.items(), head);
-  }
-
-  private static int measuredAt(List<ChainItem> items, @Nullable Unit head) {
-    for (int i = 0; i < items.size(); i++) {
-      if (items.get(i).isSameItemAs(head)) {
-        return i;
-      }
-    }
-    return 0;
+    this.head = site.head();
+    this.measuredAt = MeasuredItems.near(segment, head);
   }
 
   private static boolean isKnownThroughout(Segment segment) {
@@ -229,6 +221,14 @@ public final class SegmentLine {
   /** The index of the item where the pair resistance is measured: the head unit, else the first. */
   public int measuredAt() {
     return measuredAt;
+  }
+
+  /** The places of the segment at which a meter has to be held. */
+  @Internal
+  public List<MeasuringPlace> measuringPlaces() {
+    return MeasuredItems.of(segment, head).stream()
+        .map(index -> new MeasuringPlace(this, index))
+        .toList();
   }
 
   /**
