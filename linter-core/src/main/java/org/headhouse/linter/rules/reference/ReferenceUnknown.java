@@ -63,7 +63,8 @@ public final class ReferenceUnknown implements SiteRule {
     }
     OldNames old = new OldNames(site, context);
     Known units = new Known(names(site.units()));
-    Known items = new Known(names(site.items()));
+    boolean unitsOnly = site.items().size() == site.units().size();
+    Known items = unitsOnly ? units : new Known(names(site.items()));
     WeatherStation station = site.weatherStation().orNull();
     if (station != null) {
       check(station.at(), "unit", units, old, context);
@@ -144,7 +145,12 @@ public final class ReferenceUnknown implements SiteRule {
    */
   private static void checkAll(
       List<Setting<String>> listed, String what, Known known, OldNames old, RuleContext context) {
-    List<Setting<String>> unknown = listed.stream().filter(known::lack).toList();
+    List<Setting<String>> unknown = new ArrayList<>(0);
+    for (Setting<String> name : listed) {
+      if (known.lack(name)) {
+        unknown.add(name);
+      }
+    }
     if (unknown.isEmpty()) {
       return;
     }
