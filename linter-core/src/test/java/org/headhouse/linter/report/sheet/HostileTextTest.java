@@ -94,10 +94,16 @@ class HostileTextTest {
     Document index = Jsoup.parse(sheets.file("index.html"));
     assertThat(index.select("script, i, b, u")).isEmpty();
     assertThat(index.select("tbody th").text()).contains("<i>\"'&.yaml", "<u>.yaml:1:");
-    assertThat(index.select("tbody a").eachAttr("href"))
-        .containsExactly("example.html", "b-x-y.html");
+    assertThat(index.select("#sites a").eachAttr("href"))
+        .containsExactly("b-x-y.html", "example.html");
     assertThat(sheets.files().keySet())
         .containsExactly(
-            "example.html", "example-zones.csv", "b-x-y.html", "b-x-y-zones.csv", "index.html");
+            "example.html",
+            "example-zones.csv",
+            "example-materials.html",
+            "b-x-y.html",
+            "b-x-y-zones.csv",
+            "b-x-y-materials.html",
+            "index.html");
   }
 }

@@ -71,6 +71,7 @@ public record Sheets(Map<String, String> files, List<Notification> notifications
             sheet -> {
               files.put(sheet.page(), new String(sheet.html(), UTF_8));
               files.put(sheet.zonesFile(), new String(sheet.zones(), UTF_8));
+              files.put(sheet.materialsPage(), new String(sheet.materialsHtml(), UTF_8));
             });
     files.put(SheetReport.PAGE, new String(report.html(), UTF_8));
     return new Sheets(files, report.notifications());
