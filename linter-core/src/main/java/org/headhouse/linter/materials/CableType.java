@@ -3,12 +3,13 @@ package org.headhouse.linter.materials;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.site.Cable;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.LineSettings;
-import org.headhouse.linter.site.Quantity;
-import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 
@@ -25,9 +26,9 @@ final class CableType {
       return "type not written, " + conductors;
     }
     return Stream.of(
-            written(cable.gauge(), "gauge not written"),
+            cable.gauge().optional().map(CableType::gauge).orElse("gauge not written"),
             cable.shielded().optional().map(CableType::shield).orElse("shield not written"),
-            written(cable.impedance(), "impedance not written"),
+            cable.impedance().optional().map(CableType::impedance).orElse("impedance not written"),
             conductors)
         .collect(Collectors.joining(", "));
   }
@@ -36,8 +37,15 @@ final class CableType {
     return shielded ? "shielded" : "without shield";
   }
 
-  private static String written(Setting<? extends Quantity> setting, String otherwise) {
-    return setting.optional().map(Quantity::written).orElse(otherwise);
+  /** Equal gauges are one type, however they are written. */
+  private static String gauge(Gauge gauge) {
+    return gauge instanceof Gauge.Awg awg
+        ? awg.number() + " AWG"
+        : Shown.plain(((Gauge.Area) gauge).squareMillimetres()) + " mm2";
+  }
+
+  private static String impedance(Resistance impedance) {
+    return Shown.resistor(impedance.ohms());
   }
 
   /** A pair alone does not do where the common of some interface is connected. */

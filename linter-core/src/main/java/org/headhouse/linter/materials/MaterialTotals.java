@@ -15,8 +15,6 @@ public final class MaterialTotals {
   private final Slack slack;
   private final Map<Key, Sum> sums =
       new TreeMap<>(Comparator.comparing(Key::material).thenComparing(Key::type));
-  private int sites;
-  private int sitesInFeet;
 
   public MaterialTotals(Slack slack) {
     this.slack = slack;
@@ -27,6 +25,7 @@ public final class MaterialTotals {
   /**
    * The sum of one material.
    *
+   * @param measure the unit that lengths are shown in: feet where all sites that have it use feet
    * @param amount metres or pieces of all that is counted; null where nothing is
    * @param toOrder what is ordered for each site, added up: metres or pieces; null where nothing is
    *     counted
@@ -35,17 +34,18 @@ public final class MaterialTotals {
   public record Total(
       Material material,
       String type,
+      Measure measure,
       @Nullable Double amount,
       @Nullable Double toOrder,
       int incomplete) {
 
-    /** The amount in a unit of length, or in pieces; null where nothing is counted. */
-    public @Nullable Double amountIn(Measure measure) {
+    /** The amount in the unit of length, or in pieces; null where nothing is counted. */
+    public @Nullable Double amountInUnits() {
       return amount == null || !material.isLength() ? amount : (Double) measure.lengthOf(amount);
     }
 
     /** The sum of the orders, rounded up to a whole unit; null where nothing is counted. */
-    public @Nullable Double toOrderIn(Measure measure) {
+    public @Nullable Double toOrderInUnits() {
       return toOrder == null || !material.isLength()
           ? toOrder
           : (Double) new Slack(0).wholeUnits(measure.lengthOf(toOrder));
@@ -56,13 +56,12 @@ public final class MaterialTotals {
     private double amount;
     private double toOrder;
     private boolean counted;
+    private boolean inMetres;
     private int incomplete;
   }
 
   /** Adds the materials of a site. */
   public void add(BillOfMaterials bill) {
-    sites++;
-    sitesInFeet += bill.measure() == Measure.US ? 1 : 0;
     for (MaterialCount count : bill.counts()) {
       Sum sum = sums.computeIfAbsent(new Key(count.material(), count.type()), key -> new Sum());
       Double toOrder = count.toOrder(bill.measure(), slack);
@@ -71,18 +70,9 @@ public final class MaterialTotals {
         sum.amount += count.amount();
         sum.toOrder += count.material().isLength() ? bill.measure().metres(toOrder) : toOrder;
       }
+      sum.inMetres |= bill.measure() == Measure.METRIC;
       sum.incomplete += count.isComplete() ? 0 : 1;
     }
-  }
-
-  /** The unit that lengths are shown in: feet where all sites use feet. */
-  public Measure measure() {
-    return sites > 0 && sites == sitesInFeet ? Measure.US : Measure.METRIC;
-  }
-
-  /** How many sites were added. */
-  public int sites() {
-    return sites;
   }
 
   /** The sums by kind, then by type. */
@@ -94,6 +84,7 @@ public final class MaterialTotals {
               return new Total(
                   entry.getKey().material(),
                   entry.getKey().type(),
+                  sum.inMetres ? Measure.METRIC : Measure.US,
                   sum.counted ? (Double) sum.amount : null,
                   sum.counted ? (Double) sum.toOrder : null,
                   sum.incomplete);

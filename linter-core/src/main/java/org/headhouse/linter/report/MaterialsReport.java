@@ -82,7 +82,6 @@ public final class MaterialsReport implements AutoCloseable {
   }
 
   private void totals(String stage, MaterialTotals totals) {
-    Measure measure = totals.measure();
     for (MaterialTotals.Total total : totals.totals()) {
       write(
           List.of(
@@ -91,9 +90,9 @@ public final class MaterialsReport implements AutoCloseable {
               stage,
               total.material().word(),
               total.type(),
-              number(total.amountIn(measure)),
-              unit(total.material(), measure),
-              number(total.toOrderIn(measure)),
+              number(total.amountInUnits()),
+              unit(total.material(), total.measure()),
+              number(total.toOrderInUnits()),
               yesOrNo(total.incomplete() == 0),
               total.incomplete() == 0 ? "" : "something at " + sites(total.incomplete())));
     }

@@ -29,7 +29,11 @@ import org.headhouse.linter.run.SitesRequest;
  *
  * @param output the folder for them
  * @param units that lengths and temperatures are shown in
- * @param paper that X    implements GoalRequest {
+ * @param paper that the sheets are printed on
+ * @param slack the cable that is ordered beyond the measured lengths
+ */
+record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper, Slack slack)
+    implements GoalRequest {
 
   @Override
   public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {

@@ -29,14 +29,14 @@ record MaterialRow(String material, String type, String amount, String order) {
         measure);
   }
 
-  static MaterialRow of(MaterialTotals.Total total, Measure measure) {
+  static MaterialRow of(MaterialTotals.Total total) {
     return of(
         total.material(),
         total.type(),
-        total.amountIn(measure),
-        total.toOrderIn(measure),
+        total.amountInUnits(),
+        total.toOrderInUnits(),
         total.incomplete() == 0,
-        measure);
+        total.measure());
   }
 
   private static MaterialRow of(

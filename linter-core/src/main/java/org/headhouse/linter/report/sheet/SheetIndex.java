@@ -3,7 +3,6 @@ package org.headhouse.linter.report.sheet;
 import java.time.Period;
 import java.util.List;
 import org.headhouse.linter.figures.Shown;
-import org.headhouse.linter.materials.MaterialTotals;
 
 /**
  * The content of the page over all sites.
@@ -35,7 +34,6 @@ record SheetIndex(
 
   static SheetIndex of(IndexFacts facts, List<String> settingsResults, SheetSettings settings) {
     Period every = settings.proofEvery();
-    MaterialTotals planned = facts.planned();
     return new SheetIndex(
         PageFrame.ofIndex(settings.paper()),
         settings.date().toString(),
@@ -45,7 +43,7 @@ record SheetIndex(
         !every.isZero(),
         DueProof.of(facts.rows(), settings.date(), every),
         facts.firmware().rows(),
-        planned.totals().stream().map(total -> MaterialRow.of(total, planned.measure())).toList(),
+        facts.planned().totals().stream().map(MaterialRow::of).toList(),
         Shown.tolerance(settings.slack().share()));
   }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.headhouse.linter.report.Paper;
+import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Elements;
@@ -20,6 +22,7 @@ class PageStructureTest {
     Sheets.ofSamples().pages().forEach((name, page) -> PAGES.put("good " + name, page));
     Sheets.ofFaultySamples().pages().forEach((name, page) -> PAGES.put("faulty " + name, page));
     PAGES.put("hostile", Sheets.page(Hostile.site()));
+    PAGES.put("hostile materials", Jsoup.parse(Sheets.materials(Hostile.site(), Paper.A4)));
     PAGES.put("too long", Sheets.page(Hostile.tooLong()));
     PAGES.put("bare", Sheets.page("format: 1\n"));
   }

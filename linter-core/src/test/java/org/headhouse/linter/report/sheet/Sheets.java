@@ -46,6 +46,12 @@ public record Sheets(Map<String, String> files, List<Notification> notifications
     return sheets.files().values().iterator().next();
   }
 
+  /** The page with the materials and labels of one text. */
+  public static String materials(String text, Paper paper) {
+    Sheets sheets = of(Stream.of(SiteInput.text("example.yaml", text)), Measure.METRIC, paper);
+    return sheets.file("example-materials.html");
+  }
+
   /** The sheets of the good samples. */
   public static Sheets ofSamples() {
     return of(inputs(SAMPLES.resolve("sites")), Measure.METRIC, Paper.A4);
