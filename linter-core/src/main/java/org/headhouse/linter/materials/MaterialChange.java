@@ -1,6 +1,8 @@
 package org.headhouse.linter.materials;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +52,7 @@ public record MaterialChange(BillOfMaterials needed, BillOfMaterials removed) {
 
   private static final class Comparison {
     private final Measure measure;
-    private final Map<Spot, List<Part>> earlier = new LinkedHashMap<>();
+    private final Map<Spot, Deque<Part>> earlier = new LinkedHashMap<>();
     private final List<Part> needed = new ArrayList<>();
     private final List<Part> removed = new ArrayList<>();
     private String otherCable = "";
@@ -65,7 +67,7 @@ public record MaterialChange(BillOfMaterials needed, BillOfMaterials removed) {
       if (spot == null) {
         removed.add(part);
       } else {
-        earlier.computeIfAbsent(spot, key -> new ArrayList<>()).add(part);
+        earlier.computeIfAbsent(spot, key -> new ArrayDeque<>()).add(part);
       }
     }
 
@@ -79,13 +81,12 @@ public record MaterialChange(BillOfMaterials needed, BillOfMaterials removed) {
     }
 
     void addLater(Part part) {
-      List<Part> there = earlier.getOrDefault(part.spot(), List.of());
-      if (there.isEmpty()) {
+      Deque<Part> there = earlier.get(part.spot());
+      Part was = there == null ? null : there.poll();
+      if (was == null) {
         needed.add(part);
-        return;
-      }
-      Part was = there.remove(0);
-      if (!isSameAmount(was, part) || (!part.material().isLength() && !isSameType(was, part))) {
+      } else if (!isSameAmount(was, part)
+          || (!part.material().isLength() && !isSameType(was, part))) {
         exchange(was, part);
       } else if (part.amount() != null && !isSameType(was, part)) {
         otherCable = part.type();

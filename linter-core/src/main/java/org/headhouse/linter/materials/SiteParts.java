@@ -1,7 +1,9 @@
 package org.headhouse.linter.materials;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.Levels;
@@ -145,13 +147,15 @@ final class SiteParts {
           "",
           Spot.at(Kind.BIAS, Part.NOWHERE),
           "the key bias is not understood");
-    } else if (all != null) {
-      all.or(List.of()).forEach(this::bias);
+    } else if (all != null && all.isGiven()) {
+      Map<String, ChainItem> items = new HashMap<>();
+      site.items()
+          .forEach(item -> item.name().optional().ifPresent(name -> items.putIfAbsent(name, item)));
+      all.or(List.of()).forEach(bias -> bias(bias, items.get(bias.at().or(""))));
     }
   }
 
-  private void bias(Bias bias) {
-    ChainItem item = item(bias.at().orNull());
+  private void bias(Bias bias, @Nullable ChainItem item) {
     Side side = item instanceof Repeater ? bias.side().or(Side.OUT) : Side.IN;
     Spot spot = Spot.at(Kind.BIAS, item == null ? Part.NOWHERE : item.index(), side);
     Resistance each = bias.resistors().orNull();
@@ -172,15 +176,6 @@ final class SiteParts {
           spot,
           "bias at " + where);
     }
-  }
-
-  private @Nullable ChainItem item(@Nullable String name) {
-    for (ChainItem item : site.items()) {
-      if (name != null && item.name().is(name)) {
-        return item;
-      }
-    }
-    return null;
   }
 
   private void unknown(Material material, String type, Spot spot, String words) {

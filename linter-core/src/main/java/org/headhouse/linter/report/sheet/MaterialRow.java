@@ -49,9 +49,18 @@ record MaterialRow(String material, String type, String amount, String order) {
     String name = MaterialWords.name(material, MANY);
     return new MaterialRow(
         Character.toUpperCase(name.charAt(0)) + name.substring(1),
-        PlainText.sentence(type),
+        type.isEmpty() ? unknownType(material) : PlainText.sentence(type),
         shown(material, amount, complete, measure),
         shown(material, order, complete, measure));
+  }
+
+  /** Of protectors, repeaters and converters the file says no more than where they are. */
+  private static String unknownType(Material material) {
+    return switch (material) {
+      case TERMINATOR, BIAS_RESISTOR -> "value not known";
+      case COMM_MODULE -> "for a device type that is not written";
+      case CABLE, SURGE_PROTECTOR, REPEATER, CONVERTER -> "";
+    };
   }
 
   private static String shown(

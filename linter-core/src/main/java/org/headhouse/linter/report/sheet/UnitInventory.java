@@ -2,8 +2,13 @@ package org.headhouse.linter.report.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.headhouse.linter.proof.WholeLineProof;
 import org.headhouse.linter.report.InventoryRow;
 import org.headhouse.linter.site.Setting;
@@ -24,6 +29,8 @@ public final class UnitInventory {
    */
   public static List<InventoryRow> of(Site site, WholeLineProof proof, LocalDate today) {
     List<InventoryRow> rows = new ArrayList<>();
+    Map<String, Set<String>> exceptions = exceptions(site, today);
+    Set<String> ofSite = exceptions.getOrDefault("", Set.of());
     for (Unit unit : site.units()) {
       rows.add(
           new InventoryRow(
@@ -41,9 +48,16 @@ public final class UnitInventory {
               date(proof.day()),
               proof.by(),
               date(proof.next()),
-              exceptions(site, unit, today)));
+              Stream.concat(ofSite.stream(), ofUnit(unit, exceptions).stream())
+                  .distinct()
+                  .collect(Collectors.joining("; "))));
     }
     return rows;
+  }
+
+  private static Set<String> ofUnit(Unit unit, Map<String, Set<String>> exceptions) {
+    String name = unit.name().or("");
+    return name.isEmpty() ? Set.of() : exceptions.getOrDefault(name, Set.of());
   }
 
   private static String word(Setting<? extends Word> setting) {
@@ -54,18 +68,16 @@ public final class UnitInventory {
     return day == null ? "" : day.toString();
   }
 
-  private static String exceptions(Site site, Unit unit, LocalDate today) {
-    return site.suppressions().stream()
-        .filter(entry -> entry.rule().isGiven())
-        .filter(entry -> entry.unit().isMissing() || isOf(entry, unit))
-        .filter(entry -> !entry.until().or(today).isBefore(today))
-        .map(UnitInventory::words)
-        .distinct()
-        .collect(Collectors.joining("; "));
-  }
-
-  private static boolean isOf(SuppressionEntry entry, Unit unit) {
-    return entry.unit().isGiven() && unit.name().is(entry.unit().or(""));
+  /** Those of the whole site, under the empty name, and those of each unit. */
+  private static Map<String, Set<String>> exceptions(Site site, LocalDate today) {
+    Map<String, Set<String>> open = new HashMap<>();
+    for (SuppressionEntry entry : site.suppressions()) {
+      boolean isUnderstood = entry.rule().isGiven() && !entry.unit().isFaulty();
+      if (isUnderstood && !entry.until().or(today).isBefore(today)) {
+        open.computeIfAbsent(entry.unit().or(""), unit -> new LinkedHashSet<>()).add(words(entry));
+      }
+    }
+    return open;
   }
 
   private static String words(SuppressionEntry entry) {

@@ -140,6 +140,6 @@ class IndexPageTest {
             "Cable 24 AWG, shielded, 120 ohm, pair at least 140 m at least 154 m",
             "Terminators 120 ohm 4 4",
             "Bias resistors 510 ohm 4 4",
-            "Communication modules 6 6");
+            "Communication modules for a device type that is not written 6 6");
   }
 }
