@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.materials.Part.Spot;
 import org.headhouse.linter.site.Site;
@@ -134,8 +135,9 @@ public record MaterialChange(BillOfMaterials needed, BillOfMaterials removed) {
   private static boolean isSameAmount(Part was, Part is) {
     Double one = was.amount();
     Double other = is.amount();
-    return one == null || other == null
-        ? one == null && other == null
-        : Math.abs(one - other) < SAME_METRES;
+    if (one == null || other == null) {
+      return Objects.equals(one, other);
+    }
+    return Math.abs(one - other) < SAME_METRES;
   }
 }

@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.headhouse.linter.Example;
@@ -50,8 +51,14 @@ class InventoryReportTest {
       Example.with("stage: planned", "customer: example-growers\nstage: commissioned")
               .replace(
                   "address: 2\n",
-                  "address: 2\n    device-type: sixteen-way\n    firmware: \"4.1\"\n    vents: roof\n"
-                      + "    serial-number: HH-0042\n    network: {ip: 192.168.40.12/24}\n")
+                  """
+                  address: 2
+                      device-type: sixteen-way
+                      firmware: "4.1"
+                      vents: roof
+                      serial-number: HH-0042
+                      network: {ip: 192.168.40.12/24}
+                  """)
           + """
           commissioning:
             date: 2026-03-14
@@ -100,7 +107,7 @@ class InventoryReportTest {
     // quillback-hollow 3, sundrel 6, tarnwick 10, varnhollow 7; the repeaters are none.
     assertThat(units).hasSize(120 + 4 + 6 + 7 + 9 + 5 + 3 + 6 + 10 + 7);
     assertThat(units.stream().map(row -> row.get("site")).distinct()).hasSize(10).isSorted();
-    assertThat(units.stream().filter(row -> row.get("site").equals("tarnwick")))
+    assertThat(units.stream().filter(row -> "tarnwick".equals(row.get("site"))))
         .extracting(row -> row.get("unit"))
         .startsWith("Lily West", "Lily East")
         .endsWith("Gerbera East", "Screens");
@@ -167,7 +174,8 @@ class InventoryReportTest {
   void nothingIsAFormula(String name) throws Exception {
     String site = Example.with("Hardening Bay", "\"" + name + "\"");
     String unit =
-        units(site.replace("stage:", "customer: \"" + name + "\"\nstage:")).get(2).get("unit");
+        Objects.requireNonNull(
+            units(site.replace("stage:", "customer: \"" + name + "\"\nstage:")).get(2).get("unit"));
     for (String cell : unit.split("[;\\t\\r]", -1)) {
       assertThat(cell).doesNotMatch("(?s)[=+@\\uFF0B\\uFF0D\\uFF1D\\uFF20-].*");
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.SiteInput;
@@ -20,13 +21,13 @@ class MaterialsReportTest {
 
   private static BigDecimal sum(String column, String material, String stage, boolean ofSites) {
     return SAMPLES.counts().stream()
-        .filter(row -> row.get("material").equals(material))
-        .filter(row -> row.get("site").equals("all sites") != ofSites)
+        .filter(row -> Objects.equals(material, row.get("material")))
+        .filter(row -> "all sites".equals(row.get("site")) != ofSites)
         .filter(
             row ->
                 stage.isEmpty()
-                    ? ofSites || row.get("stage").equals("any")
-                    : row.get("stage").equals(stage))
+                    ? ofSites || "any".equals(row.get("stage"))
+                    : Objects.equals(stage, row.get("stage")))
         .map(row -> new BigDecimal(row.get(column)))
         .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
@@ -48,8 +49,8 @@ class MaterialsReportTest {
   void cableIsAddedUpByType() {
     Map<String, String> total =
         SAMPLES.counts().stream()
-            .filter(row -> row.get("site").equals("all sites") && row.get("stage").equals("any"))
-            .filter(row -> row.get("type").equals("24 AWG, shielded, 120 ohm, pair"))
+            .filter(row -> "all sites".equals(row.get("site")) && "any".equals(row.get("stage")))
+            .filter(row -> "24 AWG, shielded, 120 ohm, pair".equals(row.get("type")))
             .findFirst()
             .orElseThrow();
     assertThat(total)
@@ -64,8 +65,8 @@ class MaterialsReportTest {
   void whereAllUseFeetTheSumIsInFeet() {
     assertThat(
             SAMPLES.counts().stream()
-                .filter(row -> row.get("site").equals("all sites"))
-                .filter(row -> row.get("type").startsWith("20 AWG")))
+                .filter(row -> "all sites".equals(row.get("site")))
+                .filter(row -> row.getOrDefault("type", "").startsWith("20 AWG")))
         .isNotEmpty()
         .allSatisfy(
             row ->
@@ -98,7 +99,7 @@ class MaterialsReportTest {
                 + " \"Hardening Bay\"");
     assertThat(rows)
         .filteredOn(
-            row -> row.get("site").equals("all sites") && row.get("material").equals("cable"))
+            row -> "all sites".equals(row.get("site")) && "cable".equals(row.get("material")))
         .hasSize(2)
         .allSatisfy(
             row ->
@@ -107,7 +108,7 @@ class MaterialsReportTest {
                     .containsEntry("complete", "no")
                     .containsEntry("not-counted", "something at 1 site"));
     assertThat(rows)
-        .filteredOn(row -> row.get("material").equals("terminator"))
+        .filteredOn(row -> "terminator".equals(row.get("material")))
         .extracting(row -> row.get("type") + "/" + row.get("amount") + "/" + row.get("complete"))
         .contains("//no", "120 ohm/2/yes");
   }
