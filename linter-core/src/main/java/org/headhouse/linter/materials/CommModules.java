@@ -25,18 +25,17 @@ final class CommModules {
     }
     return switch (module) {
       case FITTED -> List.of(fitted(unit));
-      case ABSENT ->
-          List.of(
-              part(unit, null, unit.called() + " has none, and cannot reach the line without one"));
+      case ABSENT -> List.of(absent(unit, " has none, and cannot reach the line without one"));
       case BUILT_IN ->
           need.is(ModuleNeed.NEEDED)
-              ? List.of(
-                  part(
-                      unit,
-                      null,
-                      unit.called() + " says built-in, and its type needs one to be fitted"))
+              ? List.of(absent(unit, " says built-in, and its type needs one to be fitted"))
               : List.of();
     };
+  }
+
+  private static Part absent(Unit unit, String why) {
+    return Part.absent(
+        Material.COMM_MODULE, type(unit), Spot.at(Kind.DEVICE, unit.index()), unit.called() + why);
   }
 
   private static Part fitted(Unit unit) {
@@ -45,10 +44,10 @@ final class CommModules {
 
   private static Part part(Unit unit, @Nullable Double amount, String words) {
     return new Part(
-        Material.COMM_MODULE,
-        unit.deviceType().optional().map(type -> "for " + type).orElse(""),
-        amount,
-        Spot.at(Kind.DEVICE, unit.index()),
-        words);
+        Material.COMM_MODULE, type(unit), amount, Spot.at(Kind.DEVICE, unit.index()), words);
+  }
+
+  private static String type(Unit unit) {
+    return unit.deviceType().optional().map(type -> "for " + type).orElse("");
   }
 }

@@ -84,7 +84,7 @@ public record MaterialChange(BillOfMaterials needed, BillOfMaterials removed) {
     void addLater(Part part) {
       Deque<Part> there = earlier.get(part.spot());
       Part was = there == null ? null : there.poll();
-      if (was == null) {
+      if (was == null || (was.isAbsent() && !part.isAbsent())) {
         needed.add(part);
       } else if (!isSameAmount(was, part)
           || (!part.material().isLength() && !isSameType(was, part))) {

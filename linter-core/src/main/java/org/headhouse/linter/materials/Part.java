@@ -8,8 +8,25 @@ import org.jspecify.annotations.Nullable;
  *
  * @param amount metres or pieces; null where the file does not say how much
  * @param words where it is; without an amount, also why it is not counted
+ * @param isAbsent whether the file says that it is not there, though the line needs it
  */
-record Part(Material material, String type, @Nullable Double amount, Spot spot, String words) {
+record Part(
+    Material material,
+    String type,
+    @Nullable Double amount,
+    Spot spot,
+    String words,
+    boolean isAbsent) {
+
+  /** One of which the file does not say that it is absent. */
+  Part(Material material, String type, @Nullable Double amount, Spot spot, String words) {
+    this(material, type, amount, spot, words, false);
+  }
+
+  /** One that is not there, though the line needs it. */
+  static Part absent(Material material, String type, Spot spot, String words) {
+    return new Part(material, type, null, spot, words, true);
+  }
 
   /** What a place of a line is. */
   enum Kind {

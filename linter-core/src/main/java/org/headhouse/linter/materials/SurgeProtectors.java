@@ -24,7 +24,12 @@ final class SurgeProtectors {
       return List.of(part(item, OF_A_RUN, "both ends of " + run));
     }
     if (item.runToNext().is(Run.BETWEEN_BUILDINGS)) {
-      return List.of(part(item, null, run + " is between buildings, and has none"));
+      return List.of(
+          Part.absent(
+              Material.SURGE_PROTECTOR,
+              "",
+              Spot.after(Kind.SURGE, item.index()),
+              run + " is between buildings, and has none"));
     }
     return protection.isFaulty() || item.runToNext().isFaulty()
         ? List.of(part(item, null, run))

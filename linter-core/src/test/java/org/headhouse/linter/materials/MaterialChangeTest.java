@@ -143,6 +143,27 @@ class MaterialChangeTest {
     assertThat(words(change.removed())).containsExactly("2.0 bias-resistor 510 ohm");
   }
 
+  /** What the file says is not there has to be brought; what it does not say may be there. */
+  @Test
+  void whatWasAbsentIsNeeded() throws Exception {
+    String fitted = "address: 2\n    comm-module: fitted";
+    String between = "cable-to-next: 60 m\n    run-to-next: between-buildings";
+    String before =
+        Example.with(fitted, "address: 2\n    comm-module: absent")
+            .replace("cable-to-next: 60 m", between);
+    String after =
+        Example.with("cable-to-next: 60 m", between + "\n    surge-protection-to-next: fitted");
+    assertThat(words(change(before, after).needed()))
+        .containsExactly("1.0 comm-module", "2.0 surge-protector");
+    assertThat(words(change(before, before + "# again\n").needed())).isEmpty();
+    String unknown = Example.with(fitted, "address: 2");
+    assertThat(words(change(unknown, Example.SITE).needed()))
+        .containsExactly(
+            "null comm-module",
+            "? communication module at \"Seedling North\": the two files do not say whether it is"
+                + " new");
+  }
+
   @Test
   void aNewSiteNeedsAllOfIt() throws Exception {
     SiteInput types = SiteInput.file(Sheets.SAMPLE_TYPES);

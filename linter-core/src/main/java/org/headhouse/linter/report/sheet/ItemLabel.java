@@ -22,7 +22,7 @@ record ItemLabel(String name, String kind, String address) {
         item.address()
             .optional()
             .map(address -> "Address " + address)
-            .orElse(item.address().isMissing() && !hasAddress(item) ? "" : "Address not known"));
+            .orElse(hasAddress(item) ? "Address not known" : ""));
   }
 
   private static boolean hasAddress(ChainItem item) {

@@ -54,7 +54,7 @@ class IndexPageTest {
   }
 
   @Test
-  void sitesStandByCustomerTheWorstFirst() throws Exception {
+  void sitesAreGroupedByCustomerTheWorstFirst() throws Exception {
     Document index =
         index(
             YEARLY,
