@@ -28,6 +28,7 @@ import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SiteSheet;
@@ -207,7 +208,21 @@ public final class SiteLinter {
    */
   public SheetReport sheets(
       Stream<SiteInput> inputs, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
-    return new SheetRun(context, measure, paper, taker).over(inputs.iterator());
+    return sheets(inputs, measure, paper, Slack.USUAL, taker);
+  }
+
+  /**
+   * The same with another slack of cable.
+   *
+   * @param slack the cable that is ordered beyond the measured lengths
+   */
+  public SheetReport sheets(
+      Stream<SiteInput> inputs,
+      Measure measure,
+      Paper paper,
+      Slack slack,
+      Consumer<SiteSheet> taker) {
+    return new SheetRun(context, measure, paper, slack, taker).over(inputs.iterator());
   }
 
   /** The settings of a linter; each has a default. */

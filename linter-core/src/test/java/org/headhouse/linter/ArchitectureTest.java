@@ -66,7 +66,8 @@ class ArchitectureTest {
     "bind, source result yaml site",
     "schema, source result yaml site",
     "proof, source result site figures",
-    "change, source site proof",
+    "materials, source site figures line",
+    "change, source site proof materials",
     "rule, source result site figures line",
     "rules, source result site rule change proof figures line",
     "policy, source result yaml rule",
@@ -76,12 +77,12 @@ class ArchitectureTest {
     "baseline, source result",
     "markup, ''",
     "diagram, source result site figures line markup",
-    "report, source result site rule change figures line markup",
-    "report.sheet, source result yaml site figures line report",
+    "report, source result site rule change figures line markup materials",
+    "report.sheet, source result yaml site figures line materials proof report",
     "settings, source result site figures rule rules policy check draft baseline",
     "batch, source result figures check fix baseline settings",
-    "sheets, source result site figures line rule rules policy check diagram report settings batch",
-    "repository, source result site change rules check batch",
+    "sheets, source result site figures line rule rules policy check diagram report settings batch materials proof",
+    "repository, source result site change rules check batch materials",
     "files, source"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {

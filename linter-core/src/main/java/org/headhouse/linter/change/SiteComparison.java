@@ -1,9 +1,12 @@
 package org.headhouse.linter.change;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import org.headhouse.linter.materials.MaterialChange;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.CommModule;
 import org.headhouse.linter.site.ExcludedAddresses;
@@ -28,13 +31,25 @@ public final class SiteComparison {
     ExcludedAddresses excluded =
         keptFree.and(before.addressesOfEquipment()).and(after.addressesOfEquipment());
     List<Difference> differences = SiteDifferences.between(before, after, items);
+    FieldWork work = work(before, after, ChainStates.of(items), differences, excluded);
     return new SiteChange.Changed(
         id(after),
         after.source().path(),
         before.source().path(),
         differences,
-        work(before, after, ChainStates.of(items), differences, excluded),
-        ConsequenceFinder.of(before, after, differences));
+        work,
+        ConsequenceFinder.of(before, after, differences),
+        work instanceof FieldWork.Plan ? materials(before, after, items) : MaterialChange.NONE);
+  }
+
+  private static MaterialChange materials(Site before, Site after, List<TrackedItem> items) {
+    Map<Integer, Integer> laterOf = new HashMap<>();
+    for (TrackedItem item : items) {
+      if (item.before() != null && item.after() != null) {
+        laterOf.put(item.before().index(), item.after().index());
+      }
+    }
+    return MaterialChange.between(before, after, laterOf);
   }
 
   /** The id of a site, or the path of its file where it has none. */

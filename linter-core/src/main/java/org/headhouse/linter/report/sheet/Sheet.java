@@ -47,6 +47,11 @@ record Sheet(
         HandOver.of(facts.site(), settings.policy().keptFree(), settings.date()));
   }
 
+  /** The page with materials and labels. */
+  String materialsLink() {
+    return PageNames.link(PageNames.materials(name));
+  }
+
   /** The zones as a file beside the page. */
   String zonesLink() {
     return PageNames.link(PageNames.zones(name));
