@@ -1,5 +1,6 @@
 package org.headhouse.linter.draft;
 
+import java.util.Set;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.source.Limits;
@@ -60,9 +61,10 @@ public final class Drafting {
 
   private Draft draft(SourceText source) {
     Faults faults = new Faults(source);
-    ListedUnits list = UnitList.of(source, types, policy.keptFree(), faults);
+    ListedChain list = ListReader.read(source, Set.of(Column.NAME, Column.LENGTH), types, faults);
+    ListedChain addressed = Addresses.of(list, policy.keptFree(), faults);
     return faults.isEmpty()
-        ? new Draft.Made(SiteWriter.text(list, settings, policy))
+        ? new Draft.Made(SiteWriter.text(addressed, !list.hasAddresses(), settings, policy))
         : faults.refused();
   }
 }
