@@ -1,6 +1,5 @@
 package org.headhouse.linter.draft;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -96,8 +95,13 @@ enum Column {
   }
 
   /** Whether what it has is any text, and no word of the format. */
-  boolean isText() {
+  private boolean isText() {
     return this == NAME || this == TYPE || this == SERIAL || this == FIRMWARE;
+  }
+
+  /** A value as it is written in a site. */
+  String written(String value) {
+    return isText() ? YamlScalar.of(value) : value;
   }
 
   /** Whether a heading, as {@link #normal} has it, names this column. */
@@ -129,14 +133,5 @@ enum Column {
   private static String word(Matcher matcher) {
     String bare = matcher.group(2);
     return bare == null ? matcher.group(3) : bare;
-  }
-
-  /** The headings to write, of all columns. */
-  static List<String> all() {
-    List<String> all = new ArrayList<>();
-    for (Column column : values()) {
-      all.add(column.heading());
-    }
-    return all;
   }
 }

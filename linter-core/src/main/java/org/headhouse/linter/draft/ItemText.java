@@ -44,8 +44,13 @@ record ItemText(ItemKind kind, String name, DeviceType type, List<Line> lines) {
 
   /** The value of a key as it is written, or null where it is not. */
   @Nullable String value(Column column) {
-    Key key = key(column.heading());
-    return key == null ? null : key.value();
+    return written(column.heading());
+  }
+
+  /** The value of a key as it is written, or null where it is not. */
+  @Nullable String written(String key) {
+    Key found = key(key);
+    return found == null ? null : found.value();
   }
 
   private @Nullable Key key(String name) {

@@ -101,7 +101,7 @@ record ItemTexts(
       @Nullable String question) {
     String value = item.value(column);
     if (value != null) {
-      add(lines, column.heading(), column.isText() ? YamlScalar.of(value) : value);
+      add(lines, column.heading(), column.written(value));
     } else if (otherwise != null) {
       add(lines, column.heading(), otherwise);
     }
