@@ -5,7 +5,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import org.headhouse.linter.draft.ValueEdits.Edited;
 import org.headhouse.linter.draft.ValueEdits.Wanted;
@@ -81,7 +80,7 @@ public final class SiteUpdating {
   private SiteUpdate update(ListedChain list, SiteFile file, byte[] before) {
     ItemPairs pairs = ItemPairs.of(file.site(), list, types, limits);
     Edited renamed = ValueEdits.of(file, now -> renames(now, pairs), this::read);
-    Edited edited = ValueEdits.of(renamed.file(), now -> values(now, list, pairs), this::read);
+    Edited edited = ValueEdits.of(renamed.file(), now -> values(now, pairs), this::read);
     List<Wanted> left = new ArrayList<>(renamed.left());
     left.addAll(edited.left());
     NewChain chain = new NewChain(list, pairs, edited.file(), policy);
@@ -132,7 +131,7 @@ public final class SiteUpdating {
     return ValueEdits.wanted("the name of " + String.join(", ", names), all);
   }
 
-  private static List<Wanted> values(SiteFile file, ListedChain list, ItemPairs pairs) {
+  private static List<Wanted> values(SiteFile file, ItemPairs pairs) {
     List<Wanted> wanted = new ArrayList<>();
     List<ItemPairs.Slot> slots = pairs.slots();
     for (int at = 0; at < slots.size(); at++) {
@@ -149,8 +148,7 @@ public final class SiteUpdating {
       ListedItem row = pairs.rowOf(slot.item());
       if (row != null) {
         boolean toListed = last || slots.get(at + 1).isListed();
-        Objects.requireNonNull(row)
-            .values()
+        row.values()
             .forEach(
                 (column, value) -> {
                   if (toListed || column != Column.LENGTH) {
