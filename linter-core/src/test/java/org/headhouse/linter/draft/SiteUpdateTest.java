@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
@@ -75,8 +76,8 @@ class SiteUpdateTest {
 
   static SiteUpdate update(String list, String site) {
     try {
-      return Lists.linter("")
-          .update(SiteInput.text("units.csv", list), SiteInput.text("elm-row.yaml", site));
+      return Lists.USUAL.update(
+          SiteInput.text("units.csv", list), SiteInput.text("elm-row.yaml", site));
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
@@ -239,8 +240,14 @@ class SiteUpdateTest {
             "warning: The length after \"Seedling North\" is left: what follows is not in the list",
             "note: Not in the list, and left as they are: \"Shed\"");
     String sides =
-        "name,role,address,cable,termination\nPropagation,,1,40 m,\nSeedling North,,2,120 ft,\nShed,repeater,,6 m,120 ohm/68 ohm\n"
-            + "Mist House,,3,30 m,\nHardening Bay,,4,,\n";
+        """
+        name,role,address,cable,termination
+        Propagation,,1,40 m,
+        Seedling North,,2,120 ft,
+        Shed,repeater,,6 m,120 ohm/68 ohm
+        Mist House,,3,30 m,
+        Hardening Bay,,4,,
+        """;
     assertThat(after(sides, site))
         .isEqualTo(
             site.replace("out: none}", "out: 68 ohm}")
@@ -331,10 +338,46 @@ class SiteUpdateTest {
     String site = "\uFEFF" + chainLast.replace("\n", end);
     String list = LIST.replace("40 m", "41 m") + "Fernery,5,\n";
     String added =
-        "\n  - unit: Fernery\n    role: follower\n    address: 5\n    termination: 120 ohm\n"
-            + "    # look: its vents; set vents: none, roof, side or roof-and-side\n"
-            + "    on-stale-readings: close";
+        """
+
+          - unit: Fernery
+            role: follower
+            address: 5
+            termination: 120 ohm
+            # look: its vents; set vents: none, roof, side or roof-and-side
+            on-stale-readings: close\
+        """;
     assertThat(after(list, site))
         .isEqualTo(site.replace("40 m", "41 m") + added.replace("\n", end));
+  }
+
+  /** Sites with single characters replaced, lines lost and doubled: an answer, and never harm. */
+  @Test
+  void noSiteEndsTheTool() {
+    String marks = "\",:&*-#[]{}|>\r\n \t'!%a7\u0000\uFEFF\u2028é";
+    String list = LIST.replace("Mist House", "Fernery").replace("40 m", "41 m") + "Palms,5,\n";
+    double made =
+        RandomCases.share(
+            3000,
+            random -> {
+              StringBuilder site = new StringBuilder(SITE);
+              for (int i = random.nextInt(5); i > 0; i--) {
+                int at = random.nextInt(site.length());
+                switch (random.nextInt(3)) {
+                  case 0 -> site.setCharAt(at, marks.charAt(random.nextInt(marks.length())));
+                  case 1 -> site.deleteCharAt(at);
+                  default -> site.insert(at, marks.charAt(random.nextInt(marks.length())));
+                }
+              }
+              SiteUpdate update = update(list, site.toString());
+              if (update instanceof SiteUpdate.Made one) {
+                String after = new String(one.after(), UTF_8);
+                assertThat(update(list, after)).as(after).isInstanceOf(SiteUpdate.Made.class);
+                return true;
+              }
+              assertThat(faults((SiteUpdate.Refused) update)).isNotEmpty();
+              return false;
+            });
+    assertThat(made).isBetween(0.3, 0.95);
   }
 }
