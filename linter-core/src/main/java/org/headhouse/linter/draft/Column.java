@@ -1,9 +1,7 @@
 package org.headhouse.linter.draft;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.headhouse.linter.site.ItemKind;
@@ -11,29 +9,24 @@ import org.jspecify.annotations.Nullable;
 
 /** The columns that are read, with the headings that they are known by, in the order of a file. */
 enum Column {
-  NAME("name unit unit-name", Measure.NONE, EnumSet.allOf(ItemKind.class)),
-  ROLE("role kind", Measure.NONE, EnumSet.allOf(ItemKind.class)),
-  ADDRESS(
-      "address server-address modbus-address",
-      Measure.NONE,
-      EnumSet.of(ItemKind.UNIT, ItemKind.EQUIPMENT)),
-  TYPE("device-type type device", Measure.NONE, EnumSet.allOf(ItemKind.class)),
-  SERIAL("serial-number serial serial-no", Measure.NONE, EnumSet.allOf(ItemKind.class)),
-  FIRMWARE("firmware firmware-version", Measure.NONE, EnumSet.of(ItemKind.UNIT)),
-  MODULE("comm-module communication-module", Measure.NONE, EnumSet.of(ItemKind.UNIT)),
-  CONDUCTORS("conductors", Measure.NONE, EnumSet.allOf(ItemKind.class)),
-  PAIR("pair", Measure.NONE, EnumSet.allOf(ItemKind.class)),
-  TERMINATION("termination terminator", Measure.RESISTANCE, EnumSet.allOf(ItemKind.class)),
-  VENTS("vents", Measure.NONE, EnumSet.of(ItemKind.UNIT)),
-  STALE("on-stale-readings", Measure.NONE, EnumSet.of(ItemKind.UNIT)),
-  STUB("stub stub-length", Measure.LENGTH, EnumSet.allOf(ItemKind.class)),
+  NAME("name unit unit-name", Measure.NONE),
+  ROLE("role kind", Measure.NONE),
+  ADDRESS("address server-address modbus-address", Measure.NONE),
+  TYPE("device-type type device", Measure.NONE),
+  SERIAL("serial-number serial serial-no", Measure.NONE),
+  FIRMWARE("firmware firmware-version", Measure.NONE),
+  MODULE("comm-module communication-module", Measure.NONE),
+  CONDUCTORS("conductors", Measure.NONE),
+  PAIR("pair", Measure.NONE),
+  TERMINATION("termination terminator", Measure.RESISTANCE),
+  VENTS("vents", Measure.NONE),
+  STALE("on-stale-readings", Measure.NONE),
+  STUB("stub stub-length", Measure.LENGTH),
   LENGTH(
       "cable-to-next length-to-next cable-length-to-next cable-length cable length",
-      Measure.LENGTH,
-      EnumSet.allOf(ItemKind.class)),
-  RUN("run-to-next", Measure.NONE, EnumSet.allOf(ItemKind.class)),
-  PROTECTION(
-      "surge-protection-to-next surge-protection", Measure.NONE, EnumSet.allOf(ItemKind.class));
+      Measure.LENGTH),
+  RUN("run-to-next", Measure.NONE),
+  PROTECTION("surge-protection-to-next surge-protection", Measure.NONE);
 
   /**
    * What may be measured in a column, and the words for its units, each after how a site has it.
@@ -65,23 +58,21 @@ enum Column {
   private static final Pattern WITH_UNIT =
       Pattern.compile("(.+?)(?:-(?:in-)?(\\p{L}+)|-?[(\\[](\\p{L}+)[)\\]])");
 
-  private final List<String> headings;
+  private final String headings;
   private final Measure measure;
-  private final Set<ItemKind> kinds;
 
-  Column(String headings, Measure measure, Set<ItemKind> kinds) {
-    this.headings = List.of(headings.split(" "));
+  Column(String headings, Measure measure) {
+    this.headings = headings;
     this.measure = measure;
-    this.kinds = kinds;
   }
 
   /** All headings; the first is the one to write, and the key of the column in a site. */
   List<String> headings() {
-    return headings;
+    return List.of(headings.split(" "));
   }
 
   String heading() {
-    return headings.get(0);
+    return headings().get(0);
   }
 
   /** What may be measured in it. */
@@ -91,7 +82,11 @@ enum Column {
 
   /** Whether an item of a kind can have a value there. */
   boolean isOf(ItemKind kind) {
-    return kinds.contains(kind);
+    return switch (this) {
+      case ADDRESS -> kind == ItemKind.UNIT || kind == ItemKind.EQUIPMENT;
+      case FIRMWARE, MODULE, VENTS, STALE -> kind == ItemKind.UNIT;
+      default -> true;
+    };
   }
 
   /** Whether what it has is any text, and no word of the format. */
@@ -106,7 +101,7 @@ enum Column {
 
   /** Whether a heading, as {@link #normal} has it, names this column. */
   boolean isNamed(String normal) {
-    return headings.contains(normal) || headings.contains(withoutUnit(normal));
+    return headings().contains(normal) || headings().contains(withoutUnit(normal));
   }
 
   /** Spaces of all kinds and low lines count as hyphens, and case does not count. */
@@ -126,7 +121,7 @@ enum Column {
   String unit(String normal) {
     Matcher matcher = WITH_UNIT.matcher(normal);
     String unit =
-        headings.contains(normal) || !matcher.matches() ? null : measure.unit(word(matcher));
+        headings().contains(normal) || !matcher.matches() ? null : measure.unit(word(matcher));
     return unit == null ? "" : unit;
   }
 
