@@ -184,7 +184,7 @@ final class CellReader {
     if (sides.length != 2) {
       faults.add(
           cell,
-          "the termination " + cell.shown() + " of a repeater is not of its two sides",
+          "the termination " + cell.shown() + " of a repeater does not name its two sides",
           "a repeater ends one segment and begins the next",
           "write both, that towards the head unit first, such as 120 ohm / none");
       return null;

@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
  *
  * @param isComma whether some number of the list has a comma that can only be the decimal sign
  * @param isPoint the same of a point
- * @param mayBeComma whether cells are separated as they are where the comma is the decimal sign
+ * @param mayBeComma whether cells are separated by something else than commas, as they are where
+ *     the comma is the decimal sign
  */
 record DecimalSigns(boolean isComma, boolean isPoint, boolean mayBeComma) {
   private static final Pattern COMMA = certain(",");
@@ -27,7 +28,7 @@ record DecimalSigns(boolean isComma, boolean isPoint, boolean mayBeComma) {
 
   /** The signs of the numbers in some cells. */
   static DecimalSigns of(List<Cell> cells, char separator) {
-    return new DecimalSigns(any(COMMA, cells), any(POINT, cells), separator == ';');
+    return new DecimalSigns(any(COMMA, cells), any(POINT, cells), separator != ',');
   }
 
   private static boolean any(Pattern pattern, List<Cell> cells) {

@@ -298,7 +298,7 @@ class SiteUpdateTest {
         .anyMatch(result -> result.rule().equals("reference.unknown"));
   }
 
-  /** What stands in one value for several is changed for the one alone, or not at all. */
+  /** A value that several share is changed for the one alone, or not at all. */
   @Test
   void sharedValues() {
     String site =

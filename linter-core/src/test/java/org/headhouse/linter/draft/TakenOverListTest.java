@@ -1,8 +1,13 @@
 package org.headhouse.linter.draft;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.headhouse.linter.Fixing;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.result.FixedSite;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -172,11 +177,12 @@ class TakenOverListTest {
         "name,cable,termination|A,4 m,120|B~2:7 the termination \"120\" has no unit",
         "name,cable,termination|A,4 m,yes|B~2:7 the termination \"yes\" is not understood",
         "name,cable,termination|A,4 m,120 ohm + 1 uF|B~2:7 the termination \"120 ohm + 1 uF\" is not understood",
-        "name,cable,role,termination|A,4 m|R,5 m,repeater,120 ohm|B~3:16 the termination \"120 ohm\" of a repeater is not of its two sides",
+        "name,cable,role,termination|A,4 m|R,5 m,repeater,120 ohm|B~3:16 the termination \"120 ohm\" of a repeater does not name its two sides",
         "name,cable,stub (ohm)|A,4 m,5|B~-",
         "name;cable|A;1.234 m|B;2,5 m|C~2:3 the length \"1.234 m\" can be read in two ways: a point before three digits marks thousands where the comma is the decimal sign; write 1234 or 1.2340, whichever is meant",
         "name;cable|A;1.234 m|B~2:3 the length \"1.234 m\" can be read in two ways",
         "name;cable|A;1.234 m|B;2.5 m|C~-",
+        "name^cable|A^1.234 m|B~2:3 the length \"1.234 m\" can be read in two ways",
         "name,cable|A,1.234 m|B~-",
         "name,cable|A,\"1,234 m\"|B~2:3 the length \"1,234 m\" can be read in two ways",
         "name;cable|A;0,125 m|B~-",
@@ -238,5 +244,34 @@ class TakenOverListTest {
             "    termination: none",
             "    cable-to-next: 40 m");
     assertThat(Lists.results(Lists.linter(""), text)).noneMatch(line -> line.contains(" error: "));
+  }
+
+  /** Nothing but the units loads the pair then, and any resistors hold it. */
+  @Test
+  void aLineWithoutTerminatorsCanBeHeld() {
+    assertThat(Lists.made("name,cable,termination\nPalms,4 m,none\nCacti,,none\n"))
+        .contains("  #   - {at: Palms, resistors: 620 ohm, supply: 5 V}\n");
+    assertThat(Lists.made("name,cable,termination\nPalms,4 m,none\nCacti,,-\n"))
+        .contains(
+            "# look: bias cannot be computed before every length of cable is known, and every");
+  }
+
+  /** Fixes change what is wrong where it is written, and write nothing out for each unit. */
+  @Test
+  void fixesLeaveTheDefaultsTogether() {
+    String text =
+        Lists.made("name,address,cable\nPalms,1,4 m\nCacti,2,5 m\nFerns,4,\n")
+            .replace("conductors: [A, B]\n", "conductors: [A]\n");
+    FixedSite fixed =
+        Fixing.outcome(Lists.USUAL, SiteInput.text("elm-row.yaml", text), FixKind.PROPOSED);
+    String after = new String(fixed.after(), UTF_8);
+    assertThat(fixed.applied()).isNotEmpty();
+    for (String shared : List.of("outdoor: head", "comm-module: fitted", "on-stale-readings:")) {
+      assertThat(count(after, shared)).as(after).isEqualTo(count(text, shared));
+    }
+  }
+
+  private static long count(String text, String part) {
+    return text.lines().filter(line -> line.contains(part)).count();
   }
 }
