@@ -92,8 +92,12 @@ class DraftUpdateTest {
   @Test
   void whatBecomesStaleIsReported() throws Exception {
     String record =
-        "commissioning:\n  date: 2026-03-14\n  by: R.O.\n"
-            + "  outdoor-readings-seen: [Seedling North, Hardening Bay]\n";
+        """
+        commissioning:
+          date: 2026-03-14
+          by: R.O.
+          outdoor-readings-seen: [Seedling North, Hardening Bay]
+        """;
     String live =
         ElmRow.SITE
                 .replace("planned", "commissioned")
