@@ -9,11 +9,13 @@ import org.headhouse.linter.draft.ValueEdits.Wanted;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.CommModule;
+import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.Vents;
 import org.headhouse.linter.source.Place;
+import org.jspecify.annotations.Nullable;
 
 /** What somebody has to know before the difference is taken. */
 final class UpdateRemarks {
@@ -39,6 +41,7 @@ final class UpdateRemarks {
     UpdateRemarks remarks = new UpdateRemarks(file, pairs);
     remarks.removed();
     remarks.renamed();
+    remarks.exchanged();
     if (chain.moves()) {
       remarks.warn(
           "The list has the items in another order: see that it is the order of the cable, and that"
@@ -109,6 +112,25 @@ final class UpdateRemarks {
         note(names);
       }
     }
+  }
+
+  /** What the list does not say of the new device is still that of the old one. */
+  private void exchanged() {
+    for (ChainItem item : site.items()) {
+      ListedItem row = pairs.rowOf(item.index());
+      if (row != null
+          && (isOther(item.deviceType(), row.value(Column.TYPE))
+              || isOther(item.device().serialNumber(), row.value(Column.SERIAL)))) {
+        warn(
+            item.called()
+                + " is another device in the list; all that the list does not say of it is that of"
+                + " the old one: compare it with the new one, and prove it again");
+      }
+    }
+  }
+
+  private static boolean isOther(Setting<String> setting, @Nullable String listed) {
+    return listed != null && setting.isGiven() && !setting.is(listed);
   }
 
   private boolean isProof(Place place) {

@@ -221,6 +221,26 @@ class SiteUpdateTest {
             "warning: The length after \"Mist House\" was measured to another item; measure it");
   }
 
+  /** Same name, same place, another controller: its old settings prove nothing of it. */
+  @Test
+  void anotherDeviceAtTheSamePlaceIsReported() {
+    String site = SITE.replace("    address: 2\n", "    address: 2\n    device-type: eight-way\n");
+    String list =
+        """
+        name,type,serial
+        Propagation,,
+        Seedling North,sixteen-way,HH-7
+        Mist House,,HH-8
+        Hardening Bay,,
+        """;
+    assertThat(after(list, site))
+        .contains("    device-type: sixteen-way\n    serial-number: HH-7\n    termination: none\n");
+    assertThat(remarks(list, site))
+        .singleElement()
+        .asString()
+        .startsWith("warning: \"Seedling North\" is another device in the list;");
+  }
+
   /** What a list has no rows for is not gone. */
   @Test
   void itemsOfOtherKindsStayWhereTheyAre() {
