@@ -26,6 +26,7 @@ import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.materials.Slack;
@@ -184,6 +185,20 @@ public final class SiteLinter {
    */
   public Draft draft(SiteInput list, DraftSettings settings) throws IOException {
     return context.drafting(settings).draft(list.path(), list.bytes(context.settings().limits()));
+  }
+
+  /**
+   * Brings a site up to date with a list of its units: what the list says otherwise is changed
+   * where it is written, items join, leave and move, and all else stays. Nothing is written.
+   *
+   * @throws IOException where one of the two cannot be read; what is wrong inside them is in the
+   *     result
+   */
+  public SiteUpdate update(SiteInput list, SiteInput site) throws IOException {
+    Limits limits = context.settings().limits();
+    return context
+        .updating()
+        .update(list.path(), list.bytes(limits), site.path(), site.bytes(limits));
   }
 
   /**

@@ -73,7 +73,7 @@ class ArchitectureTest {
     "policy, source result yaml rule",
     "fix, source result yaml",
     "check, source result yaml site bind schema rule policy figures line fix",
-    "draft, source result yaml site line figures",
+    "draft, source result yaml site bind line figures change fix",
     "baseline, source result",
     "markup, ''",
     "diagram, source result site figures line markup",
