@@ -19,6 +19,7 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Converter;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.FoundReading;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Setting;
@@ -71,6 +72,10 @@ public final class ReferenceUnknown implements SiteRule {
     Commissioning record = site.commissioning().orNull();
     if (record != null) {
       check(record, units, items, context);
+    }
+    for (FoundReading found : site.readingsAsFound()) {
+      check(found.at(), "item of the chain", items, context);
+      check(found.firstSilent(), "item of the chain", items, context);
     }
     for (SuppressionEntry entry : site.suppressions()) {
       check(entry.unit(), "item of the chain", items, context);
