@@ -53,9 +53,9 @@ public final class DiagnosisText {
               + " left, "
               + segment.excluded()
               + " are excluded:");
-      candidates.stream()
-          .limit(MOST_CANDIDATES)
-          .forEach(one -> lines.addAll(candidate(one, candidates.indexOf(one) + 1)));
+      for (int at = 0; at < Math.min(candidates.size(), MOST_CANDIDATES); at++) {
+        lines.addAll(candidate(candidates.get(at), at + 1));
+      }
       if (candidates.size() > MOST_CANDIDATES) {
         lines.add("  and " + (candidates.size() - MOST_CANDIDATES) + " more groups");
       }
@@ -64,8 +64,8 @@ public final class DiagnosisText {
       lines.add("Next: measure " + FaultWords.of(segment.next()) + ".");
     } else if (left > 1) {
       lines.add(
-          "No other measurement tells these apart: look at each place, or exchange one part at a"
-              + " time.");
+          "No other measurement is sure to tell these apart: look at each place, or exchange one part"
+              + " at a time.");
     }
     return lines;
   }
@@ -85,10 +85,9 @@ public final class DiagnosisText {
 
   private static List<String> candidate(Candidate candidate, int number) {
     List<String> lines = new ArrayList<>();
-    String first = "  " + number + ". ";
-    for (int at = 0; at < candidate.faults().size(); at++) {
-      String lead = at == 0 ? first : " ".repeat(first.length() - 3) + "or ";
-      lines.add(lead + FaultWords.of(candidate.faults().get(at)));
+    String lead = "  " + number + ". ";
+    for (String words : FaultWords.merged(candidate.faults())) {
+      lines.add((lines.isEmpty() ? lead : " ".repeat(lead.length()) + "or ") + words);
     }
     return lines;
   }

@@ -3,9 +3,7 @@ package org.headhouse.linter.fault;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.headhouse.linter.fault.Measurement.Quantity;
@@ -92,10 +90,8 @@ class MeterRangesTest {
   private static void assertInside(FaultyPair look, Fault fault, Random random) {
     Expectation expectation = new Expectation(look);
     Choice choice = choice(random);
-    Map<Quantity, Integer> memory = new EnumMap<>(Quantity.class);
     for (Quantity quantity : Quantity.values()) {
       int item = random.nextInt(look.nodes.length);
-      memory.put(quantity, item);
       Span range = expectation.of(new Measurement(quantity, item));
       double found = truth(look, quantity, item, choice);
       double slack = ROUNDING * Math.max(quantity.isResistance() ? 1 : 0.1, Math.abs(found));
