@@ -40,10 +40,14 @@ public final class SegmentLine {
   private final Segment segment;
   private final @Nullable LineSettings line;
   private final List<Double> knownHopMetres;
+  private final double knownMetres;
   private final @Nullable List<Double> hopMetres;
   private final boolean endsChain;
+  private final @Nullable Unit head;
   private final int measuredAt;
   private final SitePolicy policy;
+  private @Nullable List<Bias> biases;
+  private @Nullable Double unitLoads;
   private @Nullable SegmentNetwork network;
   private boolean networkKnown;
 
@@ -53,22 +57,19 @@ public final class SegmentLine {
     this.line = site.line().orNull();
     this.endsChain = segment.last().index() == site.items().size() - 1;
     this.knownHopMetres = knownHopMetres(segment);
+    this.knownMetres = sum(knownHopMetres);
     this.hopMetres = isKnownThroughout(segment) ? knownHopMetres : null;
-    Unit head = site.head();
-    this.measuredAt = measuredAt(segment.items(), head);
-  }
-
-  private static int measuredAt(List<ChainItem> items, @Nullable Unit head) {
-    for (int i = 0; i < items.size(); i++) {
-      if (items.get(i).isSameItemAs(head)) {
-        return i;
-      }
-    }
-    return 0;
+    this.head = site.head();
+    this.measuredAt = MeasuredItems.near(segment, head);
   }
 
   private static boolean isKnownThroughout(Segment segment) {
-    return beforeLast(segment).stream().allMatch(item -> item.cableToNext().isGiven());
+    for (ChainItem item : beforeLast(segment)) {
+      if (!item.cableToNext().isGiven()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** With 0 where a length is not known. */
@@ -79,6 +80,14 @@ public final class SegmentLine {
       metres.add(length == null ? 0 : length.metres());
     }
     return List.copyOf(metres);
+  }
+
+  private static double sum(List<Double> hops) {
+    DoubleSummaryStatistics lengths = new DoubleSummaryStatistics();
+    for (double metres : hops) {
+      lengths.accept(metres);
+    }
+    return lengths.getSum();
   }
 
   private static List<ChainItem> beforeLast(Segment segment) {
@@ -113,16 +122,17 @@ public final class SegmentLine {
 
   /** What is known of that length: the cable is as long at least. */
   public double knownMetres() {
-    DoubleSummaryStatistics lengths = new DoubleSummaryStatistics();
-    for (double metres : knownHopMetres) {
-      lengths.accept(metres);
-    }
-    return lengths.getSum();
+    return knownMetres;
   }
 
   /** The bias that is fitted in this segment, in the order of the file. */
   public List<Bias> biases() {
-    return line == null ? List.of() : SegmentBias.of(segment, endsChain, line);
+    List<Bias> known = biases;
+    if (known == null) {
+      known = line == null ? List.of() : SegmentBias.of(segment, endsChain, line);
+      biases = known;
+    }
+    return known;
   }
 
   /** Those of {@link #biases()} that are more than the weak pulls that a device has built in. */
@@ -180,11 +190,16 @@ public final class SegmentLine {
 
   /** The sum of the unit loads of all items; one whose load is not known counts as one. */
   public double unitLoads() {
-    double sum = 0;
-    for (ChainItem item : segment.items()) {
-      sum += unitLoad(item);
+    Double known = unitLoads;
+    if (known == null) {
+      double sum = 0;
+      for (ChainItem item : segment.items()) {
+        sum += unitLoad(item);
+      }
+      known = sum;
+      unitLoads = known;
     }
-    return sum;
+    return known;
   }
 
   private double unitLoad(ChainItem item) {
@@ -229,6 +244,14 @@ public final class SegmentLine {
   /** The index of the item where the pair resistance is measured: the head unit, else the first. */
   public int measuredAt() {
     return measuredAt;
+  }
+
+  /** The places of the segment at which a meter has to be held. */
+  @Internal
+  public List<MeasuringPlace> measuringPlaces() {
+    return MeasuredItems.of(segment, head).stream()
+        .map(index -> new MeasuringPlace(this, index))
+        .toList();
   }
 
   /**

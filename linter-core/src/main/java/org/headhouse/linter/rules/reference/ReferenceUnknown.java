@@ -54,7 +54,8 @@ public final class ReferenceUnknown implements SiteRule {
       return;
     }
     Known units = new Known(names(site.units()));
-    Known items = new Known(names(site.items()));
+    boolean unitsOnly = site.items().size() == site.units().size();
+    Known items = unitsOnly ? units : new Known(names(site.items()));
     WeatherStation station = site.weatherStation().orNull();
     if (station != null) {
       check(station.at(), "unit", units, context);
