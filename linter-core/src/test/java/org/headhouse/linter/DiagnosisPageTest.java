@@ -44,8 +44,7 @@ class DiagnosisPageTest {
   void eachVisitLeavesWhatThePageSays(String visit) throws IOException {
     String site = block("example: site") + block("readings: " + visit);
     List<SiteDiagnosis> diagnoses = new ArrayList<>();
-    linter()
-        .diagnose(Stream.of(SiteInput.text("willow-end.yaml", site)), diagnoses::add);
+    linter().diagnose(Stream.of(SiteInput.text("willow-end.yaml", site)), diagnoses::add);
     assertThat(String.join("\n", DiagnosisText.of(diagnoses.get(0))) + "\n")
         .isEqualTo(block("output: " + visit));
   }

@@ -435,7 +435,10 @@ class CommandTest {
   @Test
   void readingsAreDiagnosed() throws IOException {
     int code =
-        run("diagnose", "--readings={at: Propagation, pair-resistance: 5 ohm}", "--outputDirectory=o");
+        run(
+            "diagnose",
+            "--readings={at: Propagation, pair-resistance: 5 ohm}",
+            "--outputDirectory=o");
     assertThat(code).isZero();
     assertThat(out).startsWith("Before you measure resistance").contains("The readings do not fit");
     assertThat(folder.resolve("o/diagnosis.json")).content().contains("\"pair-shorted\"");

@@ -88,8 +88,8 @@ class SiteDiagnosisTest {
   void belowZeroSaysSwapped() throws IOException {
     SegmentDiagnosis segment =
         segment(0, "{at: A, idle-voltage: 0.24 V}, {at: C, idle-voltage: -0.23 V}");
-    assertThat(faults(segment)).containsExactly(
-            "conductors-swapped A", "conductors-swapped B", "conductors-swapped C");
+    assertThat(faults(segment))
+        .containsExactly("conductors-swapped A", "conductors-swapped B", "conductors-swapped C");
   }
 
   @Test
@@ -120,11 +120,13 @@ class SiteDiagnosisTest {
     SegmentDiagnosis segment = segment(0, "{first-silent: C}");
     assertThat(segment.agrees()).isFalse();
     assertThat(faults(segment))
-        .contains("unit-unpowered C", "conductors-swapped C", "pair-shorted C", "conductor-open B-C")
+        .contains(
+            "unit-unpowered C", "conductors-swapped C", "pair-shorted C", "conductor-open B-C")
         .doesNotContain("unit-unpowered B", "conductors-swapped B", "pair-shorted B");
     assertThat(segment.candidates())
         .flatExtracting(Candidate::faults)
-        .doesNotContain(new NamedFault("conductor-open", List.of("A", "B"), null, List.of("D0", "D1")))
+        .doesNotContain(
+            new NamedFault("conductor-open", List.of("A", "B"), null, List.of("D0", "D1")))
         .contains(new NamedFault("conductor-open", List.of("B", "C"), null, List.of("D0", "D1")));
   }
 
@@ -156,7 +158,8 @@ class SiteDiagnosisTest {
   })
   void whatIsMissingIsReported(String text, String other, String reason) throws IOException {
     SiteDiagnosis site =
-        diagnosis(SITE.replaceFirst(text, other == null ? "" : other), "{at: A, idle-voltage: 1 V}");
+        diagnosis(
+            SITE.replaceFirst(text, other == null ? "" : other), "{at: A, idle-voltage: 1 V}");
     SegmentDiagnosis segment = site.segments().get(0);
     assertThat(segment.notJudged()).containsExactly(reason);
     assertThat(segment.agrees()).isNull();
@@ -180,11 +183,19 @@ class SiteDiagnosisTest {
     for (String found : List.of("", "as-found: [{at: A, pair-resistance: 61 ohm}]\n")) {
       linter.diagnose(Stream.of(SiteInput.text("elm-row.yaml", SITE + record + found)), sites::add);
     }
-    assertThat(sites).extracting(site -> site.segments().get(0).agrees()).containsExactly(false, true);
+    assertThat(sites)
+        .extracting(site -> site.segments().get(0).agrees())
+        .containsExactly(false, true);
   }
 
   @ParameterizedTest
-  @CsvSource({"'{at: A, pair-resistance: 118}'", "'[{pair-resistance: 118 ohm}]'", "'118 ohm'", "''", "'['"})
+  @CsvSource({
+    "'{at: A, pair-resistance: 118}'",
+    "'[{pair-resistance: 118 ohm}]'",
+    "'118 ohm'",
+    "''",
+    "'['"
+  })
   void readingsThatAreNotUnderstoodAreRefused(String readings) {
     assertThatThrownBy(() -> diagnosis(SITE, readings))
         .isInstanceOf(IllegalArgumentException.class)

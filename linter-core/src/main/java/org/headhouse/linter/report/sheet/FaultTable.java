@@ -139,7 +139,8 @@ record FaultTable(
     String unit = ohms ? Math.abs(value) >= 1e4 ? " kohm" : " ohm" : " V";
     double shown = ohms && Math.abs(value) >= 1e4 ? value / 1e3 : value;
     String digits = String.format(Locale.ROOT, ohms ? "%.2f" : "%.4f", shown);
-    return digits.replaceFirst("\\.?0+$", "") + unit;
+    String shortest = digits.replaceFirst("\\.?0+$", "");
+    return (shortest.equals("-0") ? "0" : shortest) + unit;
   }
 
   private static List<String> faults(SegmentPlan.Group group) {
@@ -151,7 +152,8 @@ record FaultTable(
     if (group.isOpen()) {
       faults.add("more measurements leave fewer: put the readings into the goal diagnose");
     } else if (group.faults().size() + (group.sound() ? 1 : 0) > 1) {
-      faults.add("no meter is sure to tell these apart: look at each place, or exchange one part at a time");
+      faults.add(
+          "no meter is sure to tell these apart: look at each place, or exchange one part at a time");
     }
     return faults;
   }
