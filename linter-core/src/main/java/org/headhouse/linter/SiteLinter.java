@@ -18,12 +18,15 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.headhouse.linter.baseline.BaselineSelection;
 import org.headhouse.linter.batch.CheckRun;
+import org.headhouse.linter.batch.DiagnosisRun;
 import org.headhouse.linter.batch.FiguresRun;
 import org.headhouse.linter.batch.FixRun;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
+import org.headhouse.linter.check.ReadingsText;
+import org.headhouse.linter.diagnosis.SiteDiagnosis;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.SiteUpdate;
@@ -162,6 +165,30 @@ public final class SiteLinter {
    */
   public List<Notification> figures(Stream<SiteInput> inputs, Consumer<SiteFigures> taker) {
     return new FiguresRun(context).over(inputs.iterator(), taker);
+  }
+
+  /**
+   * Compares the readings of a stream of files or texts with what each single fault would make a
+   * meter show: those as found, else those of the latest record. The files are not checked.
+   *
+   * @param taker gets the diagnoses in the order of the files, of sites without readings as well
+   * @return what kept files from having one
+   * @throws IllegalStateException where the thread is interrupted, which it then still is
+   */
+  public List<Notification> diagnose(Stream<SiteInput> inputs, Consumer<SiteDiagnosis> taker) {
+    return new DiagnosisRun(context, null).over(inputs.iterator(), taker);
+  }
+
+  /**
+   * The same with readings that are not in the files.
+   *
+   * @param readings as a file has them under {@code as-found}: a list in either form of YAML
+   * @throws IllegalArgumentException where the readings are not understood
+   */
+  public List<Notification> diagnose(
+      Stream<SiteInput> inputs, String readings, Consumer<SiteDiagnosis> taker) {
+    return new DiagnosisRun(context, ReadingsText.readings(readings))
+        .over(inputs.iterator(), taker);
   }
 
   /**

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.bind.Bound;
 import org.headhouse.linter.bind.SiteBinder;
+import org.headhouse.linter.diagnosis.SiteDiagnoser;
+import org.headhouse.linter.diagnosis.SiteDiagnosis;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -19,6 +21,7 @@ import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.FoundReading;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
@@ -168,6 +171,23 @@ public final class SiteCheck {
         : SiteFigures.of(
             SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(),
             setup.sitePolicy());
+  }
+
+  /**
+   * What readings say of the site in one file, or null where the file cannot be read as YAML.
+   *
+   * @param readings that count in place of those of the file; null for those of the file
+   */
+  public @Nullable SiteDiagnosis diagnosis(
+      String path, byte[] bytes, @Nullable List<FoundReading> readings) {
+    Document document = SiteDocument.read(path, bytes, setup.limits());
+    var root = document.root();
+    return root == null
+        ? null
+        : SiteDiagnoser.diagnose(
+            SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(),
+            setup.sitePolicy(),
+            readings);
   }
 
   private List<Result> suppressed(

@@ -431,4 +431,24 @@ class CommandTest {
             "No device types; policy: north/linter.yaml\nNo device types; policy:"
                 + " south/linter.yaml\n");
   }
+
+  @Test
+  void readingsAreDiagnosed() throws IOException {
+    int code =
+        run(
+            "diagnose",
+            "--readings={at: Propagation, pair-resistance: 5 ohm}",
+            "--outputDirectory=o");
+    assertThat(code).isZero();
+    assertThat(out).startsWith("Before you measure resistance").contains("The readings do not fit");
+    assertThat(folder.resolve("o/diagnosis.json")).content().contains("\"pair-shorted\"");
+  }
+
+  @Test
+  void readingsGoWithADiagnosisOnly() {
+    assertThat(run("--readings={at: Propagation, pair-resistance: 5 ohm}")).isEqualTo(2);
+    assertThat(err).contains("--readings goes with diagnose");
+    assertThat(run("diagnose", "--readings=five ohm")).isEqualTo(2);
+    assertThat(err).contains("the readings are not understood");
+  }
 }

@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /** The circuit simulator ngspice, a program of its own, run on operating points. */
-final class Ngspice {
+public final class Ngspice {
   private final Path program;
   private final Path folder;
 
@@ -28,7 +28,7 @@ final class Ngspice {
    *
    * @param folder for netlists and what comes of them
    */
-  static Ngspice in(Path folder) {
+  public static Ngspice in(Path folder) {
     for (String path : System.getenv("PATH").split(File.pathSeparator, -1)) {
       Path program = Path.of(path, "ngspice");
       if (Files.isExecutable(program)) {
@@ -42,7 +42,8 @@ final class Ngspice {
   }
 
   /** The voltages of all nodes of a netlist against node 0, by the name of the node. */
-  Map<String, Double> operatingPoint(String elements) throws IOException, InterruptedException {
+  public Map<String, Double> operatingPoint(String elements)
+      throws IOException, InterruptedException {
     Path netlist = folder.resolve("line.cir");
     Path raw = folder.resolve("line.raw");
     Files.deleteIfExists(raw);

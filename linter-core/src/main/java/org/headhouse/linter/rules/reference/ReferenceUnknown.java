@@ -22,6 +22,7 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Converter;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.FoundReading;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Measured;
@@ -83,11 +84,21 @@ public final class ReferenceUnknown implements SiteRule {
     if (record != null) {
       record.records().forEach(one -> check(one, units, items, old, context));
     }
+    for (FoundReading found : site.readingsAsFound()) {
+      // Spelt like another item it would be read there.
+      checkProposed(found.at(), items, old, context);
+      checkProposed(found.firstSilent(), items, old, context);
+    }
     for (SuppressionEntry entry : site.suppressions()) {
-      if (items.lack(entry.unit())) {
-        // Spelt like another unit it would hide the faults of that one.
-        report(entry.unit(), ITEM, items, items.remedy(ITEM), FixKind.PROPOSED, old, context);
-      }
+      // Spelt like another unit it would hide the faults of that one.
+      checkProposed(entry.unit(), items, old, context);
+    }
+  }
+
+  private static void checkProposed(
+      Setting<String> reference, Known items, OldNames old, RuleContext context) {
+    if (items.lack(reference)) {
+      report(reference, ITEM, items, items.remedy(ITEM), FixKind.PROPOSED, old, context);
     }
   }
 
