@@ -22,12 +22,14 @@ final class EdgeRings {
   private final RingingLine line;
   private final WaveNetwork network;
   private final WaveRun run;
+  private final double workOfStep;
   private double workLeft;
 
   EdgeRings(WaveNetwork network) {
     this.line = network.segment();
     this.network = network;
     this.run = new WaveRun(network);
+    this.workOfStep = network.nodes() + (double) network.stepsOfLines() / STEPS_BETWEEN_LOOKS;
   }
 
   /**
@@ -65,7 +67,7 @@ final class EdgeRings {
     int[] last = new int[allowed.length];
     int step = 1;
     while (step <= limitSteps && workLeft >= 0 && !isOver(step, least)) {
-      workLeft -= network.nodes();
+      workLeft -= workOfStep;
       double passed = step * network.stepSeconds() / line.followedEdgeSeconds();
       run.advance(root, -Math.max(0, 1 - passed));
       for (int item = 0; item < allowed.length; item++) {
@@ -104,10 +106,10 @@ final class EdgeRings {
         line.leastLoopOhmsPerMetre() > 0
             ? line.greatestLoopOhmsPerMetre() / line.leastLoopOhmsPerMetre()
             : 1;
-    double[] warmest = tree.state(-Levels.DRIVER_VOLTS, scale, true).volts();
+    SteadyTree.State warmest = tree.state(-Levels.DRIVER_VOLTS, scale, true);
     double[] allowed = new double[line.branches().size()];
     for (int item = 0; item < allowed.length; item++) {
-      double headroom = -warmest[network.nodeOf(item)] - line.wantedVolts();
+      double headroom = -warmest.volts(network.nodeOf(item)) - line.wantedVolts();
       allowed[item] =
           item == sender ? Double.POSITIVE_INFINITY : SHARE_OF_HEADROOM * headroom / SWING_VOLTS;
     }

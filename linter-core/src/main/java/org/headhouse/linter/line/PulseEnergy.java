@@ -24,6 +24,8 @@ final class PulseEnergy {
   }
 
   /**
+   * The energy by sender.
+   *
    * @param farads what hangs on each item, its stub with it
    * @return in joules, in the order of the chain
    */

@@ -78,6 +78,15 @@ public record RingingLine(
     return edgeSeconds() - followedEdgeSeconds();
   }
 
+  /** Trunk and stubs. */
+  double cableMetres() {
+    double metres = circuit.lengthMetres();
+    for (Branch branch : branches) {
+      metres += branch.stubMetres();
+    }
+    return metres;
+  }
+
   /** The circuit with its cable at its warmest. */
   SegmentCircuit warmest() {
     return circuit.withOhmsPerMetre(cable.greatestOhmsPerMetre());

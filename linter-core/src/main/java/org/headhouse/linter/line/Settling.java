@@ -23,6 +23,9 @@ public record Settling(double seconds, @Nullable Pair worst) {
   /** A segment that is short beside the edge hardly rings. */
   private static final int MOST_STEPS_OF_EDGE = 64;
 
+  /** More is no line, but a file can have it: some 1000 km. */
+  private static final double MOST_STEPS_OF_LINES = 1e6;
+
   /** The indices of two items in their segment. */
   public record Pair(int sender, int receiver) {}
 
@@ -48,6 +51,9 @@ public record Settling(double seconds, @Nullable Pair worst) {
   public static Settling of(RingingLine line, double work) {
     double quick = quickSeconds(line);
     double stepSeconds = stepSeconds(line);
+    if (line.cableMetres() / line.metresPerSecond() / stepSeconds > MOST_STEPS_OF_LINES) {
+      return new Settling(quick, null);
+    }
     Settling followed =
         new EdgeRings(WaveNetwork.of(line, stepSeconds))
             .longest((int) Math.ceil(quick / stepSeconds), work);

@@ -53,13 +53,25 @@ final class SteadyTree {
     return stepsFromRoot[node];
   }
 
-  /**
-   * Voltages and currents.
-   *
-   * @param volts at each node
-   * @param amperes in each line, from its first node to its second
-   */
-  record State(double[] volts, double[] amperes) {}
+  /** Voltages and currents. */
+  static final class State {
+    private final double[] volts;
+    private final double[] amperes;
+
+    private State(double[] volts, double[] amperes) {
+      this.volts = volts;
+      this.amperes = amperes;
+    }
+
+    double volts(int node) {
+      return volts[node];
+    }
+
+    /** In a line, from its first node to its second. */
+    double amperes(int line) {
+      return amperes[line];
+    }
+  }
 
   /**
    * The state for a voltage of the sender.

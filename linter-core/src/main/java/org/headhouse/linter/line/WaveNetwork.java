@@ -135,6 +135,15 @@ final class WaveNetwork {
     return lines;
   }
 
+  /** The steps of all lines together. */
+  long stepsOfLines() {
+    long steps = 0;
+    for (Line line : lines) {
+      steps += line.steps();
+    }
+    return steps;
+  }
+
   /** The node of an item's terminals. */
   int nodeOf(int item) {
     return nodeOf[item];

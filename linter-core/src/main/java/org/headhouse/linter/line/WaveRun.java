@@ -90,13 +90,13 @@ final class WaveRun {
   /** Everything as far from its final value as that is from zero. */
   void begin(SteadyTree.State end) {
     for (int node = 0; node < volts.length; node++) {
-      volts[node] = -end.volts()[node];
+      volts[node] = -end.volts(node);
       capacitorAmperes[node] = 0;
       blockedAmperes[node] = 0;
       blockedVolts[node] = volts[node];
     }
     for (int line = 0; line < lines; line++) {
-      double amperes = -end.amperes()[line];
+      double amperes = -end.amperes(line);
       double middle = volts[from[line]] - halfOhms[line] * amperes;
       Arrays.fill(towardsTo[line], middle + impedanceOhms * amperes);
       Arrays.fill(towardsFrom[line], middle - impedanceOhms * amperes);

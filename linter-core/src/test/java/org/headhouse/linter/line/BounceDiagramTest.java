@@ -3,6 +3,7 @@ package org.headhouse.linter.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -30,10 +31,10 @@ class BounceDiagramTest {
     List<RingingLine.Branch> all =
         branches.length == 0 ? List.of(none, last) : List.of(none, branches[0], last);
     List<Double> hops = branches.length == 0 ? List.of(10.0) : List.of(10.0, 10.0);
-    List<SegmentItem> items =
-        all.stream()
-            .map(branch -> new SegmentItem("", 0, branch == last ? end : null, null))
-            .toList();
+    List<SegmentItem> items = new ArrayList<>();
+    for (int item = 0; item < all.size(); item++) {
+      items.add(new SegmentItem("", 0, item == all.size() - 1 ? end : null, null));
+    }
     return new RingingLine(
         new SegmentCircuit(items, hops, ohmsPerMetre),
         new CableSpread(ohmsPerMetre, ohmsPerMetre),
@@ -56,7 +57,7 @@ class BounceDiagramTest {
       run.advance(0, 0);
     }
     int node = network.nodeOf(item);
-    return end.volts()[node] + run.difference(node);
+    return end.volts(node) + run.difference(node);
   }
 
   @ParameterizedTest

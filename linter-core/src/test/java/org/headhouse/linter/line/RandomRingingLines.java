@@ -3,6 +3,7 @@ package org.headhouse.linter.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 
 /** Segments whose edges ring: ends matched, missing or with a capacitor, stubs of 2 m and more. */
 final class RandomRingingLines {
@@ -56,7 +57,7 @@ final class RandomRingingLines {
         0.2);
   }
 
-  private Terminator terminator(double impedance) {
+  private @Nullable Terminator terminator(double impedance) {
     int kind = random.nextInt(8);
     return kind < 5
         ? Terminator.resistor(kind == 4 ? 150 : impedance)

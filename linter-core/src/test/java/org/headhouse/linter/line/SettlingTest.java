@@ -61,4 +61,20 @@ class SettlingTest {
     assertThat(settling.worst()).isNull();
     assertThat(settling.seconds()).isEqualTo(Settling.quickSeconds(line));
   }
+
+  /** A length of nine digits is no cable, but a file can have it. */
+  @Test
+  void aCableOfAMillionKilometresIsNotFollowed() {
+    SegmentItem end = new SegmentItem("", 1, Terminator.resistor(120), null);
+    RingingLine line =
+        new RingingLine(
+            new SegmentCircuit(List.of(end, end), List.of(999_999_999.0), 1e-9),
+            new CableSpread(1e-9, 1e-9),
+            Collections.nCopies(2, new RingingLine.Branch(0, 0, 0)),
+            120,
+            2e8,
+            1e-7,
+            0.2);
+    assertThat(Settling.of(line, 3e8).worst()).isNull();
+  }
 }
