@@ -29,8 +29,6 @@ import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.VentControl;
 import org.headhouse.linter.site.Vents;
 import org.headhouse.linter.source.Place;
-import org.headhouse.linter.yaml.Cursor;
-import org.jspecify.annotations.Nullable;
 
 /** Binds the items of a chain, in order. */
 final class ChainBinder {
@@ -86,10 +84,10 @@ final class ChainBinder {
 
   ChainItem item(ValueReader value) {
     int position = index++;
-    ItemKind kind = kind(value.cursor());
     Setting<ChainItem> item =
         value.mapping(
             (keys, place) -> {
+              ItemKind kind = kind(keys);
               ItemIdentity identity = identity(keys.required(kind.word()), place, position);
               return switch (kind) {
                 case UNIT -> unit(keys, identity);
@@ -101,10 +99,10 @@ final class ChainBinder {
     return item.optional().orElseGet(() -> unknown(item.place(), position));
   }
 
-  private static ItemKind kind(@Nullable Cursor cursor) {
-    for (ItemKind kind : TELLING) {
-      if (cursor != null && cursor.entry(kind.word()) != null) {
-        return kind;
+  private static ItemKind kind(MappingReader keys) {
+    for (int i = 0; i < TELLING.size(); i++) {
+      if (keys.has(TELLING.get(i).word())) {
+        return TELLING.get(i);
       }
     }
     return ItemKind.UNIT;

@@ -9,14 +9,15 @@ import org.jspecify.annotations.Nullable;
 /**
  * The keys of one mapping, taken one by one; {@link #end} then reports whether any was left.
  *
- * <p>Keys are looked for from where the last one was found, since most files keep the usual order.
- * Each is asked for once.
+ * <p>Keys are looked for from where the last one was found, since most files keep the usual order,
+ * and only where a key of the same hash is there. Each is asked for once.
  */
 final class MappingReader {
   private final BindingIssues issues;
   private final Cursor cursor;
   private final List<Mapping.Entry> entries;
   private final Place owner;
+  private final long hashes;
   private int next;
   private int taken;
 
@@ -31,12 +32,38 @@ final class MappingReader {
   MappingReader(Cursor cursor, Mapping mapping, Place owner, BindingIssues issues) {
     this.cursor = cursor;
     this.entries = mapping.entries();
+    this.hashes = hashes(entries);
     this.owner = owner;
     this.issues = issues;
   }
 
+  private static long hashes(List<Mapping.Entry> entries) {
+    long bits = 0;
+    for (int at = 0; at < entries.size(); at++) {
+      bits |= bit(entries.get(at).key().text());
+    }
+    return bits;
+  }
+
+  private static long bit(String key) {
+    int hash = key.hashCode();
+    return 1L << (hash ^ (hash >>> 8) ^ (hash >>> 16));
+  }
+
+  /** Whether a key is there, taken or not. */
+  boolean has(String key) {
+    return mayHave(key) && find(key, 0, entries.size()) >= 0;
+  }
+
+  private boolean mayHave(String key) {
+    return (hashes & bit(key)) != 0;
+  }
+
   /** A key that may be missing. */
   ValueReader optional(String key) {
+    if (!mayHave(key)) {
+      return missing();
+    }
     int at = find(key, next, entries.size());
     if (at < 0 && !inOrder) {
       at = find(key, 0, next);

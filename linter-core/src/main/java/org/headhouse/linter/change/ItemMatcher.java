@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  * <p>A device of another type, or with another serial number, is another device. Under the same
  * name and between the same items it is exchanged for the earlier one; elsewhere it is new.
  */
-final class ItemMatcher {
+@Internal
+public final class ItemMatcher {
   private static final int NONE = -1;
 
   private final List<ChainItem> before;
@@ -34,7 +36,7 @@ final class ItemMatcher {
   }
 
   /** All items of both states, along the later chain; one that left stands where it was. */
-  static List<TrackedItem> of(Site before, Site after) {
+  public static List<TrackedItem> of(Site before, Site after) {
     ItemMatcher items = new ItemMatcher(before, after);
     items.match(ItemMatcher::sameName);
     items.matchExchanged();

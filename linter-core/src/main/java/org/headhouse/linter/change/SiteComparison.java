@@ -1,9 +1,12 @@
 package org.headhouse.linter.change;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import org.headhouse.linter.materials.MaterialChange;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
@@ -33,7 +36,18 @@ public final class SiteComparison {
         before.source().path(),
         differences,
         work,
-        ConsequenceFinder.of(before, after, differences, work instanceof FieldWork.Plan));
+        ConsequenceFinder.of(before, after, differences, work instanceof FieldWork.Plan),
+        work instanceof FieldWork.Plan ? materials(before, after, items) : MaterialChange.NONE);
+  }
+
+  private static MaterialChange materials(Site before, Site after, List<TrackedItem> items) {
+    Map<Integer, Integer> laterOf = new HashMap<>();
+    for (TrackedItem item : items) {
+      if (item.before() != null && item.after() != null) {
+        laterOf.put(item.before().index(), item.after().index());
+      }
+    }
+    return MaterialChange.between(before, after, laterOf);
   }
 
   /** The id of a site, or the path of its file where it has none. */

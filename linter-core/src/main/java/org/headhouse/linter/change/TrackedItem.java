@@ -6,6 +6,7 @@ import org.headhouse.linter.site.CommModule;
 import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Two are the same only if they are one object.
  */
-final class TrackedItem {
+@Internal
+public final class TrackedItem {
   private final @Nullable ChainItem before;
   private final @Nullable ChainItem after;
 
@@ -25,11 +27,13 @@ final class TrackedItem {
     this.after = after;
   }
 
-  @Nullable ChainItem before() {
+  /** The item in the earlier state, or null where it joins. */
+  public @Nullable ChainItem before() {
     return before;
   }
 
-  @Nullable ChainItem after() {
+  /** The item in the later state, or null where it leaves. */
+  public @Nullable ChainItem after() {
     return after;
   }
 

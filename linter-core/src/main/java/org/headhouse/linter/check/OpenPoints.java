@@ -24,7 +24,7 @@ final class OpenPoints {
    * file, so that only one that has the mark somewhere is searched for them.
    */
   static List<Finding> of(Document document, Site site) {
-    if (!document.source().text().contains(MARK)) {
+    if (!hasMark(document.source().text())) {
       return List.of();
     }
     boolean live = site.stage().is(Stage.COMMISSIONED);
@@ -36,6 +36,20 @@ final class OpenPoints {
       }
     }
     return findings;
+  }
+
+  /** Whether the mark follows a number sign, which need not begin a comment. */
+  private static boolean hasMark(String text) {
+    for (int sign = text.indexOf('#'); sign >= 0; sign = text.indexOf('#', sign + 1)) {
+      int at = sign + 1;
+      while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+        at++;
+      }
+      if (text.startsWith(MARK, at)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Finding finding(Comment comment) {

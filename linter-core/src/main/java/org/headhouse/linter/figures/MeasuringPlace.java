@@ -1,7 +1,5 @@
 package org.headhouse.linter.figures;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Side;
@@ -31,17 +29,5 @@ public record MeasuringPlace(SegmentLine line, int index) {
   public String called() {
     Side side = side();
     return item().called() + (side == null ? "" : ", side " + side.word());
-  }
-
-  /** Where a segment is measured: at the head unit or the side out of its repeater, and far off. */
-  public static List<MeasuringPlace> ofSegment(SegmentLine line) {
-    int near = line.measuredAt();
-    int last = line.segment().items().size() - 1;
-    List<MeasuringPlace> places = new ArrayList<>(2);
-    places.add(new MeasuringPlace(line, near));
-    if (last > 0) {
-      places.add(new MeasuringPlace(line, near == last ? 0 : last));
-    }
-    return places;
   }
 }

@@ -13,6 +13,7 @@ import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Cable;
+import org.headhouse.linter.site.Capacitance;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.IdleBias;
 import org.headhouse.linter.site.Interval;
@@ -30,6 +31,7 @@ import org.jspecify.annotations.Nullable;
 /** One segment of a site with its circuit and its figures. For one thread at a time. */
 public final class SegmentLine {
   private static final double USUAL_CELSIUS = 20;
+  private static final double SPEED_OF_LIGHT = StubLimit.SPEED_OF_LIGHT_METRES_PER_SECOND;
 
   /** Sums of eighths of a unit load are exact, those of thirds are not. */
   private static final double ROUNDING_UNIT_LOADS = 1e-9;
@@ -40,35 +42,40 @@ public final class SegmentLine {
   private final Segment segment;
   private final @Nullable LineSettings line;
   private final List<Double> knownHopMetres;
+  private final double knownMetres;
   private final @Nullable List<Double> hopMetres;
   private final boolean endsChain;
+  private final @Nullable Unit head;
   private final int measuredAt;
   private final SitePolicy policy;
+  private @Nullable List<Bias> biases;
+  private @Nullable Double unitLoads;
+  private final int segments;
   private @Nullable SegmentNetwork network;
   private boolean networkKnown;
+  private @Nullable SegmentRinging ringing;
+  private boolean ringingKnown;
 
   SegmentLine(Segment segment, Site site, SitePolicy policy) {
     this.segment = segment;
     this.policy = policy;
+    this.segments = site.segments().size();
     this.line = site.line().orNull();
     this.endsChain = segment.last().index() == site.items().size() - 1;
     this.knownHopMetres = knownHopMetres(segment);
+    this.knownMetres = sum(knownHopMetres);
     this.hopMetres = isKnownThroughout(segment) ? knownHopMetres : null;
-    Unit head = site.head();
-    this.measuredAt = measuredAt(segment.items(), head);
-  }
-
-  private static int measuredAt(List<ChainItem> items, @Nullable Unit head) {
-    for (int i = 0; i < items.size(); i++) {
-      if (items.get(i).isSameItemAs(head)) {
-        return i;
-      }
-    }
-    return 0;
+    this.head = site.head();
+    this.measuredAt = MeasuredItems.near(segment, head);
   }
 
   private static boolean isKnownThroughout(Segment segment) {
-    return beforeLast(segment).stream().allMatch(item -> item.cableToNext().isGiven());
+    for (ChainItem item : beforeLast(segment)) {
+      if (!item.cableToNext().isGiven()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** With 0 where a length is not known. */
@@ -79,6 +86,14 @@ public final class SegmentLine {
       metres.add(length == null ? 0 : length.metres());
     }
     return List.copyOf(metres);
+  }
+
+  private static double sum(List<Double> hops) {
+    DoubleSummaryStatistics lengths = new DoubleSummaryStatistics();
+    for (double metres : hops) {
+      lengths.accept(metres);
+    }
+    return lengths.getSum();
   }
 
   private static List<ChainItem> beforeLast(Segment segment) {
@@ -113,16 +128,17 @@ public final class SegmentLine {
 
   /** What is known of that length: the cable is as long at least. */
   public double knownMetres() {
-    DoubleSummaryStatistics lengths = new DoubleSummaryStatistics();
-    for (double metres : knownHopMetres) {
-      lengths.accept(metres);
-    }
-    return lengths.getSum();
+    return knownMetres;
   }
 
   /** The bias that is fitted in this segment, in the order of the file. */
   public List<Bias> biases() {
-    return line == null ? List.of() : SegmentBias.of(segment, endsChain, line);
+    List<Bias> known = biases;
+    if (known == null) {
+      known = line == null ? List.of() : SegmentBias.of(segment, endsChain, line);
+      biases = known;
+    }
+    return known;
   }
 
   /** Those of {@link #biases()} that are more than the weak pulls that a device has built in. */
@@ -180,11 +196,16 @@ public final class SegmentLine {
 
   /** The sum of the unit loads of all items; one whose load is not known counts as one. */
   public double unitLoads() {
-    double sum = 0;
-    for (ChainItem item : segment.items()) {
-      sum += unitLoad(item);
+    Double known = unitLoads;
+    if (known == null) {
+      double sum = 0;
+      for (ChainItem item : segment.items()) {
+        sum += unitLoad(item);
+      }
+      known = sum;
+      unitLoads = known;
     }
-    return sum;
+    return known;
   }
 
   private double unitLoad(ChainItem item) {
@@ -208,6 +229,19 @@ public final class SegmentLine {
     return network;
   }
 
+  /**
+   * How long its edges ring; null where a part of what that needs is not known, and where a fault
+   * of the levels has a result of its own.
+   */
+  @Internal
+  public @Nullable SegmentRinging ringing() {
+    if (!ringingKnown) {
+      ringing = overloadedDriver() == null ? SegmentRinging.of(this, segments, policy) : null;
+      ringingKnown = true;
+    }
+    return ringing;
+  }
+
   /** What the formulas need of the segment; null where a part of it is not known. */
   public @Nullable SegmentCircuit circuit() {
     SegmentNetwork known = network();
@@ -229,6 +263,14 @@ public final class SegmentLine {
   /** The index of the item where the pair resistance is measured: the head unit, else the first. */
   public int measuredAt() {
     return measuredAt;
+  }
+
+  /** The places of the segment at which a meter has to be held. */
+  @Internal
+  public List<MeasuringPlace> measuringPlaces() {
+    return MeasuredItems.of(segment, head).stream()
+        .map(index -> new MeasuringPlace(this, index))
+        .toList();
   }
 
   /**
@@ -371,6 +413,27 @@ public final class SegmentLine {
     double usual =
         policy.velocityFactor() > 0 ? policy.velocityFactor() : StubLimit.LEAST_VELOCITY_FACTOR;
     return own == null || own <= 0 ? usual : own;
+  }
+
+  /**
+   * How fast a signal runs in the cable. Where impedance and capacitance say something else than
+   * the velocity factor, the slower: then an edge rings for longer.
+   */
+  double metresPerSecond() {
+    Cable cable = line == null ? null : line.cable().orNull();
+    Capacitance held = cable == null ? null : cable.capacitance().orNull();
+    Double impedance = impedanceOhms();
+    double byFactor = velocityFactor() * SPEED_OF_LIGHT;
+    if (cable == null
+        || held == null
+        || impedance == null
+        || held.farads() <= 0
+        || impedance <= 0) {
+      return byFactor;
+    }
+    double byCapacitance = 1 / (impedance * held.farads());
+    double most = cable.velocityFactor().isGiven() ? byFactor : SPEED_OF_LIGHT;
+    return Math.min(most, byCapacitance);
   }
 
   /** The last item up to which no more than some metres of cable are known; the first at least. */

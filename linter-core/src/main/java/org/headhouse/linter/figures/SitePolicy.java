@@ -22,6 +22,7 @@ import org.headhouse.linter.site.ExcludedAddresses;
  * @param tolerances by how much the parts of a line may differ from what is written on them
  * @param velocityFactor the speed of a signal in a cable that says nothing, as a share of that of
  *     light
+ * @param usualInterface what a device has whose type says nothing
  */
 public record SitePolicy(
     TransactionTimes times,
@@ -33,7 +34,8 @@ public record SitePolicy(
     double signalMarginVolts,
     double meterShare,
     Tolerances tolerances,
-    double velocityFactor) {
+    double velocityFactor,
+    UsualInterface usualInterface) {
 
   /** The values where the policy gives none (common practice, no source). */
   public static final SitePolicy DEFAULT =
@@ -47,7 +49,8 @@ public record SitePolicy(
           0,
           MeterAccuracy.HAND_METER_OHMS.shareOfReading(),
           Tolerances.USUAL,
-          StubLimit.LEAST_VELOCITY_FACTOR);
+          StubLimit.LEAST_VELOCITY_FACTOR,
+          UsualInterface.DEFAULT);
 
   /** The least idle voltage at any item, at the worst corner of its parts. */
   public double wantedIdleVolts() {

@@ -44,10 +44,11 @@ public record ReadingAge(double periodsSeconds, double otherSeconds, double fram
   /** The longest that any of the polls holds the line; 0 without any. */
   public static double longestSeconds(
       SerialFormat serial, List<PollLoad> polls, boolean oneSilent) {
-    return polls.stream()
-        .mapToDouble(poll -> poll.longestSeconds(serial, oneSilent))
-        .max()
-        .orElse(0);
+    double longest = 0;
+    for (PollLoad poll : polls) {
+      longest = Math.max(longest, poll.longestSeconds(serial, oneSilent));
+    }
+    return longest;
   }
 
   /** From when a broadcast is due until its reading is there: {@code r}. */

@@ -1,7 +1,9 @@
 package org.headhouse.linter.line;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,7 +27,12 @@ public record Traffic(
 
   /** All polls over the line. */
   public List<PollLoad> polls() {
-    return Stream.concat(zonePolls.stream(), equipmentPolls.stream()).toList();
+    if (equipmentPolls.isEmpty() || zonePolls.isEmpty()) {
+      return equipmentPolls.isEmpty() ? zonePolls : equipmentPolls;
+    }
+    List<PollLoad> all = new ArrayList<>(zonePolls);
+    all.addAll(equipmentPolls);
+    return Collections.unmodifiableList(all);
   }
 
   /**
@@ -43,13 +50,20 @@ public record Traffic(
 
   /** The share of the time that all polls take. */
   public double pollShare() {
-    return zonePollShare()
-        + equipmentPolls.stream().mapToDouble(polls -> polls.share(serial)).sum();
+    return zonePollShare() + share(equipmentPolls);
   }
 
   /** The share of the time that supervision's polls of its zones take. */
   public double zonePollShare() {
-    return zonePolls.stream().mapToDouble(polls -> polls.share(serial)).sum();
+    return share(zonePolls);
+  }
+
+  private double share(List<PollLoad> loads) {
+    DoubleSummaryStatistics shares = new DoubleSummaryStatistics();
+    for (PollLoad load : loads) {
+      shares.accept(load.share(serial));
+    }
+    return shares.getSum();
   }
 
   /** The longest poll of one zone, all units answering; null without polls of zones. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.headhouse.linter.figures.MeasuredItems;
 import org.headhouse.linter.figures.SegmentBias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.LineSettings;
@@ -64,17 +65,18 @@ public final class RequiredProofs {
   }
 
   /**
-   * What a meter has to show in one segment: at the head unit, or at the repeater that it starts
-   * from, then at its far end. The idle voltage where a bias is written, the resistance of the pair
-   * where a terminator conducts steadily.
+   * What a meter has to show in one segment: at the head unit, or where a segment without it
+   * starts, then at the end that is away from there. The idle voltage where a bias is written, the
+   * resistance of the pair where a terminator conducts steadily.
    */
   public static List<Proof> measurements(Segment segment, Site site) {
     List<Proof> proofs = new ArrayList<>();
     boolean conducts = segment.items().stream().anyMatch(item -> conducts(segment, item));
     boolean biased = isBiased(segment, site);
-    for (ChainItem item : segment.items()) {
+    for (int index : MeasuredItems.of(segment, site.head())) {
+      ChainItem item = segment.items().get(index);
       String name = item.name().orNull();
-      if (name != null && isMeasured(item, segment, site)) {
+      if (name != null) {
         Side side = item instanceof Repeater ? segment.side(item) : null;
         if (conducts) {
           proofs.add(new Proof(Proof.Kind.PAIR_RESISTANCE, name, side));
@@ -85,12 +87,6 @@ public final class RequiredProofs {
       }
     }
     return proofs;
-  }
-
-  private static boolean isMeasured(ChainItem item, Segment segment, Site site) {
-    return item.isSameItemAs(segment.last())
-        || item.isSameItemAs(site.head())
-        || (item instanceof Repeater && item.isSameItemAs(segment.first()));
   }
 
   private static boolean conducts(Segment segment, ChainItem item) {

@@ -8,6 +8,9 @@ import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.change.FieldWork;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.change.ValueChange;
+import org.headhouse.linter.materials.BillOfMaterials;
+import org.headhouse.linter.materials.MaterialChange;
+import org.headhouse.linter.materials.Slack;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
@@ -15,18 +18,28 @@ import tools.jackson.core.JsonGenerator;
 public final class ChangeJson {
   private final JsonGenerator json;
 
-  private ChangeJson(JsonGenerator json) {
+  private final Slack slack;
+
+  private ChangeJson(JsonGenerator json, Slack slack) {
     this.json = json;
+    this.slack = slack;
+  }
+
+  /** Writes all changes with the usual slack of cable; the stream is left open. */
+  public static void write(String compared, List<SiteChange> changes, OutputStream out) {
+    write(compared, changes, Slack.USUAL, out);
   }
 
   /**
    * Writes all changes; the stream is left open.
    *
    * @param compared what the sites are compared with, such as a revision
+   * @param slack the cable that is ordered beyond the measured lengths
    */
-  public static void write(String compared, List<SiteChange> changes, OutputStream out) {
+  public static void write(
+      String compared, List<SiteChange> changes, Slack slack, OutputStream out) {
     try (JsonGenerator json = PrettyJson.to(out)) {
-      ChangeJson writer = new ChangeJson(json);
+      ChangeJson writer = new ChangeJson(json, slack);
       json.writeStartObject();
       json.writeStringProperty("since", compared);
       json.writeArrayPropertyStart("cautions");
@@ -47,6 +60,8 @@ public final class ChangeJson {
     if (change instanceof SiteChange.Added added) {
       json.writeStringProperty("kind", "added");
       json.writeNumberProperty("units", added.units());
+      json.writeName("materials");
+      materials(added.materials(), MaterialChange.NONE.removed());
     } else if (change instanceof SiteChange.Removed removed) {
       json.writeStringProperty("kind", "removed");
       json.writeNumberProperty("units", removed.units());
@@ -60,6 +75,8 @@ public final class ChangeJson {
       changed.differences().forEach(this::difference);
       json.writeEndArray();
       work(changed.work());
+      json.writeName("materials");
+      materials(changed.materials().needed(), changed.materials().removed());
       json.writeArrayPropertyStart("besides");
       changed.consequences().forEach(this::consequence);
       json.writeEndArray();
@@ -93,6 +110,14 @@ public final class ChangeJson {
     json.writeNumberProperty("settings", way.settings());
     json.writeNumberProperty("visits", way.visits());
     json.writeBooleanProperty("asWritten", way.asWritten());
+    json.writeEndObject();
+  }
+
+  private void materials(BillOfMaterials needed, BillOfMaterials removed) {
+    MaterialsJson materials = new MaterialsJson(json, slack);
+    json.writeStartObject();
+    materials.write("needed", needed);
+    materials.write("removed", removed);
     json.writeEndObject();
   }
 

@@ -16,6 +16,12 @@ public record SheetReport(byte[] html, List<Notification> notifications, int sit
   /** The name of the page over all sites. */
   public static final String PAGE = "index.html";
 
+  /** The name of the table of all units, to which that page has a link. */
+  public static final String INVENTORY = "inventory.csv";
+
+  /** The name of the table of all materials, to which that page has a link. */
+  public static final String MATERIALS = "materials.csv";
+
   public SheetReport {
     notifications = List.copyOf(notifications);
   }

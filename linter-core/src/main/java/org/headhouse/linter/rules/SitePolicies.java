@@ -2,6 +2,7 @@ package org.headhouse.linter.rules;
 
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.figures.UsualInterface;
 import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -10,6 +11,7 @@ import org.headhouse.linter.rules.bias.BiasWeak;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.outdoor.OutdoorTooOld;
+import org.headhouse.linter.rules.signal.SignalDisturbed;
 import org.headhouse.linter.rules.signal.SignalWeak;
 import org.headhouse.linter.rules.stub.StubTooLong;
 import org.headhouse.linter.rules.traffic.TrafficBusy;
@@ -48,6 +50,9 @@ public final class SitePolicies {
             values.of(BiasWeak.DESCRIPTOR, BiasWeak.SUPPLY),
             values.of(BiasWeak.DESCRIPTOR, BiasWeak.TERMINATORS),
             values.of(BiasWeak.DESCRIPTOR, BiasWeak.CABLE)),
-        values.of(StubTooLong.DESCRIPTOR, StubTooLong.VELOCITY_FACTOR));
+        values.of(StubTooLong.DESCRIPTOR, StubTooLong.VELOCITY_FACTOR),
+        new UsualInterface(
+            values.of(SignalDisturbed.DESCRIPTOR, SignalDisturbed.RISE_TIME).seconds(),
+            values.of(SignalDisturbed.DESCRIPTOR, SignalDisturbed.CAPACITANCE).farads()));
   }
 }

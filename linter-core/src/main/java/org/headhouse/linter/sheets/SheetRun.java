@@ -11,21 +11,31 @@ import org.headhouse.linter.check.ExaminedFile;
 import org.headhouse.linter.check.UniquenessCheck;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.materials.BillOfMaterials;
+import org.headhouse.linter.materials.Slack;
+import org.headhouse.linter.proof.WholeLineProof;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SiteMaterials;
 import org.headhouse.linter.report.SiteSheet;
+import org.headhouse.linter.report.sheet.IndexFacts;
 import org.headhouse.linter.report.sheet.IndexPage;
 import org.headhouse.linter.report.sheet.IndexRow;
+import org.headhouse.linter.report.sheet.MaterialsPage;
 import org.headhouse.linter.report.sheet.PageNames;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.report.sheet.SiteFacts;
 import org.headhouse.linter.report.sheet.SitePage;
+import org.headhouse.linter.report.sheet.UnitInventory;
 import org.headhouse.linter.report.sheet.ZonesCsv;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rules.commissioning.CommissioningRetestDue;
 import org.headhouse.linter.settings.LinterContext;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.source.InputFile;
 import org.headhouse.linter.source.Sha256;
 import org.jspecify.annotations.Nullable;
@@ -40,24 +50,28 @@ public final class SheetRun {
   private final UniquenessCheck uniqueness;
   private final Consumer<SiteSheet> taker;
   private final PageNames names = new PageNames();
-  private final List<IndexRow> rows = new ArrayList<>();
+  private final IndexFacts index;
   private final List<Notification> notifications = new ArrayList<>();
   private int sites;
 
   /**
    * @param measure the units that lengths are shown in
    * @param paper what the sheets are printed on
+   * @param slack the cable that is ordered beyond the measured lengths
    * @param taker gets the sheets in the order of the files
    */
-  public SheetRun(LinterContext context, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
+  public SheetRun(
+      LinterContext context, Measure measure, Paper paper, Slack slack, Consumer<SiteSheet> taker) {
     this.context = context;
-    this.settings = settings(measure, paper, context);
+    this.settings = settings(measure, paper, slack, context);
+    this.index = new IndexFacts(slack);
     this.drawings = new SiteDrawings(measure, paper, context.sitePolicy());
     this.uniqueness = new UniquenessCheck(context.rules(), context.policy());
     this.taker = taker;
   }
 
-  private static SheetSettings settings(Measure measure, Paper paper, LinterContext context) {
+  private static SheetSettings settings(
+      Measure measure, Paper paper, Slack slack, LinterContext context) {
     return new SheetSettings(
         measure,
         paper,
@@ -65,7 +79,9 @@ public final class SheetRun {
         context.policy().ruleSet(),
         context.rules().descriptors().stream()
             .collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::requirement)),
-        context.sitePolicy());
+        context.sitePolicy(),
+        context.policy().value(CommissioningRetestDue.DESCRIPTOR, CommissioningRetestDue.EVERY),
+        slack);
   }
 
   /** The outcome of a file; the sheets are null where it could not be read as a site. */
@@ -73,7 +89,8 @@ public final class SheetRun {
 
   /** The sheets of a site, for a page with the name that it wants. */
   @SuppressWarnings("ArrayRecordComponent") // Never compared.
-  private record Made(SiteFacts facts, byte[] html, byte[] zones, SiteFigures figures) {}
+  private record Made(
+      SiteFacts facts, byte[] html, byte[] zones, byte[] materials, SiteFigures figures) {}
 
   /**
    * Makes the sheets of files.
@@ -88,7 +105,7 @@ public final class SheetRun {
           this::take);
     }
     return new SheetReport(
-        IndexPage.html(rows, context.settingsResults(), settings), notifications, sites);
+        IndexPage.html(index, context.settingsResults(), settings), notifications, sites);
   }
 
   /** The page that a file has unless other files are in its way. Safe for several threads. */
@@ -105,13 +122,17 @@ public final class SheetRun {
             read.figures(),
             results,
             Sha256.hex(bytes).substring(0, REVISION_DIGITS),
-            drawings.of(read.site(), read.figures(), results));
+            drawings.of(read.site(), read.figures(), results),
+            BillOfMaterials.of(read.site()),
+            WholeLineProof.of(read.site(), settings.proofEvery()));
+    String name = PageNames.wanted(read.site());
     return new Content(
         file,
         new Made(
             facts,
-            SitePage.html(facts, PageNames.wanted(read.site()), settings),
+            SitePage.html(facts, name, settings),
             ZonesCsv.of(read.site()),
+            MaterialsPage.html(facts, name, settings),
             SiteFigures.of(read.site(), read.figures())));
   }
 
@@ -141,7 +162,7 @@ public final class SheetRun {
   }
 
   private void unread(String path, String reason, List<Result> results) {
-    rows.add(IndexRow.unread(path, "not readable", reason, results));
+    index.add(IndexRow.unread(path, "not readable", reason, results));
   }
 
   /**
@@ -163,16 +184,28 @@ public final class SheetRun {
             draft.revision(),
             further.isEmpty()
                 ? draft.drawings()
-                : drawings.of(draft.site(), draft.figures(), results));
-    boolean asDrafted = name.equals(wanted) && further.isEmpty();
-    rows.add(IndexRow.of(facts, name));
+                : drawings.of(draft.site(), draft.figures(), results),
+            draft.materials(),
+            draft.proof());
+    boolean isNamedAsDrafted = name.equals(wanted);
+    boolean isAsDrafted = isNamedAsDrafted && further.isEmpty();
+    index.add(facts, name);
     sites++;
+    Site site = facts.site();
     taker.accept(
         new SiteSheet(
             PageNames.page(name),
-            asDrafted ? made.html() : SitePage.html(facts, name, settings),
+            isAsDrafted ? made.html() : SitePage.html(facts, name, settings),
             PageNames.zones(name),
             made.zones(),
-            made.figures()));
+            PageNames.materials(name),
+            isNamedAsDrafted ? made.materials() : MaterialsPage.html(facts, name, settings),
+            made.figures(),
+            UnitInventory.of(site, facts.proof(), settings.date()),
+            new SiteMaterials(
+                site.customer().or(""),
+                site.id().or(site.source().path()),
+                site.stage().optional().map(Stage::word).orElse(""),
+                facts.materials())));
   }
 }

@@ -56,17 +56,15 @@ class AddressingWaysTest {
         "H 1, B 2, C 3      | H 1, N 9, B 2, C 3      | next-free {N=4} 0 3 | chain-order {N=2, B=3, C=4} 2 4",
       })
   void bothWaysAreCounted(String before, String after, String nextFree, String chainOrder) {
-    assertThat(ways(before, after, ExcludedAddresses.NONE).stream().map(AddressingWaysTest::reported))
+    assertThat(
+            ways(before, after, ExcludedAddresses.NONE).stream().map(AddressingWaysTest::reported))
         .containsExactly(nextFree, chainOrder);
   }
 
   @Test
   void addressesThatAreKeptFreeArePassedOver() {
     assertThat(
-            ways(
-                    "H 1, B 2, C 3",
-                    "H 1, B 2, N 9, C 3",
-                    ExcludedAddresses.NONE.and(List.of(3, 4)))
+            ways("H 1, B 2, C 3", "H 1, B 2, N 9, C 3", ExcludedAddresses.NONE.and(List.of(3, 4)))
                 .stream()
                 .map(AddressingWaysTest::reported))
         .containsExactly("next-free {N=5} 0 3", "chain-order {N=5, C=6} 1 3");

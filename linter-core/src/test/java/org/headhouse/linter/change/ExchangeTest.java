@@ -143,7 +143,9 @@ class ExchangeTest {
   @Test
   void withAnotherAddressMovesTheZone() {
     List<PlannedStep> steps =
-        steps("address: 2, device-type: old, serial-number: S-2", "address: 4, device-type: old, serial-number: S-9");
+        steps(
+            "address: 2, device-type: old, serial-number: S-2",
+            "address: 4, device-type: old, serial-number: S-9");
     assertThat(steps.stream().flatMap(one -> one.pollingFirst().stream()))
         .containsExactly(PollingChange.pause(PollingChange.Client.SOFTWARE, "Palms", 2));
     assertThat(steps.stream().flatMap(one -> one.pollingLast().stream()))

@@ -44,7 +44,8 @@ class StepOrderTest {
   private static List<String> units(List<PlannedStep> steps) {
     return steps.stream()
         .map(PlannedStep::work)
-        .map(step -> step instanceof Step.SetUnit set ? set.unit() : step.getClass().getSimpleName())
+        .map(
+            step -> step instanceof Step.SetUnit set ? set.unit() : step.getClass().getSimpleName())
         .toList();
   }
 

@@ -6,12 +6,14 @@ import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.run.EnumParameter;
+import org.headhouse.linter.run.SlackParameter;
 
 /**
- * Writes the sheets that people take to each site, a page of HTML and a table of zones each, the
- * page index.html over all sites, and figures.json: what is computed of each site's line, in full
- * precision. Sites need not be without results; what is missing in one leaves out the figures that
- * need it. Policy and device types have to be without an error.
+ * Writes the sheets that people take to each site, a page of HTML and a table of zones each, a page
+ * with its materials and labels, the page index.html over all sites, inventory.csv with every unit,
+ * materials.csv with the materials of each site and of all, and figures.json: what is computed of
+ * each site's line, in full precision. Sites need not be without results; what is missing in one
+ * leaves out the figures that need it. Policy and device types have to be without an error.
  */
 @Mojo(name = "report", requiresProject = false, threadSafe = true)
 public final class ReportMojo extends SitesMojo {
@@ -23,12 +25,20 @@ public final class ReportMojo extends SitesMojo {
   @Parameter(property = "linter.paper", defaultValue = "A4")
   private String paper = "A4";
 
+  /**
+   * The cable that is ordered beyond the measured lengths, in percent of them (the default is
+   * common practice, no source).
+   */
+  @Parameter(property = "linter.slack", defaultValue = "10")
+  private String slack = "10";
+
   @Override
   ReportRequest request() throws UserError {
     return new ReportRequest(
         sitesRequest(),
         output(),
         EnumParameter.of("linter.units", units, Measure.values(), Measure::word),
-        EnumParameter.of("linter.paper", paper, Paper.values(), Paper::word));
+        EnumParameter.of("linter.paper", paper, Paper.values(), Paper::word),
+        SlackParameter.of("linter.slack", slack));
   }
 }

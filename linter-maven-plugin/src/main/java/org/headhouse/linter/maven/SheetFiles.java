@@ -20,6 +20,7 @@ final class SheetFiles {
   void add(SiteSheet sheet) {
     write(sheet.page(), sheet.html());
     write(sheet.zonesFile(), sheet.zones());
+    write(sheet.materialsPage(), sheet.materialsHtml());
   }
 
   /** Writes the page over all sites. */

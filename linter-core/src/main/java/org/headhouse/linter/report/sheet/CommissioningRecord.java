@@ -77,7 +77,7 @@ final class CommissioningRecord {
   private Set<String> places() {
     Set<String> places = new LinkedHashSet<>();
     for (SegmentLine segment : segments) {
-      for (MeasuringPlace place : MeasuringPlace.ofSegment(segment)) {
+      for (MeasuringPlace place : segment.measuringPlaces()) {
         String name = place.item().name().orNull();
         if (name != null && !place.item().isSameItemAs(site.head())) {
           Side side = place.side();

@@ -48,7 +48,7 @@ final class Measurements {
     this.readings = line.readings();
     this.ohmmeter = ohmmeter;
     this.network = line.hasFaultThatDistortsFigures() ? null : line.network();
-    this.places = MeasuringPlace.ofSegment(line);
+    this.places = line.measuringPlaces();
   }
 
   /** All resistances, then all voltages: power comes back once. */

@@ -15,6 +15,7 @@ public final class PageNames {
   /** The name of the page over all sites. */
   public static final String INDEX = "index";
 
+  private static final String MATERIALS = "-materials";
   private static final int LONGEST = 80;
   private static final Pattern UNFIT = Pattern.compile("[^\\p{L}\\p{N}_-]+");
 
@@ -33,18 +34,35 @@ public final class PageNames {
     return trimmed.isEmpty() ? "site" : trimmed;
   }
 
-  /** The name where it is free, else with the first free number from 2 on. */
+  /**
+   * The name where it is free, for both pages of a site, else with the first free number from 2 on.
+   */
   public String take(String wanted) {
     String name = wanted;
-    for (int number = 2; !taken.add(name.toLowerCase(Locale.ROOT)); number++) {
+    for (int number = 2; isTaken(name); number++) {
       name = wanted + "-" + number;
     }
+    taken.add(key(name));
+    taken.add(key(name + MATERIALS));
     return name;
+  }
+
+  private boolean isTaken(String name) {
+    return taken.contains(key(name)) || taken.contains(key(name + MATERIALS));
+  }
+
+  private static String key(String name) {
+    return name.toLowerCase(Locale.ROOT);
   }
 
   /** The file of a page. */
   public static String page(String name) {
     return name + ".html";
+  }
+
+  /** The file of materials and labels beside a page. */
+  public static String materials(String name) {
+    return page(name + MATERIALS);
   }
 
   /** The file of the zones beside a page. */

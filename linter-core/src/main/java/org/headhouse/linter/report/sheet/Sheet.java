@@ -22,7 +22,8 @@ record Sheet(
     List<FigureTable> figures,
     StormTable storm,
     Proving proving,
-    HandOver handOver) {
+    HandOver handOver,
+    List<FaultTable> faults) {
 
   static Sheet of(SiteFacts facts, String name, SheetSettings settings) {
     Attention attention = new Attention(facts.results());
@@ -44,7 +45,13 @@ record Sheet(
         figures,
         StormTable.of(facts.site(), facts.figures()),
         Proving.of(facts, settings),
-        HandOver.of(facts.site(), settings.policy().keptFree()));
+        HandOver.of(facts.site(), settings.policy().keptFree(), settings.date()),
+        FaultTable.of(facts, settings));
+  }
+
+  /** The page with materials and labels. */
+  String materialsLink() {
+    return PageNames.link(PageNames.materials(name));
   }
 
   /** The zones as a file beside the page. */

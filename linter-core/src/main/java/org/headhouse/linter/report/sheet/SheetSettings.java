@@ -1,9 +1,11 @@
 package org.headhouse.linter.report.sheet;
 
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.Map;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SitePolicy;
+import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.Paper;
 
 /**
@@ -13,6 +15,8 @@ import org.headhouse.linter.report.Paper;
  * @param ruleSet the number of the rule set that the sites were checked with
  * @param requirements the requirement of each rule, by its id
  * @param policy the policy for every site: the sheets show the limits that rules check
+ * @param proofEvery how often a line is proved again; zero where the policy does not say
+ * @param slack the cable that is ordered beyond the measured lengths
  */
 public record SheetSettings(
     Measure measure,
@@ -20,7 +24,9 @@ public record SheetSettings(
     LocalDate date,
     int ruleSet,
     Map<String, String> requirements,
-    SitePolicy policy) {
+    SitePolicy policy,
+    Period proofEvery,
+    Slack slack) {
 
   public SheetSettings {
     requirements = Map.copyOf(requirements);

@@ -78,33 +78,34 @@ public final class ConductorsGround implements SiteRule {
 
   /** In the section of the head unit at the head unit, in any other at one item. */
   private static void checkOnce(GalvanicSection section, Unit head, RuleContext context) {
-    List<ChainItem> known = new ArrayList<>();
-    List<ChainItem> landed = new ArrayList<>();
+    ChainItem firstKnown = null;
+    boolean headLacks = false;
+    List<ChainItem> landed = new ArrayList<>(1);
     boolean allKnown = true;
     boolean ofHead = false;
     for (ChainItem item : section.items()) {
       List<Connection> connections = section.connections(item);
-      ofHead = ofHead || item.isSameItemAs(head);
+      boolean isHead = item.isSameItemAs(head);
+      ofHead = ofHead || isHead;
       if (Landed.isUnknown(connections)) {
-        allKnown = allKnown && connections.stream().noneMatch(one -> one.conductors().isFaulty());
+        allKnown = allKnown && !Landed.isFaulty(connections);
       } else {
-        known.add(item);
+        firstKnown = firstKnown == null ? item : firstKnown;
         if (Landed.has(connections, Conductor.G)) {
           landed.add(item);
+        } else {
+          headLacks = headLacks || isHead;
         }
       }
     }
     ChainItem place = ofHead ? head : landed.isEmpty() ? null : landed.get(0);
-    if (place != null && known.contains(place) && !landed.contains(place)) {
-      if (landed.isEmpty()) {
-        reportMissing(place, section.connections(place), context);
-      } else {
-        ChainItem other = landed.remove(0);
-        reportElsewhere(other, place, section, context);
-      }
-    } else if (place == null && allKnown && !known.isEmpty()) {
-      ChainItem first = known.get(0);
-      reportMissing(first, section.connections(first), context);
+    if (headLacks && landed.isEmpty()) {
+      reportMissing(head, section.connections(head), context);
+    } else if (headLacks) {
+      ChainItem other = landed.remove(0);
+      reportElsewhere(other, head, section, context);
+    } else if (place == null && allKnown && firstKnown != null) {
+      reportMissing(firstKnown, section.connections(firstKnown), context);
     }
     for (ChainItem item : landed) {
       if (place != null && !item.isSameItemAs(place)) {

@@ -29,6 +29,16 @@ final class Landed {
     return false;
   }
 
+  /** Whether something is written of what is landed that is not understood as a list. */
+  static boolean isFaulty(List<Connection> connections) {
+    for (Connection connection : connections) {
+      if (connection.conductors().isFaulty()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether a conductor is landed on any of some connections. */
   static boolean has(List<Connection> connections, Conductor conductor) {
     for (Connection connection : connections) {

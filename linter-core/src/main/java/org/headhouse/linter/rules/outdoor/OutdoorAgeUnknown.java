@@ -71,12 +71,11 @@ public final class OutdoorAgeUnknown implements SiteRule {
     Missing(Site site, WeatherStation station, StormFigures storm) {
       boolean closing = station.closeWithin().isGiven();
       List<StormSum> sums = storm.sums();
-      boolean ages =
-          station.maximumAge().isGiven() && site.units().stream().anyMatch(Unit::isFollower);
+      boolean ages = station.maximumAge().isGiven() && hasFollower(site);
       if (closing) {
         ofStation(site, station, sums);
       }
-      if (ages || (closing && sums.stream().anyMatch(StormSum::waitsForBroadcast))) {
+      if (ages || (closing && waitsForBroadcast(sums))) {
         ofLine(site, storm);
       }
       for (StormSum sum : sums) {
@@ -87,6 +86,24 @@ public final class OutdoorAgeUnknown implements SiteRule {
           add(sum.unit().staleAfter(), "stale-after", sum.unit());
         }
       }
+    }
+
+    private static boolean hasFollower(Site site) {
+      for (Unit unit : site.units()) {
+        if (unit.isFollower()) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private static boolean waitsForBroadcast(List<StormSum> sums) {
+      for (StormSum sum : sums) {
+        if (sum.waitsForBroadcast()) {
+          return true;
+        }
+      }
+      return false;
     }
 
     private void ofStation(Site site, WeatherStation station, List<StormSum> sums) {

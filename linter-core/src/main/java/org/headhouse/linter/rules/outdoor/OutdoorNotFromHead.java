@@ -1,9 +1,11 @@
 package org.headhouse.linter.rules.outdoor;
 
+import java.util.List;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -41,10 +43,11 @@ public final class OutdoorNotFromHead implements SiteRule {
     if (station == null || station.readings().orNull() == null) {
       return;
     }
+    List<Reading> measured = station.measured();
     for (Unit unit : site.units()) {
       // A station at the wrong unit and a head unit of the wrong role have rules of their own.
       if (unit.isFollower() && !site.hasStation(unit) && !unit.outdoor().isFaulty()) {
-        HEAD.check(unit, station, site, context);
+        HEAD.check(unit, measured, site, context);
       }
     }
   }

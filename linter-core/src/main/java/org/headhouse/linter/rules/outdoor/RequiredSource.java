@@ -14,7 +14,6 @@ import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
-import org.headhouse.linter.site.WeatherStation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,15 +30,19 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
     String of(String unit, String readings, ReadingSource source);
   }
 
-  /** Reports each reading that comes from elsewhere, and once all that have no source. */
-  void check(Unit unit, WeatherStation station, Site site, RuleContext context) {
+  /**
+   * Reports each reading that comes from elsewhere, and once all that have no source.
+   *
+   * @param measured the readings of the weather station
+   */
+  void check(Unit unit, List<Reading> measured, Site site, RuleContext context) {
     Outdoor outdoor = unit.outdoor().orNull();
     if (outdoor != null && outdoor.forAll()) {
-      checkAll(unit, outdoor, station, site, context);
+      checkAll(unit, outdoor, measured, site, context);
       return;
     }
     List<String> missing = new ArrayList<>(0);
-    for (Reading reading : station.measured()) {
+    for (Reading reading : measured) {
       Setting<ReadingSource> given = outdoor == null ? null : outdoor.source(reading);
       if (given == null || given.isMissing()) {
         missing.add(reading.word());
@@ -54,8 +57,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
 
   /** One word for all readings is one mistake. */
   private void checkAll(
-      Unit unit, Outdoor outdoor, WeatherStation station, Site site, RuleContext context) {
-    List<Reading> measured = station.measured();
+      Unit unit, Outdoor outdoor, List<Reading> measured, Site site, RuleContext context) {
     Setting<ReadingSource> all = measured.isEmpty() ? null : outdoor.source(measured.get(0));
     if (all != null && all.isGiven() && !all.is(source)) {
       String readings = measured.stream().map(Reading::word).collect(Collectors.joining(", "));

@@ -28,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -55,13 +56,24 @@ class BrowserTest {
               Example.with("[A, B]", "[A]").replace("termination: none", "termination: 120 ohm"));
       case "hostile" -> Sheets.html(Hostile.site());
       case "too long" -> Sheets.html(Hostile.tooLong());
+      case "materials" -> GOOD.file("tarnwick-materials.html");
+      case "hostile materials" -> Sheets.materials(Hostile.site(), Paper.A4);
       case "index" -> FAULTY.file("index.html");
       default -> throw new IllegalArgumentException(name);
     };
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"good", "faulty", "hostile", "too long", "index"})
+  @ValueSource(
+      strings = {
+        "good",
+        "faulty",
+        "hostile",
+        "too long",
+        "index",
+        "materials",
+        "hostile materials"
+      })
   void thePageOpensFromDiskWithoutAComplaint(String name) throws Exception {
     Chromium.Opened opened = browser.open(page(name));
     assertThat(opened.console()).isEmpty();
@@ -81,7 +93,9 @@ class BrowserTest {
     "good, --lang=en",
     "faulty, --force-dark-mode",
     "hostile, --lang=en",
-    "index, --lang=en"
+    "index, --lang=en",
+    "materials, --force-dark-mode",
+    "hostile materials, --lang=en"
   })
   void theAccessibilityCheckFindsNothing(String name, String option) throws Exception {
     assertThat(violations(page(name), option)).isEmpty();
@@ -126,7 +140,7 @@ class BrowserTest {
 
   /** WCAG 2.2, 1.4.10: at a width of 320 CSS pixels only tables are wider than the page. */
   @ParameterizedTest
-  @ValueSource(strings = {"good", "faulty", "hostile", "index"})
+  @ValueSource(strings = {"good", "faulty", "hostile", "index", "materials", "hostile materials"})
   void aNarrowScreenShowsItAll(String name) throws Exception {
     String inner = JsonMapper.shared().writeValueAsString(page(name)).replace("</", "<\\/");
     String outer =
@@ -203,6 +217,48 @@ class BrowserTest {
       cards += begun;
     }
     assertThat(cards).isEqualTo(units);
+  }
+
+  /** As wide as a line of a label, in letters that a name may have. */
+  private static final String LONG_NAME =
+      "Wintering House of Magnolias Mimosas and Mulberries ".repeat(3) + "end";
+
+  /** Names are printed to their last letter, on as many lines as they need. */
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void labelsAreWholeAndTheirNamesUncut(Paper paper) throws Exception {
+    SiteText text = new SiteText().unit("120 ohm", "5 m").units(40, "5 m").unit("120 ohm", "");
+    String site = text.toString().replace("unit: Bay 7\n", "unit: " + LONG_NAME + "\n");
+    assertThat(site).contains(LONG_NAME);
+    Sheets sheets = Sheets.of(Stream.of(SiteInput.text("line.yaml", site)), Measure.METRIC, paper);
+    String html =
+        sheets.files().entrySet().stream()
+            .filter(file -> file.getKey().endsWith("-materials.html"))
+            .findFirst()
+            .orElseThrow()
+            .getValue();
+    int cables = 0;
+    int names = 0;
+    try (PDDocument pdf = browser.print(html)) {
+      for (int number = 1; number <= pdf.getNumberOfPages(); number++) {
+        PDPage page = pdf.getPage(number - 1);
+        Printed printed = new Printed(number);
+        printed.setSortByPosition(false);
+        String words = printed.getText(pdf).replaceAll("\\s+", " ");
+        assertThat(printed.right).isLessThanOrEqualTo(page.getMediaBox().getWidth() - 30);
+        assertThat(printed.left).isGreaterThanOrEqualTo(30);
+        // Each label ends with its cable, and each name that is begun here is ended here.
+        cables += words.split("Cable \\d+, 5 m", -1).length - 1;
+        int begun = words.split("Wintering", -1).length - 1;
+        int whole = words.split(LONG_NAME.strip(), -1).length - 1;
+        assertThat(begun).isEqualTo(whole * 3);
+        names += whole;
+      }
+    }
+    // 41 cables with two ends each; two of them lead to the long name, and are labelled with it at
+    // both ends; one label is for the unit itself.
+    assertThat(cables).isEqualTo(2 * 41);
+    assertThat(names).isEqualTo(2 * 2 + 1);
   }
 
   private static String site(int units, Paper paper) {

@@ -46,6 +46,12 @@ public record Sheets(Map<String, String> files, List<Notification> notifications
     return sheets.files().values().iterator().next();
   }
 
+  /** The page with the materials and labels of one text. */
+  public static String materials(String text, Paper paper) {
+    Sheets sheets = of(Stream.of(SiteInput.text("example.yaml", text)), Measure.METRIC, paper);
+    return sheets.file("example-materials.html");
+  }
+
   /** The sheets of the good samples. */
   public static Sheets ofSamples() {
     return of(inputs(SAMPLES.resolve("sites")), Measure.METRIC, Paper.A4);
@@ -71,6 +77,7 @@ public record Sheets(Map<String, String> files, List<Notification> notifications
             sheet -> {
               files.put(sheet.page(), new String(sheet.html(), UTF_8));
               files.put(sheet.zonesFile(), new String(sheet.zones(), UTF_8));
+              files.put(sheet.materialsPage(), new String(sheet.materialsHtml(), UTF_8));
             });
     files.put(SheetReport.PAGE, new String(report.html(), UTF_8));
     return new Sheets(files, report.notifications());

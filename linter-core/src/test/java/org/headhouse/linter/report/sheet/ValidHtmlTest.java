@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import nu.validator.client.SimpleCommandLineValidator;
+import org.headhouse.linter.report.Paper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +28,10 @@ class ValidHtmlTest {
     write("good-", Sheets.ofSamples());
     write("faulty-", Sheets.ofFaultySamples());
     Files.writeString(folder.resolve("hostile.html"), Sheets.html(Hostile.site()));
+    Files.writeString(
+        folder.resolve("hostile-materials.html"), Sheets.materials(Hostile.site(), Paper.A4));
+    Files.writeString(
+        folder.resolve("bare-materials.html"), Sheets.materials("format: 1\n", Paper.LETTER));
     Files.writeString(folder.resolve("too-long.html"), Sheets.html(Hostile.tooLong()));
     Files.writeString(folder.resolve("bare.html"), Sheets.html("format: 1\n"));
   }

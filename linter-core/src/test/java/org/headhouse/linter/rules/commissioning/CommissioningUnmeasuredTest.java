@@ -16,6 +16,9 @@ class CommissioningUnmeasuredTest {
   private static final String RULE = "commissioning.unmeasured";
   private static final String BOTH = "pair-resistance: 60 ohm, idle-voltage: 0.25 V";
 
+  /** As it is without a policy file: {@link LineCheck} itself leaves the rule out. */
+  private static final String POLICY = "format: 1\nrule-set: 1\n";
+
   /** Two segments, of which the second alone has a bias. */
   private static LineCheck site(String measured, String terminators) {
     String text =
@@ -27,7 +30,7 @@ class CommissioningUnmeasuredTest {
             .unit("120 ohm", "")
             .measured(measured)
             .toString();
-    return new LineCheck(text, LineCheck.of("").deviceTypes(), "format: 1\nrule-set: 1\n");
+    return new LineCheck(text, LineCheck.of("").deviceTypes(), POLICY);
   }
 
   private static List<String> lacking(LineCheck check) {
@@ -95,5 +98,23 @@ class CommissioningUnmeasuredTest {
                 + " ["
                 + RULE
                 + "]");
+  }
+
+  /** A converter before the head unit, and nothing after it: the other end has a terminator too. */
+  @Test
+  void theEndAwayFromTheHeadUnitIsMeasuredWhereverItIs() {
+    String text =
+        """
+            format: 1
+            site: ashby
+            stage: commissioned
+            line: {baud: 9600, parity: even, stop-bits: 1, cable: {gauge: 24 AWG, impedance: 120 ohm}}
+            chain:
+              - {converter: Office, termination: 120 ohm, cable-to-next: 40 m}
+              - {unit: Head House, role: head, address: 1, termination: 120 ohm}
+            commissioning: {date: 2020-03-14, by: R.O., measured: {pair-resistance: 60 ohm}}
+            """;
+    LineCheck check = new LineCheck(text, LineCheck.of("").deviceTypes(), POLICY);
+    assertThat(lacking(check)).containsExactly("the pair resistance at \"Office\"");
   }
 }

@@ -1,0 +1,13 @@
+/**
+ * An earlier state of the sites, out of the history of git: for the parameter {@code since} of the
+ * plugin and of the command.
+ *
+ * <p>Git's library is known here only. It is an optional dependency: nothing of this package is
+ * loaded where nobody names a revision.
+ *
+ * <p>Internal: may change in any release.
+ */
+@NullMarked
+package org.headhouse.linter.revision;
+
+import org.jspecify.annotations.NullMarked;
