@@ -86,7 +86,10 @@ class StepOrderTest {
   @Promise("one-address")
   @Test
   void otherEquipmentMovesLikeAUnit() {
-    List<PlannedStep> steps = steps("address: 9", "address: 3", "address: 3, c", "address: 9, c");
+    List<PlannedStep> steps =
+        steps(
+            "Meter, address: 9", "Meter, address: 3",
+            "follower, address: 3", "follower, address: 9");
     assertThat(steps.stream().map(PlannedStep::work).filter(Step.SetAddress.class::isInstance))
         .hasSize(3);
     assertThat(steps.stream().flatMap(one -> one.pollingLast().stream()))
