@@ -76,7 +76,7 @@ final class ReadingsMissed {
   private static boolean isTakenOut(TrackedItem item, Phase phase) {
     return item.leaves()
         && phase.before().answering().containsKey(item)
-        && (!phase.after().answering().containsKey(item));
+        && !phase.after().answering().containsKey(item);
   }
 
   private boolean hasNoReadings(LineMoment moment) {

@@ -97,8 +97,7 @@ final class StepChecks {
     for (TrackedItem item : phase.places()) {
       Integer from = phase.before().answering().get(item);
       Integer to = phase.after().answering().get(item);
-      boolean moves = to != null && (!to.equals(from) || isExchanged(item, phase));
-      if (moves) {
+      if (to != null && (!to.equals(from) || isExchanged(item, phase))) {
         checks.add(Check.of(Kind.NAME_READ_BACK, item.name(), to));
       }
       if (from != null && !phase.after().answering().containsValue(from)) {

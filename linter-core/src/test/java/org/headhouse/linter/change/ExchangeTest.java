@@ -47,7 +47,7 @@ class ExchangeTest {
         "device-type: old   | device-type: new   | device-type old new",
       })
   void isOneDifference(String text, String other, String device) {
-    String[] part = device.split(" ");
+    String[] part = device.split(" ", 3);
     assertThat(changed(text, other).differences())
         .singleElement()
         .isInstanceOfSatisfying(

@@ -157,7 +157,9 @@ final class LiveLine {
     LiveDevice set = prepared.get(name);
     LiveDevice device = device(name);
     if (device.stored == null) {
-      assertThat(set).as("%s was set before", name).isNotNull();
+      if (set == null) {
+        throw new AssertionError(name + " was not set before");
+      }
       device.stored = set.stored;
       device.serial = set.serial;
       device.head = set.head;

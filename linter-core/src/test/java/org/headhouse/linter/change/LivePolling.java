@@ -54,7 +54,9 @@ final class LivePolling {
         zones.put(change.name(), earlier);
       }
       case DELETE -> {
-        assertThat(zone).as("%s of %s", change, zones.keySet()).isNotNull();
+        if (zone == null) {
+          throw new AssertionError(change + " of " + zones.keySet());
+        }
         assertThat(zone.address).isEqualTo(change.from());
         zones.remove(change.name());
       }

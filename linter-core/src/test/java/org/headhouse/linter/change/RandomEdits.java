@@ -68,9 +68,9 @@ final class RandomEdits {
             "polled: {by: head, registers: 4, every: 10 s}",
             "polled: {by: supervision, registers: 9, every: 30 s}",
             "broadcasts: ignored")) {
-      edits.add((site, random) -> of(site, random, "equipment", setting));
+      edits.add((site, random) -> of(site, "equipment", setting));
     }
-    edits.add((site, random) -> of(site, random, "converter", "latency: 9 ms"));
+    edits.add((site, random) -> of(site, "converter", "latency: 9 ms"));
     // Cables.
     for (String setting :
         List.of(
@@ -170,7 +170,7 @@ final class RandomEdits {
     keys.put(part[0], part[1]);
   }
 
-  private static void of(RandomSite site, Random random, String kind, String setting) {
+  private static void of(RandomSite site, String kind, String setting) {
     site.chain.stream()
         .filter(item -> site.is(item, kind))
         .findAny()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -215,7 +216,7 @@ final class RandomSite {
       items.add(
           new LiveItem(
               renamed.getOrDefault(name(item), name(item)),
-              LiveItem.Kind.values()[KINDS.indexOf(item.get("kind"))],
+              LiveItem.Kind.valueOf(String.valueOf(item.get("kind")).toUpperCase(Locale.ROOT)),
               address(item),
               "head".equals(item.get("role")),
               is(item, "unit") && !"none".equals(item.get("vents")),
