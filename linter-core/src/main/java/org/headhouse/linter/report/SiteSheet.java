@@ -10,8 +10,8 @@ import org.headhouse.linter.figures.SiteFigures;
  * @param html the page, without references
  * @param zonesFile the name of the file of the zones; the page has a link to it
  * @param zones the zones for the supervising software, as RFC 4180 has it
- * @param materialsPage the name of the file of materials and labels; the page has a link to it
- * @param materialsHtml that page, without references
+ * @param papers the pages beside it, to which it has links: materials and labels, and what to
+ *     measure when the line does not work
  * @param figures what is computed of its line
  * @param inventory one row for each unit
  * @param materials of its line
@@ -22,13 +22,13 @@ public record SiteSheet(
     byte[] html,
     String zonesFile,
     byte[] zones,
-    String materialsPage,
-    byte[] materialsHtml,
+    List<SheetFile> papers,
     SiteFigures figures,
     List<InventoryRow> inventory,
     SiteMaterials materials) {
 
   public SiteSheet {
+    papers = List.copyOf(papers);
     inventory = List.copyOf(inventory);
   }
 }

@@ -15,13 +15,13 @@ import org.headhouse.linter.materials.BillOfMaterials;
 import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.proof.WholeLineProof;
 import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetFile;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SiteMaterials;
 import org.headhouse.linter.report.SiteSheet;
 import org.headhouse.linter.report.sheet.IndexFacts;
 import org.headhouse.linter.report.sheet.IndexPage;
 import org.headhouse.linter.report.sheet.IndexRow;
-import org.headhouse.linter.report.sheet.MaterialsPage;
 import org.headhouse.linter.report.sheet.PageNames;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.report.sheet.SiteFacts;
@@ -90,7 +90,7 @@ public final class SheetRun {
   /** The sheets of a site, for a page with the name that it wants. */
   @SuppressWarnings("ArrayRecordComponent") // Never compared.
   private record Made(
-      SiteFacts facts, byte[] html, byte[] zones, byte[] materials, SiteFigures figures) {}
+      SiteFacts facts, byte[] html, byte[] zones, List<SheetFile> papers, SiteFigures figures) {}
 
   /**
    * Makes the sheets of files.
@@ -132,7 +132,7 @@ public final class SheetRun {
             facts,
             SitePage.html(facts, name, settings),
             ZonesCsv.of(read.site()),
-            MaterialsPage.html(facts, name, settings),
+            SitePage.papers(facts, name, settings),
             SiteFigures.of(read.site(), read.figures())));
   }
 
@@ -198,8 +198,7 @@ public final class SheetRun {
             isAsDrafted ? made.html() : SitePage.html(facts, name, settings),
             PageNames.zones(name),
             made.zones(),
-            PageNames.materials(name),
-            isNamedAsDrafted ? made.materials() : MaterialsPage.html(facts, name, settings),
+            isNamedAsDrafted ? made.papers() : SitePage.papers(facts, name, settings),
             made.figures(),
             UnitInventory.of(site, facts.proof(), settings.date()),
             new SiteMaterials(

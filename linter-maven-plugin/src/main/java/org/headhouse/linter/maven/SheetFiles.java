@@ -20,7 +20,7 @@ final class SheetFiles {
   void add(SiteSheet sheet) {
     write(sheet.page(), sheet.html());
     write(sheet.zonesFile(), sheet.zones());
-    write(sheet.materialsPage(), sheet.materialsHtml());
+    sheet.papers().forEach(paper -> write(paper.name(), paper.content()));
   }
 
   /** Writes the page over all sites. */

@@ -44,6 +44,7 @@ class ReportMojoTest {
     run().execute();
     assertThat(written())
         .containsExactly(
+            "elm-row-faults.html",
             "elm-row-materials.html",
             "elm-row-zones.csv",
             "elm-row.html",
@@ -51,6 +52,7 @@ class ReportMojoTest {
             "index.html",
             "inventory.csv",
             "materials.csv",
+            "x-faults.html",
             "x-materials.html",
             "x-zones.csv",
             "x.html");

@@ -151,9 +151,6 @@ record FaultTable(
     faults.addAll(FaultWords.merged(shown(group.faults())));
     if (group.isOpen()) {
       faults.add("more measurements leave fewer: put the readings into the goal diagnose");
-    } else if (group.faults().size() + (group.sound() ? 1 : 0) > 1) {
-      faults.add(
-          "no meter is sure to tell these apart: look at each place, or exchange one part at a time");
     }
     return faults;
   }

@@ -1,6 +1,7 @@
 package org.headhouse.linter.report.sheet;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -16,6 +17,11 @@ public final class PageNames {
   public static final String INDEX = "index";
 
   private static final String MATERIALS = "-materials";
+  private static final String FAULTS = "-faults";
+
+  /** What follows the name of a site in the names of its pages. */
+  private static final List<String> ENDS = List.of("", MATERIALS, FAULTS);
+
   private static final int LONGEST = 80;
   private static final Pattern UNFIT = Pattern.compile("[^\\p{L}\\p{N}_-]+");
 
@@ -35,20 +41,21 @@ public final class PageNames {
   }
 
   /**
-   * The name where it is free, for both pages of a site, else with the first free number from 2 on.
+   * The name where it is free for all pages of a site, else with the first free number from 2 on.
    */
   public String take(String wanted) {
     String name = wanted;
     for (int number = 2; isTaken(name); number++) {
       name = wanted + "-" + number;
     }
-    taken.add(key(name));
-    taken.add(key(name + MATERIALS));
+    for (String end : ENDS) {
+      taken.add(key(name + end));
+    }
     return name;
   }
 
   private boolean isTaken(String name) {
-    return taken.contains(key(name)) || taken.contains(key(name + MATERIALS));
+    return ENDS.stream().anyMatch(end -> taken.contains(key(name + end)));
   }
 
   private static String key(String name) {
@@ -61,8 +68,13 @@ public final class PageNames {
   }
 
   /** The file of materials and labels beside a page. */
-  public static String materials(String name) {
+  static String materials(String name) {
     return page(name + MATERIALS);
+  }
+
+  /** The file of what to measure when the line does not work, beside a page. */
+  static String faults(String name) {
+    return page(name + FAULTS);
   }
 
   /** The file of the zones beside a page. */

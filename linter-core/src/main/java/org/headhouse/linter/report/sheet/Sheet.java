@@ -22,8 +22,7 @@ record Sheet(
     List<FigureTable> figures,
     StormTable storm,
     Proving proving,
-    HandOver handOver,
-    List<FaultTable> faults) {
+    HandOver handOver) {
 
   static Sheet of(SiteFacts facts, String name, SheetSettings settings) {
     Attention attention = new Attention(facts.results());
@@ -45,13 +44,17 @@ record Sheet(
         figures,
         StormTable.of(facts.site(), facts.figures()),
         Proving.of(facts, settings),
-        HandOver.of(facts.site(), settings.policy().keptFree(), settings.date()),
-        FaultTable.of(facts, settings));
+        HandOver.of(facts.site(), settings.policy().keptFree(), settings.date()));
   }
 
   /** The page with materials and labels. */
   String materialsLink() {
     return PageNames.link(PageNames.materials(name));
+  }
+
+  /** The page with what to measure when the line does not work. */
+  String faultsLink() {
+    return PageNames.link(PageNames.faults(name));
   }
 
   /** The zones as a file beside the page. */

@@ -58,6 +58,8 @@ class BrowserTest {
       case "too long" -> Sheets.html(Hostile.tooLong());
       case "materials" -> GOOD.file("tarnwick-materials.html");
       case "hostile materials" -> Sheets.materials(Hostile.site(), Paper.A4);
+      case "faults" -> GOOD.file("tarnwick-faults.html");
+      case "hostile faults" -> Sheets.faults(Hostile.site(), Paper.A4);
       case "index" -> FAULTY.file("index.html");
       default -> throw new IllegalArgumentException(name);
     };
@@ -72,7 +74,9 @@ class BrowserTest {
         "too long",
         "index",
         "materials",
-        "hostile materials"
+        "hostile materials",
+        "faults",
+        "hostile faults"
       })
   void thePageOpensFromDiskWithoutAComplaint(String name) throws Exception {
     Chromium.Opened opened = browser.open(page(name));

@@ -126,9 +126,11 @@ class HostileTextTest {
             "example.html",
             "example-zones.csv",
             "example-materials.html",
+            "example-faults.html",
             "b-x-y.html",
             "b-x-y-zones.csv",
             "b-x-y-materials.html",
+            "b-x-y-faults.html",
             "index.html");
   }
 }

@@ -52,6 +52,12 @@ public record Sheets(Map<String, String> files, List<Notification> notifications
     return sheets.file("example-materials.html");
   }
 
+  /** The page of one text for a line that does not work. */
+  public static String faults(String text, Paper paper) {
+    Sheets sheets = of(Stream.of(SiteInput.text("example.yaml", text)), Measure.METRIC, paper);
+    return sheets.file("example-faults.html");
+  }
+
   /** The sheets of the good samples. */
   public static Sheets ofSamples() {
     return of(inputs(SAMPLES.resolve("sites")), Measure.METRIC, Paper.A4);
@@ -77,7 +83,9 @@ public record Sheets(Map<String, String> files, List<Notification> notifications
             sheet -> {
               files.put(sheet.page(), new String(sheet.html(), UTF_8));
               files.put(sheet.zonesFile(), new String(sheet.zones(), UTF_8));
-              files.put(sheet.materialsPage(), new String(sheet.materialsHtml(), UTF_8));
+              sheet
+                  .papers()
+                  .forEach(one -> files.put(one.name(), new String(one.content(), UTF_8)));
             });
     files.put(SheetReport.PAGE, new String(report.html(), UTF_8));
     return new Sheets(files, report.notifications());

@@ -29,6 +29,8 @@ class ValidHtmlTest {
     write("faulty-", Sheets.ofFaultySamples());
     Files.writeString(folder.resolve("hostile.html"), Sheets.html(Hostile.site()));
     Files.writeString(
+        folder.resolve("hostile-faults.html"), Sheets.faults(Hostile.site(), Paper.A4));
+    Files.writeString(
         folder.resolve("hostile-materials.html"), Sheets.materials(Hostile.site(), Paper.A4));
     Files.writeString(
         folder.resolve("bare-materials.html"), Sheets.materials("format: 1\n", Paper.LETTER));
