@@ -42,12 +42,16 @@ public final class SiteComparison {
 
   private static MaterialChange materials(Site before, Site after, List<TrackedItem> items) {
     Map<Integer, Integer> laterOf = new HashMap<>();
+    Set<Integer> exchanged = new HashSet<>();
     for (TrackedItem item : items) {
       if (item.before() != null && item.after() != null) {
         laterOf.put(item.before().index(), item.after().index());
+        if (item.isExchanged()) {
+          exchanged.add(item.after().index());
+        }
       }
     }
-    return MaterialChange.between(before, after, laterOf);
+    return MaterialChange.between(before, after, laterOf, exchanged);
   }
 
   /** The id of a site, or the path of its file where it has none. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.materials.Part.Spot;
 import org.headhouse.linter.site.Site;
@@ -41,9 +42,12 @@ public record MaterialChange(BillOfMaterials needed, BillOfMaterials removed) {
    *
    * @param laterOf the index in the later chain of each item that stays, by its index in the
    *     earlier one
+   * @param exchanged the indices in the later chain of items whose device is another; what is in or
+   *     part of a device is new with it
    */
-  public static MaterialChange between(Site before, Site after, Map<Integer, Integer> laterOf) {
-    Comparison comparison = new Comparison(SiteMeasure.of(after));
+  public static MaterialChange between(
+      Site before, Site after, Map<Integer, Integer> laterOf, Set<Integer> exchanged) {
+    Comparison comparison = new Comparison(SiteMeasure.of(after), exchanged);
     for (Part part : SiteParts.of(before)) {
       comparison.addEarlier(part, laterOf);
     }
@@ -53,19 +57,21 @@ public record MaterialChange(BillOfMaterials needed, BillOfMaterials removed) {
 
   private static final class Comparison {
     private final Measure measure;
+    private final Set<Integer> exchanged;
     private final Map<Spot, Deque<Part>> earlier = new LinkedHashMap<>();
     private final List<Part> needed = new ArrayList<>();
     private final List<Part> removed = new ArrayList<>();
     private String otherCable = "";
     private double otherCableMetres;
 
-    Comparison(Measure measure) {
+    Comparison(Measure measure, Set<Integer> exchanged) {
       this.measure = measure;
+      this.exchanged = exchanged;
     }
 
     void addEarlier(Part part, Map<Integer, Integer> laterOf) {
       Spot spot = later(part.spot(), laterOf);
-      if (spot == null) {
+      if (spot == null || (spot.kind() == Part.Kind.DEVICE && exchanged.contains(spot.item()))) {
         removed.add(part);
       } else {
         earlier.computeIfAbsent(spot, key -> new ArrayDeque<>()).add(part);

@@ -63,6 +63,16 @@ class MaterialChangeTest {
                 + " 48 m of cable");
   }
 
+  /** The module of the old device may be what failed: the new one gets its own. */
+  @Test
+  void aControllerIsExchangedForOneOfTheSameType() throws Exception {
+    String before =
+        Example.with("unit: Seedling North", "unit: Seedling North\n    serial-number: S-1");
+    MaterialChange change = change(before, before.replace("S-1", "S-2"));
+    assertThat(words(change.needed())).containsExactly("1.0 comm-module");
+    assertThat(words(change.removed())).containsExactly("1.0 comm-module");
+  }
+
   private static final String FURTHER =
       """
           cable-to-next: 25 m
