@@ -90,8 +90,8 @@ final class Command {
   }
 
   private int check(Arguments arguments) throws UserError {
-    if (arguments.get(CommandOption.READINGS) != null) {
-      throw new UserError("--readings goes with diagnose: write diagnose first, or leave it out");
+    if (arguments.get(CommandOption.AS_FOUND) != null) {
+      throw new UserError("--asFound goes with diagnose: write diagnose first, or leave it out");
     }
     CheckOutput output = output(arguments);
     SitesRequest request = request(arguments);
@@ -115,7 +115,7 @@ final class Command {
       throw new UserError("--since does not go with diagnose, which looks at one state of a site");
     }
     DiagnosisOutput output =
-        new DiagnosisOutput(arguments.get(CommandOption.READINGS), folder(arguments));
+        new DiagnosisOutput(arguments.get(CommandOption.AS_FOUND), folder(arguments));
     Map<SiteRun, SiteLinter> runs = new LinkedHashMap<>();
     SitesRequest request = request(arguments);
     for (FoundSites found : new AskedSites(request, arguments.files(), console).find()) {

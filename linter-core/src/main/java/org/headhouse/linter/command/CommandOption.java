@@ -41,8 +41,8 @@ enum CommandOption {
       "<folder>",
       "where results.sarif and results-junit.xml, or diagnosis.json, are written; by default they are"
           + " not"),
-  READINGS(
-      "readings",
+  AS_FOUND(
+      "asFound",
       "<readings>",
       "diagnose only: readings of the one site named, as under as-found; by default those of each"
           + " file"),

@@ -437,7 +437,7 @@ class CommandTest {
     int code =
         run(
             "diagnose",
-            "--readings={at: Propagation, pair-resistance: 5 ohm}",
+            "--asFound={at: Propagation, pair-resistance: 5 ohm}",
             "--outputDirectory=o");
     assertThat(code).isZero();
     assertThat(out).startsWith("Before you measure resistance").contains("The readings do not fit");
@@ -446,9 +446,9 @@ class CommandTest {
 
   @Test
   void readingsGoWithADiagnosisOnly() {
-    assertThat(run("--readings={at: Propagation, pair-resistance: 5 ohm}")).isEqualTo(2);
-    assertThat(err).contains("--readings goes with diagnose");
-    assertThat(run("diagnose", "--readings=five ohm")).isEqualTo(2);
+    assertThat(run("--asFound={at: Propagation, pair-resistance: 5 ohm}")).isEqualTo(2);
+    assertThat(err).contains("--asFound goes with diagnose");
+    assertThat(run("diagnose", "--asFound=five ohm")).isEqualTo(2);
     assertThat(err).contains("the readings are not understood");
   }
 }

@@ -19,11 +19,11 @@ public final class DiagnoseMojo extends SitesMojo {
    * Readings of the one site that linter.sites names, in place of those of its file, written as
    * under as-found: [{at: Propagation, pair-resistance: 118 ohm}].
    */
-  @Parameter(property = "linter.readings")
-  private @Nullable String readings;
+  @Parameter(property = "linter.asFound")
+  private @Nullable String asFound;
 
   @Override
   DiagnoseRequest request() throws UserError {
-    return new DiagnoseRequest(sitesRequest(), new DiagnosisOutput(readings, output()));
+    return new DiagnoseRequest(sitesRequest(), new DiagnosisOutput(asFound, output()));
   }
 }

@@ -64,7 +64,7 @@ class DiagnoseMojoTest {
   @Test
   void readingsOfTheParameterCountInPlaceOfTheFiles() throws Exception {
     write("elm-row", SITE + "as-found: [{at: A, pair-resistance: 118 ohm}]\n");
-    run().with("readings", "{at: A, pair-resistance: 61 ohm}").execute();
+    run().with("asFound", "{at: A, pair-resistance: 61 ohm}").execute();
     assertThat(json()).contains("\"agrees\":true");
   }
 
@@ -78,7 +78,7 @@ class DiagnoseMojoTest {
 
   @Test
   void readingsThatAreNotUnderstoodAreAnErrorInPlainWords() {
-    assertThatThrownBy(run().with("readings", "118 ohm")::execute)
+    assertThatThrownBy(run().with("asFound", "118 ohm")::execute)
         .isInstanceOf(MojoExecutionException.class)
         .hasMessageStartingWith("the readings are not understood: write them as under as-found");
     assertThat(folder.resolve("target/diagnosis.json")).doesNotExist();
@@ -87,7 +87,7 @@ class DiagnoseMojoTest {
   @Test
   void readingsOfOneLineAreNotThoseOfTwo() throws Exception {
     write("oak-row", SITE.replace("elm", "oak"));
-    assertThatThrownBy(run().with("readings", "{at: A, pair-resistance: 61 ohm}")::execute)
+    assertThatThrownBy(run().with("asFound", "{at: A, pair-resistance: 61 ohm}")::execute)
         .isInstanceOf(MojoExecutionException.class)
         .hasMessage("the readings are of one line: name the one file that they belong to");
   }
