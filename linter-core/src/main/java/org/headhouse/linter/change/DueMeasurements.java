@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.Converter;
 import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Side;
@@ -46,10 +45,7 @@ final class DueMeasurements {
       if (proof.kind() == Proof.Kind.PAIR_RESISTANCE) {
         for (Segment segment : segments(proof)) {
           isolated.addAll(
-              chains.after().items().stream()
-                  .filter(item -> contains(segment, item))
-                  .filter(item -> !(item.after() instanceof Converter))
-                  .toList());
+              chains.after().items().stream().filter(item -> contains(segment, item)).toList());
         }
       }
     }

@@ -56,9 +56,6 @@ final class RandomEdits {
             "stub: 1 m",
             "pair: crossed",
             "conductors: [A, B, C]",
-            "unit-load: 1/4",
-            "isolated: true",
-            "idle-bias: needed",
             "network: {ip: 10.0.0.9/24, gateway: 10.0.0.1}",
             "outdoor: {light: head, rain: none}")) {
       edits.add((site, random) -> put(follower(site, random), setting));
@@ -71,6 +68,30 @@ final class RandomEdits {
       edits.add((site, random) -> of(site, "equipment", setting));
     }
     edits.add((site, random) -> of(site, "converter", "latency: 9 ms"));
+    for (String kind : List.of("equipment", "converter")) {
+      for (String setting :
+          List.of(
+              "unit-load: 1/4",
+              "isolated: true",
+              "idle-bias: needed",
+              "pair: crossed",
+              "stub: 2 m",
+              "conductors: [A, B, C]")) {
+        edits.add((site, random) -> of(site, kind, setting));
+      }
+      edits.add((site, random) -> of(site, kind, "device-type: other-type"));
+    }
+    for (String setting :
+        List.of(
+            "unit-load: {in: 1/4, out: 1/4}",
+            "idle-bias: {in: needed, out: needed}",
+            "isolated: true",
+            "conductors: {in: [A, B], out: [A, B]}",
+            "pair: {in: crossed, out: straight}",
+            "stub: 2 m",
+            "device-type: other-type")) {
+      edits.add((site, random) -> of(site, "repeater", setting));
+    }
     // Cables.
     for (String setting :
         List.of(
@@ -117,6 +138,12 @@ final class RandomEdits {
             "polling: {every: 10 s, registers: 20, timeout: 2 s, retries: 1}")) {
       edits.add((site, random) -> put(site.supervision, setting));
     }
+    edits.add(
+        (site, random) ->
+            site.chain.stream()
+                .filter(item -> site.is(item, "converter"))
+                .findFirst()
+                .ifPresent(item -> site.supervision.put("at", RandomSite.name(item))));
     for (String setting : List.of("title: Other", "customer: others", "stage: planned")) {
       edits.add((site, random) -> put(site.site, setting));
     }

@@ -30,13 +30,17 @@ class StepOrderTest {
       """;
 
   private static List<PlannedStep> steps(String... edits) {
-    String edited = SITE;
+    return stepsOf(SITE, edits);
+  }
+
+  private static List<PlannedStep> stepsOf(String site, String... edits) {
+    String edited = site;
     for (int i = 0; i < edits.length; i += 2) {
       assertThat(edited).contains(edits[i]);
       edited = edited.replace(edits[i], edits[i + 1]);
     }
     FieldWork work =
-        SiteComparison.of(States.site(SITE), States.site(edited), ExcludedAddresses.NONE).work();
+        SiteComparison.of(States.site(site), States.site(edited), ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     return ((FieldWork.Plan) work).steps();
   }
@@ -125,5 +129,21 @@ class StepOrderTest {
         .isNotEmpty();
     assertThat(((Step.Wire) steps.get(1).work()).isolated())
         .containsExactly("Head House", "Palms", "Meter", "Ferns");
+  }
+
+  /** Its supply is that of a computer: on, it would drive the pair that a meter is held to. */
+  @Test
+  void aConverterIsIsolatedForTheMeterToo() {
+    String site =
+        SITE.replace(
+            "  - {equipment: Meter",
+            "  - {converter: Office, conductors: [A, B], termination: none, cable-to-next: 5 m}\n"
+                + "  - {equipment: Meter");
+    List<PlannedStep> steps = stepsOf(site, "address: 2,", "address: 2, stub: 1 m,");
+    assertThat(steps)
+        .extracting(PlannedStep::work)
+        .filteredOn(Step.Wire.class::isInstance)
+        .last()
+        .satisfies(work -> assertThat(((Step.Wire) work).isolated()).contains("Office"));
   }
 }
