@@ -61,7 +61,7 @@ public final class TerminationMissingAtEnd implements SiteRule {
                   setting.place(),
                   new Message(
                       end.called() + " ends the segment and has no terminator",
-                      "the signal is thrown back from an open end, and errors come and go"
+                      "the signal is reflected from an open end, and errors come and go"
                           + EdgeWords.of(line),
                       "fit a terminator of the cable's impedance, and write " + value))
               .fixedBy(
