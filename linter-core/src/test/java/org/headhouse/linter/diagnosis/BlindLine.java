@@ -41,6 +41,7 @@ final class BlindLine {
   private final double biasOhms;
   private final double supplyVolts;
   private final double[] terminators;
+  private final boolean[] blocked;
 
   final String kind;
   final int at;
@@ -84,6 +85,9 @@ final class BlindLine {
     terminators = new double[size];
     terminators[0] = 120;
     terminators[size - 1] = 120;
+    blocked = new boolean[size];
+    blocked[0] = random.nextInt(6) == 0;
+    blocked[size - 1] = random.nextInt(6) == 0;
     boolean hop = kind.equals("conductor-open") || (kind.equals("pair-shorted") && coin());
     inHop = hop;
     at = place(hop);
@@ -186,7 +190,8 @@ final class BlindLine {
       boolean unit = item == 0 || item % 3 != 2;
       text.append("  - ").append(unit ? "unit: " : "equipment: ").append(called(item));
       text.append("\n    address: ").append(item + 1).append("\n    termination: ");
-      text.append(terminators[item] > 0 ? "120 ohm" : "none").append("\n");
+      text.append(terminators[item] == 0 ? "none" : blocked[item] ? "120 ohm + 1 nF" : "120 ohm")
+          .append("\n");
       text.append("    conductors: [A, B, C]\n");
       text.append(unit ? "    role: " + (item == 0 ? "head" : "follower") + "\n" : "");
       text.append(unit ? "    comm-module: fitted\n    outdoor: {light: " : "");
@@ -363,7 +368,8 @@ final class BlindLine {
     }
     boolean missing = mine && kind.equals("terminator-missing");
     boolean wrong = mine && kind.equals("terminator-value");
-    if (terminators[item] > 0 && !missing && !loop) {
+    // What has a capacitor in series takes no direct current.
+    if (terminators[item] > 0 && !blocked[item] && !missing && !loop) {
       out.add("R", d1, d0, wrong ? wrongOhms : terminatorOhms[item]);
     }
     if (mine && kind.equals("terminator-extra") && !(loop && coin(item))) {
