@@ -20,7 +20,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The hook of the README, in a repository of git. */
+/** The hook of the page on the command, in a repository of git. */
 @EnabledOnOs({OS.LINUX, OS.MAC})
 class HookIT {
   private static final String BROKEN = Example.with("address: 3", "address: 2");
@@ -46,7 +46,7 @@ class HookIT {
   private static String readme() throws IOException {
     Matcher hook =
         Pattern.compile("<!-- example: hook -->\n```sh\n(.*?)```", Pattern.DOTALL)
-            .matcher(Files.readString(Path.of("../README.md")));
+            .matcher(Files.readString(Path.of("docs/command.md")));
     assertThat(hook.find()).isTrue();
     return hook.group(1);
   }

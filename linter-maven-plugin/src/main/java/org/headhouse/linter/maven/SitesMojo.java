@@ -14,7 +14,7 @@ abstract class SitesMojo extends SettingsMojo {
   @Parameter(property = "linter.includes", defaultValue = "**/*.yaml,**/*.yml")
   private List<String> includes = List.of();
 
-  /** Which files of the folder are none. */
+  /** Which files of the folder are not sites. */
   @Parameter(property = "linter.excludes")
   private List<String> excludes = List.of();
 

@@ -14,15 +14,15 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.result.FixKind;
 import org.junit.jupiter.api.Test;
 
-/** What the README shows of the goal fix is what the goal says. */
-class ReadmeFixTest {
+/** What the page on fixing shows is what the goal says. */
+class FixingPageTest {
   private static final Path FAULTY = Path.of("../sample-sites/faulty");
 
   @Test
   void theDifferenceShownIsThatOfTheFaultySite() throws Exception {
     Matcher shown =
         Pattern.compile("<!-- output: fix -->\n```diff\n(.*?)```", Pattern.DOTALL)
-            .matcher(Files.readString(Path.of("../README.md")));
+            .matcher(Files.readString(Path.of("../linter-core/docs/fixing.md")));
     assertThat(shown.find()).isTrue();
     SiteLinter linter =
         SiteLinter.builder().deviceTypes(FAULTY.resolve("device-types.yaml")).build();
