@@ -23,13 +23,15 @@ public final class SegmentRinging {
   /** Nodes times steps that may be spent on a site, a second or two in all. */
   private static final double MOST_WORK = 3e8;
 
+  /** How much less where the quick bound is enough for every rule, and only a figure is wanted. */
+  private static final double LESS_WORK = 0.1;
+
   private final RingingLine line;
   private final double work;
   private final @Nullable Integer baud;
   private @Nullable Settling settling;
 
   SegmentRinging(RingingLine line, double work, @Nullable Integer baud) {
-
     this.line = line;
     this.work = work;
     this.baud = baud;
@@ -115,7 +117,7 @@ public final class SegmentRinging {
   public Settling settling() {
     Settling known = settling;
     if (known == null) {
-      known = Settling.of(line, work);
+      known = Settling.of(line, mayDisturb() ? work : LESS_WORK * work);
       settling = known;
     }
     return known;
@@ -127,9 +129,13 @@ public final class SegmentRinging {
    */
   public boolean isDisturbed() {
     Double bit = bitSeconds();
-    return bit != null
-        && Settling.quickSeconds(line) > MIDDLE * bit
-        && settling().seconds() > MIDDLE * bit;
+    return bit != null && mayDisturb() && settling().seconds() > MIDDLE * bit;
+  }
+
+  /** Whether the quick bound leaves it open. */
+  private boolean mayDisturb() {
+    Double bit = bitSeconds();
+    return bit != null && Settling.quickSeconds(line) > MIDDLE * bit;
   }
 
   /** When a receiver looks at a bit. */
