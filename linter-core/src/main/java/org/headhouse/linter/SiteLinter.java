@@ -30,6 +30,7 @@ import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SiteHistory;
 import org.headhouse.linter.report.SiteSheet;
 import org.headhouse.linter.repository.AllEarlierSites;
 import org.headhouse.linter.repository.SiteChanges;
@@ -206,7 +207,21 @@ public final class SiteLinter {
    */
   public SheetReport sheets(
       Stream<SiteInput> inputs, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
-    return new SheetRun(context, measure, paper, taker).over(inputs.iterator());
+    return sheets(inputs, measure, paper, SiteHistory.NONE, taker);
+  }
+
+  /**
+   * The same with what is known of earlier states of the files, so that a certificate has earlier
+   * proofs, and says where the line was changed after its record.
+   */
+  @Internal
+  public SheetReport sheets(
+      Stream<SiteInput> inputs,
+      Measure measure,
+      Paper paper,
+      SiteHistory history,
+      Consumer<SiteSheet> taker) {
+    return new SheetRun(context, measure, paper, history, taker).over(inputs.iterator());
   }
 
   /** The settings of a linter; each has a default. */

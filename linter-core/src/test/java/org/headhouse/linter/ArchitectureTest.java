@@ -77,10 +77,10 @@ class ArchitectureTest {
     "markup, ''",
     "diagram, source result site figures line markup",
     "report, source result site rule change figures line markup",
-    "report.sheet, source result yaml site figures line report",
+    "report.sheet, source result yaml site proof change figures line report",
     "settings, source result site figures rule rules policy check draft baseline",
     "batch, source result figures check fix baseline settings",
-    "sheets, source result site figures line rule rules policy check diagram report settings batch",
+    "sheets, source result site proof change figures line rule rules policy check diagram report settings batch",
     "repository, source result site change rules check batch",
     "files, source"
   })

@@ -1,5 +1,6 @@
 package org.headhouse.linter.figures;
 
+import java.time.Period;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.MeterAccuracy;
 import org.headhouse.linter.line.ReadingAge;
@@ -22,6 +23,7 @@ import org.headhouse.linter.site.ExcludedAddresses;
  * @param tolerances by how much the parts of a line may differ from what is written on them
  * @param velocityFactor the speed of a signal in a cable that says nothing, as a share of that of
  *     light
+ * @param retestEvery how often the whole line is proved again; zero for never
  */
 public record SitePolicy(
     TransactionTimes times,
@@ -33,7 +35,8 @@ public record SitePolicy(
     double signalMarginVolts,
     double meterShare,
     Tolerances tolerances,
-    double velocityFactor) {
+    double velocityFactor,
+    Period retestEvery) {
 
   /** The values where the policy gives none (common practice, no source). */
   public static final SitePolicy DEFAULT =
@@ -47,7 +50,8 @@ public record SitePolicy(
           0,
           MeterAccuracy.HAND_METER_OHMS.shareOfReading(),
           Tolerances.USUAL,
-          StubLimit.LEAST_VELOCITY_FACTOR);
+          StubLimit.LEAST_VELOCITY_FACTOR,
+          Period.ZERO);
 
   /** The least idle voltage at any item, at the worst corner of its parts. */
   public double wantedIdleVolts() {

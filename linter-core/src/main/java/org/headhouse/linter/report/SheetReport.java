@@ -7,16 +7,20 @@ import org.headhouse.linter.result.Notification;
  * The outcome once all sheets are made.
  *
  * @param html the page over all sites, which belongs beside those of the sites
+ * @param papers what is made over several sites: a cover for each customer, and the days on which
+ *     lines are due
  * @param notifications what the tool itself could not do, and files that have no sheets
  * @param sites how many sites have sheets
  */
 @SuppressWarnings("ArrayRecordComponent") // Written to a file, and never compared.
-public record SheetReport(byte[] html, List<Notification> notifications, int sites) {
+public record SheetReport(
+    byte[] html, List<SheetFile> papers, List<Notification> notifications, int sites) {
 
   /** The name of the page over all sites. */
   public static final String PAGE = "index.html";
 
   public SheetReport {
+    papers = List.copyOf(papers);
     notifications = List.copyOf(notifications);
   }
 }

@@ -8,6 +8,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.address.AddressKeptFree;
 import org.headhouse.linter.rules.bias.BiasWeak;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
+import org.headhouse.linter.rules.commissioning.CommissioningRetestDue;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.outdoor.OutdoorTooOld;
 import org.headhouse.linter.rules.signal.SignalWeak;
@@ -48,6 +49,7 @@ public final class SitePolicies {
             values.of(BiasWeak.DESCRIPTOR, BiasWeak.SUPPLY),
             values.of(BiasWeak.DESCRIPTOR, BiasWeak.TERMINATORS),
             values.of(BiasWeak.DESCRIPTOR, BiasWeak.CABLE)),
-        values.of(StubTooLong.DESCRIPTOR, StubTooLong.VELOCITY_FACTOR));
+        values.of(StubTooLong.DESCRIPTOR, StubTooLong.VELOCITY_FACTOR),
+        values.of(CommissioningRetestDue.DESCRIPTOR, CommissioningRetestDue.EVERY));
   }
 }

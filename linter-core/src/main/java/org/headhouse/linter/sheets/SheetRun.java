@@ -8,15 +8,19 @@ import java.util.stream.Collectors;
 import org.headhouse.linter.batch.FileTask;
 import org.headhouse.linter.batch.OrderedExecutor;
 import org.headhouse.linter.check.ExaminedFile;
+import org.headhouse.linter.check.SiteReader;
 import org.headhouse.linter.check.UniquenessCheck;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetFile;
 import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SiteHistory;
 import org.headhouse.linter.report.SiteSheet;
 import org.headhouse.linter.report.sheet.IndexPage;
 import org.headhouse.linter.report.sheet.IndexRow;
 import org.headhouse.linter.report.sheet.PageNames;
+import org.headhouse.linter.report.sheet.Provenance;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.report.sheet.SiteFacts;
 import org.headhouse.linter.report.sheet.SitePage;
@@ -32,11 +36,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes the sheets of one run: pages by several threads, names and index in the order of files. */
 public final class SheetRun {
-  private static final int REVISION_DIGITS = 12;
-
   private final LinterContext context;
   private final SheetSettings settings;
   private final SiteDrawings drawings;
+  private final ProofHistories histories;
+  private final BypassPlanner bypasses;
+  private final SeveralSites several;
   private final UniquenessCheck uniqueness;
   private final Consumer<SiteSheet> taker;
   private final PageNames names = new PageNames();
@@ -47,12 +52,24 @@ public final class SheetRun {
   /**
    * @param measure the units that lengths are shown in
    * @param paper what the sheets are printed on
+   * @param history what is known of earlier states of the files
    * @param taker gets the sheets in the order of the files
    */
-  public SheetRun(LinterContext context, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
+  public SheetRun(
+      LinterContext context,
+      Measure measure,
+      Paper paper,
+      SiteHistory history,
+      Consumer<SiteSheet> taker) {
     this.context = context;
     this.settings = settings(measure, paper, context);
     this.drawings = new SiteDrawings(measure, paper, context.sitePolicy());
+    this.histories =
+        new ProofHistories(history, new SiteReader(context.types(), context.settings().limits()));
+    this.bypasses =
+        new BypassPlanner(
+            context.check(), context.sitePolicy().groundAtEveryUnit(), settings.date());
+    this.several = new SeveralSites(settings);
     this.uniqueness = new UniquenessCheck(context.rules(), context.policy());
     this.taker = taker;
   }
@@ -65,7 +82,18 @@ public final class SheetRun {
         context.policy().ruleSet(),
         context.rules().descriptors().stream()
             .collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::requirement)),
+        context.rules().descriptors().stream()
+            .filter(rule -> isNotApplied(rule, context.policy().level(rule)))
+            .map(RuleDescriptor::requirement)
+            .toList(),
         context.sitePolicy());
+  }
+
+  /** Whether a certificate has to say that a rule is off, or that its errors count as less. */
+  private static boolean isNotApplied(RuleDescriptor rule, Level level) {
+    return rule.level() == Level.ERROR
+        ? level != Level.ERROR
+        : level == Level.NONE && rule.subject().equals("commissioning");
   }
 
   /** The outcome of a file; the sheets are null where it could not be read as a site. */
@@ -73,7 +101,8 @@ public final class SheetRun {
 
   /** The sheets of a site, for a page with the name that it wants. */
   @SuppressWarnings("ArrayRecordComponent") // Never compared.
-  private record Made(SiteFacts facts, byte[] html, byte[] zones, SiteFigures figures) {}
+  private record Made(
+      SiteFacts facts, byte[] html, byte[] zones, List<SheetFile> papers, SiteFigures figures) {}
 
   /**
    * Makes the sheets of files.
@@ -84,15 +113,20 @@ public final class SheetRun {
     try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
       executor.run(
           inputs,
-          (InputFile input) -> FileTask.run(input, context.settings().limits(), this::content),
+          (InputFile input) ->
+              FileTask.run(
+                  input, context.settings().limits(), (path, bytes) -> content(input, path, bytes)),
           this::take);
     }
     return new SheetReport(
-        IndexPage.html(rows, context.settingsResults(), settings), notifications, sites);
+        IndexPage.html(rows, context.settingsResults(), settings),
+        several.files(names),
+        notifications,
+        sites);
   }
 
   /** The page that a file has unless other files are in its way. Safe for several threads. */
-  private Content content(String path, byte[] bytes) {
+  private Content content(InputFile input, String path, byte[] bytes) {
     ExaminedFile file = context.check().examine(path, bytes, settings.date());
     ExaminedFile.ReadSite read = file.site();
     if (read == null) {
@@ -104,14 +138,20 @@ public final class SheetRun {
             read.site(),
             read.figures(),
             results,
-            Sha256.hex(bytes).substring(0, REVISION_DIGITS),
+            new Provenance(
+                Sha256.hex(bytes),
+                file.outcome().notifications().isEmpty(),
+                histories.of(input, bytes, read.site())),
+            bypasses.of(read.site()),
             drawings.of(read.site(), read.figures(), results));
+    String wanted = PageNames.wanted(read.site());
     return new Content(
         file,
         new Made(
             facts,
-            SitePage.html(facts, PageNames.wanted(read.site()), settings),
+            SitePage.html(facts, wanted, settings),
             ZonesCsv.of(read.site()),
+            SitePage.papers(facts, wanted, settings),
             SiteFigures.of(read.site(), read.figures())));
   }
 
@@ -156,16 +196,12 @@ public final class SheetRun {
     results.addAll(further);
     results.sort(Result.ORDER);
     SiteFacts facts =
-        new SiteFacts(
-            draft.site(),
-            draft.figures(),
-            results,
-            draft.revision(),
-            further.isEmpty()
-                ? draft.drawings()
-                : drawings.of(draft.site(), draft.figures(), results));
+        further.isEmpty()
+            ? draft
+            : draft.with(results, drawings.of(draft.site(), draft.figures(), results));
     boolean asDrafted = name.equals(wanted) && further.isEmpty();
     rows.add(IndexRow.of(facts, name));
+    several.add(facts, name);
     sites++;
     taker.accept(
         new SiteSheet(
@@ -173,6 +209,7 @@ public final class SheetRun {
             asDrafted ? made.html() : SitePage.html(facts, name, settings),
             PageNames.zones(name),
             made.zones(),
+            asDrafted ? made.papers() : SitePage.papers(facts, name, settings),
             made.figures()));
   }
 }

@@ -2,6 +2,7 @@ package org.headhouse.linter.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Period;
 import java.util.List;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TransactionTimes;
@@ -52,6 +53,7 @@ class SitePoliciesTest {
                   case "stub.too-long velocity-factor" -> "0.7";
                   case "signal.weak margin" -> "150 mV";
                   case "commissioning.measured-off tolerance" -> "5 %";
+                  case "commissioning.retest-due every" -> "12 months";
                   default -> throw new AssertionError(rule.id() + " " + parameter.name());
                 };
             return parameter.type().parse(written).orElseThrow();
@@ -70,7 +72,8 @@ class SitePoliciesTest {
                 0.15,
                 0.05,
                 new Tolerances(0.01, 0.04, 0.02, 0.03),
-                0.7));
+                0.7,
+                Period.ofMonths(12)));
     assertThat(policy.wantedIdleVolts()).isEqualTo(0.2 + 0.03);
     assertThat(policy.wantedSignalVolts()).isEqualTo(0.2 + 0.15);
   }

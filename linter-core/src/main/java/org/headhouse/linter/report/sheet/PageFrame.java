@@ -28,6 +28,10 @@ record PageFrame(String size, String foot) {
     return new PageFrame(size(paper), "All sites");
   }
 
+  static PageFrame ofCover(Paper paper) {
+    return new PageFrame(size(paper), "All lines of one customer");
+  }
+
   private static String size(Paper paper) {
     return paper.word().toLowerCase(Locale.ROOT);
   }

@@ -1,6 +1,7 @@
 package org.headhouse.linter.report.sheet;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -14,6 +15,14 @@ import org.headhouse.linter.site.Site;
 public final class PageNames {
   /** The name of the page over all sites. */
   public static final String INDEX = "index";
+
+  private static final String CERTIFICATE = "-certificate";
+  private static final String NIGHT_CARD = "-night-card";
+  private static final String YEARLY = "-yearly";
+  private static final String COVER = "-cover";
+
+  /** What follows the name of a site in the names of its pages. */
+  private static final List<String> ENDS = List.of("", CERTIFICATE, NIGHT_CARD, YEARLY);
 
   private static final int LONGEST = 80;
   private static final Pattern UNFIT = Pattern.compile("[^\\p{L}\\p{N}_-]+");
@@ -33,18 +42,53 @@ public final class PageNames {
     return trimmed.isEmpty() ? "site" : trimmed;
   }
 
-  /** The name where it is free, else with the first free number from 2 on. */
+  /** The name where it is free with all its pages, else with the first free number from 2 on. */
   public String take(String wanted) {
+    return take(wanted, ENDS);
+  }
+
+  /** The file of the page over the sites of a customer. Taken once all sites have their names. */
+  public String takeCover(String customer) {
+    return take(customer, List.of(COVER)) + COVER + ".html";
+  }
+
+  private String take(String wanted, List<String> ends) {
     String name = wanted;
-    for (int number = 2; !taken.add(name.toLowerCase(Locale.ROOT)); number++) {
+    for (int number = 2; !isFree(name, ends); number++) {
       name = wanted + "-" + number;
     }
+    for (String end : ends) {
+      taken.add(folded(name + end));
+    }
     return name;
+  }
+
+  private boolean isFree(String name, List<String> ends) {
+    return ends.stream().noneMatch(end -> taken.contains(folded(name + end)));
+  }
+
+  private static String folded(String name) {
+    return name.toLowerCase(Locale.ROOT);
   }
 
   /** The file of a page. */
   public static String page(String name) {
     return name + ".html";
+  }
+
+  /** The file of the certificate beside a page. */
+  static String certificate(String name) {
+    return page(name + CERTIFICATE);
+  }
+
+  /** The file of the night card beside a page. */
+  static String nightCard(String name) {
+    return page(name + NIGHT_CARD);
+  }
+
+  /** The file of the yearly sheet beside a page. */
+  static String yearly(String name) {
+    return page(name + YEARLY);
   }
 
   /** The file of the zones beside a page. */

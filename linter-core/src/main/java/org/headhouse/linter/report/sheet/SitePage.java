@@ -2,10 +2,15 @@ package org.headhouse.linter.report.sheet;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import gg.jte.html.HtmlTemplateOutput;
 import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
+import java.util.List;
+import java.util.function.Consumer;
+import org.headhouse.linter.report.SheetFile;
 
-/** The page of one site: one file without references and without a script. */
+/** The pages of one site: each one file without a script and without references to other files. */
+@SuppressWarnings("NullAway") // The compiled templates take null for no interceptor.
 public final class SitePage {
   private static final int USUAL_SIZE = 1 << 16;
 
@@ -16,11 +21,28 @@ public final class SitePage {
    *
    * @param name of the page, without its ending
    */
-  @SuppressWarnings("NullAway") // The compiled templates take null for no interceptor.
   public static byte[] html(SiteFacts facts, String name, SheetSettings settings) {
+    Sheet sheet = Sheet.of(facts, name, settings);
+    return page(out -> JtesiteGenerated.render(out, null, sheet));
+  }
+
+  /**
+   * The papers beside it: what the grower gets, what hangs at the head unit, and what is taken
+   * along each year.
+   *
+   * @param name of the page, without its ending
+   */
+  public static List<SheetFile> papers(SiteFacts facts, String name, SheetSettings settings) {
+    Certificate certificate = Certificate.of(facts, name, settings);
+    return List.of(
+        new SheetFile(
+            PageNames.certificate(name),
+            page(out -> JtecertificateGenerated.render(out, null, certificate))));
+  }
+
+  private static byte[] page(Consumer<HtmlTemplateOutput> template) {
     StringOutput out = new StringOutput(USUAL_SIZE);
-    JtesiteGenerated.render(
-        new OwaspHtmlTemplateOutput(out), null, Sheet.of(facts, name, settings));
+    template.accept(new OwaspHtmlTemplateOutput(out));
     return out.toString().getBytes(UTF_8);
   }
 }

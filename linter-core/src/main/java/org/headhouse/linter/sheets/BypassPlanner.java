@@ -1,0 +1,138 @@
+package org.headhouse.linter.sheets;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.headhouse.linter.check.SiteCheck;
+import org.headhouse.linter.report.sheet.Bypass;
+import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.Segment;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Termination;
+import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds how a line runs on without one of its units. A unit that has nothing for the line but its
+ * two cables is joined through: the pair is as long as before, and loaded less. Where something of
+ * a unit moves to a neighbour, the line without it is checked as any other is.
+ */
+final class BypassPlanner {
+  /** What a fault of the wiring is about; addresses and names of a line in need do not matter. */
+  private static final Set<String> WIRING =
+      Set.of("bias", "cable", "driver", "run", "segment", "signal", "stub", "termination");
+
+  private final SiteCheck check;
+  private final boolean groundEverywhere;
+  private final LocalDate today;
+
+  /**
+   * @param groundEverywhere whether ground is landed at every unit, so that none has to take over
+   */
+  BypassPlanner(SiteCheck check, boolean groundEverywhere, LocalDate today) {
+    this.check = check;
+    this.groundEverywhere = groundEverywhere;
+    this.today = today;
+  }
+
+  /** Of all units, by their places in the chain. */
+  Map<Integer, Bypass> of(Site site) {
+    Map<Integer, Bypass> bypasses = new HashMap<>();
+    Set<String> known = wiring(site);
+    for (Unit unit : site.units()) {
+      bypasses.put(unit.index(), of(site, unit, known));
+    }
+    return bypasses;
+  }
+
+  private Bypass of(Site site, Unit unit, Set<String> known) {
+    LineSettings line = site.line().orNull();
+    Termination termination = unit.termination().orNull();
+    boolean terminated = termination != null && termination.isFitted();
+    boolean biased = line != null && WithoutUnit.hasBias(line, unit);
+    boolean drained = !groundEverywhere && WithoutUnit.hasDrain(unit);
+    boolean end = unit.index() == 0 || unit.index() == site.items().size() - 1;
+    ChainItem neighbour = neighbour(site, unit);
+    boolean moves = terminated || biased || drained;
+    if (unit.isHead() || neighbour == null || !(moves || end)) {
+      return bypass(unit, end, "", "", false, false, true, List.of());
+    }
+    Site without = new WithoutUnit(site, unit, neighbour).site();
+    Set<String> faults = wiring(without);
+    faults.removeAll(known);
+    return bypass(
+        unit,
+        end,
+        neighbour.name().or("item " + (neighbour.index() + 1)),
+        terminated ? termination.written() : "",
+        biased,
+        drained,
+        isComputed(without),
+        List.copyOf(faults));
+  }
+
+  private static Bypass bypass(
+      Unit unit,
+      boolean end,
+      String neighbour,
+      String termination,
+      boolean bias,
+      boolean drain,
+      boolean judged,
+      List<String> faults) {
+    return new Bypass(
+        unit.isHead(),
+        end,
+        unit.stub().isGiven(),
+        neighbour,
+        termination,
+        bias,
+        drain,
+        judged,
+        faults);
+  }
+
+  /** Of the same segment, and towards the start of the chain where there is one. */
+  private static @Nullable ChainItem neighbour(Site site, Unit unit) {
+    for (Segment segment : site.segments()) {
+      if (segment.contains(unit)) {
+        int at = unit.index() - segment.first().index();
+        List<ChainItem> items = segment.items();
+        return at > 0 ? items.get(at - 1) : items.size() > 1 ? items.get(1) : null;
+      }
+    }
+    return null;
+  }
+
+  /** The facts that the rules on the wiring report. */
+  private Set<String> wiring(Site site) {
+    Set<String> facts = new LinkedHashSet<>();
+    for (Finding finding : check.findings(site, today)) {
+      if (isOfWiring(finding)) {
+        facts.add(finding.message().fact());
+      }
+    }
+    return facts;
+  }
+
+  private static boolean isOfWiring(Finding finding) {
+    String rule = finding.rule();
+    return finding.level() != Level.NOTE && WIRING.contains(rule.substring(0, rule.indexOf('.')));
+  }
+
+  /** Whether every length is known: without one, what depends on it is silent. */
+  private static boolean isComputed(Site site) {
+    List<ChainItem> items = site.items();
+    LineSettings line = site.line().orNull();
+    return line != null
+        && line.cable().isGiven()
+        && items.subList(0, Math.max(0, items.size() - 1)).stream()
+            .allMatch(item -> item.cableToNext().isGiven());
+  }
+}
