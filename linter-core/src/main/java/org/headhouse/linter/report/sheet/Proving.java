@@ -39,7 +39,7 @@ record Proving(
         SupplyRow.of(site),
         RunRow.of(facts.figures().segments(), settings.measure(), settings.policy().tolerances()),
         Terminators.of(site),
-        Measurements.of(facts.figures().segments(), settings.policy().ohmmeter()),
+        Measurements.of(site, facts.figures(), settings.policy().ohmmeter()),
         StaleNotice.of(site),
         UnitProof.of(site),
         CommissioningRecord.of(site, facts.figures().segments(), settings.measure()));

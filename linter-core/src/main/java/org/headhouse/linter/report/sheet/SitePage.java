@@ -34,10 +34,16 @@ public final class SitePage {
    */
   public static List<SheetFile> papers(SiteFacts facts, String name, SheetSettings settings) {
     Certificate certificate = Certificate.of(facts, name, settings);
+    NightCard night = NightCard.of(facts, name, settings);
+    YearlySheet yearly = YearlySheet.of(facts, name, settings);
     return List.of(
         new SheetFile(
             PageNames.certificate(name),
-            page(out -> JtecertificateGenerated.render(out, null, certificate))));
+            page(out -> JtecertificateGenerated.render(out, null, certificate))),
+        new SheetFile(
+            PageNames.nightCard(name), page(out -> JtenightGenerated.render(out, null, night))),
+        new SheetFile(
+            PageNames.yearly(name), page(out -> JteyearlyGenerated.render(out, null, yearly))));
   }
 
   private static byte[] page(Consumer<HtmlTemplateOutput> template) {
