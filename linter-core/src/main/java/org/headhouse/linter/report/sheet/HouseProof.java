@@ -43,7 +43,19 @@ record HouseProof(String house, String wind, String lost) {
       return NOT_SEEN;
     }
     String time = seen.closedIn().isEmpty() ? "" : ", in " + SpokenText.quantity(seen.closedIn());
-    return "seen to close" + (time.isEmpty() ? "; time not taken" : time);
+    return "seen to close" + (time.isEmpty() ? ", not timed" : time);
+  }
+
+  /** As short as a list of many houses needs it, under a sentence that says what was seen. */
+  String inShort() {
+    return house + ": wind " + shortened(wind) + ", lost readings " + shortened(lost);
+  }
+
+  private static String shortened(String words) {
+    return words
+        .replace("seen to close, in ", "")
+        .replace("seen to close, ", "")
+        .replace("seen to close", "seen");
   }
 
   private static String lost(LastSeen.@Nullable Seen seen) {
@@ -53,10 +65,7 @@ record HouseProof(String house, String wind, String lost) {
   private static List<HouseProof> together(List<Unit> units, LastSeen last) {
     Map<List<String>, List<String>> names = new LinkedHashMap<>();
     for (Unit unit : units) {
-      String wind =
-          last.of(Proof.Kind.STORM_RESPONSE, unit) == null
-              ? NOT_SEEN
-              : "seen to close; times are in the file";
+      String wind = last.of(Proof.Kind.STORM_RESPONSE, unit) == null ? NOT_SEEN : "seen to close";
       names
           .computeIfAbsent(
               List.of(wind, lost(last.of(Proof.Kind.STALE_RESPONSE, unit))),

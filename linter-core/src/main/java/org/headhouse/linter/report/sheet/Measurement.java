@@ -13,7 +13,19 @@ package org.headhouse.linter.report.sheet;
  * @param limits what an acceptable reading does not tell; empty where there is nothing to say
  */
 record Measurement(
-    String state, String what, String where, String computed, String acceptable, String last, String limits) {
+    String state,
+    String what,
+    String where,
+    String computed,
+    String acceptable,
+    String last,
+    String limits) {
+
+  /** {@code Power off}: what the state begins with. */
+  String stateInShort() {
+    int end = state.indexOf(',');
+    return end < 0 ? state : state.substring(0, end);
+  }
 
   /** Whether it is taken of the line as it is in use, with nothing taken off. */
   boolean isOfWholeLine() {

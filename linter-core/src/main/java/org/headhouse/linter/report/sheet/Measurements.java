@@ -171,8 +171,7 @@ final class Measurements {
   private Measurement voltage(MeasuringPlace place) {
     String what = "voltage of D1 against D0, red lead on D1";
     if (!readings.isHeld()) {
-      return row(
-          ON, what, place, "not defined: no bias", "", last(lastVolts, place), NO_BIAS);
+      return row(ON, what, place, "not defined: no bias", "", last(lastVolts, place), NO_BIAS);
     }
     SegmentFigures figures = network == null ? null : network.figures();
     List<Double> volts = figures == null ? null : figures.idleVolts();

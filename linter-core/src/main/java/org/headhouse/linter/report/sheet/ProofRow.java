@@ -21,7 +21,7 @@ import org.headhouse.linter.site.Site;
  */
 record ProofRow(
     String day, String by, String what, String resistance, String voltage, String meter) {
-  private static final int MOST_EARLIER = 6;
+  private static final int MOST_EARLIER = 4;
 
   /** The visits of the record, then the latest of the earlier ones. */
   static List<ProofRow> of(Site site, ProofHistory history) {

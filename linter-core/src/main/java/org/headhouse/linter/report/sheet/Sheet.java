@@ -38,13 +38,19 @@ record Sheet(
         RuleResults.of(facts.results(), true, settings.requirements()),
         facts.drawings(),
         new LandingSchedule(facts.site(), facts.figures(), attention, settings.measure()).rows(),
-        facts.site().units().stream()
-            .map(unit -> SetUpCard.of(unit, facts.site(), attention))
-            .toList(),
+        facts.site().units().stream().map(unit -> SetUpCard.of(unit, facts, attention)).toList(),
         figures,
         StormTable.of(facts.site(), facts.figures()),
         Proving.of(facts, settings),
         HandOver.of(facts.site(), settings.policy().keptFree()));
+  }
+
+  /** The papers as files beside the page. */
+  List<Fact> papers() {
+    return List.of(
+        new Fact("Certificate", PageNames.link(PageNames.certificate(name))),
+        new Fact("Night card", PageNames.link(PageNames.nightCard(name))),
+        new Fact("Yearly sheet", PageNames.link(PageNames.yearly(name))));
   }
 
   /** The zones as a file beside the page. */

@@ -6,7 +6,6 @@ import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
-
 /**
  * What is seen at one unit.
  *
@@ -59,7 +58,6 @@ record UnitProof(
         VentWords.staleAfter(unit),
         day(last.of(Proof.Kind.STALE_RESPONSE, unit)));
   }
-
 
   private static String day(LastSeen.@Nullable Seen seen) {
     return seen == null ? "" : seen.day().isEmpty() ? "seen, no date" : "seen " + seen.day();

@@ -97,6 +97,18 @@ record YearlySheet(
     return runs;
   }
 
+  /** What the record has of the storm response of a unit: {@code 63 s at 12 m/s}. */
+  String lastInShort(UnitProof unit) {
+    if (!unit.mayMove()) {
+      return "no vents";
+    }
+    if (unit.lastStorm().isEmpty()) {
+      return "never seen";
+    }
+    return (unit.lastClosedIn().isEmpty() ? "seen, not timed" : unit.lastClosedIn())
+        + (unit.lastLimit().isEmpty() ? "" : " at " + unit.lastLimit());
+  }
+
   /** The sheets of the site, beside this page. */
   String sheetsLink() {
     return PageNames.link(PageNames.page(name));
