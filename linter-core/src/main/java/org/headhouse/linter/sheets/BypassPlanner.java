@@ -1,10 +1,12 @@
 package org.headhouse.linter.sheets;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.report.sheet.Bypass;
@@ -58,14 +60,24 @@ final class BypassPlanner {
     boolean biased = line != null && WithoutUnit.hasBias(line, unit);
     boolean drained = !groundEverywhere && WithoutUnit.hasDrain(unit);
     boolean end = unit.index() == 0 || unit.index() == site.items().size() - 1;
-    ChainItem neighbour = neighbour(site, unit);
+    List<ChainItem> neighbours = neighbours(site, unit);
     boolean moves = terminated || biased || drained;
-    if (unit.isHead() || neighbour == null || !(moves || end)) {
+    if (unit.isHead() || neighbours.isEmpty() || !(moves || end)) {
       return bypass(unit, end, "", "", false, false, true, List.of());
     }
-    Site without = new WithoutUnit(site, unit, neighbour).site();
-    Set<String> faults = wiring(without);
-    faults.removeAll(known);
+    @Nullable Attempt best = null;
+    for (ChainItem neighbour : neighbours) {
+      Site without = new WithoutUnit(site, unit, neighbour).site();
+      Set<String> faults = wiring(without);
+      faults.removeAll(known);
+      if (best == null || faults.size() < best.faults().size()) {
+        best = new Attempt(neighbour, List.copyOf(faults), isComputed(without));
+      }
+      if (faults.isEmpty()) {
+        break;
+      }
+    }
+    ChainItem neighbour = Objects.requireNonNull(best).neighbour();
     return bypass(
         unit,
         end,
@@ -73,9 +85,12 @@ final class BypassPlanner {
         terminated ? termination.written() : "",
         biased,
         drained,
-        isComputed(without),
-        List.copyOf(faults));
+        best.isComputed(),
+        best.faults());
   }
+
+  /** What becomes of the line where one neighbour takes over. */
+  private record Attempt(ChainItem neighbour, List<String> faults, boolean isComputed) {}
 
   private static Bypass bypass(
       Unit unit,
@@ -98,16 +113,22 @@ final class BypassPlanner {
         faults);
   }
 
-  /** Of the same segment, and towards the start of the chain where there is one. */
-  private static @Nullable ChainItem neighbour(Site site, Unit unit) {
+  /** Of the same segment, the one towards the start of the chain first. */
+  private static List<ChainItem> neighbours(Site site, Unit unit) {
+    List<ChainItem> neighbours = new ArrayList<>();
     for (Segment segment : site.segments()) {
       if (segment.contains(unit)) {
         int at = unit.index() - segment.first().index();
         List<ChainItem> items = segment.items();
-        return at > 0 ? items.get(at - 1) : items.size() > 1 ? items.get(1) : null;
+        if (at > 0) {
+          neighbours.add(items.get(at - 1));
+        }
+        if (at + 1 < items.size()) {
+          neighbours.add(items.get(at + 1));
+        }
       }
     }
-    return null;
+    return neighbours;
   }
 
   /** The facts that the rules on the wiring report. */

@@ -8,8 +8,10 @@ import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.run.EnumParameter;
 
 /**
- * Writes the sheets that people take to each site, a page of HTML and a table of zones each, the
- * page index.html over all sites, and figures.json: what is computed of each site's line, in full
+ * Writes the sheets that people take to each site, a page of HTML and a table of zones each, with a
+ * certificate, a night card and a yearly sheet of one page each; a cover for each customer with
+ * several sites; the page index.html over all sites; due.ics, the days on which lines are due,
+ * where the policy sets how often; and figures.json: what is computed of each site's line, in full
  * precision. Sites need not be without results; what is missing in one leaves out the figures that
  * need it. Policy and device types have to be without an error.
  */

@@ -53,12 +53,14 @@ record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper
     AtomicFile.write(
         figures,
         out -> {
-          try (FiguresReport json = new FiguresReport(out)) {
+          try (GitHistory history = GitHistory.open(run.found().sites());
+              FiguresReport json = new FiguresReport(out)) {
             SheetReport report =
                 linter.sheets(
                     run.inputs(),
                     units,
                     paper,
+                    history,
                     sheet -> {
                       json.add(sheet.figures());
                       files.add(sheet);

@@ -20,10 +20,12 @@ final class SheetFiles {
   void add(SiteSheet sheet) {
     write(sheet.page(), sheet.html());
     write(sheet.zonesFile(), sheet.zones());
+    sheet.papers().forEach(one -> write(one.name(), one.content()));
   }
 
-  /** Writes the page over all sites. */
+  /** Writes what is over several sites. */
   void add(SheetReport report) {
+    report.papers().forEach(one -> write(one.name(), one.content()));
     write(SheetReport.PAGE, report.html());
   }
 

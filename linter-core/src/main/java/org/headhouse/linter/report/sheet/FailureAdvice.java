@@ -76,7 +76,7 @@ final class FailureAdvice {
           "The line is outside its limits then: "
               + PlainText.sentence(
                   String.join("; ", bypass.faults().stream().limit(MOST_FAULTS).toList()))
-              + ".");
+              + ". Look at every display afterwards, and do not rely on readings.");
     }
   }
 }
