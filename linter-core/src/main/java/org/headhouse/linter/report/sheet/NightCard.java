@@ -53,7 +53,7 @@ record NightCard(
   static NightCard of(SiteFacts facts, String name, SheetSettings settings) {
     Site site = facts.site();
     Unit head = site.head();
-    List<NightHouse> houses = NightHouse.of(site, facts.figures());
+    List<NightHouse> houses = NightHouse.of(facts);
     return new NightCard(
         name,
         PageFrame.ofSite(name, facts.revision(), settings.paper()),

@@ -2,9 +2,10 @@ package org.headhouse.linter.report.sheet;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import org.headhouse.linter.figures.LineFigures;
+import java.util.Set;
 import org.headhouse.linter.figures.StormSum;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.site.Interval;
@@ -13,6 +14,7 @@ import org.headhouse.linter.site.Outdoor;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.StaleAction;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.Vents;
@@ -42,20 +44,42 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
   }
 
   /** The units that move vents, and those of which the file does not say, along the chain. */
-  static List<NightHouse> of(Site site, LineFigures figures) {
+  static List<NightHouse> of(SiteFacts facts) {
+    Site site = facts.site();
     Map<Integer, StormSum> sums = new HashMap<>();
-    figures.storm().sums().forEach(sum -> sums.put(sum.unit().index(), sum));
-    LastSeen last = LastSeen.of(site);
+    facts.figures().storm().sums().forEach(sum -> sums.put(sum.unit().index(), sum));
+    Set<String> seen = seen(facts);
     List<NightHouse> houses = new ArrayList<>();
     for (Unit unit : site.units()) {
       if (VentWords.mayMove(unit)) {
-        houses.add(of(unit, site, sums.get(unit.index()), last));
+        houses.add(of(unit, site, sums.get(unit.index()), seen));
       }
     }
     return houses;
   }
 
-  private static NightHouse of(Unit unit, Site site, @Nullable StormSum sum, LastSeen last) {
+  /**
+   * The units of which the record says so. On a line that is not in use, or that was changed after
+   * that, the record says nothing of it as it is now.
+   */
+  private static Set<String> seen(SiteFacts facts) {
+    Set<String> seen = new HashSet<>();
+    Site site = facts.site();
+    if (site.stage().is(Stage.COMMISSIONED)) {
+      LastSeen last = LastSeen.of(site);
+      for (Unit unit : site.units()) {
+        if (last.of(Proof.Kind.STALE_RESPONSE, unit) != null) {
+          seen.add(unit.name().or(""));
+        }
+      }
+    }
+    for (Proof proof : facts.provenance().history().unproved()) {
+      seen.remove(proof.at());
+    }
+    return seen;
+  }
+
+  private static NightHouse of(Unit unit, Site site, @Nullable StormSum sum, Set<String> seen) {
     String name = PlainText.name(unit);
     String why = whyNot(unit, site, sum);
     Double stale = sum == null ? null : sum.time().staleSeconds();
@@ -71,7 +95,7 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
     return new NightHouse(
         name,
         false,
-        last.of(Proof.Kind.STALE_RESPONSE, unit) == null ? Closing.NEVER_SEEN : Closing.SEEN,
+        seen.contains(unit.name().or("")) ? Closing.SEEN : Closing.NEVER_SEEN,
         stale + closing.seconds(),
         "");
   }

@@ -86,6 +86,14 @@ class NightCardTest {
         .containsExactly("House 2, House 4: shut within 105 seconds");
   }
 
+  /** A record that is not of a line in use says nothing of it. */
+  @Test
+  void onAPlannedLineNothingWasSeen() {
+    Document page = card(Papers.PROVED.replace("stage: commissioned", "stage: planned"));
+    assertThat(under(page, "by themselves")).isEmpty();
+    assertThat(under(page, "nobody saw it")).hasSize(1);
+  }
+
   /** Units that move no vents are on no list; nor is the card empty. */
   @Test
   void aLineWithoutVentsSaysSo() {
