@@ -21,6 +21,9 @@ assert page.contains('size: a4;') && page.contains('40 m')
 assert new File(basedir, 'target/linter/alder-brook-zones.csv').getText('UTF-8').startsWith('zone,address,role,device-type,ip\r\n')
 def american = new File(basedir, 'target/settings-inside/cedar-hill.html').getText('UTF-8')
 assert american.contains('size: letter;') && american.contains(' ft')
+assert new File(basedir, 'target/linter/materials.csv').getText('UTF-8').contains(',40,m,44,yes,')
+assert new File(basedir, 'target/settings-inside/materials.csv').getText('UTF-8').contains(',40,m,50,yes,')
+assert new File(basedir, 'target/linter/inventory.csv').getText('UTF-8').split('\r\n').size() == 1 + 4
 def segment = figures[0].segments[0]
 assert segment.items == ['Propagation', 'Seedlings and young plants']
 assert segment.lengthMetres == 40

@@ -19,8 +19,16 @@ assert torn[0].segments[0].pairResistanceOhms == null
 assert torn[1].segments[0].lengthMetres == 40
 assert new File(basedir, 'target/torn').list().sort() ==
     (['elm-row', 'gorse-hill'].collectMany { site ->
-      ["${site}-certificate.html", "${site}-night-card.html", "${site}-yearly.html", "${site}-zones.csv", "${site}.html"]*.toString()
-    } + ['figures.json', 'index.html']).sort()
+      ['-certificate.html', '-faults.html', '-materials.html', '-night-card.html', '-yearly.html', '-zones.csv', '.html'].collect { site + it }
+    } + ['figures.json', 'index.html', 'inventory.csv', 'materials.csv']).sort()
+def table = { new File(basedir, "target/torn/$it").getText('UTF-8').split('\r\n').toList() }
+assert table('inventory.csv')[0] ==
+    'customer,site,unit,role,address,device-type,firmware,serial-number,vents,ip,stage,proved-on,proved-by,next-proof,open-exceptions'
+assert table('inventory.csv').size() == 1 + 2 + 2
+// The length there lacks its unit: it is named, and not counted as none.
+def cable = table('materials.csv').findAll { it.contains(',cable,') }
+assert cable.any { it.startsWith(',elm-row,') && it.contains(',m,,no,') }
+assert cable.any { it.startsWith(',gorse-hill,') && it.contains(',40,m,44,yes,') }
 def index = new File(basedir, 'target/torn/index.html').getText('UTF-8')
 assert index.contains('not readable') && index.contains('[yaml.syntax]')
 build.says('[WARNING] torn/fern-dell.yaml: it has no figures and no sheets: the index tells why')

@@ -12,6 +12,7 @@ assert since.sites.collect { it.site + ' ' + it.kind } == [
 def alder = since.sites.find { it.site == 'alder-brook' }
 assert alder.steps.collect { it.kind } == ['prepare', 'set-address', 'wire']
 assert alder.steps[1].subMap('unit', 'from', 'to') == [unit: 'Hardening Bay', from: 3, to: 4]
+assert alder.materials.needed.any { it.material == 'cable' && it.toOrder != null }
 assert since.sites.find { it.site == 'cedar-hill' }.earlierFile == 'sites/old-name.yaml'
 build.says('[INFO] Changes since HEAD')
 build.says('At "Hardening Bay" set the address from 3 to 4. Restart the unit.')

@@ -18,21 +18,27 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.headhouse.linter.baseline.BaselineSelection;
 import org.headhouse.linter.batch.CheckRun;
+import org.headhouse.linter.batch.DiagnosisRun;
 import org.headhouse.linter.batch.FiguresRun;
 import org.headhouse.linter.batch.FixRun;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.FileOutcome;
+import org.headhouse.linter.check.ReadingsText;
+import org.headhouse.linter.diagnosis.SiteDiagnosis;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SiteHistory;
 import org.headhouse.linter.report.SiteSheet;
 import org.headhouse.linter.repository.AllEarlierSites;
+import org.headhouse.linter.repository.NamedEarlierSites;
 import org.headhouse.linter.repository.SiteChanges;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
@@ -163,6 +169,30 @@ public final class SiteLinter {
   }
 
   /**
+   * Compares the readings of a stream of files or texts with what each single fault would make a
+   * meter show: those as found, else those of the latest record. The files are not checked.
+   *
+   * @param taker gets the diagnoses in the order of the files, of sites without readings as well
+   * @return what kept files from having one
+   * @throws IllegalStateException where the thread is interrupted, which it then still is
+   */
+  public List<Notification> diagnose(Stream<SiteInput> inputs, Consumer<SiteDiagnosis> taker) {
+    return new DiagnosisRun(context, null).over(inputs.iterator(), taker);
+  }
+
+  /**
+   * The same with readings that are not in the files.
+   *
+   * @param readings as a file has them under {@code as-found}: a list in either form of YAML
+   * @throws IllegalArgumentException where the readings are not understood
+   */
+  public List<Notification> diagnose(
+      Stream<SiteInput> inputs, String readings, Consumer<SiteDiagnosis> taker) {
+    return new DiagnosisRun(context, ReadingsText.readings(readings))
+        .over(inputs.iterator(), taker);
+  }
+
+  /**
    * Fixes a stream of files or texts as far as possible: with fixes of a kind and those that are
    * safer, until nothing more can be fixed, and so that no new result is left. Nothing is written.
    *
@@ -183,6 +213,20 @@ public final class SiteLinter {
    */
   public Draft draft(SiteInput list, DraftSettings settings) throws IOException {
     return context.drafting(settings).draft(list.path(), list.bytes(context.settings().limits()));
+  }
+
+  /**
+   * Brings a site up to date with a list of its units: what the list says otherwise is changed
+   * where it is written, items join, leave and move, and all else stays. Nothing is written.
+   *
+   * @throws IOException where one of the two cannot be read; what is wrong inside them is in the
+   *     result
+   */
+  public SiteUpdate update(SiteInput list, SiteInput site) throws IOException {
+    Limits limits = context.settings().limits();
+    return context
+        .updating()
+        .update(list.path(), list.bytes(limits), site.path(), site.bytes(limits));
   }
 
   /**
@@ -207,7 +251,21 @@ public final class SiteLinter {
    */
   public SheetReport sheets(
       Stream<SiteInput> inputs, Measure measure, Paper paper, Consumer<SiteSheet> taker) {
-    return sheets(inputs, measure, paper, SiteHistory.NONE, taker);
+    return sheets(inputs, measure, paper, Slack.USUAL, taker);
+  }
+
+  /**
+   * The same with another slack of cable.
+   *
+   * @param slack the cable that is ordered beyond the measured lengths
+   */
+  public SheetReport sheets(
+      Stream<SiteInput> inputs,
+      Measure measure,
+      Paper paper,
+      Slack slack,
+      Consumer<SiteSheet> taker) {
+    return sheets(inputs, measure, paper, slack, SiteHistory.NONE, taker);
   }
 
   /**
@@ -219,9 +277,10 @@ public final class SiteLinter {
       Stream<SiteInput> inputs,
       Measure measure,
       Paper paper,
+      Slack slack,
       SiteHistory history,
       Consumer<SiteSheet> taker) {
-    return new SheetRun(context, measure, paper, history, taker).over(inputs.iterator());
+    return new SheetRun(context, measure, paper, slack, history, taker).over(inputs.iterator());
   }
 
   /** The settings of a linter; each has a default. */
@@ -288,7 +347,7 @@ public final class SiteLinter {
 
     /** What rules on changes compare with; without it, they stay silent. */
     public Builder before(SiteState state) {
-      this.earlier = state::earlier;
+      this.earlier = new NamedEarlierSites(state);
       return this;
     }
 

@@ -59,29 +59,32 @@ class ArchitectureTest {
     "stability, ''",
     "source, ''",
     "line, ''",
+    "fault, line",
     "result, source",
     "yaml, source result",
     "site, source",
     "figures, source site line",
+    "diagnosis, source site line figures fault",
     "bind, source result yaml site",
     "schema, source result yaml site",
     "proof, source result site figures",
-    "change, source site proof",
+    "materials, source site figures line",
+    "change, source site proof materials",
     "rule, source result site figures line",
     "rules, source result site rule change proof figures line",
     "policy, source result yaml rule",
     "fix, source result yaml",
-    "check, source result yaml site bind schema rule policy figures line fix",
-    "draft, source result yaml site line figures",
+    "check, source result yaml site bind schema rule policy figures line fix diagnosis",
+    "draft, source result yaml site bind line figures change fix",
     "baseline, source result",
     "markup, ''",
     "diagram, source result site figures line markup",
-    "report, source result site rule change figures line markup",
-    "report.sheet, source result yaml site proof change figures line report",
+    "report, source result site rule change figures line markup materials diagnosis",
+    "report.sheet, source result yaml site proof change figures line materials report diagnosis",
     "settings, source result site figures rule rules policy check draft baseline",
-    "batch, source result figures check fix baseline settings",
-    "sheets, source result site proof change figures line rule rules policy check diagram report settings batch",
-    "repository, source result site change rules check batch",
+    "batch, source result site figures check fix baseline settings diagnosis",
+    "sheets, source result site proof change figures line rule rules policy check diagram report settings batch materials",
+    "repository, source result site change rules check batch materials",
     "files, source"
   })
   void packagesKnowOnlyThoseBeforeThem(String name, String known) {
@@ -109,7 +112,7 @@ class ArchitectureTest {
   void nothingButRunsKnowsTheFacade() {
     noClasses()
         .that()
-        .resideOutsideOfPackages(ROOT, ROOT + ".run", ROOT + ".command")
+        .resideOutsideOfPackages(ROOT, ROOT + ".run", ROOT + ".revision", ROOT + ".command")
         .should()
         .dependOnClassesThat()
         .resideInAPackage(ROOT)
@@ -133,17 +136,25 @@ class ArchitectureTest {
   void runsComeAfterTheFacade() {
     noClasses()
         .that()
-        .resideOutsideOfPackages(ROOT + ".files", ROOT + ".run", ROOT + ".command")
+        .resideOutsideOfPackages(
+            ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".command")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(ROOT + ".files", ROOT + ".run", ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".command")
         .check(OURS);
     noClasses()
         .that()
         .resideInAPackage(ROOT + ".run")
         .should()
         .dependOnClassesThat()
-        .resideInAPackage(ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".revision", ROOT + ".command")
+        .check(OURS);
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + ".revision")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(ROOT + ".run", ROOT + ".command")
         .check(OURS);
   }
 
@@ -156,7 +167,8 @@ class ArchitectureTest {
     "gg.jte.., report.sheet",
     "com.google.re2j.., rule",
     "javax.xml.., report",
-    "org.codehaus.plexus.util.., files"
+    "org.codehaus.plexus.util.., files",
+    "org.eclipse.jgit.., revision"
   })
   void librariesAreKnownInOnePlace(String library, String places) {
     String[] allowed =

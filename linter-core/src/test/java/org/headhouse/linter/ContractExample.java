@@ -127,6 +127,15 @@ public final class ContractExample {
             measured: {pair-resistance: 58 ohm, idle-voltage: 0.24 V}
             meter: {type: true-RMS hand meter}
 
+      as-found:                          # optional: readings on a line that misbehaves
+        - {at: Propagation, pair-resistance: 118 ohm}
+        - {at: Hardening Bay, idle-voltage: 0.02 V}
+        - {at: Propagation, loop-resistance: 31 ohm}
+        - {at: Seedling North, toward: end, pair-resistance: 121 ohm}
+        - {at: Propagation, d1-voltage: 2.7 V, d0-voltage: 2.4 V}
+        - {at: East Boiler Room, side: in, idle-voltage: 0.2 V}
+        - {first-silent: Hardening Bay}
+
       suppressions:                      # optional: accepted on purpose
         - rule: address.gap
           unit: Hardening Bay            # optional; without it, the whole site

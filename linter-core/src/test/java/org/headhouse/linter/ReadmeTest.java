@@ -23,6 +23,7 @@ import org.headhouse.linter.baseline.SitePaths;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.report.FiguresReport;
@@ -155,12 +156,13 @@ class ReadmeTest {
         .isEqualToIgnoringWhitespace(example("figures", "output", "json"));
   }
 
-  @Test
-  void theDraftShownIsThatOfTheList() throws IOException {
-    SiteLinter linter =
-        SiteLinter.builder()
-            .deviceTypes(SiteInput.text("device-types.yaml", example("device-types")))
-            .build();
+  private static SiteLinter typed() throws IOException {
+    return SiteLinter.builder()
+        .deviceTypes(SiteInput.text("device-types.yaml", example("device-types")))
+        .build();
+  }
+
+  private static String drafted(SiteLinter linter) throws IOException {
     DraftSettings settings =
         new DraftSettings(
             "elm-row",
@@ -174,9 +176,39 @@ class ReadmeTest {
             null);
     Draft draft = linter.draft(SiteInput.text("units.csv", example("list")), settings);
     assertThat(draft).isInstanceOf(Draft.Made.class);
-    String text = ((Draft.Made) draft).text();
+    return ((Draft.Made) draft).text();
+  }
+
+  @Test
+  void theDraftShownIsThatOfTheList() throws IOException {
+    SiteLinter linter = typed();
+    String text = drafted(linter);
     assertThat(linter.checkText("elm-row.yaml", text).at(Level.WARNING)).isEmpty();
     assertThat(text).containsSubsequence(example("draft", "output", "yaml").split("…\n", -1));
+  }
+
+  /** Each side of the difference stands in its text. */
+  @Test
+  void theDifferenceShownIsThatOfTheLaterList() throws IOException {
+    SiteLinter linter = typed();
+    String before = drafted(linter);
+    SiteUpdate update =
+        linter.update(
+            SiteInput.text("units.csv", example("later-list")),
+            SiteInput.text("elm-row.yaml", before));
+    assertThat(update).isInstanceOf(SiteUpdate.Made.class);
+    String after = new String(((SiteUpdate.Made) update).after(), UTF_8);
+    String shown = example("later-diff", "output", "diff").split("…\n", 2)[1];
+    assertThat(before).contains(side(shown, '-'));
+    assertThat(after).contains(side(shown, '+'));
+  }
+
+  private static String side(String diff, char mark) {
+    StringBuilder side = new StringBuilder();
+    diff.lines()
+        .filter(line -> line.charAt(0) == ' ' || line.charAt(0) == mark)
+        .forEach(line -> side.append(line, 1, line.length()).append('\n'));
+    return side.toString();
   }
 
   @Test
@@ -187,17 +219,38 @@ class ReadmeTest {
         .containsExactlyElementsOf(example("changes", "output", "text").lines().toList());
   }
 
+  /** The page on changes shows the other sample. */
   @Test
-  void theEditedSiteIsMendedToTheOneThatIsPlanned() throws IOException {
-    SiteLinter linter =
-        SiteLinter.builder().deviceTypes(SAMPLES.resolve("changed/device-types.yaml")).build();
-    SiteInput edited =
-        SiteInput.file(SAMPLES.resolve("changed/edited/hazelgate.yaml"), "sites/hazelgate.yaml");
+  void theExchangeShownIsThatOfTheSampleSite() throws IOException {
+    List<SiteChange> changes =
+        Checks.linter().changes(state("changed/before"), state("changed/exchanged"));
+    assertThat(Files.readString(Path.of("docs/changes.md")))
+        .contains(
+            "<!-- output: exchange -->\n```text\n"
+                + String.join("\n", ChangeReport.text("changed/before", changes))
+                + "\n```");
+  }
+
+  @Test
+  void theEditedSiteIsFixedAsTheReadmeSays() throws IOException {
+    SiteLinter.Builder builder =
+        SiteLinter.builder().deviceTypes(SAMPLES.resolve("changed/device-types.yaml"));
+    SiteLinter linter = builder.build();
+    Path file = SAMPLES.resolve("changed/edited/hazelgate.yaml");
+    SiteInput edited = SiteInput.file(file, "sites/hazelgate.yaml");
     assertThat(linter.check(Stream.of(edited)).results().stream().map(TextReport::headline))
         .containsExactlyElementsOf(
             example("edited", "output", "text").lines().map(String::strip).toList());
-    assertThat(Fixing.outcome(linter, edited, FixKind.SAFE).after())
-        .isEqualTo(Files.readAllBytes(SAMPLES.resolve("changed/after/hazelgate.yaml")));
+    for (SiteLinter each : List.of(linter, builder.before(state("changed/before")).build())) {
+      assertThat(new String(Fixing.outcome(each, edited, FixKind.SAFE).after(), UTF_8))
+          .isEqualTo(
+              Files.readString(file)
+                  .replace(
+                      "[Packing Shed, Tomatoes North, ",
+                      "[Packing Shed, Tomatoes North, Young Plants, "));
+      assertThat(Fixing.outcome(each, edited, FixKind.PROPOSED).after())
+          .isEqualTo(Files.readAllBytes(SAMPLES.resolve("changed/after/hazelgate.yaml")));
+    }
   }
 
   private static SiteState state(String folder) throws IOException {

@@ -69,9 +69,9 @@ class SampleSitesTest {
     return SiteInput.file(file, FAULTY.relativize(file).toString().replace('\\', '/'));
   }
 
-  /** Both states of the changed site are good ones. */
+  /** All states of the changed site are good ones. */
   @ParameterizedTest
-  @ValueSource(strings = {"before", "after"})
+  @ValueSource(strings = {"before", "after", "exchanged"})
   void theChangedSiteIsGood(String state) throws IOException {
     CheckReport report =
         SiteLinter.builder()

@@ -5,6 +5,7 @@ import java.util.List;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Format;
+import org.headhouse.linter.site.FoundReading;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Link;
@@ -41,10 +42,28 @@ public final class SiteBinder {
     return issues.bound(site.or(nothing(source)));
   }
 
+  /** Binds readings as found that are not in a site's file, under their key alone. */
+  public static Bound<List<FoundReading>> readings(Node.Valued root) {
+    BindingIssues issues = new BindingIssues();
+    ValueReader whole =
+        new ValueReader(new Cursor(root, null), Place.at(Region.START_OF_FILE), issues);
+    Setting<List<Setting<FoundReading>>> readings =
+        whole
+            .mapping(
+                (keys, place) ->
+                    keys.required("as-found").list(0, ANY_NUMBER, AsFoundBinder::reading))
+            .or(new Setting.Faulty<>(Place.at(Region.START_OF_FILE)));
+    if (!readings.isGiven()) {
+      issues.askSchema();
+    }
+    return issues.bound(given(readings));
+  }
+
   private static Site nothing(SourceText source) {
     Place place = Place.at(Region.START_OF_FILE);
     return new Site(
         source,
+        new Setting.Faulty<>(place),
         new Setting.Faulty<>(place),
         new Setting.Faulty<>(place),
         new Setting.Faulty<>(place),
@@ -79,6 +98,7 @@ public final class SiteBinder {
         keys.required("chain").list(2, Format.MOST_ITEMS, chain::item),
         keys.optional("supervision").mapping(SiteBinder::supervision),
         keys.optional("commissioning").mapping(CommissioningBinder::commissioning),
+        keys.optional("as-found").list(0, ANY_NUMBER, AsFoundBinder::reading),
         given(keys.optional("suppressions").list(0, ANY_NUMBER, SiteBinder::suppression)));
   }
 

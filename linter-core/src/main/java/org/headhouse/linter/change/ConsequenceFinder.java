@@ -7,24 +7,33 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.ProofWords;
+import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.SuppressionEntry;
 import org.headhouse.linter.site.Unit;
 
-/** Names what a change touches besides the line. */
+/** Names what a change touches that is not on the line. */
 final class ConsequenceFinder {
   private ConsequenceFinder() {}
 
-  static List<Consequence> of(Site before, Site after, List<Difference> differences) {
+  /**
+   * @param isPlanned whether there is a plan, whose steps say what becomes of each zone and when
+   */
+  static List<Consequence> of(
+      Site before, Site after, List<Difference> differences, boolean isPlanned) {
     List<Consequence> found = new ArrayList<>();
-    if (before.supervision().isGiven() || after.supervision().isGiven()) {
+    if (isPlanned) {
+      software(before, after, found);
+      exchanged(before, differences, found);
+    } else if (before.supervision().isGiven() || after.supervision().isGiven()) {
       supervision(after, differences, found);
     }
     if (before.stage().is(Stage.COMMISSIONED) && ReprovingCheck.isDue(differences)) {
       found.add(new Consequence(Consequence.Kind.RECORD, proving(after, differences)));
     }
+    renamedDevices(after, differences, found);
     labels(differences, found);
     suppressions(after, differences, found);
     return found;
@@ -38,6 +47,63 @@ final class ConsequenceFinder {
             + " enter date and name"
         : "prove again what the change touches, and add it to renewed in the record of commissioning: "
             + ProofWords.of(due);
+  }
+
+  /** Software that comes or goes as a whole. */
+  private static void software(Site before, Site after, List<Consequence> found) {
+    if (before.supervision().isMissing() && after.supervision().isGiven()) {
+      found.add(
+          new Consequence(
+              Consequence.Kind.SUPERVISION,
+              "set up the software once the line is proved: a zone for each unit, and read the name"
+                  + " of each unit back before it may write"));
+    } else if (before.supervision().isGiven() && after.supervision().isMissing()) {
+      found.add(
+          new Consequence(
+              Consequence.Kind.SUPERVISION,
+              "stop the software for good, and see that it stays stopped when its computer"
+                  + " restarts"));
+    }
+  }
+
+  private static void exchanged(
+      Site before, List<Difference> differences, List<Consequence> found) {
+    for (Difference difference : differences) {
+      if (difference instanceof Difference.Exchanged one
+          && one.kind() == ItemKind.UNIT
+          && before.supervision().isGiven()) {
+        boolean isOtherType =
+            one.device().stream().anyMatch(change -> change.what().equals("device-type"));
+        found.add(
+            new Consequence(
+                Consequence.Kind.SUPERVISION,
+                "keep the zone \""
+                    + one.item()
+                    + "\", which has the same name"
+                    + (isOtherType
+                        ? "; before it may write, check that it fits the registers of the new type"
+                        : "")));
+      }
+    }
+  }
+
+  /** What has no display of names has the later name only where somebody writes it. */
+  private static void renamedDevices(
+      Site after, List<Difference> differences, List<Consequence> found) {
+    for (Difference difference : differences) {
+      if (difference instanceof Difference.Renamed renamed
+          && after.items().stream()
+              .anyMatch(item -> item instanceof Equipment && item.name().is(renamed.item()))) {
+        found.add(
+            new Consequence(
+                Consequence.Kind.SUPERVISION,
+                "rename \""
+                    + renamed.from()
+                    + "\" to \""
+                    + renamed.item()
+                    + "\" wherever it is asked"));
+      }
+    }
   }
 
   private static void supervision(
@@ -85,6 +151,8 @@ final class ConsequenceFinder {
     for (Difference difference : differences) {
       if (difference instanceof Difference.Added added) {
         names.add(added.item());
+      } else if (difference instanceof Difference.Exchanged exchanged) {
+        names.add(exchanged.item());
       } else if (difference instanceof Difference.Removed removed) {
         names.add(removed.item());
       } else if (difference instanceof Difference.Renamed renamed) {

@@ -1,5 +1,6 @@
 package org.headhouse.linter.change;
 
+import java.util.List;
 import org.headhouse.linter.site.ItemKind;
 import org.jspecify.annotations.Nullable;
 
@@ -23,10 +24,21 @@ public sealed interface Difference {
    */
   record Removed(String item, ItemKind kind, @Nullable String previous) implements Difference {}
 
+  /**
+   * Another device at the place and under the name of one that was there.
+   *
+   * @param device in what it is another: its type, its serial number, or both
+   */
+  record Exchanged(String item, ItemKind kind, List<ValueChange> device) implements Difference {
+    public Exchanged {
+      device = List.copyOf(device);
+    }
+  }
+
   /** An item with another name. */
   record Renamed(String item, String from) implements Difference {}
 
-  /** A unit with another server address. */
+  /** A unit or another device with another server address. */
   record Readdressed(String item, int from, int to) implements Difference {}
 
   /** A unit with another role. */

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.RequiredProofs;
 import org.headhouse.linter.site.ChainItem;
@@ -27,14 +26,12 @@ public final class DueProofs {
   private static final Set<String> OF_DEVICE = Set.of("device-type", "serial-number");
 
   private final Site after;
-  private final Set<String> exchanged;
   private final Set<String> units = new HashSet<>();
   private final Set<String> vents = new HashSet<>();
   private final Set<Proof> others = new HashSet<>();
 
-  private DueProofs(Site after, Set<String> exchanged) {
+  private DueProofs(Site after) {
     this.after = after;
-    this.exchanged = exchanged;
   }
 
   /**
@@ -47,7 +44,7 @@ public final class DueProofs {
     if (concernsAll(after, differences)) {
       return List.copyOf(required);
     }
-    DueProofs due = new DueProofs(after, exchanged(differences));
+    DueProofs due = new DueProofs(after);
     differences.stream().filter(ReprovingCheck::concerns).forEach(due::add);
     return required.stream().filter(due::contains).toList();
   }
@@ -70,6 +67,9 @@ public final class DueProofs {
     if (difference instanceof Difference.Removed removed) {
       return removed.kind() == ItemKind.REPEATER;
     }
+    if (difference instanceof Difference.Exchanged exchanged) {
+      return isHead(after, exchanged.item());
+    }
     if (difference instanceof Difference.ItemSet set) {
       return isHead(after, set.item()) && !OF_VENTS.contains(set.setting().what());
     }
@@ -87,26 +87,13 @@ public final class DueProofs {
     return head != null && head.name().is(item);
   }
 
-  /** Items that another of the same name took the place of. */
-  private static Set<String> exchanged(List<Difference> differences) {
-    Set<String> removed =
-        differences.stream()
-            .filter(Difference.Removed.class::isInstance)
-            .map(difference -> ((Difference.Removed) difference).item())
-            .collect(Collectors.toSet());
-    return differences.stream()
-        .filter(Difference.Added.class::isInstance)
-        .map(difference -> ((Difference.Added) difference).item())
-        .filter(removed::contains)
-        .collect(Collectors.toSet());
-  }
-
   private void add(Difference difference) {
     if (difference instanceof Difference.Added added) {
       wired(added.item());
-      if (!exchanged.contains(added.item())) {
-        neighbours(added.item());
-      }
+      neighbours(added.item());
+    } else if (difference instanceof Difference.Exchanged exchanged) {
+      // Its neighbours keep their cables.
+      wired(exchanged.item());
     } else if (difference instanceof Difference.Rewired rewired) {
       rewired(rewired.item(), rewired.wiring());
     } else if (difference instanceof Difference.Terminated terminated) {

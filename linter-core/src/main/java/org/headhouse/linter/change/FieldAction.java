@@ -1,8 +1,11 @@
 package org.headhouse.linter.change;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** One thing that is done by hand at an item whose supply is isolated. */
+/**
+ * One thing that is done by hand at an item; its supply is isolated but where settings are made.
+ */
 public sealed interface FieldAction {
 
   /**
@@ -39,6 +42,29 @@ public sealed interface FieldAction {
 
   /** A unit or repeater leaves for good. */
   record TakeOut() implements FieldAction {}
+
+  /**
+   * Another device takes the place of one that leaves, on the same cables.
+   *
+   * @param device in what it is another
+   * @param address with which it answers, or null for an item that has none or stays off
+   */
+  record Exchange(List<ValueChange> device, @Nullable Integer address) implements FieldAction {
+    public Exchange {
+      device = List.copyOf(device);
+    }
+  }
+
+  /**
+   * Settings that go with the wiring, made at the unit with its supply on.
+   *
+   * @param first before any supply is isolated; else once all are back
+   */
+  record Set(List<ValueChange> settings, boolean first) implements FieldAction {
+    public Set {
+      settings = List.copyOf(settings);
+    }
+  }
 
   /**
    * A unit is on the line from now on.

@@ -8,6 +8,8 @@ import java.util.Objects;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.Converter;
+import org.headhouse.linter.site.Device;
 import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Network;
@@ -106,12 +108,17 @@ final class ItemChanges {
 
   /** The bias at an item that stays, joins or leaves. */
   static List<ValueChange> bias(Site before, Site after, TrackedItem item) {
-    String from = item.before() == null ? null : bias(before, item.before().name());
-    String to = item.after() == null ? null : bias(after, item.after().name());
+    String from = bias(before, item.before());
+    String to = bias(after, item.after());
     return Objects.equals(from, to) ? List.of() : List.of(new ValueChange("bias", from, to));
   }
 
-  private static @Nullable String bias(Site site, Setting<String> name) {
+  /** The bias at an item as the file has it, or null where there is none. */
+  static @Nullable String bias(Site site, @Nullable ChainItem item) {
+    if (item == null) {
+      return null;
+    }
+    Setting<String> name = item.name();
     LineSettings line = site.line().orNull();
     List<String> found = new ArrayList<>();
     for (Bias bias : line == null ? List.<Bias>of() : line.bias().or(List.of())) {
@@ -130,12 +137,22 @@ final class ItemChanges {
   static List<ValueChange> station(Site before, Site after, TrackedItem item) {
     boolean was = hasStation(before, item.before());
     boolean will = hasStation(after, item.after());
-    return was == will
-        ? List.of()
-        : List.of(new ValueChange("weather-station", was ? "wired" : null, will ? "wired" : null));
+    return was && will
+        ? sensors(before, after)
+        : was == will
+            ? List.of()
+            : List.of(
+                new ValueChange("weather-station", was ? "wired" : null, will ? "wired" : null));
   }
 
-  private static boolean hasStation(Site site, @Nullable ChainItem item) {
+  private static List<ValueChange> sensors(Site before, Site after) {
+    return SettingComparison.change(
+        "weather-station.readings",
+        in(before.weatherStation().orNull(), WeatherStation::readings),
+        in(after.weatherStation().orNull(), WeatherStation::readings));
+  }
+
+  static boolean hasStation(Site site, @Nullable ChainItem item) {
     WeatherStation station = site.weatherStation().orNull();
     String at = station == null ? null : station.at().orNull();
     return at != null && item != null && item.name().is(at);
@@ -173,6 +190,36 @@ final class ItemChanges {
     SettingComparison.compare(
         "network.gateway", in(network, Network::gateway), in(other, Network::gateway), changes);
     SettingComparison.compare("firmware", before.firmware(), after.firmware(), changes);
+    return changes;
+  }
+
+  /** In what the device is another. */
+  static List<ValueChange> device(TrackedItem item) {
+    List<ValueChange> changes = new ArrayList<>();
+    if (item.before() != null && item.after() != null) {
+      Device from = item.before().device();
+      Device to = item.after().device();
+      SettingComparison.compare("device-type", from.typeId(), to.typeId(), changes);
+      SettingComparison.compare("serial-number", from.serialNumber(), to.serialNumber(), changes);
+    }
+    return changes;
+  }
+
+  /** What the file knows of a device, and how it is asked. */
+  static List<ValueChange> data(ChainItem before, ChainItem after) {
+    List<ValueChange> changes = new ArrayList<>();
+    Connection from = before.connection(Side.IN);
+    Connection to = after.connection(Side.IN);
+    SettingComparison.compare("unit-load", from.unitLoad(), to.unitLoad(), changes);
+    SettingComparison.compare("idle-bias", from.idleBias(), to.idleBias(), changes);
+    SettingComparison.compare(
+        "isolated", before.device().isolated(), after.device().isolated(), changes);
+    if (before instanceof Equipment equipment && after instanceof Equipment later) {
+      SettingComparison.compare("broadcasts", equipment.broadcasts(), later.broadcasts(), changes);
+      changes.addAll(polled(equipment, later));
+    } else if (before instanceof Converter converter && after instanceof Converter later) {
+      SettingComparison.compare("latency", converter.latency(), later.latency(), changes);
+    }
     return changes;
   }
 

@@ -3,8 +3,6 @@ package org.headhouse.linter.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.headhouse.linter.site.Device;
-import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -41,10 +39,8 @@ final class ItemDifferences {
     ItemChanges.bias(before, after, item)
         .forEach(change -> found.add(new Difference.Rebiased(name, change)));
     if (item.before() != null && item.after() != null) {
-      device(name, item.before().device(), item.after().device(), found);
-    }
-    if (item.before() instanceof Equipment equipment && item.after() instanceof Equipment later) {
-      ItemChanges.polled(equipment, later)
+      device(item, found);
+      ItemChanges.data(item.before(), item.after())
           .forEach(change -> found.add(new Difference.ItemSet(name, change)));
     }
     if (item.unitBefore() != null && item.unitAfter() != null) {
@@ -62,10 +58,8 @@ final class ItemDifferences {
                       new Difference.Renamed(
                           item.name(), Objects.requireNonNullElse(change.from(), ""))));
     }
-    Unit unit = item.unitBefore();
-    Unit later = item.unitAfter();
-    Integer from = unit == null ? null : unit.address().orNull();
-    Integer to = later == null ? null : later.address().orNull();
+    Integer from = item.before() == null ? null : item.before().address().orNull();
+    Integer to = item.after() == null ? null : item.after().address().orNull();
     if (from != null && to != null && !from.equals(to)) {
       found.add(new Difference.Readdressed(item.name(), from, to));
     }
@@ -99,11 +93,13 @@ final class ItemDifferences {
         .forEach(change -> found.add(new Difference.Rewired(item.name(), change)));
   }
 
-  private static void device(String name, Device from, Device to, List<Difference> found) {
-    SettingComparison.change("device-type", from.typeId(), to.typeId())
-        .forEach(change -> found.add(new Difference.ItemSet(name, change)));
-    SettingComparison.change("serial-number", from.serialNumber(), to.serialNumber())
-        .forEach(change -> found.add(new Difference.ItemSet(name, change)));
+  private static void device(TrackedItem item, List<Difference> found) {
+    List<ValueChange> changes = ItemChanges.device(item);
+    if (item.isExchanged()) {
+      found.add(new Difference.Exchanged(item.name(), item.latest().kind(), changes));
+    } else {
+      changes.forEach(change -> found.add(new Difference.ItemSet(item.name(), change)));
+    }
   }
 
   private static void set(String name, Unit from, Unit to, List<Difference> found) {

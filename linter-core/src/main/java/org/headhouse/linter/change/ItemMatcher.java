@@ -7,15 +7,18 @@ import java.util.Objects;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the items of one state of a site in the other: by name, then units by address, then an item
  * that alone is left between the same neighbours.
  *
- * <p>A unit of another device type is another unit, whatever its name.
+ * <p>A device of another type, or with another serial number, is another device. Under the same
+ * name and between the same items it is exchanged for the earlier one; elsewhere it is new.
  */
-final class ItemMatcher {
+@Internal
+public final class ItemMatcher {
   private static final int NONE = -1;
 
   private final List<ChainItem> before;
@@ -33,9 +36,10 @@ final class ItemMatcher {
   }
 
   /** All items of both states, along the later chain; one that left stands where it was. */
-  static List<TrackedItem> of(Site before, Site after) {
+  public static List<TrackedItem> of(Site before, Site after) {
     ItemMatcher items = new ItemMatcher(before, after);
     items.match(ItemMatcher::sameName);
+    items.matchExchanged();
     items.match(ItemMatcher::sameAddress);
     items.matchByPlace();
     return items.merged();
@@ -63,12 +67,34 @@ final class ItemMatcher {
   }
 
   private static boolean mayBeOne(ChainItem before, ChainItem after) {
-    if (before instanceof Unit unit && after instanceof Unit other) {
-      String type = unit.deviceType().orNull();
-      String otherType = other.deviceType().orNull();
-      return type == null || otherType == null || type.equals(otherType);
+    return before.kind() == after.kind() && !TrackedItem.isAnotherDevice(before, after);
+  }
+
+  private void matchExchanged() {
+    for (int a = 0; a < earlier.length; a++) {
+      for (int b = 0; b < later.length && earlier[a] == NONE; b++) {
+        if (later[b] == NONE
+            && before.get(b).kind() == after.get(a).kind()
+            && sameName(before.get(b), after.get(a))
+            && isSamePlace(b, a)) {
+          match(b, a);
+        }
+      }
     }
-    return before.kind() == after.kind();
+  }
+
+  /** Whether the nearest items that stay, on either side, are the nearest in both states. */
+  private boolean isSamePlace(int b, int a) {
+    return stays(b, -1, a) && stays(b, 1, a);
+  }
+
+  private boolean stays(int b, int step, int a) {
+    for (int i = b + step; i >= 0 && i < later.length; i += step) {
+      if (later[i] != NONE) {
+        return step < 0 ? later[i] < a : later[i] > a;
+      }
+    }
+    return true;
   }
 
   private static boolean sameName(ChainItem before, ChainItem after) {
@@ -98,9 +124,10 @@ final class ItemMatcher {
   /** Another name and another address: then at least type and role have to be the same. */
   private static boolean mayBeOneByPlace(ChainItem before, ChainItem after) {
     if (before instanceof Unit unit && after instanceof Unit other) {
-      return unit.deviceType().isGiven()
+      return mayBeOne(unit, other)
+          && unit.deviceType().isGiven()
           && unit.role().isGiven()
-          && Objects.equals(unit.deviceType().orNull(), other.deviceType().orNull())
+          && other.deviceType().isGiven()
           && unit.role().orNull() == other.role().orNull();
     }
     return mayBeOne(before, after);

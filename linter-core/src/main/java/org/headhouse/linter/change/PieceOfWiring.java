@@ -14,9 +14,23 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns a piece of wiring into a step: what is done at each of its items. */
 final class PieceOfWiring {
+  private static final List<ValueChange> NOTHING = List.of();
+
   private final Site before;
   private final Site after;
   private final ChainStates chains;
+
+  /**
+   * @param back what undoes it, at each place
+   * @param opened the items whose supply is isolated
+   */
+  record Opening(List<WiringPlace> places, List<WiringPlace> back, List<TrackedItem> opened) {
+    Opening {
+      places = List.copyOf(places);
+      back = List.copyOf(back);
+      opened = List.copyOf(opened);
+    }
+  }
 
   PieceOfWiring(Site before, Site after, ChainStates chains) {
     this.before = before;
@@ -24,30 +38,49 @@ final class PieceOfWiring {
     this.chains = chains;
   }
 
-  /** The step, or nothing where only the file changes and no work is to be done. */
-  Optional<Step> step(List<TrackedItem> piece) {
+  /** What is done at each place, or nothing where only the file changes. */
+  Optional<Opening> of(List<TrackedItem> piece, LineMoment now) {
     List<WiringPlace> places = new ArrayList<>();
+    List<WiringPlace> back = new ArrayList<>();
+    List<TrackedItem> opened = new ArrayList<>();
     for (TrackedItem item : piece) {
-      List<FieldAction> actions = actions(item, piece);
+      List<FieldAction> actions = actions(item);
       if (!actions.isEmpty()) {
         places.add(new WiringPlace(item.name(), actions));
-      }
-      TrackedItem next = exchangedTo(item);
-      if (next != null && !piece.contains(next)) {
-        // The cable is exchanged at its other end as well.
-        places.add(new WiringPlace(next.name(), exchangedFrom(item)));
+        back.add(0, new WiringPlace(item.name(), new ActionInverse(item, now).of(actions)));
+        opened.add(item);
       }
     }
-    return places.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Step.Wire(places, withoutReadings(piece)));
+    roles(piece, places, back);
+    return places.isEmpty() ? Optional.empty() : Optional.of(new Opening(places, back, opened));
   }
 
-  private List<FieldAction> actions(TrackedItem item, List<TrackedItem> piece) {
+  /** The old head unit first: so there are never two head units, and only briefly none. */
+  private void roles(List<TrackedItem> piece, List<WiringPlace> places, List<WiringPlace> back) {
+    for (TrackedItem item : piece) {
+      List<ValueChange> role = new ArrayList<>(UnitSettings.role(item));
+      if (!role.isEmpty()) {
+        if (item.isHeadAfter() && after.line().orNull() != null) {
+          role.addAll(LineChanges.broadcastOfNew(after.line().orNull()));
+        }
+        boolean first = !item.isHeadAfter();
+        places.add(
+            first ? 0 : places.size(),
+            new WiringPlace(item.name(), List.of(new FieldAction.Set(role, first))));
+        back.add(
+            first ? back.size() : 0,
+            new WiringPlace(
+                item.name(), List.of(new FieldAction.Set(StepInverse.of(role), !first))));
+      }
+    }
+  }
+
+  private List<FieldAction> actions(TrackedItem item) {
     List<FieldAction> actions = new ArrayList<>();
     takeOff(item, actions);
     land(item, actions);
-    for (ValueChange change : ItemChanges.termination(item)) {
+    boolean isPrepared = item.joins() && item.isExchanged();
+    for (ValueChange change : isPrepared ? NOTHING : ItemChanges.termination(item)) {
       if (!isNone(change.from()) || !isNone(change.to())) {
         actions.add(new FieldAction.Terminate(change));
       }
@@ -56,18 +89,37 @@ final class PieceOfWiring {
         .forEach(change -> actions.add(new FieldAction.Fit(change)));
     if (item.stays()) {
       ItemChanges.terminals(item).forEach(change -> actions.add(new FieldAction.Fit(change)));
-      exchange(item, piece, actions);
+      exchange(item, actions);
     } else {
       terminals(item.after(), actions);
     }
     ItemChanges.station(before, after, item)
         .forEach(change -> actions.add(new FieldAction.Fit(change)));
-    if (item.after() == null) {
+    if (item.isExchanged()) {
+      carriedOver(item, actions);
+      actions.add(
+          new FieldAction.Exchange(
+              ItemChanges.device(item), item.joins() ? item.addressAfter() : null));
+    } else if (item.after() == null) {
       actions.add(new FieldAction.TakeOut());
     } else if (item.liveAfter() && !item.liveBefore()) {
       actions.add(new FieldAction.SwitchOn(item.addressAfter()));
     }
     return actions;
+  }
+
+  /** What hangs on the old device is fitted to the new one. */
+  private void carriedOver(TrackedItem item, List<FieldAction> actions) {
+    if (ItemChanges.bias(before, after, item).isEmpty()) {
+      String bias = ItemChanges.bias(after, item.after());
+      if (bias != null) {
+        actions.add(new FieldAction.Fit(new ValueChange("bias", bias, bias)));
+      }
+    }
+    if (ItemChanges.hasStation(before, item.before())
+        && ItemChanges.hasStation(after, item.after())) {
+      actions.add(new FieldAction.Fit(new ValueChange("weather-station", "wired", "wired")));
+    }
   }
 
   static boolean isNone(@Nullable String termination) {
@@ -101,9 +153,9 @@ final class PieceOfWiring {
   }
 
   /** Cables that are exchanged between items that stay neighbours. */
-  private void exchange(TrackedItem item, List<TrackedItem> piece, List<FieldAction> actions) {
+  private void exchange(TrackedItem item, List<FieldAction> actions) {
     TrackedItem previous = chains.after().previous(item);
-    if (previous != null && piece.contains(previous) && exchangedTo(previous) == item) {
+    if (previous != null && exchangedTo(previous) == item) {
       actions.addAll(exchangedFrom(previous));
     }
     TrackedItem next = exchangedTo(item);
@@ -145,16 +197,5 @@ final class PieceOfWiring {
     if (to != null) {
       actions.add(new FieldAction.Fit(new ValueChange(what, null, to)));
     }
-  }
-
-  /** The followers at or after the first item of the piece, which may be cut off meanwhile. */
-  private List<String> withoutReadings(List<TrackedItem> piece) {
-    int first = chains.all().place(piece.get(0));
-    return chains.all().items().stream()
-        .filter(item -> chains.all().place(item) >= first)
-        .filter(TrackedItem::liveThroughout)
-        .filter(item -> !item.isHeadAfter())
-        .map(TrackedItem::name)
-        .toList();
   }
 }

@@ -8,6 +8,13 @@ import org.headhouse.linter.stability.Internal;
 /** Decides which differences make an earlier proof of the line invalid. */
 @Internal
 public final class ReprovingCheck {
+  /** What only the file learns of a device that is the same. */
+  private static final Set<String> DATA =
+      Set.of("unit-load", "idle-bias", "isolated", "broadcasts", "latency");
+
+  private static final Set<String> DATA_OF_LINE =
+      Set.of("cable.velocity-factor", "cable.capacitance", "maximum-temperature");
+
   /** What a site asks of its line; the line itself is the same. */
   private static final Set<String> REQUIREMENTS =
       Set.of("weather-station.maximum-age", "weather-station.close-within");
@@ -31,6 +38,9 @@ public final class ReprovingCheck {
     if (difference instanceof Difference.ItemSet item) {
       return !item.setting().what().startsWith("network.") && !isKnowledge(item.setting());
     }
+    if (difference instanceof Difference.LineSet line) {
+      return !DATA_OF_LINE.contains(line.setting().what());
+    }
     return !(difference instanceof Difference.Renamed);
   }
 
@@ -50,7 +60,7 @@ public final class ReprovingCheck {
     return switch (setting.what()) {
       case "serial-number" -> setting.from() == null || setting.to() == null;
       case "vents" -> setting.from() == null && Vents.NONE.word().equals(setting.to());
-      default -> false;
+      default -> DATA.contains(setting.what());
     };
   }
 }

@@ -21,13 +21,15 @@ import org.headhouse.linter.site.WindSpeed;
 import org.headhouse.linter.site.Word;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Compares settings by their meaning: {@code 0.5 kohm} is {@code 500 ohm}. What is not understood
  * is never a change.
  */
-final class SettingComparison {
+@Internal
+public final class SettingComparison {
   private static final Place NOWHERE = Place.at(Region.START_OF_FILE);
 
   private SettingComparison() {}
@@ -53,7 +55,8 @@ final class SettingComparison {
         : List.of(new ValueChange(what, text(from.or(fallback)), text(to.or(fallback))));
   }
 
-  static boolean differ(Setting<?> from, Setting<?> to) {
+  /** Whether two settings that are understood mean different things. */
+  public static boolean differ(Setting<?> from, Setting<?> to) {
     return !from.isFaulty() && !to.isFaulty() && !Objects.equals(meaning(from), meaning(to));
   }
 

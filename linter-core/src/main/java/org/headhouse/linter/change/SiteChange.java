@@ -1,6 +1,8 @@
 package org.headhouse.linter.change;
 
 import java.util.List;
+import org.headhouse.linter.materials.BillOfMaterials;
+import org.headhouse.linter.materials.MaterialChange;
 
 /** How one site differs between two states of a repository. */
 public sealed interface SiteChange {
@@ -11,8 +13,13 @@ public sealed interface SiteChange {
   /** The path of the file: the later one where there is one. */
   String file();
 
-  /** A site that was not there. */
-  record Added(String site, String file, int units) implements SiteChange {}
+  /**
+   * A site that was not there.
+   *
+   * @param materials of the whole line
+   */
+  record Added(String site, String file, int units, BillOfMaterials materials)
+      implements SiteChange {}
 
   /** A site that is no longer there. */
   record Removed(String site, String file, int units) implements SiteChange {}
@@ -22,6 +29,7 @@ public sealed interface SiteChange {
    *
    * @param earlierFile the path that it had
    * @param differences none where, for example, only comments differ
+   * @param materials what the work needs; nothing where there is no plan for it
    */
   record Changed(
       String site,
@@ -29,7 +37,8 @@ public sealed interface SiteChange {
       String earlierFile,
       List<Difference> differences,
       FieldWork work,
-      List<Consequence> consequences)
+      List<Consequence> consequences,
+      MaterialChange materials)
       implements SiteChange {
     public Changed {
       differences = List.copyOf(differences);

@@ -1,15 +1,16 @@
 package org.headhouse.linter.change;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import org.headhouse.linter.materials.MaterialChange;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.CommModule;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
-import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
@@ -28,13 +29,29 @@ public final class SiteComparison {
     ExcludedAddresses excluded =
         keptFree.and(before.addressesOfEquipment()).and(after.addressesOfEquipment());
     List<Difference> differences = SiteDifferences.between(before, after, items);
+    FieldWork work = work(before, after, ChainStates.of(items), differences, excluded);
     return new SiteChange.Changed(
         id(after),
         after.source().path(),
         before.source().path(),
         differences,
-        work(before, after, ChainStates.of(items), differences, excluded),
-        ConsequenceFinder.of(before, after, differences));
+        work,
+        ConsequenceFinder.of(before, after, differences, work instanceof FieldWork.Plan),
+        work instanceof FieldWork.Plan ? materials(before, after, items) : MaterialChange.NONE);
+  }
+
+  private static MaterialChange materials(Site before, Site after, List<TrackedItem> items) {
+    Map<Integer, Integer> laterOf = new HashMap<>();
+    Set<Integer> exchanged = new HashSet<>();
+    for (TrackedItem item : items) {
+      if (item.before() != null && item.after() != null) {
+        laterOf.put(item.before().index(), item.after().index());
+        if (item.isExchanged()) {
+          exchanged.add(item.after().index());
+        }
+      }
+    }
+    return MaterialChange.between(before, after, laterOf, exchanged);
   }
 
   /** The id of a site, or the path of its file where it has none. */
@@ -57,8 +74,11 @@ public final class SiteComparison {
     if (obstacle != null) {
       return new FieldWork.None("in the later state " + obstacle + ": check and correct it first");
     }
-    List<Step> steps = WorkPlanner.steps(before, after, chains, keptFree);
-    return new FieldWork.Plan(steps, remarks(before, chains, differences, !steps.isEmpty()));
+    List<Phase> work = WorkPlanner.phases(before, after, chains, keptFree);
+    return new FieldWork.Plan(
+        PlanBuilder.of(before, after, chains, work, differences),
+        remarks(before, chains, differences, !work.isEmpty()),
+        AddressingWays.of(before, chains, keptFree, work));
   }
 
   private static List<String> remarks(
@@ -101,8 +121,8 @@ public final class SiteComparison {
       if (!names.add(name)) {
         return "the name \"" + name + "\" is used twice";
       }
-      if (item instanceof Unit unit && !unit.commModule().is(CommModule.ABSENT)) {
-        Integer address = unit.address().orNull();
+      if (TrackedItem.isLive(item)) {
+        Integer address = item.address().orNull();
         if (address == null) {
           return "\"" + name + "\" has no address";
         }

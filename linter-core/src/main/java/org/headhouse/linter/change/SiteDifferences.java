@@ -95,6 +95,12 @@ public final class SiteDifferences {
       line("cable.gauge", in(cable, Cable::gauge), in(other, Cable::gauge));
       line("cable.shielded", in(cable, Cable::shielded), in(other, Cable::shielded));
       line("cable.impedance", in(cable, Cable::impedance), in(other, Cable::impedance));
+      line(
+          "cable.velocity-factor",
+          in(cable, Cable::velocityFactor),
+          in(other, Cable::velocityFactor));
+      line("cable.capacitance", in(cable, Cable::capacitance), in(other, Cable::capacitance));
+      line("maximum-temperature", before.maximumTemperature(), after.maximumTemperature());
       LineChanges.broadcast(before, after).forEach(this::line);
     }
   }

@@ -3,23 +3,38 @@ package org.headhouse.linter.change;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A step of the field work. Between two steps the line is whole. */
+/** What is done in one go. Between two steps the line is whole. */
 public sealed interface Step {
 
+  /** Supervising software neither polls nor writes from now on. */
+  record StopSoftware() implements Step {}
+
+  /** Supervising software goes on. */
+  record ResumeSoftware() implements Step {}
+
   /**
-   * A unit that joins is set before it is connected.
+   * A device that joins is set before it is connected.
    *
    * @param delivered its address as delivered, or null where that is not known
+   * @param instead whether it takes the place of one that has its name
    */
-  record Prepare(String unit, @Nullable Integer delivered, int address, List<ValueChange> settings)
+  record Prepare(
+      String unit,
+      @Nullable Integer delivered,
+      int address,
+      boolean instead,
+      List<ValueChange> settings)
       implements Step {
     public Prepare {
       settings = List.copyOf(settings);
     }
   }
 
-  /** A unit that leaves is switched off for good, since its address is wanted. */
+  /** A device that leaves is switched off for good, since its address is wanted. */
   record SwitchOff(String unit, int address) implements Step {}
+
+  /** A device that was switched off is switched on again. */
+  record SwitchOn(String unit, int address) implements Step {}
 
   /**
    * A unit gets another address, and is restarted.
@@ -35,7 +50,11 @@ public sealed interface Step {
   }
 
   /** A unit gets another address while it is off the line, since no address is free. */
-  record SetAside(String unit, int from, int to) implements Step {}
+  record SetAside(String unit, int from, int to, List<ValueChange> settings) implements Step {
+    public SetAside {
+      settings = List.copyOf(settings);
+    }
+  }
 
   /** A unit that was set aside comes back to the line. */
   record BringBack(String unit, int address, List<ValueChange> settings) implements Step {
@@ -52,9 +71,9 @@ public sealed interface Step {
   }
 
   /**
-   * All units get other settings of the line, in one go.
+   * All devices get other settings of the line, in one go.
    *
-   * @param units in the order of the work
+   * @param units in the order of the work: the head unit last
    */
   record SetLine(List<ValueChange> settings, List<String> units) implements Step {
     public SetLine {
@@ -67,12 +86,13 @@ public sealed interface Step {
    * A piece of wiring, in one go.
    *
    * @param places in the order of the work
-   * @param withoutReadings the units that may miss the outdoor readings meanwhile
+   * @param isolated the items whose supply is off meanwhile: those that are opened, and all of a
+   *     segment that is measured
    */
-  record Wire(List<WiringPlace> places, List<String> withoutReadings) implements Step {
+  record Wire(List<WiringPlace> places, List<String> isolated) implements Step {
     public Wire {
       places = List.copyOf(places);
-      withoutReadings = List.copyOf(withoutReadings);
+      isolated = List.copyOf(isolated);
     }
   }
 }

@@ -1,8 +1,12 @@
 package org.headhouse.linter.change;
 
+import java.util.Objects;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.CommModule;
+import org.headhouse.linter.site.Equipment;
+import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Two are the same only if they are one object.
  */
-final class TrackedItem {
+@Internal
+public final class TrackedItem {
   private final @Nullable ChainItem before;
   private final @Nullable ChainItem after;
 
@@ -22,11 +27,13 @@ final class TrackedItem {
     this.after = after;
   }
 
-  @Nullable ChainItem before() {
+  /** The item in the earlier state, or null where it joins. */
+  public @Nullable ChainItem before() {
     return before;
   }
 
-  @Nullable ChainItem after() {
+  /** The item in the later state, or null where it leaves. */
+  public @Nullable ChainItem after() {
     return after;
   }
 
@@ -57,19 +64,49 @@ final class TrackedItem {
     return after instanceof Unit unit ? unit : null;
   }
 
+  /** Whether another device takes its place, under the same name. */
+  boolean isExchanged() {
+    return before != null && after != null && isAnotherDevice(before, after);
+  }
+
+  /** Whether the types or the serial numbers say that two items are not one device. */
+  static boolean isAnotherDevice(ChainItem one, ChainItem other) {
+    return isAnother(one.deviceType(), other.deviceType())
+        || isAnother(one.device().serialNumber(), other.device().serialNumber());
+  }
+
+  private static boolean isAnother(Setting<String> one, Setting<String> other) {
+    return one.isGiven() && other.isGiven() && !Objects.equals(one.orNull(), other.orNull());
+  }
+
   /** Whether it answered on the line in the earlier state. */
   boolean liveBefore() {
-    return isLive(unitBefore());
+    return isLive(before);
   }
 
   /** Whether it answers on the line in the later state. */
   boolean liveAfter() {
-    return isLive(unitAfter());
+    return isLive(after);
   }
 
-  /** Whether it is on the line all the time. */
+  /** Whether one device is on the line all the time. */
   boolean liveThroughout() {
-    return liveBefore() && liveAfter();
+    return liveBefore() && liveAfter() && !isExchanged();
+  }
+
+  /** Whether a device comes on the line, for another or not. */
+  boolean joins() {
+    return liveAfter() && !liveThroughout();
+  }
+
+  /** Whether a device leaves the line, for another or not. */
+  boolean leaves() {
+    return liveBefore() && !liveThroughout();
+  }
+
+  /** Whether it is the head unit in the earlier state. */
+  boolean isHeadBefore() {
+    return before instanceof Unit unit && unit.isHead();
   }
 
   /** Whether it is the head unit in the later state. */
@@ -77,24 +114,27 @@ final class TrackedItem {
     return after instanceof Unit unit && unit.isHead();
   }
 
-  private static boolean isLive(@Nullable Unit unit) {
-    return unit != null && !unit.commModule().is(CommModule.ABSENT);
+  /** Whether it answers, if it is on the chain. */
+  static boolean isLive(@Nullable ChainItem item) {
+    return item instanceof Unit unit
+        ? !unit.commModule().is(CommModule.ABSENT)
+        : item instanceof Equipment;
   }
 
-  /** Its address in the later state; only for units whose addresses are known. */
+  /** Its address in the later state; only for devices whose addresses are known. */
   int addressAfter() {
-    return address(unitAfter());
+    return address(after);
   }
 
-  /** Its address in the earlier state; only for units whose addresses are known. */
+  /** Its address in the earlier state; only for devices whose addresses are known. */
   int addressBefore() {
-    return address(unitBefore());
+    return address(before);
   }
 
-  private static int address(@Nullable Unit unit) {
-    Integer address = unit == null ? null : unit.address().orNull();
+  private static int address(@Nullable ChainItem item) {
+    Integer address = item == null ? null : item.address().orNull();
     if (address == null) {
-      throw new IllegalStateException("a unit without an address");
+      throw new IllegalStateException("a device without an address");
     }
     return address;
   }

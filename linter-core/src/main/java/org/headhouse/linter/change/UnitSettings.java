@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 
@@ -16,7 +17,7 @@ final class UnitSettings {
     List<ValueChange> changes = new ArrayList<>();
     Unit before = item.unitBefore();
     Unit after = item.unitAfter();
-    if (before != null && after != null) {
+    if (before != null && after != null && !item.isExchanged()) {
       SettingComparison.compare("name", before.name(), after.name(), changes);
       if (role(item).isEmpty()) {
         changes.addAll(ItemChanges.sources(before, after));
@@ -30,7 +31,10 @@ final class UnitSettings {
   static List<ValueChange> role(TrackedItem item) {
     Unit before = item.unitBefore();
     Unit after = item.unitAfter();
-    if (before == null || after == null || !SettingComparison.differ(before.role(), after.role())) {
+    if (before == null
+        || after == null
+        || item.isExchanged()
+        || !SettingComparison.differ(before.role(), after.role())) {
       return List.of();
     }
     List<ValueChange> changes = new ArrayList<>();
@@ -40,25 +44,46 @@ final class UnitSettings {
   }
 
   /**
-   * At a unit that joins: all that it has to know, with the settings that the line has in the end.
+   * At a device that joins: all that it has to know, with the settings that the line has in the
+   * end. What is fitted to its terminals belongs to the wiring, but for the terminator of one that
+   * takes the place of another.
    */
-  static List<ValueChange> ofNew(TrackedItem item, Unit unit, Site after) {
+  static List<ValueChange> ofNew(TrackedItem item, Site after) {
     List<ValueChange> changes = new ArrayList<>();
-    changes.add(new ValueChange("name", null, item.name()));
-    add("role", unit.role(), changes);
+    Unit unit = item.unitAfter();
+    if (unit != null) {
+      changes.add(new ValueChange("name", null, item.name()));
+      add("role", unit.role(), changes);
+    }
     LineSettings line = after.line().orNull();
     if (line != null) {
       add("baud", line.baud(), changes);
       add("parity", line.parity(), changes);
       add("stop-bits", line.stopBits(), changes);
+      if (unit != null && unit.isHead()) {
+        changes.addAll(LineChanges.broadcastOfNew(line));
+      }
     }
+    if (unit != null) {
+      ofNew(unit, changes);
+    }
+    if (item.isExchanged() && item.after() != null) {
+      add("termination", item.after().connection(Side.IN).termination(), changes);
+    }
+    return changes;
+  }
+
+  private static void ofNew(Unit unit, List<ValueChange> changes) {
     changes.addAll(ItemChanges.sources(null, unit));
+    add("vents", unit.vents(), changes);
     add("on-stale-readings", unit.onStaleReadings(), changes);
+    add("stale-after", unit.staleAfter(), changes);
+    add("close-time", unit.closeTime(), changes);
     if (unit.network().orNull() != null) {
       add("network.ip", unit.network().orNull().ip(), changes);
       add("network.gateway", unit.network().orNull().gateway(), changes);
     }
-    return changes;
+    add("firmware", unit.firmware(), changes);
   }
 
   private static void add(String what, Setting<?> setting, List<ValueChange> changes) {

@@ -50,6 +50,9 @@ final class Wiring {
     for (Joint joint : was) {
       if (!will.contains(joint)) {
         unite(List.of(joint.one(), joint.other()));
+      } else if (!ItemChanges.cable(joint.one()).isEmpty()) {
+        // A cable that is exchanged has two ends, and each place is opened once.
+        unite(List.of(joint.one(), joint.other()));
       }
     }
     for (Joint joint : will) {
@@ -73,6 +76,7 @@ final class Wiring {
   private void itemsByThemselves() {
     for (TrackedItem item : chains.all().items()) {
       if (!item.stays()
+          || item.isExchanged()
           || !ItemChanges.terminals(item).isEmpty()
           || !ItemChanges.cable(item).isEmpty()
           || !ItemChanges.termination(item).isEmpty()
@@ -105,15 +109,19 @@ final class Wiring {
             .toList());
   }
 
-  /** A weather station that moves leaves one unit and joins another in one piece. */
+  /**
+   * A weather station that moves leaves one unit and joins another in one piece, and so does the
+   * role of the head unit: without either, no follower has readings.
+   */
   private void station() {
-    List<TrackedItem> moved =
+    unite(
         chains.all().items().stream()
-            .filter(item -> !ItemChanges.station(before, after, item).isEmpty())
-            .toList();
-    if (moved.size() > 1) {
-      unite(moved);
-    }
+            .filter(
+                item ->
+                    !ItemChanges.station(before, after, item).isEmpty()
+                        || item.isHeadBefore() != item.isHeadAfter()
+                        || !UnitSettings.role(item).isEmpty())
+            .toList());
   }
 
   private void unite(Collection<TrackedItem> items) {

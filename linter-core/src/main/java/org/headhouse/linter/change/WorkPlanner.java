@@ -9,15 +9,14 @@ import java.util.Set;
 import org.headhouse.linter.change.ReaddressingOrder.Kind;
 import org.headhouse.linter.change.ReaddressingOrder.Turn;
 import org.headhouse.linter.site.ExcludedAddresses;
-import org.headhouse.linter.site.Role;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Puts the field work in order. First, units that join are set before they are connected, and units
- * that leave are switched off where another gets their address. Then units are set on the live
- * line, the settings of the whole line follow, and the wiring is last, so that the line is opened
- * once at each place.
+ * Puts the field work in order. First, devices that join are set before they are connected, and
+ * those that leave are switched off where another gets their address. Then units are set on the
+ * live line, the settings of the whole line follow, and the wiring is last, so that the line is
+ * opened once at each place. What a reading needs that is not measured before is set after it.
  */
 final class WorkPlanner {
   private final Site before;
@@ -25,7 +24,9 @@ final class WorkPlanner {
   private final ChainStates chains;
   private final ExcludedAddresses keptFree;
   private final List<List<TrackedItem>> pieces;
-  private final List<Step> steps = new ArrayList<>();
+  private final NewReadings newReadings;
+  private final List<Phase> phases = new ArrayList<>();
+  private LineMoment now;
 
   private WorkPlanner(Site before, Site after, ChainStates chains, ExcludedAddresses keptFree) {
     this.keptFree = keptFree;
@@ -33,33 +34,51 @@ final class WorkPlanner {
     this.after = after;
     this.chains = chains;
     this.pieces = Wiring.pieces(before, after, chains);
+    this.newReadings = new NewReadings(before, after);
+    this.now = LineMoment.before(chains);
   }
 
-  /** The work between two states in which each unit has a name and an address of its own. */
-  static List<Step> steps(Site before, Site after, ChainStates chains, ExcludedAddresses keptFree) {
+  /** The work between two states in which each device has a name and an address of its own. */
+  static List<Phase> phases(
+      Site before, Site after, ChainStates chains, ExcludedAddresses keptFree) {
     WorkPlanner planner = new WorkPlanner(before, after, chains, keptFree);
     planner.prepare();
     planner.offTheLine();
+    boolean sendsLess = LineChanges.sendsLess(before, after);
+    if (!sendsLess) {
+      planner.broadcast();
+    }
     Set<TrackedItem> off = planner.leavingFirst();
-    off.forEach(item -> planner.steps.add(new Step.SwitchOff(item.name(), item.addressBefore())));
+    off.forEach(planner::switchOff);
     planner.set(off);
-    planner.roles();
+    if (sendsLess) {
+      // Followers wait longer for a reading before it comes less often.
+      planner.broadcast();
+    }
+    planner.polled();
     planner.line();
-    PieceOfWiring wiring = new PieceOfWiring(before, after, chains);
-    planner.pieces.forEach(piece -> wiring.step(piece).ifPresent(planner.steps::add));
-    return planner.steps;
+    planner.wire();
+    planner.setNewReadings();
+    return planner.phases;
+  }
+
+  private void add(Step step, LineMoment then, List<TrackedItem> places) {
+    phases.add(new Phase(step, StepInverse.of(step), now, then, places));
+    now = then;
   }
 
   private void prepare() {
     for (TrackedItem item : chains.after().items()) {
-      Unit unit = item.unitAfter();
-      if (unit != null && item.liveAfter() && !item.liveBefore()) {
-        steps.add(
+      if (item.joins()) {
+        add(
             new Step.Prepare(
                 item.name(),
-                unit.type().defaultAddress().orNull(),
+                item.latest().type().defaultAddress().orNull(),
                 item.addressAfter(),
-                UnitSettings.ofNew(item, unit, after)));
+                item.isExchanged(),
+                UnitSettings.ofNew(item, after)),
+            now,
+            List.of());
       }
     }
   }
@@ -76,17 +95,24 @@ final class WorkPlanner {
             "address", item.unitBefore().address(), item.unitAfter().address(), changes);
         changes.addAll(UnitSettings.changed(item));
         if (!changes.isEmpty()) {
-          steps.add(new Step.SetUnit(item.name(), changes));
+          add(new Step.SetUnit(item.name(), changes), now, List.of(item));
         }
       }
     }
   }
 
-  /** The units that leave, and whose address another gets before the wiring. */
+  private void switchOff(TrackedItem item) {
+    add(
+        new Step.SwitchOff(item.name(), item.addressBefore()),
+        now.switchedOff(item),
+        List.of(item));
+  }
+
+  /** The devices that leave, and whose address another gets before the wiring. */
   private Set<TrackedItem> leavingFirst() {
     Set<TrackedItem> leaving = new HashSet<>();
     for (TrackedItem item : chains.before().items()) {
-      if (item.liveBefore() && !item.liveAfter()) {
+      if (item.leaves()) {
         for (TrackedItem other : chains.after().items()) {
           if (other.liveAfter()
               && other.addressAfter() == item.addressBefore()
@@ -100,7 +126,7 @@ final class WorkPlanner {
   }
 
   private boolean comesInTheSamePiece(TrackedItem leaving, TrackedItem other) {
-    return !other.liveBefore()
+    return other.joins()
         && pieces.stream().anyMatch(piece -> piece.contains(leaving) && piece.contains(other));
   }
 
@@ -109,15 +135,15 @@ final class WorkPlanner {
         ReaddressingOrder.of(seats(), held(off), new ReaddressingOrder.Spares(joining(), keptFree));
     List<List<Turn>> sequences = new ArrayList<>(addresses.paths());
     for (TrackedItem item : staying()) {
-      if (item.addressBefore() == item.addressAfter() && !UnitSettings.changed(item).isEmpty()) {
+      if (item.addressBefore() == item.addressAfter() && !newReadings.early(item).isEmpty()) {
         int address = item.addressAfter();
         sequences.add(List.of(new Turn(chains.after().place(item), address, address, Kind.FINAL)));
       }
     }
-    VisitOrder.along(sequences, Turn::place).forEach(turn -> steps.add(step(turn)));
+    VisitOrder.along(sequences, Turn::place).forEach(this::turn);
     addresses.cycles().stream()
         .sorted(Comparator.comparing((List<Turn> cycle) -> cycle.get(0).place()))
-        .forEach(cycle -> cycle.forEach(turn -> steps.add(step(turn))));
+        .forEach(cycle -> cycle.forEach(this::turn));
   }
 
   private List<ReaddressingOrder.Seat> seats() {
@@ -128,9 +154,9 @@ final class WorkPlanner {
                     chains.after().place(item),
                     item.addressBefore(),
                     item.addressAfter(),
-                    item.unitAfter() == null ? 0 : item.unitAfter().type().addressLimit(),
+                    item.latest().type().addressLimit(),
                     item.isHeadAfter(),
-                    !UnitSettings.changed(item).isEmpty()
+                    !newReadings.early(item).isEmpty()
                         || pieces.stream().anyMatch(piece -> piece.contains(item))))
         .toList();
   }
@@ -139,7 +165,7 @@ final class WorkPlanner {
   private Set<Integer> held(Set<TrackedItem> off) {
     Set<Integer> held = new HashSet<>();
     for (TrackedItem item : chains.before().items()) {
-      if (item.liveBefore() && !item.liveAfter() && !off.contains(item)) {
+      if (item.leaves() && !off.contains(item)) {
         held.add(item.addressBefore());
       }
     }
@@ -149,7 +175,7 @@ final class WorkPlanner {
   private Set<Integer> joining() {
     Set<Integer> joining = new HashSet<>();
     for (TrackedItem item : chains.after().items()) {
-      if (item.liveAfter() && !item.liveBefore()) {
+      if (item.joins()) {
         joining.add(item.addressAfter());
       }
     }
@@ -160,40 +186,92 @@ final class WorkPlanner {
     return chains.after().items().stream().filter(TrackedItem::liveThroughout).toList();
   }
 
-  private Step step(Turn turn) {
+  private void turn(Turn turn) {
     TrackedItem item = chains.after().items().get(turn.place());
-    List<ValueChange> settings = UnitSettings.changed(item);
+    List<ValueChange> settings = newReadings.early(item);
     String name = item.name();
-    return switch (turn.kind()) {
-      case SPARE -> new Step.SetAddress(name, turn.from(), turn.to(), true, List.of());
-      case ASIDE -> new Step.SetAside(name, turn.from(), turn.to());
-      case BACK -> new Step.BringBack(name, turn.to(), settings);
-      case FINAL ->
-          turn.from() == turn.to()
-              ? new Step.SetUnit(name, settings)
-              : new Step.SetAddress(name, turn.from(), turn.to(), false, settings);
-    };
+    Step step =
+        switch (turn.kind()) {
+          case SPARE -> new Step.SetAddress(name, turn.from(), turn.to(), true, List.of());
+          case ASIDE -> new Step.SetAside(name, turn.from(), turn.to(), List.of());
+          case BACK -> new Step.BringBack(name, turn.to(), settings);
+          case FINAL ->
+              turn.from() == turn.to()
+                  ? new Step.SetUnit(name, settings)
+                  : new Step.SetAddress(name, turn.from(), turn.to(), false, settings);
+        };
+    Integer address = turn.kind() == Kind.ASIDE ? null : turn.to();
+    add(step, now.with(item, address), List.of(item));
   }
 
-  /** The old head unit first: so there are never two head units, and only briefly none. */
-  private void roles() {
-    List<TrackedItem> changing =
-        staying().stream().filter(item -> !UnitSettings.role(item).isEmpty()).toList();
-    for (Role role : List.of(Role.FOLLOWER, Role.HEAD)) {
-      for (TrackedItem item : changing) {
-        if (item.unitAfter() != null && item.unitAfter().role().is(role)) {
-          steps.add(new Step.SetUnit(item.name(), UnitSettings.role(item)));
-        }
-      }
+  /** What the head unit sends, where it is the same unit before and after. */
+  private void broadcast() {
+    TrackedItem head = head();
+    List<ValueChange> settings = new ArrayList<>(LineChanges.broadcast(before, after));
+    settings.addAll(LineChanges.averaging(before, after));
+    if (head != null && !settings.isEmpty()) {
+      add(new Step.SetUnit(head.name(), settings), now, List.of(head));
     }
   }
 
+  private @Nullable TrackedItem head() {
+    return staying().stream()
+        .filter(item -> item.isHeadBefore() && item.isHeadAfter())
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** How the head unit asks other devices that stay. */
+  private void polled() {
+    TrackedItem head = head();
+    List<ValueChange> settings = new ArrayList<>();
+    for (TrackedItem item : staying()) {
+      settings.addAll(PolledByHead.changes(item));
+    }
+    if (head != null && !settings.isEmpty()) {
+      add(new Step.SetUnit(head.name(), settings), now, List.of(head));
+    }
+  }
+
+  /**
+   * The head unit last: each follower has the readings until it is set. Those that leave later are
+   * set as well, so that none is without readings until then.
+   */
   private void line() {
     List<ValueChange> serial = LineChanges.serial(before, after);
     if (!serial.isEmpty()) {
-      List<TrackedItem> units = new ArrayList<>(staying());
-      units.sort(Comparator.comparing(item -> !item.isHeadAfter()));
-      steps.add(new Step.SetLine(serial, units.stream().map(TrackedItem::name).toList()));
+      List<TrackedItem> units =
+          new ArrayList<>(
+              chains.all().items().stream().filter(now.answering()::containsKey).toList());
+      units.sort(Comparator.comparing(now::isHead));
+      add(new Step.SetLine(serial, units.stream().map(TrackedItem::name).toList()), now, units);
+    }
+  }
+
+  private void wire() {
+    PieceOfWiring wiring = new PieceOfWiring(before, after, chains);
+    for (List<TrackedItem> piece : pieces) {
+      LineMoment then = now.wired(piece);
+      wiring
+          .of(piece, now)
+          .ifPresentOrElse(
+              one -> {
+                Step back = new Step.Wire(one.back(), List.of());
+                phases.add(
+                    new Phase(
+                        new Step.Wire(one.places(), List.of()), back, now, then, one.opened()));
+              },
+              () -> {});
+      now = then;
+    }
+  }
+
+  private void setNewReadings() {
+    for (TrackedItem item : staying()) {
+      List<ValueChange> late = newReadings.late(item);
+      if (!late.isEmpty()) {
+        add(new Step.SetUnit(item.name(), late), now, List.of(item));
+      }
     }
   }
 }

@@ -15,6 +15,11 @@ public interface EarlierSites {
   /** The earlier state of a site, or null where it was not there or cannot be read. */
   @Nullable Site of(Site later);
 
+  /** What the user calls the earlier state, such as a revision. */
+  default String name() {
+    return "the earlier state";
+  }
+
   /**
    * What became of the sites that no later one has the id or the file of. Nothing where not all
    * sites of the later state are looked at.

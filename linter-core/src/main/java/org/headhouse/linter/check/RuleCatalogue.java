@@ -1,6 +1,7 @@
 package org.headhouse.linter.check;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -126,6 +127,13 @@ public final class RuleCatalogue {
 
   List<SiteRule> siteRules() {
     return siteRules;
+  }
+
+  /** The ids of the rules that compare a site with an earlier state. */
+  public Set<String> idsOnChanges() {
+    Set<String> ids = new HashSet<>();
+    changeRules().forEach(rule -> ids.add(of(rule).id()));
+    return ids;
   }
 
   List<ChangeRule> changeRules() {

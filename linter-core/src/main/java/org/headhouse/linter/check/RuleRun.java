@@ -9,9 +9,11 @@ import java.util.Objects;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Finding;
+import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.rule.ChangeRule;
+import org.headhouse.linter.rule.EarlierState;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.Rule;
@@ -22,6 +24,7 @@ import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
+import org.jspecify.annotations.Nullable;
 
 /** Runs the rules on one site; a rule that fails is reported, and the others go on. */
 final class RuleRun {
@@ -32,11 +35,18 @@ final class RuleRun {
   private final ParameterValues parameters;
   private final LocalDate today;
   private final Site site;
+  private final @Nullable EarlierState earlier;
   private final LineFigures figures;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
 
-  RuleRun(Site site, CheckSettings setup, ParameterValues parameters, LocalDate today) {
+  RuleRun(
+      Site site,
+      @Nullable EarlierState earlier,
+      CheckSettings setup,
+      ParameterValues parameters,
+      LocalDate today) {
+    this.earlier = earlier;
     this.setup = setup;
     this.parameters = parameters;
     this.today = today;
@@ -67,10 +77,10 @@ final class RuleRun {
     }
   }
 
-  void run(ChangeRule rule, Site earlier) {
+  void run(ChangeRule rule, Site before) {
     Context context = new Context(setup.rules().of(rule));
     try {
-      rule.check(earlier, site, context);
+      rule.check(before, site, context);
       take(context);
     } catch (Throwable failure) {
       refuse(context, rule, failure);
@@ -148,6 +158,20 @@ final class RuleRun {
     }
 
     @Override
+    public @Nullable EarlierState earlier() {
+      return earlier;
+    }
+
+    @Override
+    public boolean isLive() {
+      return site.wasCommissioned() || wasLive();
+    }
+
+    private boolean wasLive() {
+      return earlier != null && earlier.site().wasCommissioned();
+    }
+
+    @Override
     public LocalDate today() {
       return today;
     }
@@ -170,7 +194,8 @@ final class RuleRun {
         // Most rules have nothing to report of most sites.
         reported = new ArrayList<>();
       }
-      reported.add(finding);
+      FixDraft fix = finding.fix();
+      reported.add(fix != null && wasLive() ? finding.fixedBy(fix.whileLive()) : finding);
     }
   }
 }

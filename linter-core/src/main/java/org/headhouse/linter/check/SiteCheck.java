@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.bind.Bound;
 import org.headhouse.linter.bind.SiteBinder;
+import org.headhouse.linter.diagnosis.SiteDiagnoser;
+import org.headhouse.linter.diagnosis.SiteDiagnosis;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -14,10 +16,12 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.ChangeRule;
+import org.headhouse.linter.rule.EarlierState;
 import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.FoundReading;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
@@ -72,7 +76,8 @@ public final class SiteCheck {
    */
   public FileOutcome check(
       String path, byte[] bytes, LocalDate today, EarlierSites.Unfound unfound) {
-    return examine(path, bytes, today, later -> unfound.renamed().get(path)).outcome();
+    EarlierSites found = later -> unfound.renamed().get(path);
+    return examine(path, bytes, today, found).outcome();
   }
 
   /** The results of sites that are gone, each where its file was. */
@@ -126,11 +131,13 @@ public final class SiteCheck {
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     findings.addAll(CommentCuts.of(document));
     Site site = bound.model();
-    RuleRun run = new RuleRun(site, setup, parameters, today);
+    Site before = compared.of(site);
+    // A site that is found under another id is of the same state as the others.
+    EarlierState state = before == null ? null : new EarlierState(before, earlier.name());
+    RuleRun run = new RuleRun(site, state, setup, parameters, today);
     for (SiteRule rule : rules) {
       run.run(rule);
     }
-    Site before = compared.of(site);
     if (before != null) {
       changeRules.forEach(rule -> run.run(rule, before));
     }
@@ -162,7 +169,7 @@ public final class SiteCheck {
    * @param today the day of the check
    */
   public List<Finding> findings(Site site, LocalDate today) {
-    RuleRun run = new RuleRun(site, setup, parameters, today);
+    RuleRun run = new RuleRun(site, null, setup, parameters, today);
     rules.forEach(run::run);
     return List.copyOf(run.findings());
   }
@@ -176,6 +183,23 @@ public final class SiteCheck {
         : SiteFigures.of(
             SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(),
             setup.sitePolicy());
+  }
+
+  /**
+   * What readings say of the site in one file, or null where the file cannot be read as YAML.
+   *
+   * @param readings that count in place of those of the file; null for those of the file
+   */
+  public @Nullable SiteDiagnosis diagnosis(
+      String path, byte[] bytes, @Nullable List<FoundReading> readings) {
+    Document document = SiteDocument.read(path, bytes, setup.limits());
+    var root = document.root();
+    return root == null
+        ? null
+        : SiteDiagnoser.diagnose(
+            SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(),
+            setup.sitePolicy(),
+            readings);
   }
 
   private List<Result> suppressed(

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 record Arguments(Map<CommandOption, String> values, List<String> files) {
   private static final String END_OF_OPTIONS = "--";
   private static final String OF_THE_PLUGIN = "-Dlinter.";
-  private static final Set<String> ONLY_THERE = Set.of("since", "changedOnly", "skip");
+  private static final Set<String> ONLY_THERE = Set.of("changedOnly", "skip");
 
   static Arguments of(List<String> written) throws UserError {
     Map<CommandOption, String> values = new EnumMap<>(CommandOption.class);

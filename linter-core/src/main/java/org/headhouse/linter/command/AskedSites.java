@@ -31,6 +31,7 @@ final class AskedSites {
   private final Path sites;
   private final SiteNames names;
   private final SiteFiles folder;
+  private boolean whole;
 
   /**
    * @param files that are named; none for the whole folder
@@ -49,11 +50,13 @@ final class AskedSites {
   List<FoundSites> find() throws UserError {
     SettingsFiles settings = settings(sites);
     if (files.isEmpty()) {
+      whole = true;
       return List.of(folder.find(settings));
     }
     List<Path> asked = asked();
     List<Path> forAll = asked.stream().filter(file -> holdsForAll(file, settings)).toList();
     boolean all = !forAll.isEmpty() && Files.exists(sites);
+    whole = all;
     if (all) {
       console.report(
           Level.NOTE, "All sites are checked, since what holds for all is among the files named");
@@ -81,6 +84,11 @@ final class AskedSites {
       }
     }
     return groups.all();
+  }
+
+  /** Whether these are all sites of their folder, so that one that is not among them is gone. */
+  boolean areAll(FoundSites found) {
+    return whole && found.sites().equals(sites);
   }
 
   /** The files that are named; links come last, so that a file is found by its own name. */

@@ -4,7 +4,10 @@ import java.io.PrintStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
@@ -13,8 +16,11 @@ import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.SiteNames;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.DiagnosisOutput;
 import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.run.LinterFactory;
 import org.headhouse.linter.run.Outcome;
@@ -34,7 +40,10 @@ final class Command {
   /** The command could not do its work. */
   static final int TROUBLE = 2;
 
-  private static final ParameterNames CALLED = "--"::concat;
+  static final ParameterNames CALLED = "--"::concat;
+
+  /** The first argument that asks for a diagnosis; a file of that name is written ./diagnose. */
+  private static final String DIAGNOSE = "diagnose";
 
   private final PrintStream out;
   private final Console console;
@@ -55,7 +64,8 @@ final class Command {
   @SuppressWarnings("IllegalCatch")
   int run(List<String> written) {
     try {
-      Arguments arguments = Arguments.of(written);
+      boolean diagnoses = !written.isEmpty() && written.get(0).equals(DIAGNOSE);
+      Arguments arguments = Arguments.of(diagnoses ? written.subList(1, written.size()) : written);
       if (arguments.has(CommandOption.HELP)) {
         Help.lines().forEach(out::println);
         return CLEAN;
@@ -64,7 +74,7 @@ final class Command {
         out.println(Help.version());
         return CLEAN;
       }
-      return check(arguments);
+      return diagnoses ? diagnose(arguments) : check(arguments);
     } catch (UserError error) {
       return trouble(String.valueOf(error.getMessage()));
     } catch (InvalidPathException noName) {
@@ -80,21 +90,61 @@ final class Command {
   }
 
   private int check(Arguments arguments) throws UserError {
+    if (arguments.get(CommandOption.AS_FOUND) != null) {
+      throw new UserError("--asFound goes with diagnose: write diagnose first, or leave it out");
+    }
     CheckOutput output = output(arguments);
     SitesRequest request = request(arguments);
     List<CheckReport> reports = new ArrayList<>();
-    for (FoundSites found : new AskedSites(request, arguments.files(), console).find()) {
-      reports.add(check(request.run(found), arguments.get(CommandOption.BASELINE)));
+    String since = arguments.get(CommandOption.SINCE);
+    AskedSites asked = new AskedSites(request, arguments.files(), console);
+    for (FoundSites found : asked.find()) {
+      SiteRun run = request.run(found);
+      SiteLinter.Builder builder = builder(run, arguments.get(CommandOption.BASELINE));
+      reports.add(
+          since == null
+              ? run.check(linter(builder), console)
+              : new ComparingCheck(run, asked.areAll(found), since)
+                  .check(builder, Command::linter, console));
     }
     return code(output.write(CheckReports.together(reports), console, base));
   }
 
-  private CheckOutput output(Arguments arguments) throws UserError {
+  private int diagnose(Arguments arguments) throws UserError {
+    if (arguments.get(CommandOption.SINCE) != null) {
+      throw new UserError("--since does not go with diagnose, which looks at one state of a site");
+    }
+    DiagnosisOutput output =
+        new DiagnosisOutput(arguments.get(CommandOption.AS_FOUND), folder(arguments));
+    Map<SiteRun, SiteLinter> runs = new LinkedHashMap<>();
+    SitesRequest request = request(arguments);
+    for (FoundSites found : new AskedSites(request, arguments.files(), console).find()) {
+      SiteRun run = request.run(found);
+      run.reportSettings(console);
+      SiteLinter linter = linter(run.builder().withoutBaseline());
+      CheckReport settings = linter.check(Stream.empty());
+      new ConsoleReport(console, Level.NOTE).printFound(settings);
+      Outcome outcome = Outcome.of(settings, Level.ERROR);
+      if (!outcome.isClean()) {
+        return code(outcome);
+      }
+      runs.put(run, linter);
+    }
+    List<Notification> notifications = output.write(runs, console);
+    new ConsoleReport(console, Level.NOTE).print(notifications);
+    return code(Outcome.of(notifications));
+  }
+
+  private @Nullable Path folder(Arguments arguments) {
     String folder = arguments.get(CommandOption.OUTPUT_DIRECTORY);
+    return folder == null ? null : base.path().resolve(folder);
+  }
+
+  private CheckOutput output(Arguments arguments) throws UserError {
     return new CheckOutput(
         level(arguments, CommandOption.FAIL_LEVEL, Level.ERROR),
         level(arguments, CommandOption.PRINT_LEVEL, Level.NOTE),
-        folder == null ? null : base.path().resolve(folder));
+        folder(arguments));
   }
 
   private static Level level(Arguments arguments, CommandOption option, Level otherwise)
@@ -129,19 +179,21 @@ final class Command {
     return outcome.isClean() ? CLEAN : TROUBLE;
   }
 
-  private CheckReport check(SiteRun run, @Nullable String baseline) throws UserError {
+  private SiteLinter.Builder builder(SiteRun run, @Nullable String baseline) {
     run.reportSettings(console);
     SiteLinter.Builder builder = run.builder();
     if (baseline != null) {
       builder.baseline(base.path().resolve(baseline));
     }
-    SiteLinter linter =
-        LinterFactory.build(
-            builder,
-            Command.class.getClassLoader(),
-            "on the class path",
-            "correct the name, or make it with the Maven plugin's goal baseline");
-    return run.check(linter, console);
+    return builder;
+  }
+
+  private static SiteLinter linter(SiteLinter.Builder builder) throws UserError {
+    return LinterFactory.build(
+        builder,
+        Command.class.getClassLoader(),
+        "on the class path",
+        "correct the name, or make it with the Maven plugin's goal baseline");
   }
 
   private static @Nullable Integer number(@Nullable String written) throws UserError {

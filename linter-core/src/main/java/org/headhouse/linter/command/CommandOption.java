@@ -24,6 +24,10 @@ enum CommandOption {
       "baseline",
       "<file>",
       "results that were there before and fail nothing; by default the file that the policy names"),
+  SINCE(
+      "since",
+      "<revision>",
+      "a revision of the git repository with which rules on changes compare; by default none"),
   FAIL_LEVEL(
       "failLevel",
       "<level>",
@@ -35,7 +39,13 @@ enum CommandOption {
   OUTPUT_DIRECTORY(
       "outputDirectory",
       "<folder>",
-      "where results.sarif and results-junit.xml are written; by default they are not"),
+      "where results.sarif and results-junit.xml, or diagnosis.json, are written; by default they are"
+          + " not"),
+  AS_FOUND(
+      "asFound",
+      "<readings>",
+      "diagnose only: readings of the one site named, as under as-found; by default those of each"
+          + " file"),
   THREADS("threads", "<number>", "how many files are checked at a time; by default one a core"),
   ALLOW_EMPTY("allowEmpty", "", "no site at all is no error"),
   HELP("help", "", "tells this"),

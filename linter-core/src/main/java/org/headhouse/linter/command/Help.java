@@ -15,6 +15,8 @@ final class Help {
     lines.add("");
     lines.add("  java -jar <this jar> [options]              all sites of a folder");
     lines.add("  java -jar <this jar> [options] [--] <file>… single files, as a hook names them");
+    lines.add("  java -jar <this jar> diagnose [options] [--] [<file>…]");
+    lines.add("                                              which faults agree with readings");
     lines.add("");
     for (CommandOption option : CommandOption.values()) {
       String form = "  " + option.form();

@@ -3,14 +3,36 @@ package org.headhouse.linter.draft;
 /**
  * One cell of a list.
  *
- * @param text without quotes, and without spaces around it
+ * @param text without quotes, and without spaces around it; no-break spaces are spaces
  * @param start the index of its first character in the file, a quote included
  * @param end the index after its last character
  */
 record Cell(String text, int start, int end) {
+  /** For a row that is shorter than the headings, and a list without such a column. */
+  static final Cell NOTHING = new Cell("", 0, 0);
+
+  /** The cell of a stretch of a file. */
+  static Cell of(String content, int start, int end) {
+    return new Cell(withPlainSpaces(content).strip(), start, end);
+  }
+
+  /** Spreadsheets and mails put no-break spaces where nobody sees them. */
+  static String withPlainSpaces(String text) {
+    return text.replace('\u00A0', ' ').replace('\u202F', ' ').replace('\u2007', ' ');
+  }
+
+  /** Whether a character is a space inside a row. */
+  static boolean isSpace(char c) {
+    return c == ' ' || c == '\t' || c == '\u00A0' || c == '\u202F' || c == '\u2007';
+  }
 
   boolean isEmpty() {
     return text.isEmpty();
+  }
+
+  /** Whether nothing is said: nothing is written, or a dash. */
+  boolean saysNothing() {
+    return text.isEmpty() || text.equals("-") || text.equals("\u2013") || text.equals("\u2014");
   }
 
   /** The text as messages quote it. */

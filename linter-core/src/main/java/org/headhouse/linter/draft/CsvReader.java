@@ -2,17 +2,27 @@ package org.headhouse.linter.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.headhouse.linter.source.SourceText;
 
 /**
  * Reads comma-separated values as RFC 4180 has them. Rows may also end with LF or CR alone, as most
  * programs write them; cells may be separated by semicolons, which spreadsheets write where the
- * comma is the decimal sign; spaces around cells do not count. Rows without any text are left out.
+ * comma is the decimal sign, or by tabs, and a first line such as {@code sep=;} may say by what;
+ * spaces around cells do not count. Rows without any text are left out.
  *
  * <p>Whatever the text, the rows that could be made out are returned; faults are collected.
  */
 final class CsvReader {
   private static final char QUOTE = '"';
+
+  /** Of two that are as frequent, the first one counts. */
+  private static final String SEPARATORS = ",;\t";
+
+  /** What spreadsheets write as a first line, also in quotes. */
+  private static final Pattern STATED =
+      Pattern.compile("(\"?)sep=([,;\t|])\\1[ \t]*(?:\r\n?|\n|$)", Pattern.CASE_INSENSITIVE);
 
   private final String text;
   private final char separator;
@@ -21,15 +31,32 @@ final class CsvReader {
 
   private CsvReader(String text, Faults faults) {
     this.text = text;
-    this.separator = separator(text);
     this.faults = faults;
+    Matcher stated = STATED.matcher(text);
+    if (stated.lookingAt()) {
+      this.separator = stated.group(2).charAt(0);
+      this.at = stated.end();
+    } else {
+      this.separator = separator(text);
+    }
   }
 
-  static List<List<Cell>> rows(SourceText source, Faults faults) {
+  /**
+   * The rows of a list.
+   *
+   * @param separator between its cells
+   */
+  record Table(List<List<Cell>> rows, char separator) {}
+
+  static Table read(SourceText source, Faults faults) {
     CsvReader reader = new CsvReader(source.text(), faults);
+    return new Table(reader.rows(), reader.separator);
+  }
+
+  private List<List<Cell>> rows() {
     List<List<Cell>> rows = new ArrayList<>();
-    while (reader.at < reader.text.length()) {
-      List<Cell> row = reader.row();
+    while (at < text.length()) {
+      List<Cell> row = row();
       if (row.stream().anyMatch(cell -> !cell.isEmpty())) {
         rows.add(row);
       }
@@ -37,21 +64,28 @@ final class CsvReader {
     return rows;
   }
 
-  /** The one of the two that the first line with either has more of, outside of quotes. */
+  /** The one that the first line with any has most of, outside of quotes. */
   private static char separator(String text) {
     boolean quoted = false;
-    int semicolons = 0;
-    int commas = 0;
+    int[] found = new int[SEPARATORS.length()];
+    boolean any = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       quoted ^= c == QUOTE;
-      if (isEndOfRow(c) && !quoted && semicolons + commas > 0) {
+      if (isEndOfRow(c) && !quoted && any) {
         break;
       }
-      semicolons += c == ';' && !quoted ? 1 : 0;
-      commas += c == ',' && !quoted ? 1 : 0;
+      int which = quoted ? -1 : SEPARATORS.indexOf(c);
+      if (which >= 0) {
+        found[which]++;
+        any = true;
+      }
     }
-    return semicolons > commas ? ';' : ',';
+    int most = 0;
+    for (int i = 1; i < found.length; i++) {
+      most = found[i] > found[most] ? i : most;
+    }
+    return SEPARATORS.charAt(most);
   }
 
   private List<Cell> row() {
@@ -76,9 +110,8 @@ final class CsvReader {
   private Cell plain() {
     int start = at;
     skipToEndOfCell();
-    String content = text.substring(start, at).strip();
-    Cell cell = new Cell(content, start, start + content.length());
-    if (content.indexOf(QUOTE) >= 0) {
+    Cell cell = trimmed(start);
+    if (cell.text().indexOf(QUOTE) >= 0) {
       faults.add(
           cell,
           "a quote stands inside the cell " + cell.shown(),
@@ -86,6 +119,16 @@ final class CsvReader {
           "put the whole cell into quotes, and write each quote in it twice");
     }
     return cell;
+  }
+
+  /** The cell from a place to where the reader is, without the spaces at its end. */
+  private Cell trimmed(int start) {
+    int end = at;
+    while (end > start
+        && (Cell.isSpace(text.charAt(end - 1)) || Character.isWhitespace(text.charAt(end - 1)))) {
+      end--;
+    }
+    return Cell.of(text.substring(start, end), start, end);
   }
 
   /** Quotes around the cell; two of them inside stand for one. */
@@ -110,19 +153,18 @@ final class CsvReader {
       return opening;
     }
     at = end + 1;
-    Cell cell = new Cell(content.append(text, from, end).toString().strip(), start, at);
-    tellOfTextBehind(cell);
+    Cell cell = Cell.of(content.append(text, from, end).toString(), start, at);
+    reportTextAfter(cell);
     return cell;
   }
 
-  private void tellOfTextBehind(Cell cell) {
+  private void reportTextAfter(Cell cell) {
     skipSpaces();
     int start = at;
     skipToEndOfCell();
     if (at > start) {
-      String behind = text.substring(start, at).strip();
       faults.add(
-          new Cell(behind, start, start + behind.length()),
+          trimmed(start),
           "text follows the quotes around the cell " + cell.shown(),
           "nobody can tell whether it belongs to the cell",
           "put the whole cell into quotes, and write each quote in it twice");
@@ -130,7 +172,7 @@ final class CsvReader {
   }
 
   private void skipSpaces() {
-    while (at < text.length() && (text.charAt(at) == ' ' || text.charAt(at) == '\t')) {
+    while (at < text.length() && Cell.isSpace(text.charAt(at)) && text.charAt(at) != separator) {
       at++;
     }
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +13,6 @@ import org.jspecify.annotations.Nullable;
  * alone: lists have remarks, prices, and dates.
  */
 final class Header {
-  private static final Cell NOTHING = new Cell("", 0, 0);
   private static final String USUAL = "name,cable-to-next,device-type";
 
   private final List<Cell> cells;
@@ -25,8 +25,8 @@ final class Header {
     this.others = others;
   }
 
-  /** The header, or null where it lacks what every list needs; that is reported. */
-  static @Nullable Header of(List<Cell> cells, Faults faults) {
+  /** The header, or null where it lacks a column that is required; that is reported. */
+  static @Nullable Header of(List<Cell> cells, Set<Column> required, Faults faults) {
     Map<Column, Integer> places = new EnumMap<>(Column.class);
     List<Cell> others = new ArrayList<>();
     for (int i = 0; i < cells.size(); i++) {
@@ -42,7 +42,12 @@ final class Header {
             "delete one of the columns, or give it another heading");
       }
     }
-    return isComplete(places, cells, others, faults) ? new Header(cells, places, others) : null;
+    Header header = new Header(cells, places, others);
+    boolean complete = true;
+    for (Column column : Column.values()) {
+      complete &= places.containsKey(column) || header.mayLack(column, required, faults);
+    }
+    return complete ? header : null;
   }
 
   private static @Nullable Column column(Cell cell) {
@@ -55,33 +60,25 @@ final class Header {
     return null;
   }
 
-  private static boolean isComplete(
-      Map<Column, Integer> places, List<Cell> cells, List<Cell> others, Faults faults) {
-    boolean complete = true;
-    for (Column column : Column.values()) {
-      if (places.containsKey(column)) {
-        continue;
-      }
-      Cell misspelt = misspelt(column, others);
-      if (misspelt != null) {
-        faults.add(
-            misspelt,
-            "the heading " + misspelt.shown() + " is not known",
-            "the column would be left out",
-            "write " + column.heading());
-      } else if (column != Column.TYPE) {
-        faults.add(
-            cells.get(0),
-            "no heading of the first row is \"" + column.heading() + "\"",
-            "by their headings the columns are known",
-            "write a first row such as " + USUAL);
-      }
-      complete &= column == Column.TYPE;
+  private boolean mayLack(Column column, Set<Column> required, Faults faults) {
+    Cell misspelt = misspelt(column);
+    if (misspelt != null) {
+      faults.add(
+          misspelt,
+          "the heading " + misspelt.shown() + " is not known",
+          "the column would be left out",
+          "write " + column.heading());
+    } else if (required.contains(column)) {
+      faults.add(
+          cells.get(0),
+          "no heading of the first row is \"" + column.heading() + "\"",
+          "by their headings the columns are known",
+          "write a first row such as " + USUAL);
     }
-    return complete;
+    return !required.contains(column);
   }
 
-  private static @Nullable Cell misspelt(Column column, List<Cell> others) {
+  private @Nullable Cell misspelt(Column column) {
     return others.stream()
         .filter(
             cell ->
@@ -89,6 +86,11 @@ final class Header {
                     .isPresent())
         .findFirst()
         .orElse(null);
+  }
+
+  /** The columns that the list has. */
+  Set<Column> columns() {
+    return places.keySet();
   }
 
   /** The headings of columns that are left alone. */
@@ -103,11 +105,11 @@ final class Header {
   /** The cell of a row in a column; an empty one where the row or the list has none. */
   Cell cell(List<Cell> row, Column column) {
     Integer place = places.get(column);
-    return place == null || place >= row.size() ? NOTHING : row.get(place);
+    return place == null || place >= row.size() ? Cell.NOTHING : row.get(place);
   }
 
-  /** The unit of lengths that are written without one; empty where the heading names none. */
-  String lengthUnit() {
-    return Column.unit(Column.normal(cell(cells, Column.LENGTH).text()));
+  /** The unit of what is written without one; empty where the heading names none. */
+  String unit(Column column) {
+    return column.unit(Column.normal(cell(cells, column).text()));
   }
 }

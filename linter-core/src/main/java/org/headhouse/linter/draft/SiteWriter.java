@@ -2,21 +2,18 @@ package org.headhouse.linter.draft;
 
 import static java.util.stream.Collectors.joining;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.figures.SitePolicy;
-import org.headhouse.linter.site.CommModule;
 import org.headhouse.linter.site.Format;
-import org.headhouse.linter.site.Length;
-import org.headhouse.linter.site.ModuleNeed;
-import org.headhouse.linter.site.Pair;
+import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Parity;
 import org.headhouse.linter.site.Reading;
-import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Role;
 import org.headhouse.linter.site.Stage;
-import org.headhouse.linter.site.StaleAction;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Writes the text of a site definition. What neither the list nor the settings say for certain
@@ -32,40 +29,68 @@ final class SiteWriter {
       # electrical code; isolate and lock off the supply before a unit is opened.
       """;
 
-  private static final String BEFORE_CHAIN =
+  private static final String NO_ADDRESSES =
       """
-
-      # look: at each unit, whether its cable leaves a building (run-to-next: between-buildings, and
-      # surge protection at both ends of that run), and whether it hangs on a branch (stub)
-      chain:
+      # look: the list has no addresses, and these are handed out along the chain; where the line is
+      # live, read the address of each unit first
       """;
 
-  private final List<ListedUnit> units;
-  private final List<String> unread;
+  private final ListedChain list;
+  private final List<ItemText> items;
   private final DraftSettings settings;
   private final SitePolicy policy;
   private final StringBuilder text = new StringBuilder();
 
-  private SiteWriter(ListedUnits list, DraftSettings settings, SitePolicy policy) {
-    this.units = list.units();
-    this.unread = list.unread();
+  private SiteWriter(ListedChain list, DraftSettings settings, SitePolicy policy) {
+    this.list = list;
     this.settings = settings;
     this.policy = policy;
+    this.items = items(list, settings, policy);
   }
 
   /**
-   * @param list with at least two units, the head unit first
+   * @param list with at least two units; each has an address, or the list has some addresses
+   * @param handedOut whether the addresses are not those of the list
    */
-  static String text(ListedUnits list, DraftSettings settings, SitePolicy policy) {
+  static String text(
+      ListedChain list, boolean handedOut, DraftSettings settings, SitePolicy policy) {
     SiteWriter writer = new SiteWriter(list, settings, policy);
     writer.top();
     writer.line();
-    writer.types();
-    writer.text.append(BEFORE_CHAIN);
-    for (int i = 0; i < list.units().size(); i++) {
-      writer.unit(list.units().get(i), i);
+    writer.supervision();
+    TypeQuestions.of(list.items(), MOST_SHOWN).forEach(writer::look);
+    Map<String, String> defaults = writer.defaults();
+    writer.beforeChain(handedOut);
+    for (ItemText item : writer.items) {
+      boolean takesDefaults = item.isFollower();
+      item.block("  - ", takesDefaults ? defaults : Map.of())
+          .forEach(line -> writer.text.append(line).append('\n'));
     }
     return writer.text.toString();
+  }
+
+  private static List<ItemText> items(ListedChain list, DraftSettings settings, SitePolicy policy) {
+    int head = list.head();
+    ItemTexts texts =
+        new ItemTexts(
+            list.columns(),
+            settings.impedance().written(),
+            policy.groundAtEveryUnit(),
+            list.items().get(head).type());
+    List<ItemText> items = new ArrayList<>();
+    int last = list.items().size() - 1;
+    for (int i = 0; i <= last; i++) {
+      items.add(
+          texts.of(
+              list.items().get(i),
+              new ItemTexts.Position(i == 0, i == last, i == head),
+              "its address is not in the list; read it at the unit"));
+    }
+    return items;
+  }
+
+  private void look(String what) {
+    text.append("# look: ").append(what).append('\n');
   }
 
   private void top() {
@@ -78,23 +103,24 @@ final class SiteWriter {
     }
     text.append("stage: ").append(Stage.PLANNED.word()).append("\n\n");
     text.append("weather-station:\n");
-    text.append("  # look: the station is taken to be wired to the first unit of the list\n");
+    text.append("  # look: the station is taken to be wired to the head unit\n");
     text.append("  at: ").append(headName()).append('\n');
     text.append("  # look: what the station really measures\n");
     text.append("  readings: [").append(words(settings.readings())).append("]\n");
   }
 
-  /** Such a column may say what is set in the houses, as addresses that differ from ours. */
+  /** Such a column may say what is set in the houses, as a setting that differs from ours. */
   private void unread() {
-    if (!unread.isEmpty()) {
-      text.append("# look: columns of the list that were not read: ");
-      text.append(unread.stream().limit(MOST_SHOWN).map(YamlScalar::of).collect(joining(", ")));
-      text.append(unread.size() > MOST_SHOWN ? ", …\n" : "\n");
+    if (!list.unread().isEmpty()) {
+      look(
+          "columns of the list that were not read: "
+              + list.unread().stream().limit(MOST_SHOWN).map(YamlScalar::of).collect(joining(", "))
+              + (list.unread().size() > MOST_SHOWN ? ", …" : ""));
     }
   }
 
   private String headName() {
-    return YamlScalar.of(units.get(0).name());
+    return YamlScalar.of(list.items().get(list.head()).name());
   }
 
   private static String words(List<Reading> readings) {
@@ -112,12 +138,18 @@ final class SiteWriter {
     text.append("  cable: {gauge: ").append(settings.gauge().written());
     text.append(", shielded: ").append(settings.shielded());
     text.append(", impedance: ").append(settings.impedance().written()).append("}\n");
-    bias(BiasNeed.of(units, settings, policy));
+    bias(BiasNeed.of(items, list.head(), settings, policy));
   }
 
   private void bias(BiasNeed need) {
     if (need instanceof BiasNeed.Unknown) {
-      text.append("  # look: bias cannot be computed before every length of cable is known\n");
+      text.append(
+          "  # look: bias cannot be computed before every length of cable is known"
+              + (list.columns().contains(Column.TERMINATION) ? ", and every\n  # terminator" : "")
+              + "\n");
+    } else if (need instanceof BiasNeed.InEachSegment) {
+      text.append(
+          "  # look: what holds the idle line in each segment; a repeater passes no bias on\n");
     } else if (need instanceof BiasNeed.Resistors resistors) {
       resistors(Shown.resistor(resistors.ohms()));
     } else {
@@ -131,7 +163,7 @@ final class SiteWriter {
 
   private void resistors(String each) {
     if (settings.biasSupply() == null) {
-      String supply = Shown.resistor(BiasNeed.USUAL_SUPPLY_VOLTS).replace("ohm", "V");
+      String supply = Shown.supply(BiasNeed.USUAL_SUPPLY_VOLTS);
       text.append(
           "  # look: whether anything holds the idle line is not known. Where nothing does,\n");
       text.append("  # fit resistors at one place; computed for a supply of ").append(supply);
@@ -145,61 +177,75 @@ final class SiteWriter {
     }
   }
 
-  private void types() {
-    for (String question : TypeQuestions.of(units, MOST_SHOWN)) {
-      text.append("# look: ").append(question).append('\n');
-    }
-  }
-
-  private void unit(ListedUnit unit, int index) {
-    boolean head = index == 0;
-    boolean last = index == units.size() - 1;
-    text.append("  - unit: ").append(YamlScalar.of(unit.name())).append('\n');
-    key("role", (head ? Role.HEAD : Role.FOLLOWER).word());
-    key("address", String.valueOf(unit.address()));
-    if (unit.typeId() != null) {
-      key("device-type", YamlScalar.of(unit.typeId()));
-    }
-    boolean builtIn = unit.type().commModule().is(ModuleNeed.BUILT_IN);
-    key("comm-module", (builtIn ? CommModule.BUILT_IN : CommModule.FITTED).word());
-    key("conductors", head || policy.groundAtEveryUnit() ? "[A, B, G]" : "[A, B]");
-    if (isCrossed(unit)) {
-      key(
-          "pair",
-          Pair.CROSSED.word() + "  # its positive terminal has another mark than the head unit's");
-    }
-    key("termination", head || last ? settings.impedance().written() : "none");
-    key("outdoor", outdoor(head ? ReadingSource.LOCAL : ReadingSource.HEAD));
-    text.append("    # look: its vents; set vents: none, roof, side or roof-and-side\n");
-    key("on-stale-readings", StaleAction.CLOSE.word());
-    if (!last) {
-      cable(unit.cableToNext());
-    }
-  }
-
-  private void key(String key, String value) {
-    text.append("    ").append(key).append(": ").append(value).append('\n');
-  }
-
-  private void cable(@Nullable Length length) {
-    if (length == null) {
-      text.append("    # look: cable-to-next is not in the list; measure it along the cable\n");
+  private void supervision() {
+    text.append('\n');
+    List<ItemText> converters =
+        items.stream().filter(item -> item.kind() == ItemKind.CONVERTER).toList();
+    if (converters.isEmpty()) {
+      look(
+          "whether supervising software asks the units; where it does, add supervision with link,\n"
+              + "# zones and polling, and its converter to the chain where the link is serial");
     } else {
-      key("cable-to-next", length.written());
+      look(
+          "the software at "
+              + converters.stream().map(one -> YamlScalar.of(one.name())).collect(joining(", "))
+              + "; add supervision with link: serial, at, zones and polling");
     }
   }
 
-  /** Known only where both types are. */
-  private boolean isCrossed(ListedUnit unit) {
-    ListedUnit head = units.get(0);
-    return unit.type().isKnown()
-        && head.type().isKnown()
-        && unit.type().positiveTerminal() != head.type().positiveTerminal();
+  /** Writes what all followers share once; one follower alone shares nothing. */
+  private Map<String, String> defaults() {
+    List<ItemText> followers = items.stream().filter(ItemText::isFollower).toList();
+    Map<String, String> defaults = new HashMap<>();
+    if (followers.size() < 2) {
+      return defaults;
+    }
+    List<ItemText.Key> shared =
+        ItemText.shared(followers).stream()
+            .filter(key -> !Format.KEYS_WITHOUT_DEFAULT.contains(key.key()))
+            .toList();
+    if (!shared.isEmpty()) {
+      text.append("\ndefaults:\n  ").append(Role.FOLLOWER.word()).append(":\n");
+      ItemText.lines(shared, "    ").forEach(line -> text.append(line).append('\n'));
+      shared.forEach(key -> defaults.put(key.key(), key.value()));
+    }
+    return defaults;
   }
 
-  private String outdoor(ReadingSource source) {
-    return settings.readings().stream()
-        .map(reading -> reading.word() + ": " + source.word())
-        .collect(joining(", ", "{", "}"));
+  private void beforeChain(boolean handedOut) {
+    text.append('\n');
+    if (handedOut) {
+      text.append(NO_ADDRESSES);
+    } else {
+      look(
+          "not in the list, and written as it should be: outdoor"
+              + missing()
+              + ";\n# compare each unit with it");
+    }
+    String run =
+        "whether its cable leaves a building (run-to-next: between-buildings, and\n"
+            + "# surge protection at both ends of that run)";
+    String stub = "whether it hangs on a branch (stub)";
+    boolean asksRun = !list.columns().contains(Column.RUN);
+    boolean asksStub = !list.columns().contains(Column.STUB);
+    if (asksRun || asksStub) {
+      look(
+          "at each unit, "
+              + (asksRun ? run : "")
+              + (asksRun && asksStub ? ", and " : "")
+              + (asksStub ? stub : ""));
+    }
+    text.append("chain:\n");
+  }
+
+  private String missing() {
+    StringBuilder missing = new StringBuilder();
+    for (Column column :
+        List.of(Column.MODULE, Column.CONDUCTORS, Column.TERMINATION, Column.STALE)) {
+      if (!list.columns().contains(column)) {
+        missing.append(", ").append(column.heading());
+      }
+    }
+    return missing.toString();
   }
 }

@@ -13,11 +13,14 @@ final class TypeQuestions {
   private TypeQuestions() {}
 
   /** Each as a clause, in the order of the list. */
-  static List<String> of(List<ListedUnit> units, int mostShown) {
+  static List<String> of(List<ListedItem> items, int mostShown) {
     Map<String, DeviceType> types = new LinkedHashMap<>();
-    units.stream()
-        .filter(unit -> unit.typeId() != null)
-        .forEach(unit -> types.putIfAbsent(YamlScalar.of(unit.typeId()), unit.type()));
+    for (ListedItem item : items) {
+      String type = item.value(Column.TYPE);
+      if (type != null) {
+        types.putIfAbsent(YamlScalar.of(type), item.type());
+      }
+    }
     List<String> questions =
         new ArrayList<>(
             types.entrySet().stream()
@@ -30,7 +33,10 @@ final class TypeQuestions {
                             + lacking(type.getValue()))
                 .toList());
     List<String> untyped =
-        units.stream().filter(unit -> unit.typeId() == null).map(ListedUnit::name).toList();
+        items.stream()
+            .filter(item -> item.isUnit() && item.value(Column.TYPE) == null)
+            .map(ListedItem::name)
+            .toList();
     if (!untyped.isEmpty()) {
       questions.add(
           "device-type of "

@@ -30,6 +30,11 @@ public enum Measure {
     return lengthMetres / metres;
   }
 
+  /** The metres that a number of the unit is. */
+  public double metres(double length) {
+    return length * metres;
+  }
+
   /** A length in words: {@code 42 m}, {@code 137.8 ft}. */
   public String length(double lengthMetres) {
     return this == METRIC ? Shown.metres(lengthMetres) : Shown.feet(lengthMetres);

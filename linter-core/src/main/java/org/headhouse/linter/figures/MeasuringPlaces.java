@@ -6,18 +6,22 @@ import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.MeasuredAt;
+import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /** Finds where a record says that something was measured; all places of a line in O(n). */
-final class MeasuringPlaces {
+@Internal
+public final class MeasuringPlaces {
   private final List<SegmentLine> segments;
   private final @Nullable MeasuringPlace head;
   private @Nullable Map<String, List<MeasuringPlace>> byName;
 
-  MeasuringPlaces(Site site, LineFigures figures) {
+  /** The places of a site's line. */
+  public MeasuringPlaces(Site site, LineFigures figures) {
     this.segments = figures.segments();
     this.head = head(segments, site.head());
   }
@@ -43,11 +47,16 @@ final class MeasuringPlaces {
    * @return the first of that name; null where there is no such item or side
    */
   @Nullable MeasuringPlace of(MeasuredAt measured) {
-    String at = measured.at().orNull();
-    if (at == null || measured.side().isFaulty()) {
+    return of(measured.at(), measured.side());
+  }
+
+  /** The same of a name and a side. */
+  public @Nullable MeasuringPlace of(Setting<String> name, Setting<Side> ofRepeater) {
+    String at = name.orNull();
+    if (at == null || ofRepeater.isFaulty()) {
       return null;
     }
-    Side side = measured.side().or(Side.OUT);
+    Side side = ofRepeater.or(Side.OUT);
     for (MeasuringPlace place : byName().getOrDefault(at, List.of())) {
       if (place.side() == null || place.side() == side) {
         return place;

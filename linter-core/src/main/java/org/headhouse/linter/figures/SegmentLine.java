@@ -13,6 +13,7 @@ import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Cable;
+import org.headhouse.linter.site.Capacitance;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.IdleBias;
 import org.headhouse.linter.site.Interval;
@@ -30,6 +31,7 @@ import org.jspecify.annotations.Nullable;
 /** One segment of a site with its circuit and its figures. For one thread at a time. */
 public final class SegmentLine {
   private static final double USUAL_CELSIUS = 20;
+  private static final double SPEED_OF_LIGHT = StubLimit.SPEED_OF_LIGHT_METRES_PER_SECOND;
 
   /** Sums of eighths of a unit load are exact, those of thirds are not. */
   private static final double ROUNDING_UNIT_LOADS = 1e-9;
@@ -48,12 +50,16 @@ public final class SegmentLine {
   private final SitePolicy policy;
   private @Nullable List<Bias> biases;
   private @Nullable Double unitLoads;
+  private final int segments;
   private @Nullable SegmentNetwork network;
   private boolean networkKnown;
+  private @Nullable SegmentRinging ringing;
+  private boolean ringingKnown;
 
   SegmentLine(Segment segment, Site site, SitePolicy policy) {
     this.segment = segment;
     this.policy = policy;
+    this.segments = site.segments().size();
     this.line = site.line().orNull();
     this.endsChain = segment.last().index() == site.items().size() - 1;
     this.knownHopMetres = knownHopMetres(segment);
@@ -221,6 +227,19 @@ public final class SegmentLine {
       networkKnown = true;
     }
     return network;
+  }
+
+  /**
+   * How long its edges ring; null where a part of what that needs is not known, and where a fault
+   * of the levels has a result of its own.
+   */
+  @Internal
+  public @Nullable SegmentRinging ringing() {
+    if (!ringingKnown) {
+      ringing = overloadedDriver() == null ? SegmentRinging.of(this, segments, policy) : null;
+      ringingKnown = true;
+    }
+    return ringing;
   }
 
   /** What the formulas need of the segment; null where a part of it is not known. */
@@ -394,6 +413,27 @@ public final class SegmentLine {
     double usual =
         policy.velocityFactor() > 0 ? policy.velocityFactor() : StubLimit.LEAST_VELOCITY_FACTOR;
     return own == null || own <= 0 ? usual : own;
+  }
+
+  /**
+   * How fast a signal runs in the cable. Where impedance and capacitance say something else than
+   * the velocity factor, the slower: then an edge rings for longer.
+   */
+  double metresPerSecond() {
+    Cable cable = line == null ? null : line.cable().orNull();
+    Capacitance held = cable == null ? null : cable.capacitance().orNull();
+    Double impedance = impedanceOhms();
+    double byFactor = velocityFactor() * SPEED_OF_LIGHT;
+    if (cable == null
+        || held == null
+        || impedance == null
+        || held.farads() <= 0
+        || impedance <= 0) {
+      return byFactor;
+    }
+    double byCapacitance = 1 / (impedance * held.farads());
+    double most = cable.velocityFactor().isGiven() ? byFactor : SPEED_OF_LIGHT;
+    return Math.min(most, byCapacitance);
   }
 
   /** The last item up to which no more than some metres of cable are known; the first at least. */

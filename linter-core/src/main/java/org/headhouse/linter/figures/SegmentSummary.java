@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param worst the weakest at the worst corner of all parts; null like the figures
  * @param accepted what a meter may show; null like the figures
  * @param driverLoadOhms what each item works into while it sends, at 20 °C; null like the figures
+ * @param edges how long they ring; null like the figures, and where the signal is too weak anyway
  * @param terminators those with a capacitor, in the order of the chain
  */
 public record SegmentSummary(
@@ -25,6 +26,7 @@ public record SegmentSummary(
     @Nullable WorstFigures worst,
     @Nullable AcceptedFigures accepted,
     @Nullable List<Double> driverLoadOhms,
+    @Nullable EdgeFigures edges,
     List<CapacitorTerminator> terminators) {
 
   public SegmentSummary {
@@ -43,6 +45,7 @@ public record SegmentSummary(
         network == null ? null : WorstFigures.of(network),
         network == null ? null : AcceptedFigures.of(line),
         network == null ? null : network.driverLoads(),
+        EdgeFigures.of(line),
         CapacitorTerminator.of(line));
   }
 

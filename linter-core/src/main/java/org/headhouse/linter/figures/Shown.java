@@ -64,6 +64,14 @@ public final class Shown {
     return format("%.2f ms", seconds * 1e3);
   }
 
+  /** {@code 104 µs}; below 10 µs {@code 3.1 µs}; from 1000 µs {@code 1.2 ms}. */
+  public static String micros(double seconds) {
+    double micros = seconds * 1e6;
+    return micros < 9.95
+        ? format("%.1f µs", micros)
+        : micros < 1000 ? format("%.0f µs", micros) : format("%.1f ms", micros / 1e3);
+  }
+
   /** {@code 5.2 s}; below a second {@code 142 ms}. */
   public static String seconds(double seconds) {
     return seconds < 1 ? format("%.0f ms", seconds * 1e3) : format("%.1f s", seconds);

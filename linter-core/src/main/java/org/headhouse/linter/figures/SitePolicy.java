@@ -1,6 +1,5 @@
 package org.headhouse.linter.figures;
 
-import java.time.Period;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.MeterAccuracy;
 import org.headhouse.linter.line.ReadingAge;
@@ -23,7 +22,7 @@ import org.headhouse.linter.site.ExcludedAddresses;
  * @param tolerances by how much the parts of a line may differ from what is written on them
  * @param velocityFactor the speed of a signal in a cable that says nothing, as a share of that of
  *     light
- * @param retestEvery how often the whole line is proved again; zero for never
+ * @param usualInterface what a device has whose type says nothing
  */
 public record SitePolicy(
     TransactionTimes times,
@@ -36,7 +35,7 @@ public record SitePolicy(
     double meterShare,
     Tolerances tolerances,
     double velocityFactor,
-    Period retestEvery) {
+    UsualInterface usualInterface) {
 
   /** The values where the policy gives none (common practice, no source). */
   public static final SitePolicy DEFAULT =
@@ -51,7 +50,7 @@ public record SitePolicy(
           MeterAccuracy.HAND_METER_OHMS.shareOfReading(),
           Tolerances.USUAL,
           StubLimit.LEAST_VELOCITY_FACTOR,
-          Period.ZERO);
+          UsualInterface.DEFAULT);
 
   /** The least idle voltage at any item, at the worst corner of its parts. */
   public double wantedIdleVolts() {

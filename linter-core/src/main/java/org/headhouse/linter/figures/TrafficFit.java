@@ -111,7 +111,7 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
             segment -> new SegmentLine(segment, site, SitePolicy.DEFAULT).isLongerThan(metres));
   }
 
-  private static boolean allHave(Site site, int baud) {
+  static boolean allHave(Site site, int baud) {
     for (ChainItem item : site.items()) {
       List<Setting<Integer>> rates = item.type().baudRates().orNull();
       if (rates != null && rates.stream().noneMatch(rate -> rate.is(baud))) {

@@ -93,6 +93,9 @@ public final class AtomicFile {
         throw new UserError(file + " is there already, and is left as it is", failure);
       }
       throw UserError.of(file + " cannot be written", failure);
+    } catch (UserError known) {
+      // Of another file, which was written meanwhile.
+      throw known;
     } catch (Exception failure) {
       throw wrapped(file, failure);
     } finally {

@@ -34,6 +34,15 @@ final class EditWriter {
     return new Replacement(scalar.region(), space + text(before, edit));
   }
 
+  /** Other text for a list in brackets on one line, whose comments nothing could keep. */
+  @Nullable Replacement write(Sequence list, Edit.Write edit) {
+    String before = lines.slice(lines.start(list.region()), lines.end(list.region()));
+    boolean whole = before.startsWith("[") && !before.contains("#") && !before.contains("\n");
+    return whole && edit.style() == Edit.Style.PLAIN
+        ? new Replacement(list.region(), edit.value())
+        : null;
+  }
+
   /** Other text instead of an alias. */
   static Replacement insteadOfAlias(Region alias, Edit.Write edit) {
     return new Replacement(alias, text("", edit));

@@ -2,6 +2,7 @@ package org.headhouse.linter.fix;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.result.AppliedFix;
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.FixKind;
@@ -29,10 +30,18 @@ public final class FixLoop {
    * What a check finds.
    *
    * @param notifications how often the tool itself could not do something
+   * @param onChanges the rules that compare with an earlier state: what they report of a fix is
+   *     what a proposed fix is for, and holds none back
    */
-  public record Checked(List<Result> results, int notifications) {
+  public record Checked(List<Result> results, int notifications, Set<String> onChanges) {
     public Checked {
       results = List.copyOf(results);
+      onChanges = Set.copyOf(onChanges);
+    }
+
+    /** Where nothing is compared. */
+    public Checked(List<Result> results, int notifications) {
+      this(results, notifications, Set.of());
     }
   }
 

@@ -17,6 +17,9 @@ final class Round {
   /** A misspelt role may hide wrong sources, and these hide nothing more. */
   private static final int MOST_TO_FOLLOW = 8;
 
+  /** What is written by a wrong name, such as a suppression, has no effect until it is right. */
+  private static final String NAMES = "reference.unknown";
+
   private final State base;
   private final FixKind asked;
   private final CheckBudget checks;
@@ -37,6 +40,12 @@ final class Round {
   /** What to do, step by step; empty where nothing more can be fixed. */
   List<Step> steps() {
     List<Result> fixable = fixable(base);
+    List<Result> names = fixable.stream().filter(result -> NAMES.equals(result.rule())).toList();
+    List<Step> first = names.isEmpty() ? List.of() : steps(names);
+    return first.isEmpty() ? steps(fixable) : first;
+  }
+
+  private List<Step> steps(List<Result> fixable) {
     List<Result> together = apart(fixable);
     if (together.isEmpty()) {
       return List.of();

@@ -47,7 +47,7 @@ public final class Splice {
   }
 
   /** Whether two regions share a character or an edge, so that their order would matter. */
-  static boolean touch(Region one, Region other) {
+  public static boolean touch(Region one, Region other) {
     return !isBefore(one, other) && !isBefore(other, one);
   }
 

@@ -21,7 +21,7 @@ final class State {
     this.bytes = bytes;
     this.checked = checked;
     for (Result result : checked.results()) {
-      if (!result.suppressed()) {
+      if (!result.suppressed() && !checked.onChanges().contains(result.rule())) {
         counts.merge(key(result), 1, Integer::sum);
       }
     }

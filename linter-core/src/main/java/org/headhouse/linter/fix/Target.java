@@ -23,6 +23,10 @@ record Target(Region region, Region user, @Nullable Replacement replacement) {
     Place at = edit.at();
     if (edit instanceof Edit.Write write) {
       Scalar scalar = written.scalar(at);
+      Sequence whole = written.sequence(at);
+      if (whole != null && write.style() == Edit.Style.PLAIN) {
+        return of(at, whole.region(), writer.write(whole, write));
+      }
       return scalar == null ? null : of(at, scalar.region(), writer.write(scalar, write));
     }
     if (edit instanceof Edit.AddKeys addKeys) {

@@ -44,6 +44,16 @@ public record ReceivedVoltage(int from, int to, double volts) {
     return weaker(weakestFromFirst(ladder), weakestFromFirst(ladder.reversed()).reversed(end));
   }
 
+  /** The same once a terminator with a capacitor has let go. */
+  static @Nullable ReceivedVoltage weakestWhenSteady(SegmentCircuit circuit) {
+    int end = circuit.items().size() - 1;
+    if (end < 1) {
+      return null;
+    }
+    Ladder ladder = DifferentialNetwork.steady(circuit);
+    return weaker(weakestFromFirst(ladder), weakestFromFirst(ladder.reversed()).reversed(end));
+  }
+
   /** The one that is less, by more than rounding; else the first. */
   static ReceivedVoltage weaker(ReceivedVoltage one, ReceivedVoltage other) {
     return other.volts() < one.volts() - ROUNDING_VOLTS ? other : one;

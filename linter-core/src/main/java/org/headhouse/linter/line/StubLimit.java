@@ -16,7 +16,9 @@ public final class StubLimit {
    */
   public static final double LEAST_VELOCITY_FACTOR = 0.66;
 
-  static final double SPEED_OF_LIGHT_METRES_PER_SECOND = 299_792_458;
+  /** In a vacuum. */
+  public static final double SPEED_OF_LIGHT_METRES_PER_SECOND = 299_792_458;
+
   private static final double SHARE_OF_RISE = 0.1;
 
   private StubLimit() {}

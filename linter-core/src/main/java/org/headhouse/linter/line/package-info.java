@@ -8,9 +8,9 @@
  * <p>A segment is a {@link org.headhouse.linter.line.SegmentCircuit} as written, or a {@link
  * org.headhouse.linter.line.SegmentSpread} whose parts may differ from that.
  *
- * <p>What the model of the network leaves out: reflections and the rise of the signal, differences
- * of ground, noise, resistance of stubs and contacts, and the current limit of a real driver. A
- * margin computed here is no guarantee.
+ * <p>What the model of the network leaves out: losses that grow with frequency, differences of
+ * ground, noise, resistance of stubs and contacts, and the current limit of a real driver. A margin
+ * computed here is no guarantee.
  *
  * <p>Stable: names and meanings stay within a major version; types marked {@link
  * org.headhouse.linter.stability.Internal} are not meant.

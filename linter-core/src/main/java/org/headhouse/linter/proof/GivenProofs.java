@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Measured;
 import org.headhouse.linter.site.MeasuredAt;
@@ -26,11 +28,13 @@ import org.jspecify.annotations.Nullable;
 public final class GivenProofs {
   private final Site site;
   private final Map<String, ChainItem> items = new LinkedHashMap<>();
+  private final Function<String, Optional<String>> nowCalled;
   private final Set<Proof> given = new LinkedHashSet<>();
   private @Nullable SpellingSuggester nearest;
 
-  private GivenProofs(Site site) {
+  private GivenProofs(Site site, Function<String, Optional<String>> nowCalled) {
     this.site = site;
+    this.nowCalled = nowCalled;
     for (ChainItem item : site.items()) {
       item.name().optional().ifPresent(name -> items.putIfAbsent(name, item));
     }
@@ -38,7 +42,17 @@ public final class GivenProofs {
 
   /** All that some records of a site prove. */
   public static Set<Proof> of(Site site, Collection<ProvingRecord> records) {
-    GivenProofs proofs = new GivenProofs(site);
+    return of(site, records, name -> Optional.empty());
+  }
+
+  /**
+   * The same where items may have been renamed since.
+   *
+   * @param nowCalled what an item is certain to be called now, by a name that no item has
+   */
+  public static Set<Proof> of(
+      Site site, Collection<ProvingRecord> records, Function<String, Optional<String>> nowCalled) {
+    GivenProofs proofs = new GivenProofs(site, nowCalled);
     records.forEach(proofs::add);
     return proofs.given;
   }
@@ -96,6 +110,10 @@ public final class GivenProofs {
     String name = written.orNull();
     if (name == null || items.containsKey(name)) {
       return name;
+    }
+    Optional<String> now = nowCalled.apply(name);
+    if (now.isPresent()) {
+      return now.get();
     }
     SpellingSuggester suggester = nearest;
     if (suggester == null) {

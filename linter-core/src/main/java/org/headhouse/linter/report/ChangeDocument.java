@@ -3,8 +3,9 @@ package org.headhouse.linter.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.change.FieldWork;
+import org.headhouse.linter.change.PlannedStep;
 import org.headhouse.linter.change.SiteChange;
-import org.headhouse.linter.change.Step;
+import org.headhouse.linter.materials.Slack;
 
 /** The changes of a site as titles, paragraphs and lists, for every form of text. */
 final class ChangeDocument {
@@ -36,9 +37,12 @@ final class ChangeDocument {
     record Item(String text, List<String> details) {}
   }
 
+  private final Slack slack;
   private final List<Block> blocks = new ArrayList<>();
 
-  private ChangeDocument() {}
+  private ChangeDocument(Slack slack) {
+    this.slack = slack;
+  }
 
   /** The head of the document. */
   static List<Block> head(String compared) {
@@ -46,8 +50,8 @@ final class ChangeDocument {
         new Title(1, "Changes since " + compared), new Title(2, "Cautions"), new Bullets(CAUTIONS));
   }
 
-  static List<Block> of(SiteChange change) {
-    ChangeDocument document = new ChangeDocument();
+  static List<Block> of(SiteChange change, Slack slack) {
+    ChangeDocument document = new ChangeDocument(slack);
     document.add(change);
     return document.blocks;
   }
@@ -56,6 +60,7 @@ final class ChangeDocument {
     blocks.add(new Title(2, change.site() + " (" + change.file() + ")"));
     if (change instanceof SiteChange.Added added) {
       text("The site is new, with " + units(added.units()) + ".");
+      materials(MaterialWords.needed(added.materials(), slack));
     } else if (change instanceof SiteChange.Removed removed) {
       text("The site is gone; it had " + units(removed.units()) + ".");
     } else if (change instanceof SiteChange.Unreadable unreadable) {
@@ -79,12 +84,24 @@ final class ChangeDocument {
     }
     blocks.add(new Title(3, "What differs"));
     blocks.add(new Bullets(changed.differences().stream().map(ChangeWords::of).toList()));
+    if (changed.work() instanceof FieldWork.Plan plan && !plan.addressing().isEmpty()) {
+      blocks.add(new Title(3, "Two ways of giving addresses"));
+      blocks.add(new Bullets(AddressingWords.of(plan.addressing())));
+    }
     blocks.add(new Title(3, "Order of the field work"));
     work(changed.work());
+    materials(MaterialWords.of(changed.materials(), slack));
     if (!changed.consequences().isEmpty()) {
-      blocks.add(new Title(3, "Besides"));
+      blocks.add(new Title(3, "Also to do"));
       blocks.add(
           new Bullets(changed.consequences().stream().map(one -> sentence(one.text())).toList()));
+    }
+  }
+
+  private void materials(List<String> lines) {
+    if (!lines.isEmpty()) {
+      blocks.add(new Title(3, "Materials"));
+      blocks.add(new Bullets(lines));
     }
   }
 
@@ -105,8 +122,12 @@ final class ChangeDocument {
     }
   }
 
-  private static Numbered.Item item(Step step) {
-    return new Numbered.Item(StepWords.of(step), StepWords.details(step));
+  private static Numbered.Item item(PlannedStep step) {
+    List<String> details = new ArrayList<>(SafeguardWords.first(step));
+    details.addAll(StepWords.details(step.work()));
+    details.addAll(SafeguardWords.last(step));
+    return new Numbered.Item(
+        StepWords.of(step.work()) + SafeguardWords.withoutReadings(step), details);
   }
 
   private void text(String text) {

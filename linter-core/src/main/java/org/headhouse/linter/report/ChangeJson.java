@@ -2,11 +2,15 @@ package org.headhouse.linter.report;
 
 import java.io.OutputStream;
 import java.util.List;
+import org.headhouse.linter.change.AddressingWay;
 import org.headhouse.linter.change.Consequence;
 import org.headhouse.linter.change.Difference;
 import org.headhouse.linter.change.FieldWork;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.change.ValueChange;
+import org.headhouse.linter.materials.BillOfMaterials;
+import org.headhouse.linter.materials.MaterialChange;
+import org.headhouse.linter.materials.Slack;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
@@ -14,18 +18,28 @@ import tools.jackson.core.JsonGenerator;
 public final class ChangeJson {
   private final JsonGenerator json;
 
-  private ChangeJson(JsonGenerator json) {
+  private final Slack slack;
+
+  private ChangeJson(JsonGenerator json, Slack slack) {
     this.json = json;
+    this.slack = slack;
+  }
+
+  /** Writes all changes with the usual slack of cable; the stream is left open. */
+  public static void write(String compared, List<SiteChange> changes, OutputStream out) {
+    write(compared, changes, Slack.USUAL, out);
   }
 
   /**
    * Writes all changes; the stream is left open.
    *
    * @param compared what the sites are compared with, such as a revision
+   * @param slack the cable that is ordered beyond the measured lengths
    */
-  public static void write(String compared, List<SiteChange> changes, OutputStream out) {
+  public static void write(
+      String compared, List<SiteChange> changes, Slack slack, OutputStream out) {
     try (JsonGenerator json = PrettyJson.to(out)) {
-      ChangeJson writer = new ChangeJson(json);
+      ChangeJson writer = new ChangeJson(json, slack);
       json.writeStartObject();
       json.writeStringProperty("since", compared);
       json.writeArrayPropertyStart("cautions");
@@ -46,6 +60,8 @@ public final class ChangeJson {
     if (change instanceof SiteChange.Added added) {
       json.writeStringProperty("kind", "added");
       json.writeNumberProperty("units", added.units());
+      json.writeName("materials");
+      materials(added.materials(), MaterialChange.NONE.removed());
     } else if (change instanceof SiteChange.Removed removed) {
       json.writeStringProperty("kind", "removed");
       json.writeNumberProperty("units", removed.units());
@@ -59,6 +75,8 @@ public final class ChangeJson {
       changed.differences().forEach(this::difference);
       json.writeEndArray();
       work(changed.work());
+      json.writeName("materials");
+      materials(changed.materials().needed(), changed.materials().removed());
       json.writeArrayPropertyStart("besides");
       changed.consequences().forEach(this::consequence);
       json.writeEndArray();
@@ -77,7 +95,30 @@ public final class ChangeJson {
       json.writeArrayPropertyStart("remarks");
       plan.remarks().forEach(json::writeString);
       json.writeEndArray();
+      json.writeArrayPropertyStart("addressing");
+      plan.addressing().forEach(this::addressing);
+      json.writeEndArray();
     }
+  }
+
+  private void addressing(AddressingWay way) {
+    json.writeStartObject();
+    json.writeStringProperty("way", way.kind().word());
+    json.writeObjectPropertyStart("addresses");
+    way.addresses().forEach(json::writeNumberProperty);
+    json.writeEndObject();
+    json.writeNumberProperty("settings", way.settings());
+    json.writeNumberProperty("visits", way.visits());
+    json.writeBooleanProperty("asWritten", way.asWritten());
+    json.writeEndObject();
+  }
+
+  private void materials(BillOfMaterials needed, BillOfMaterials removed) {
+    MaterialsJson materials = new MaterialsJson(json, slack);
+    json.writeStartObject();
+    materials.write("needed", needed);
+    materials.write("removed", removed);
+    json.writeEndObject();
   }
 
   private void consequence(Consequence consequence) {
@@ -97,6 +138,17 @@ public final class ChangeJson {
       item("removed", removed.item());
       json.writeStringProperty("what", removed.kind().word());
       text("previous", removed.previous());
+    } else if (difference instanceof Difference.Exchanged exchanged) {
+      item("exchanged", exchanged.item());
+      json.writeArrayPropertyStart("device");
+      for (ValueChange change : exchanged.device()) {
+        json.writeStartObject();
+        json.writeStringProperty("what", change.what());
+        text("from", change.from());
+        text("to", change.to());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
     } else if (difference instanceof Difference.Renamed renamed) {
       item("renamed", renamed.item());
       json.writeStringProperty("from", renamed.from());

@@ -3,40 +3,52 @@ package org.headhouse.linter.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.change.SiteChange;
+import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.ChangeDocument.Block;
 
 /** Changes and the order of the field work, for people: as lines for a terminal, or as Markdown. */
 public final class ChangeReport {
   private ChangeReport() {}
 
+  /** Lines for a terminal, with the usual slack of cable. */
+  public static List<String> text(String compared, List<SiteChange> changes) {
+    return text(compared, changes, Slack.USUAL);
+  }
+
   /**
    * Lines for a terminal.
    *
    * @param compared what the sites are compared with, such as a revision
+   * @param slack the cable that is ordered beyond the measured lengths
    */
-  public static List<String> text(String compared, List<SiteChange> changes) {
+  public static List<String> text(String compared, List<SiteChange> changes, Slack slack) {
     List<String> lines = new ArrayList<>();
-    for (Block block : blocks(compared, changes)) {
+    for (Block block : blocks(compared, changes, slack)) {
       text(block, lines);
     }
     return lines.stream().map(TextReport::printable).toList();
   }
 
-  /** A page in Markdown. */
+  /** A page in Markdown, with the usual slack of cable. */
   public static String markdown(String compared, List<SiteChange> changes) {
+    return markdown(compared, changes, Slack.USUAL);
+  }
+
+  /** A page in Markdown; the parameters are those of {@link #text(String, List, Slack)}. */
+  public static String markdown(String compared, List<SiteChange> changes, Slack slack) {
     List<String> parts = new ArrayList<>();
-    for (Block block : blocks(compared, changes)) {
+    for (Block block : blocks(compared, changes, slack)) {
       parts.add(markdown(block));
     }
     return String.join("\n\n", parts) + "\n";
   }
 
-  private static List<Block> blocks(String compared, List<SiteChange> changes) {
+  private static List<Block> blocks(String compared, List<SiteChange> changes, Slack slack) {
     List<Block> blocks = new ArrayList<>(ChangeDocument.head(compared));
     if (changes.isEmpty()) {
       blocks.add(new ChangeDocument.Paragraph("No site differs."));
     }
-    changes.forEach(change -> blocks.addAll(ChangeDocument.of(change)));
+    changes.forEach(change -> blocks.addAll(ChangeDocument.of(change, slack)));
     return blocks;
   }
 

@@ -17,14 +17,17 @@ final class ChangeWords {
           + " is new, "
           + (added.previous() == null
               ? "at the start of the chain"
-              : "behind " + quoted(added.previous()));
+              : "after " + quoted(added.previous()));
     }
     if (difference instanceof Difference.Removed removed) {
       return item(removed.kind(), removed.item())
           + " is gone; it was "
           + (removed.previous() == null
               ? "at the start of the chain"
-              : "behind " + quoted(removed.previous()));
+              : "after " + quoted(removed.previous()));
+    }
+    if (difference instanceof Difference.Exchanged exchanged) {
+      return item(exchanged.kind(), exchanged.item()) + " is exchanged: " + set(exchanged.device());
     }
     if (difference instanceof Difference.Renamed renamed) {
       return quoted(renamed.item()) + " was called " + quoted(renamed.from());

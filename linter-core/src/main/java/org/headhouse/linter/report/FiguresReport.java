@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import org.headhouse.linter.figures.AcceptedFigures;
 import org.headhouse.linter.figures.CapacitorTerminator;
+import org.headhouse.linter.figures.EdgeFigures;
 import org.headhouse.linter.figures.SegmentSummary;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.StormSummary;
@@ -77,6 +78,7 @@ public final class FiguresReport implements AutoCloseable {
     byItem("driverLoadOhms", segment.items(), segment.driverLoadOhms());
     worst(segment.items(), segment.worst());
     accepted(segment.items(), segment.accepted());
+    edges(segment.items(), segment.edges());
     terminators(segment);
     json.writeEndObject();
   }
@@ -105,6 +107,31 @@ public final class FiguresReport implements AutoCloseable {
     rangesByItem("pairResistanceOhms", items, accepted.pairOhms());
     rangesByItem("idleVolts", items, accepted.idleVolts());
     json.writeEndObject();
+  }
+
+  /** How long an edge rings. */
+  private void edges(List<String> items, @Nullable EdgeFigures edges) {
+    json.writeName("settling");
+    if (edges == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    micros("settledMicros", edges.settledSeconds());
+    json.writeName("from");
+    name(items, edges.from());
+    json.writeName("to");
+    name(items, edges.to());
+    number("bitMicros", edges.bitSeconds() == null ? null : edges.bitSeconds() * MICROS);
+    json.writeEndObject();
+  }
+
+  private void name(List<String> items, @Nullable Integer item) {
+    if (item == null) {
+      json.writeNull();
+    } else {
+      json.writeString(items.get(item));
+    }
   }
 
   private void terminators(SegmentSummary segment) {

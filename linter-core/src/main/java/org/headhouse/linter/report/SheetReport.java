@@ -19,6 +19,12 @@ public record SheetReport(
   /** The name of the page over all sites. */
   public static final String PAGE = "index.html";
 
+  /** The name of the table of all units, to which that page has a link. */
+  public static final String INVENTORY = "inventory.csv";
+
+  /** The name of the table of all materials, to which that page has a link. */
+  public static final String MATERIALS = "materials.csv";
+
   public SheetReport {
     papers = List.copyOf(papers);
     notifications = List.copyOf(notifications);

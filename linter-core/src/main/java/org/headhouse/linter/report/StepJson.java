@@ -1,7 +1,9 @@
 package org.headhouse.linter.report;
 
 import java.util.List;
+import org.headhouse.linter.change.Check;
 import org.headhouse.linter.change.FieldAction;
+import org.headhouse.linter.change.PlannedStep;
 import org.headhouse.linter.change.Step;
 import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.WiringPlace;
@@ -16,13 +18,19 @@ final class StepJson {
     this.json = json;
   }
 
-  void write(Step step) {
+  void write(PlannedStep planned) {
+    Step step = planned.work();
     json.writeStartObject();
     if (step instanceof Step.Prepare prepare) {
       at("prepare", prepare.unit());
       number("from", prepare.delivered());
       json.writeNumberProperty("to", prepare.address());
       settings(prepare.settings());
+      json.writeBooleanProperty("instead", prepare.instead());
+    } else if (step instanceof Step.StopSoftware) {
+      json.writeStringProperty("kind", "stop-software");
+    } else if (step instanceof Step.ResumeSoftware) {
+      json.writeStringProperty("kind", "resume-software");
     } else if (step instanceof Step.SwitchOff off) {
       at("switch-off", off.unit());
       json.writeNumberProperty("from", off.address());
@@ -52,9 +60,27 @@ final class StepJson {
       json.writeArrayPropertyStart("places");
       wire.places().forEach(this::place);
       json.writeEndArray();
-      names("withoutReadings", wire.withoutReadings());
+      names("isolated", wire.isolated());
     }
+    names("withoutReadings", planned.withoutReadings());
+    names("ventsStill", planned.ventsStill());
+    names("pollingFirst", SafeguardWords.polling(planned.pollingFirst()));
+    names("pollingLast", SafeguardWords.polling(planned.pollingLast()));
+    json.writeArrayPropertyStart("checks");
+    planned.checks().forEach(this::check);
+    json.writeEndArray();
+    json.writeStringProperty("wayBack", SafeguardWords.wayBack(planned));
     json.writeStringProperty("text", StepWords.of(step));
+    json.writeEndObject();
+  }
+
+  private void check(Check check) {
+    json.writeStartObject();
+    json.writeStringProperty("kind", check.kind().word());
+    names("at", check.at());
+    number("address", check.address());
+    text("side", check.side() == null ? null : check.side().word());
+    json.writeStringProperty("text", SafeguardWords.of(check));
     json.writeEndObject();
   }
 
@@ -104,6 +130,14 @@ final class StepJson {
     } else if (act instanceof FieldAction.Fit fit) {
       json.writeStringProperty("kind", "fit");
       change(fit.change());
+    } else if (act instanceof FieldAction.Exchange exchange) {
+      json.writeStringProperty("kind", "exchange");
+      number("address", exchange.address());
+      settings(exchange.device());
+    } else if (act instanceof FieldAction.Set set) {
+      json.writeStringProperty("kind", "set");
+      json.writeBooleanProperty("first", set.first());
+      settings(set.settings());
     } else if (act instanceof FieldAction.SwitchOn on) {
       json.writeStringProperty("kind", "switch-on");
       json.writeNumberProperty("address", on.address());

@@ -2,7 +2,6 @@ package org.headhouse.linter.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.headhouse.linter.change.FieldAction;
 import org.headhouse.linter.change.Step;
 import org.headhouse.linter.change.ValueChange;
@@ -18,12 +17,22 @@ final class StepWords {
     if (step instanceof Step.Prepare prepare) {
       return prepare(prepare);
     }
+    if (step instanceof Step.StopSoftware) {
+      return "Stop the polling and writing of the supervising software, so that it stays stopped"
+          + " when its computer restarts.";
+    }
+    if (step instanceof Step.ResumeSoftware) {
+      return "Let the supervising software poll and write again.";
+    }
     if (step instanceof Step.SwitchOff off) {
       return "Switch off "
           + ChangeWords.quoted(off.unit())
-          + " and lock its supply off: its address "
+          + " for good and lock its supply off: another unit gets its address "
           + off.address()
-          + " is wanted.";
+          + ".";
+    }
+    if (step instanceof Step.SwitchOn on) {
+      return "Switch on " + ChangeWords.quoted(on.unit()) + " again.";
     }
     if (step instanceof Step.SetAddress set) {
       return "At "
@@ -32,7 +41,7 @@ final class StepWords {
           + set.from()
           + " to "
           + set.to()
-          + (set.spare() ? ", a spare one for a while" : "")
+          + (set.spare() ? ", a spare one for the time being" : "")
           + also(set.settings())
           + ". Restart the unit.";
     }
@@ -46,24 +55,24 @@ final class StepWords {
     if (step instanceof Step.SetLine line) {
       return "At all units set "
           + ChangeWords.set(line.settings())
-          + ", in one go: "
+          + ", in one go, the head unit last: "
           + ChangeWords.quoted(line.units())
-          + ". Restart each. The line is down meanwhile; each follower shows the readings again"
-          + " once it is set.";
+          + ". Restart each. Set the software's port and any repeater with a switch for the rate"
+          + " alike.";
     }
     return aside(step);
   }
 
   private static String prepare(Step.Prepare prepare) {
     return "Set "
+        + (prepare.instead() ? "the new device for " : "")
         + ChangeWords.quoted(prepare.unit())
         + " before its pair is landed: address"
         + (prepare.delivered() == null ? "" : " from " + prepare.delivered() + " as delivered")
         + " to "
         + prepare.address()
         + also(prepare.settings())
-        + ". Restart the unit, then switch it off. Its address as delivered may be taken on the"
-        + " line.";
+        + ". Restart it, then switch it off. Its address as delivered may be in use on the line.";
   }
 
   private static String aside(Step step) {
@@ -86,15 +95,51 @@ final class StepWords {
               ? ""
               : " There set " + ChangeWords.set(back.settings()) + ".");
     }
-    Step.Wire wire = (Step.Wire) step;
-    String places =
-        ChangeWords.quoted(wire.places().stream().map(WiringPlace::item).distinct().toList());
-    return "Isolate the supply of "
-        + places
-        + ", lock it off, and work in one go. Then restore the supply."
-        + (wire.withoutReadings().isEmpty()
-            ? ""
-            : " Without readings meanwhile: " + ChangeWords.quoted(wire.withoutReadings()) + ".");
+    return wire((Step.Wire) step);
+  }
+
+  private static String wire(Step.Wire wire) {
+    List<String> parts = new ArrayList<>();
+    settings(wire, true).forEach(one -> parts.add("First, with the supply on, " + one + "."));
+    if (!wire.isolated().isEmpty()) {
+      parts.add(
+          exchanged(wire)
+              + "Isolate the supply of "
+              + ChangeWords.quoted(wire.isolated())
+              + ", lock it off, and work in one go. Then restore the supply.");
+    }
+    settings(wire, false).forEach(one -> parts.add("Then " + one + "."));
+    return String.join(" ", parts);
+  }
+
+  /** What takes the place of what: {@code Exchange "Palms": device-type from a to b.} */
+  private static String exchanged(Step.Wire wire) {
+    StringBuilder text = new StringBuilder();
+    for (WiringPlace place : wire.places()) {
+      for (FieldAction act : place.actions()) {
+        if (act instanceof FieldAction.Exchange exchange) {
+          text.append("Exchange ")
+              .append(ChangeWords.quoted(place.item()))
+              .append(": ")
+              .append(ChangeWords.set(exchange.device()))
+              .append(". ");
+        }
+      }
+    }
+    return text.toString();
+  }
+
+  private static List<String> settings(Step.Wire wire, boolean first) {
+    List<String> settings = new ArrayList<>();
+    for (WiringPlace place : wire.places()) {
+      for (FieldAction act : place.actions()) {
+        if (act instanceof FieldAction.Set set && set.first() == first) {
+          settings.add(
+              "at " + ChangeWords.quoted(place.item()) + " set " + ChangeWords.set(set.settings()));
+        }
+      }
+    }
+    return settings;
   }
 
   private static String also(List<ValueChange> settings) {
@@ -106,10 +151,14 @@ final class StepWords {
     List<String> details = new ArrayList<>();
     if (step instanceof Step.Wire wire) {
       for (WiringPlace place : wire.places()) {
-        details.add(
-            ChangeWords.quoted(place.item())
-                + ": "
-                + place.actions().stream().map(StepWords::of).collect(Collectors.joining("; ")));
+        List<String> acts =
+            place.actions().stream()
+                .filter(act -> !(act instanceof FieldAction.Set))
+                .map(StepWords::of)
+                .toList();
+        if (!acts.isEmpty()) {
+          details.add(ChangeWords.quoted(place.item()) + ": " + String.join("; ", acts));
+        }
       }
     }
     return details;
@@ -134,6 +183,10 @@ final class StepWords {
           + ChangeWords.quoted(replace.other())
           + " is really another, exchange it: "
           + ChangeWords.of(replace.cable());
+    }
+    if (act instanceof FieldAction.Exchange exchange) {
+      return "take the old device out and put the new one in, on the same cables"
+          + (exchange.address() == null ? "" : "; it has address " + exchange.address());
     }
     if (act instanceof FieldAction.SwitchOn on) {
       return "it comes on the line, with address " + on.address();
@@ -168,12 +221,16 @@ final class StepWords {
     return switch (change.what()) {
       case "weather-station" ->
           change.to() == null ? "take off the weather station" : "wire the weather station to it";
+      case "weather-station.readings" ->
+          "fit the sensors of the station: " + ChangeWords.of(change);
       case "bias" ->
           change.to() == null
               ? "remove the bias of " + change.from()
               : change.from() == null
                   ? "fit bias: " + change.to()
-                  : "exchange the bias of " + change.from() + " for " + change.to();
+                  : change.from().equals(change.to())
+                      ? "check that it has the bias of " + change.to()
+                      : "exchange the bias of " + change.from() + " for " + change.to();
       default -> change.from() == null ? change.what() + " " + change.to() : ChangeWords.of(change);
     };
   }

@@ -26,6 +26,11 @@ public record AllEarlierSites(SiteState state) implements EarlierSites {
   }
 
   @Override
+  public String name() {
+    return state.name();
+  }
+
+  @Override
   public Unfound unfound(LaterSites later) {
     Set<String> ids = new HashSet<>(later.ids().values());
     List<SiteState.Entry> unfound = new ArrayList<>();

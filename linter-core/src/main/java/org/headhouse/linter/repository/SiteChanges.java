@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.change.SiteComparison;
+import org.headhouse.linter.materials.BillOfMaterials;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.stability.Internal;
@@ -101,7 +102,8 @@ public final class SiteChanges {
       return unreadable(entry, "it cannot be read: a check tells why");
     }
     if (was == null) {
-      return new SiteChange.Added(SiteComparison.id(site), entry.input().path(), units(site));
+      return new SiteChange.Added(
+          SiteComparison.id(site), entry.input().path(), units(site), BillOfMaterials.of(site));
     }
     Site earlierSite = before.read(was);
     if (earlierSite == null) {

@@ -3,6 +3,7 @@ package org.headhouse.linter.repository;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -19,8 +20,9 @@ import org.headhouse.linter.source.Limits;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The sites of one state of a repository, such as an earlier revision. Only their ids are kept; a
- * site is read again when it is asked for.
+ * The sites of one state of a repository, such as an earlier revision. Only their ids are kept, and
+ * these are read once somebody needs more than the file that is still in its place; a site is read
+ * again when it is asked for.
  */
 public final class SiteState {
 
@@ -33,23 +35,44 @@ public final class SiteState {
 
   private final SiteReader reader;
   private final Limits limits;
-  private final List<Entry> entries = new ArrayList<>();
-  private final Map<String, Entry> byId = new HashMap<>();
-  private final Map<String, Entry> byPath = new HashMap<>();
-  private final List<Notification> notifications = new ArrayList<>();
+  private final String name;
+  private final Map<String, InputFile> inputs = new LinkedHashMap<>();
+  private @Nullable Known known;
 
-  private SiteState(DeviceTypes types, Limits limits) {
+  /** What is known once all files are read. */
+  private static final class Known {
+    private final List<Entry> entries = new ArrayList<>();
+    private final Map<String, Entry> byId = new HashMap<>();
+    private final Map<String, Entry> byPath = new HashMap<>();
+    private final List<Notification> notifications = new ArrayList<>();
+  }
+
+  private SiteState(DeviceTypes types, Limits limits, String name) {
+    this.name = name;
     this.reader = new SiteReader(types, limits);
     this.limits = limits;
   }
 
   /**
-   * Looks through the files of a state.
+   * The files of a state that has no name; they are read when they are asked for.
    *
    * @param deviceTypes those of that state, or null
    * @throws IOException where the device types cannot be read
    */
   public static SiteState of(Stream<? extends InputFile> sites, @Nullable InputFile deviceTypes)
+      throws IOException {
+    return named("the earlier state", sites, deviceTypes);
+  }
+
+  /**
+   * The files of a state; they are read when they are asked for.
+   *
+   * @param name what the user calls the state, such as a revision: results name it
+   * @param deviceTypes those of that state, or null
+   * @throws IOException where the device types cannot be read
+   */
+  public static SiteState named(
+      String name, Stream<? extends InputFile> sites, @Nullable InputFile deviceTypes)
       throws IOException {
     Limits limits = Limits.DEFAULT;
     DeviceTypes types =
@@ -57,40 +80,57 @@ public final class SiteState {
             ? DeviceTypes.NONE
             : new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
                 .deviceTypes(deviceTypes.path(), deviceTypes.bytes(limits));
-    SiteState state = new SiteState(types, limits);
-    sites.forEachOrdered(state::add);
+    SiteState state = new SiteState(types, limits, name);
+    sites.forEachOrdered(input -> state.inputs.putIfAbsent(input.path(), input));
     return state;
   }
 
-  private void add(InputFile input) {
+  private synchronized Known known() {
+    Known found = known;
+    if (found == null) {
+      found = new Known();
+      for (InputFile input : inputs.values()) {
+        add(input, found);
+      }
+      known = found;
+    }
+    return found;
+  }
+
+  private void add(InputFile input, Known found) {
     FileTask.Outcome<Site> outcome = FileTask.run(input, limits, reader::read);
     if (outcome.notification() != null) {
-      notifications.add(outcome.notification());
+      found.notifications.add(outcome.notification());
     }
     Site site = outcome.value();
     Entry entry = new Entry(input, site == null ? null : site.id().orNull());
-    entries.add(entry);
-    byPath.putIfAbsent(input.path(), entry);
+    found.entries.add(entry);
+    found.byPath.put(input.path(), entry);
     if (entry.id() != null) {
-      byId.putIfAbsent(entry.id(), entry);
+      found.byId.putIfAbsent(entry.id(), entry);
     }
+  }
+
+  /** What the user calls the state. */
+  public String name() {
+    return name;
   }
 
   /** What kept files from being read. */
   public List<Notification> notifications() {
-    return List.copyOf(notifications);
+    return List.copyOf(known().notifications);
   }
 
   List<Entry> entries() {
-    return entries;
+    return known().entries;
   }
 
   @Nullable Entry withId(@Nullable String id) {
-    return id == null ? null : byId.get(id);
+    return id == null ? null : known().byId.get(id);
   }
 
   @Nullable Entry at(String path) {
-    return byPath.get(path);
+    return known().byPath.get(path);
   }
 
   /** The site of a file, or null where it cannot be read. */
@@ -116,9 +156,18 @@ public final class SiteState {
         bytes == null ? new byte[0] : bytes, FileTask.run(input, limits, reader::read).value());
   }
 
-  /** What a site of a later state was here: the one with its id, else the one at its path. */
+  /**
+   * What a site of a later state was here: the one at its path where that has its id, else the one
+   * with its id, else the one at its path.
+   */
   public @Nullable Site earlier(Site later) {
-    Entry entry = withId(later.id().orNull());
+    InputFile unmoved = inputs.get(later.source().path());
+    Site site = unmoved == null ? null : FileTask.run(unmoved, limits, reader::read).value();
+    String id = later.id().orNull();
+    if (site != null && id != null && site.id().is(id)) {
+      return site;
+    }
+    Entry entry = withId(id);
     if (entry == null) {
       entry = at(later.source().path());
     }

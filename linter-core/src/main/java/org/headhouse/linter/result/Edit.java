@@ -26,7 +26,10 @@ public sealed interface Edit {
     QUOTED
   }
 
-  /** Another value for a scalar, or another word for a key. */
+  /**
+   * Another value for a scalar, or another word for a key; with {@link Style#PLAIN} also another
+   * list for one in brackets.
+   */
   record Write(Place at, String value, Style style) implements Edit {
     public Write {
       Objects.requireNonNull(value, "an edit without a value");

@@ -6,15 +6,22 @@ import java.util.Objects;
 /**
  * A fix as a rule means it, before it is known how it is written in the file.
  *
+ * @param kind whether it follows from the rules or needs a look
  * @param description an imperative sentence without a full stop
  * @param edits made all together or not at all
+ * @param onSite whether somebody has to carry it out at the line too, where that is in operation
  */
-public record FixDraft(FixKind kind, String description, List<Edit> edits) {
+public record FixDraft(FixKind kind, String description, List<Edit> edits, boolean onSite) {
 
   public FixDraft {
     Objects.requireNonNull(kind, "a fix without a kind");
     Objects.requireNonNull(description, "a fix without a description");
     edits = List.copyOf(edits);
+  }
+
+  /** A fix that concerns the file only. */
+  public FixDraft(FixKind kind, String description, List<Edit> edits) {
+    this(kind, description, edits, false);
   }
 
   /** A fix that concerns the file only. */
@@ -25,10 +32,17 @@ public record FixDraft(FixKind kind, String description, List<Edit> edits) {
   /**
    * A fix that follows from the rules, and that somebody has to carry out where the line stands.
    *
-   * @param planned whether nothing stands yet, so that the file is all there is
+   * @param planned whether nothing is in operation yet, so that the file is all there is; where an
+   *     earlier state of the site was, the fix is proposed all the same
    */
   public static FixDraft onSite(boolean planned, String description, Edit... edits) {
-    return new FixDraft(planned ? FixKind.SAFE : FixKind.PROPOSED, description, List.of(edits));
+    return new FixDraft(
+        planned ? FixKind.SAFE : FixKind.PROPOSED, description, List.of(edits), true);
+  }
+
+  /** The same fix for a line that is in operation: what takes work there needs a look. */
+  public FixDraft whileLive() {
+    return onSite ? new FixDraft(FixKind.PROPOSED, description, edits, true) : this;
   }
 
   /** A fix that needs a look in any case. */

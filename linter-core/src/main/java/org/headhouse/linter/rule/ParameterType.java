@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.headhouse.linter.site.AddressRange;
+import org.headhouse.linter.site.Capacitance;
 import org.headhouse.linter.site.Format;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
@@ -98,6 +99,16 @@ public interface ParameterType<T> {
   /** A stretch of time with its unit. */
   static ParameterType<Interval> interval() {
     return of("a time such as 100 ms", Quantities::interval);
+  }
+
+  /** A rise time in nanoseconds. */
+  static ParameterType<Interval> riseTime() {
+    return of("a rise time such as 30 ns", Quantities::riseTime);
+  }
+
+  /** A capacitance with its unit. */
+  static ParameterType<Capacitance> capacitance() {
+    return of("a capacitance such as 60 pF", Quantities::capacitance);
   }
 
   /** A stretch of the calendar: days, weeks, months or years; zero for {@code never}. */

@@ -7,6 +7,7 @@ import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.source.Place;
+import org.jspecify.annotations.Nullable;
 
 /** What a rule may know besides the site, and where its findings go. */
 public interface RuleContext {
@@ -22,6 +23,15 @@ public interface RuleContext {
 
   /** What the physics says of the site at hand, computed when it is first asked for. */
   LineFigures figures();
+
+  /** The state of the site that it is compared with, or null where there is none. */
+  @Nullable EarlierState earlier();
+
+  /**
+   * Whether the line is or was in operation, as the file says or the earlier state: what is changed
+   * at a unit then takes a visit, and can go wrong there.
+   */
+  boolean isLive();
 
   /** The day of the check. */
   LocalDate today();

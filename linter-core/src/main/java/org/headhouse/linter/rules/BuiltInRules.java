@@ -68,6 +68,7 @@ import org.headhouse.linter.rules.run.RunUnprotected;
 import org.headhouse.linter.rules.segment.SegmentOverloaded;
 import org.headhouse.linter.rules.serial.SerialFraming;
 import org.headhouse.linter.rules.serial.SerialUnsupported;
+import org.headhouse.linter.rules.signal.SignalDisturbed;
 import org.headhouse.linter.rules.signal.SignalWeak;
 import org.headhouse.linter.rules.site.SiteDuplicateId;
 import org.headhouse.linter.rules.site.SiteFileName;
@@ -138,6 +139,7 @@ public final class BuiltInRules {
           new BiasWeak(),
           new BiasSupply(),
           new SignalWeak(),
+          new SignalDisturbed(),
           new SerialFraming(),
           new SerialUnsupported(),
           new TrafficOverrun(),

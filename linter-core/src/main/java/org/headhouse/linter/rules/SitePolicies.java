@@ -2,15 +2,16 @@ package org.headhouse.linter.rules;
 
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.figures.UsualInterface;
 import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.address.AddressKeptFree;
 import org.headhouse.linter.rules.bias.BiasWeak;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
-import org.headhouse.linter.rules.commissioning.CommissioningRetestDue;
 import org.headhouse.linter.rules.conductors.ConductorsGround;
 import org.headhouse.linter.rules.outdoor.OutdoorTooOld;
+import org.headhouse.linter.rules.signal.SignalDisturbed;
 import org.headhouse.linter.rules.signal.SignalWeak;
 import org.headhouse.linter.rules.stub.StubTooLong;
 import org.headhouse.linter.rules.traffic.TrafficBusy;
@@ -50,6 +51,8 @@ public final class SitePolicies {
             values.of(BiasWeak.DESCRIPTOR, BiasWeak.TERMINATORS),
             values.of(BiasWeak.DESCRIPTOR, BiasWeak.CABLE)),
         values.of(StubTooLong.DESCRIPTOR, StubTooLong.VELOCITY_FACTOR),
-        values.of(CommissioningRetestDue.DESCRIPTOR, CommissioningRetestDue.EVERY));
+        new UsualInterface(
+            values.of(SignalDisturbed.DESCRIPTOR, SignalDisturbed.RISE_TIME).seconds(),
+            values.of(SignalDisturbed.DESCRIPTOR, SignalDisturbed.CAPACITANCE).farads()));
   }
 }

@@ -25,4 +25,9 @@ final class MeantKeys {
     Near one = near.computeIfAbsent(known, Near::among);
     return one.found.computeIfAbsent(key, one.suggester::suggest);
   }
+
+  /** Whether nothing but that key can be meant. */
+  boolean isCertain(String key, String nearest, Collection<String> known) {
+    return near.computeIfAbsent(known, Near::among).suggester.isCertain(key, nearest);
+  }
 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.yaml.Cursor;
@@ -78,7 +79,14 @@ record SchemaFault(Node node, String detail, Finding finding) {
     return tree.meant()
         .of(key, expected.keys())
         .filter(known -> tree.entry(cursor, known) == null)
-        .map(near -> FixDraft.inFile("Write the key \"" + near + "\"", Edit.write(place, near)))
+        .map(
+            near ->
+                new FixDraft(
+                    tree.meant().isCertain(key, near, expected.keys())
+                        ? FixKind.SAFE
+                        : FixKind.PROPOSED,
+                    "Write the key \"" + near + "\"",
+                    List.of(Edit.write(place, near))))
         .orElse(null);
   }
 

@@ -42,13 +42,17 @@ final class ValueFix {
 
   /** A number that is nearly one of the list may as well be meant to be another. */
   private static @Nullable FixDraft nearest(Scalar scalar, Place place, ExpectedValue expected) {
-    String near = SpellingSuggester.suggest(scalar.text(), expected.words()).orElse(null);
+    SpellingSuggester words = new SpellingSuggester(expected.words());
+    String near = words.suggest(scalar.text()).orElse(null);
     if (near == null) {
       return null;
     }
-    return !expected.wordsAreText()
-        ? FixDraft.proposed("Write " + near, Edit.plain(place, near))
-        : FixDraft.inFile("Write " + near, Edit.write(place, near));
+    if (!expected.wordsAreText()) {
+      return FixDraft.proposed("Write " + near, Edit.plain(place, near));
+    }
+    return words.isCertain(scalar.text(), near)
+        ? FixDraft.inFile("Write " + near, Edit.write(place, near))
+        : FixDraft.proposed("Write " + near, Edit.write(place, near));
   }
 
   private static @Nullable FixDraft truth(String text, Place place) {

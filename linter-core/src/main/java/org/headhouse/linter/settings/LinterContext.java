@@ -15,6 +15,7 @@ import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.SiteCheck;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.Drafting;
+import org.headhouse.linter.draft.SiteUpdating;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Result;
@@ -132,6 +133,11 @@ public record LinterContext(
 
   private static String text(@Nullable SettingsFile file) {
     return "\n" + (file == null ? "none" : Arrays.toString(file.bytes()));
+  }
+
+  /** Brings sites up to date with lists of units. */
+  public SiteUpdating updating() {
+    return new SiteUpdating(types, sitePolicy, settings.limits());
   }
 
   /** Makes sites of lists of units. */

@@ -12,11 +12,16 @@ import org.headhouse.linter.check.SiteReader;
 import org.headhouse.linter.check.UniquenessCheck;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.materials.BillOfMaterials;
+import org.headhouse.linter.materials.Slack;
+import org.headhouse.linter.proof.WholeLineProof;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetFile;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SiteHistory;
+import org.headhouse.linter.report.SiteMaterials;
 import org.headhouse.linter.report.SiteSheet;
+import org.headhouse.linter.report.sheet.IndexFacts;
 import org.headhouse.linter.report.sheet.IndexPage;
 import org.headhouse.linter.report.sheet.IndexRow;
 import org.headhouse.linter.report.sheet.PageNames;
@@ -24,12 +29,16 @@ import org.headhouse.linter.report.sheet.Provenance;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.report.sheet.SiteFacts;
 import org.headhouse.linter.report.sheet.SitePage;
+import org.headhouse.linter.report.sheet.UnitInventory;
 import org.headhouse.linter.report.sheet.ZonesCsv;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.rules.commissioning.CommissioningRetestDue;
 import org.headhouse.linter.settings.LinterContext;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.source.InputFile;
 import org.headhouse.linter.source.Sha256;
 import org.jspecify.annotations.Nullable;
@@ -45,13 +54,14 @@ public final class SheetRun {
   private final UniquenessCheck uniqueness;
   private final Consumer<SiteSheet> taker;
   private final PageNames names = new PageNames();
-  private final List<IndexRow> rows = new ArrayList<>();
+  private final IndexFacts index;
   private final List<Notification> notifications = new ArrayList<>();
   private int sites;
 
   /**
    * @param measure the units that lengths are shown in
    * @param paper what the sheets are printed on
+   * @param slack the cable that is ordered beyond the measured lengths
    * @param history what is known of earlier states of the files
    * @param taker gets the sheets in the order of the files
    */
@@ -59,10 +69,12 @@ public final class SheetRun {
       LinterContext context,
       Measure measure,
       Paper paper,
+      Slack slack,
       SiteHistory history,
       Consumer<SiteSheet> taker) {
     this.context = context;
-    this.settings = settings(measure, paper, context);
+    this.settings = settings(measure, paper, slack, context);
+    this.index = new IndexFacts(slack);
     this.drawings = new SiteDrawings(measure, paper, context.sitePolicy());
     this.histories =
         new ProofHistories(history, new SiteReader(context.types(), context.settings().limits()));
@@ -74,7 +86,8 @@ public final class SheetRun {
     this.taker = taker;
   }
 
-  private static SheetSettings settings(Measure measure, Paper paper, LinterContext context) {
+  private static SheetSettings settings(
+      Measure measure, Paper paper, Slack slack, LinterContext context) {
     return new SheetSettings(
         measure,
         paper,
@@ -86,7 +99,9 @@ public final class SheetRun {
             .filter(rule -> isNotApplied(rule, context.policy().level(rule)))
             .map(RuleDescriptor::requirement)
             .toList(),
-        context.sitePolicy());
+        context.sitePolicy(),
+        context.policy().value(CommissioningRetestDue.DESCRIPTOR, CommissioningRetestDue.EVERY),
+        slack);
   }
 
   /** Whether a certificate has to say that a rule is off, or that its errors count as less. */
@@ -119,7 +134,7 @@ public final class SheetRun {
           this::take);
     }
     return new SheetReport(
-        IndexPage.html(rows, context.settingsResults(), settings),
+        IndexPage.html(index, context.settingsResults(), settings),
         several.files(names),
         notifications,
         sites);
@@ -143,15 +158,17 @@ public final class SheetRun {
                 file.outcome().notifications().isEmpty(),
                 histories.of(input, bytes, read.site())),
             bypasses.of(read.site()),
-            drawings.of(read.site(), read.figures(), results));
-    String wanted = PageNames.wanted(read.site());
+            drawings.of(read.site(), read.figures(), results),
+            BillOfMaterials.of(read.site()),
+            WholeLineProof.of(read.site(), settings.proofEvery()));
+    String name = PageNames.wanted(read.site());
     return new Content(
         file,
         new Made(
             facts,
-            SitePage.html(facts, wanted, settings),
+            SitePage.html(facts, name, settings),
             ZonesCsv.of(read.site()),
-            SitePage.papers(facts, wanted, settings),
+            SitePage.papers(facts, name, settings),
             SiteFigures.of(read.site(), read.figures())));
   }
 
@@ -181,7 +198,7 @@ public final class SheetRun {
   }
 
   private void unread(String path, String reason, List<Result> results) {
-    rows.add(IndexRow.unread(path, "not readable", reason, results));
+    index.add(IndexRow.unread(path, "not readable", reason, results));
   }
 
   /**
@@ -199,17 +216,24 @@ public final class SheetRun {
         further.isEmpty()
             ? draft
             : draft.with(results, drawings.of(draft.site(), draft.figures(), results));
-    boolean asDrafted = name.equals(wanted) && further.isEmpty();
-    rows.add(IndexRow.of(facts, name));
+    boolean isAsDrafted = name.equals(wanted) && further.isEmpty();
+    index.add(facts, name);
     several.add(facts, name);
     sites++;
+    Site site = facts.site();
     taker.accept(
         new SiteSheet(
             PageNames.page(name),
-            asDrafted ? made.html() : SitePage.html(facts, name, settings),
+            isAsDrafted ? made.html() : SitePage.html(facts, name, settings),
             PageNames.zones(name),
             made.zones(),
-            asDrafted ? made.papers() : SitePage.papers(facts, name, settings),
-            made.figures()));
+            isAsDrafted ? made.papers() : SitePage.papers(facts, name, settings),
+            made.figures(),
+            UnitInventory.of(site, facts.proof(), settings.date()),
+            new SiteMaterials(
+                site.customer().or(""),
+                site.id().or(site.source().path()),
+                site.stage().optional().map(Stage::word).orElse(""),
+                facts.materials())));
   }
 }

@@ -62,6 +62,8 @@ final class WithoutUnit {
         new Setting.Given<>(List.copyOf(items), site.chain().place()),
         site.supervision(),
         site.commissioning(),
+        // What was measured is of the line as it is.
+        new Setting.Missing<>(site.asFound().place()),
         site.suppressions());
   }
 

@@ -68,6 +68,11 @@ public record DeviceType(
     return transceiver.riseTime();
   }
 
+  /** Of its receiver. */
+  public Setting<Capacitance> receiverCapacitance() {
+    return transceiver.capacitance();
+  }
+
   /** Whether its receiver needs bias to read an idle pair as idle. */
   public Setting<IdleBias> idleBias() {
     return transceiver.idleBias();

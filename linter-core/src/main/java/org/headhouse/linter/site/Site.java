@@ -26,6 +26,7 @@ public final class Site {
   private final Setting<List<ChainItem>> chain;
   private final Setting<Supervision> supervision;
   private final Setting<Commissioning> commissioning;
+  private final Setting<List<Setting<FoundReading>>> asFound;
   private final List<SuppressionEntry> suppressions;
   private final List<ChainItem> items;
   private final List<Unit> units;
@@ -47,6 +48,7 @@ public final class Site {
       Setting<List<ChainItem>> chain,
       Setting<Supervision> supervision,
       Setting<Commissioning> commissioning,
+      Setting<List<Setting<FoundReading>>> asFound,
       List<SuppressionEntry> suppressions) {
     this.source = source;
     this.id = id;
@@ -58,6 +60,7 @@ public final class Site {
     this.chain = chain;
     this.supervision = supervision;
     this.commissioning = commissioning;
+    this.asFound = asFound;
     this.suppressions = List.copyOf(suppressions);
     this.items = List.copyOf(chain.or(List.of()));
     this.units = units(items);
@@ -111,9 +114,18 @@ public final class Site {
     return stage;
   }
 
-  /** Whether nothing of the line stands yet, as far as the file says. */
+  /** Whether nothing of the line is in operation yet, as far as the file says. */
   public boolean isPlanned() {
-    return stage.is(Stage.PLANNED);
+    return stage.is(Stage.PLANNED) && !wasCommissioned();
+  }
+
+  /**
+   * Whether the line is or was in operation, as far as the file says: its stage is commissioned, or
+   * it keeps the dated record of a visit, as a site does that is planned again for a change.
+   */
+  public boolean wasCommissioned() {
+    Commissioning record = commissioning.orNull();
+    return stage.is(Stage.COMMISSIONED) || (record != null && record.date().isGiven());
   }
 
   public Setting<WeatherStation> weatherStation() {
@@ -135,6 +147,18 @@ public final class Site {
 
   public Setting<Commissioning> commissioning() {
     return commissioning;
+  }
+
+  /** What was measured while the line misbehaved. */
+  public Setting<List<Setting<FoundReading>>> asFound() {
+    return asFound;
+  }
+
+  /** The same, as far as it is understood. */
+  public List<FoundReading> readingsAsFound() {
+    List<FoundReading> readings = new ArrayList<>();
+    asFound.or(List.of()).forEach(one -> one.optional().ifPresent(readings::add));
+    return readings;
   }
 
   public List<SuppressionEntry> suppressions() {
@@ -212,6 +236,10 @@ public final class Site {
               references.addAll(software.zones().or(List.of()));
             });
     commissioning.optional().ifPresent(record -> references.addAll(record.items()));
+    for (FoundReading found : readingsAsFound()) {
+      references.add(found.at());
+      references.add(found.firstSilent());
+    }
     suppressions.forEach(entry -> references.add(entry.unit()));
     return references.stream().filter(reference -> reference.is(name)).map(Setting::place).toList();
   }

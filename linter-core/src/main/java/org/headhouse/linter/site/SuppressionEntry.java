@@ -2,6 +2,7 @@ package org.headhouse.linter.site;
 
 import java.time.LocalDate;
 import org.headhouse.linter.source.Place;
+import org.jspecify.annotations.Nullable;
 
 /**
  * That the results of a rule are accepted on purpose.
@@ -15,4 +16,18 @@ public record SuppressionEntry(
     Setting<String> rule,
     Setting<String> unit,
     Setting<String> justification,
-    Setting<LocalDate> until) {}
+    Setting<LocalDate> until) {
+
+  /**
+   * Whether results of a rule are accepted on a day.
+   *
+   * @param item the item of the chain that they are about, or null for the whole site
+   */
+  public boolean accepts(String ruleId, @Nullable String item, LocalDate today) {
+    LocalDate last = until.orNull();
+    return rule.is(ruleId)
+        && justification.isGiven()
+        && (until.isMissing() || (last != null && !last.isBefore(today)))
+        && (unit.isMissing() || (item != null && unit.is(item)));
+  }
+}

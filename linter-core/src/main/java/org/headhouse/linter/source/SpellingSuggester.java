@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.headhouse.linter.stability.Internal;
 
 /**
@@ -23,6 +24,8 @@ public final class SpellingSuggester {
 
   private static final int LONGEST = 80;
 
+  private static final Pattern ROMAN = Pattern.compile("[ivx]{2,5}");
+
   private final Collection<String> known;
   private final List<Candidate> candidates = new ArrayList<>();
   private int steps;
@@ -35,7 +38,7 @@ public final class SpellingSuggester {
    *
    * @param text in small letters, with hyphens
    * @param letters which letters it has, a bit each; letters may share one
-   * @param digits its digits in their order
+   * @param digits what numbers it among its like, which is never misspelt
    */
   private record Candidate(String word, String text, long letters, String digits) {
     static Candidate of(String word) {
@@ -57,9 +60,9 @@ public final class SpellingSuggester {
 
   /**
    * The known word nearest to a written one, where one is near: at most a third of its letters
-   * differ (inserted, left out, replaced, or two neighbours swapped), and none of its digits, since
-   * another number is another thing. Of two equally near ones, the first. Empty also after the
-   * limit of comparisons.
+   * differ (inserted, left out, replaced, or two neighbours swapped), and nothing that numbers it
+   * among its like ({@code 2}, {@code 10a}, {@code B}, {@code IV}), since that is another thing. Of
+   * two equally near ones, the first. Empty also after the limit of comparisons.
    */
   public Optional<String> suggest(String written) {
     String wanted = normal(written);
@@ -113,14 +116,29 @@ public final class SpellingSuggester {
     return candidates;
   }
 
+  /** Digits with a letter after them, and words that are one letter or a Roman numeral. */
   private static String digits(String text) {
     StringBuilder digits = new StringBuilder();
     for (int i = 0; i < text.length(); i++) {
-      if (Character.isDigit(text.charAt(i))) {
-        digits.append(text.charAt(i));
+      char c = text.charAt(i);
+      boolean first = i == 0 || text.charAt(i - 1) == '-';
+      if (Character.isDigit(c)) {
+        digits.append(c);
+      } else if (isLastLetter(text, i)
+          && (first ? text.length() > 1 : Character.isDigit(text.charAt(i - 1)))) {
+        digits.append(c);
+      } else if (first && i > 0) {
+        int end = text.indexOf('-', i);
+        String word = text.substring(i, end < 0 ? text.length() : end);
+        digits.append(ROMAN.matcher(word).matches() ? word : "");
       }
     }
     return digits.toString();
+  }
+
+  private static boolean isLastLetter(String text, int i) {
+    return Character.isLetter(text.charAt(i))
+        && (i + 1 == text.length() || text.charAt(i + 1) == '-');
   }
 
   /** Each difference makes up for one letter of length, and for one letter that a word lacks. */

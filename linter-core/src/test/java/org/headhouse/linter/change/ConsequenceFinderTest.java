@@ -3,7 +3,7 @@ package org.headhouse.linter.change;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.headhouse.linter.site.ExcludedAddresses;
+import org.headhouse.linter.site.Site;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -29,9 +29,9 @@ class ConsequenceFinderTest {
   private static final String FERNS = "  - {unit: Ferns, role: follower, address: 4}\n";
 
   private static List<String> reported(String before, String after) {
-    return SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE)
-        .consequences()
-        .stream()
+    Site was = States.site(before);
+    Site will = States.site(after);
+    return ConsequenceFinder.of(was, will, SiteDifferences.between(was, will), false).stream()
         .map(one -> one.kind().word() + ": " + one.text())
         .toList();
   }

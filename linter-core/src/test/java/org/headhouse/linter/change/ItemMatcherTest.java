@@ -80,8 +80,11 @@ class ItemMatcherTest {
         "A 1, B 2 t r, C 3  | A 1, N 9 t r, M 8 t r, C 3 | A -B +N +M C",
         "A 1, B 2 t r, D 4 t r, C 3 | A 1, N 9 t r, C 3 | A -B -D +N C",
         "A 1, B 2 t r, C 3  | A 1, C 3, N 9 t r  | A -B C +N",
-        // Of another type it is another unit, even under the same name.
-        "A 1, B 2 t         | A 1, B 2 u         | A -B +B",
+        // Of another type it is another unit; under the same name, between the same, exchanged.
+        "A 1, B 2 t         | A 1, B 2 u         | A B",
+        "A 1, B 2 t, C 3    | A 1, N 4, B 2 u, C 3 | A +N B C",
+        "A 1, B 2 t, C 3    | A 1, C 3, B 2 u    | A -B C +B",
+        "A 1, B 2 t, C 3    | A 1, N 2 u, C 3    | A -B +N C",
         "A 1, B 2 t         | A 1, B 2           | A B",
         "A 1, B 2           | A 1, B 2 u         | A B",
         // Repeaters are no units.

@@ -71,7 +71,7 @@ class JoiningAndLeavingTest {
     FieldWork work =
         SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
-    return ((FieldWork.Plan) work).steps();
+    return ((FieldWork.Plan) work).steps().stream().map(PlannedStep::work).toList();
   }
 
   private static WiringPlace at(String item, FieldAction... acts) {
@@ -90,6 +90,7 @@ class JoiningAndLeavingTest {
                 "Ferns",
                 null,
                 4,
+                false,
                 List.of(
                     set("name", "Ferns"),
                     set("role", "follower"),
@@ -119,7 +120,7 @@ class JoiningAndLeavingTest {
                         "Palms",
                         new FieldAction.TakeOff(false, "Head House"),
                         new FieldAction.Land(false, "Ferns", "12 m"))),
-                List.of("Palms")));
+                List.of("Head House", "Ferns", "Palms")));
   }
 
   @Test
@@ -141,7 +142,7 @@ class JoiningAndLeavingTest {
                         "Palms",
                         new FieldAction.TakeOff(false, "Ferns"),
                         new FieldAction.Land(false, "Head House", "30 m"))),
-                List.of("Palms")));
+                List.of("Head House", "Ferns", "Palms")));
   }
 
   @Test

@@ -6,156 +6,314 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A line on which steps are played. It knows nothing of how a plan is made: cables have two ends,
- * and after each step they must lead through all items, past two terminators on each segment.
+ * A line of devices and cables. It knows nothing of how a plan is made: cables have two ends, a
+ * device answers at the address with which it started, and after each step the cables must lead
+ * through all items, past two terminators on each segment.
  */
 final class LiveLine {
-  private final Map<String, Integer> answering = new LinkedHashMap<>();
-  private final Map<String, Integer> prepared = new HashMap<>();
+  final Map<String, LiveDevice> devices = new LinkedHashMap<>();
+  private final Map<String, LiveDevice> prepared = new HashMap<>();
+  private final Map<String, LiveDevice> replaced = new HashMap<>();
   private final Map<String, String> onward = new HashMap<>();
   private final Map<String, String> backward = new HashMap<>();
-  private final Map<String, Map<String, Boolean>> terminators = new HashMap<>();
-  private final Set<String> repeaters = new HashSet<>();
-  private final Set<String> opened = new HashSet<>();
-  private final String head;
-  private @Nullable String aside;
-  private int addressesSet;
+  private final Map<String, LiveItem> later = new HashMap<>();
 
-  LiveLine(List<States.Item> chain) {
-    head = chain.get(0).name();
+  /**
+   * @param serial rate and framing
+   */
+  LiveLine(List<LiveItem> chain, List<LiveItem> later, Map<String, String> serial) {
+    later.forEach(item -> this.later.put(item.name(), item));
     for (int i = 0; i < chain.size(); i++) {
-      States.Item item = chain.get(i);
-      boolean end = i == 0 || i + 1 == chain.size();
-      if (item.isRepeater()) {
-        repeaters.add(item.name());
-        terminators.put(item.name(), new HashMap<>(Map.of("in", true, "out", true)));
-      } else {
-        answering.put(item.name(), item.address());
-        terminators.put(item.name(), new HashMap<>(Map.of("", end)));
-      }
+      LiveItem item = chain.get(i);
+      devices.put(item.name(), new LiveDevice(item, serial));
       if (i > 0) {
         onward.put(chain.get(i - 1).name(), item.name());
         backward.put(item.name(), chain.get(i - 1).name());
       }
     }
-    isWhole();
+    assertWhole();
   }
 
-  /** New repeaters cannot be told from units by what is done at them. */
-  void play(List<Step> steps, Set<String> newRepeaters) {
-    repeaters.addAll(newRepeaters);
-    for (Step step : steps) {
-      play(step);
-      assertThat(answering.values()).as("addresses after %s", step).doesNotHaveDuplicates();
-      isWhole();
+  LiveDevice device(String name) {
+    LiveDevice device = devices.get(name);
+    if (device == null) {
+      throw new AssertionError("no device " + name + " among " + devices.keySet());
     }
-    assertThat(aside).isNull();
+    return device;
   }
 
-  private void play(Step step) {
-    if (step instanceof Step.Prepare prepare) {
-      assertThat(onward).doesNotContainKey(prepare.unit());
-      assertThat(backward).doesNotContainKey(prepare.unit());
-      prepared.put(prepare.unit(), prepare.address());
-    } else if (step instanceof Step.SwitchOff off) {
-      assertThat(answering.remove(off.unit())).isEqualTo(off.address());
-    } else if (step instanceof Step.SetAddress set) {
-      addressesSet++;
-      assertThat(answering.put(set.unit(), set.to())).isEqualTo(set.from());
-      assertThat(set.to()).isNotEqualTo(set.from());
-    } else if (step instanceof Step.SetAside set) {
-      assertThat(answering.remove(set.unit())).isEqualTo(set.from());
-      prepared.put(set.unit(), set.to());
-      aside = set.unit();
-    } else if (step instanceof Step.BringBack back) {
-      assertThat(aside).isEqualTo(back.unit());
-      assertThat(prepared.get(back.unit())).isEqualTo(back.address());
-      answering.put(back.unit(), back.address());
-      aside = null;
-    } else if (step instanceof Step.Wire wire) {
-      wire.places().forEach(this::work);
-    }
+  boolean isOn(String name) {
+    return devices.containsKey(name);
   }
 
-  private void work(WiringPlace place) {
-    String item = place.item();
-    if (!place.actions().stream().allMatch(FieldAction.Replace.class::isInstance)) {
-      assertThat(opened.add(item)).as("%s is opened once", item).isTrue();
-    }
-    for (FieldAction act : place.actions()) {
-      if (act instanceof FieldAction.TakeOff off) {
-        assertThat((off.onward() ? onward : backward).remove(item)).isEqualTo(off.other());
-      } else if (act instanceof FieldAction.Land land) {
-        assertThat((land.onward() ? onward : backward).put(item, land.other())).isNull();
-      } else if (act instanceof FieldAction.Terminate terminate) {
-        ValueChange change = terminate.termination();
-        String side = change.what().replaceAll("termination ?", "");
-        boolean fitted =
-            Boolean.TRUE.equals(
-                terminators
-                    .computeIfAbsent(item, name -> new HashMap<>())
-                    .put(side, PieceOfWiring.isNone(change.to()) ? false : true));
-        assertThat(fitted).isEqualTo(!PieceOfWiring.isNone(change.from()));
-      } else if (act instanceof FieldAction.TakeOut) {
-        answering.remove(item);
-        terminators.remove(item);
-      } else if (act instanceof FieldAction.SwitchOn on) {
-        assertThat(prepared.get(item)).as("%s was set before", item).isEqualTo(on.address());
-        assertThat(answering.put(item, on.address())).isNull();
+  /** Sets a device that is not connected. */
+  void prepare(Step.Prepare step) {
+    assertThat(onward.containsKey(step.unit()) && !step.instead()).isFalse();
+    LiveItem item = expected(step.unit());
+    LiveDevice device = new LiveDevice(item, Map.of());
+    device.powered = false;
+    device.attached = false;
+    device.active = null;
+    device.stored = step.address();
+    device.head = false;
+    device.terminators.replaceAll((side, fitted) -> false);
+    for (ValueChange setting : step.settings()) {
+      String to = setting.to();
+      if (to != null) {
+        switch (setting.what()) {
+          case "role" -> device.head = to.equals("head");
+          case "baud", "parity", "stop-bits" -> device.serial.put(setting.what(), to);
+          case "termination" -> device.terminators.put("", !to.equals("none"));
+          default -> {}
+        }
       }
     }
+    prepared.put(step.unit(), device);
   }
 
-  /** One chain through all cables, each with both ends landed, and two terminators a segment. */
-  private void isWhole() {
-    List<String> walked = chain();
-    Set<String> cabled = new HashSet<>(onward.keySet());
-    cabled.addAll(backward.keySet());
-    cabled.addAll(onward.values());
-    cabled.addAll(backward.values());
-    assertThat(walked).containsAll(cabled);
-    int fitted = 0;
-    for (int i = 0; i < walked.size(); i++) {
-      String item = walked.get(i);
-      if (repeaters.contains(item)) {
-        fitted += fitted(item, "in");
-        assertThat(fitted).as("terminators before %s in %s", item, walked).isEqualTo(2);
-        fitted = fitted(item, "out");
-      } else {
-        fitted += fitted(item, "");
+  private LiveItem expected(String name) {
+    LiveItem item = later.get(name);
+    if (item == null) {
+      throw new AssertionError("nobody expects " + name);
+    }
+    return item;
+  }
+
+  /** What is done at a place with its supply off. */
+  void act(String name, FieldAction act) {
+    if (act instanceof FieldAction.TakeOff off) {
+      assertThat((off.onward() ? onward : backward).remove(name)).isEqualTo(off.other());
+    } else if (act instanceof FieldAction.Land land) {
+      assertThat((land.onward() ? onward : backward).put(name, land.other())).isNull();
+      if (!devices.containsKey(name)) {
+        devices.put(name, arriving(name));
+      }
+    } else if (act instanceof FieldAction.Terminate terminate) {
+      ValueChange change = terminate.termination();
+      LiveDevice device = device(name);
+      String side = change.what().replaceAll("termination ?", "");
+      assertThat(device.isFitted(side)).isEqualTo(!PieceOfWiring.isNone(change.from()));
+      device.terminators.put(side, !PieceOfWiring.isNone(change.to()));
+    } else if (act instanceof FieldAction.TakeOut) {
+      LiveDevice gone = devices.remove(name);
+      if (gone != null) {
+        gone.attached = false;
+        replaced.put(name, gone);
+      }
+    } else if (act instanceof FieldAction.Exchange exchange) {
+      exchange(name, exchange);
+    } else if (act instanceof FieldAction.SwitchOn on) {
+      switchOn(name, on.address());
+    } else if (act instanceof FieldAction.Fit fit && fit.change().what().equals("comm-module")) {
+      device(name).module = !"absent".equals(fit.change().to());
+    }
+  }
+
+  /** A new item, or one that comes back; it answers once it is switched on. */
+  private LiveDevice arriving(String name) {
+    LiveDevice back = replaced.remove(name);
+    if (back == null) {
+      LiveItem item = expected(name);
+      back = new LiveDevice(item, Map.of());
+      back.stored = null;
+      back.terminators.replaceAll((side, fitted) -> false);
+    }
+    back.attached = true;
+    back.powerOff();
+    back.open = true;
+    return back;
+  }
+
+  private void exchange(String name, FieldAction.Exchange exchange) {
+    LiveDevice old = device(name);
+    LiveDevice other = replaced.remove(name);
+    if (other == null) {
+      other = prepared.get(name);
+    }
+    if (other == null) {
+      // Nothing is set at it: it is fitted like the old one.
+      other = new LiveDevice(expected(name), old.serial);
+      other.terminators.putAll(old.terminators);
+      other.stored = old.kind == LiveItem.Kind.UNIT ? null : old.stored;
+    }
+    assertThat(exchange.address()).isEqualTo(other.lockedOff ? null : other.stored);
+    old.attached = false;
+    replaced.put(name, old);
+    other.attached = true;
+    other.powerOff();
+    other.open = true;
+    devices.put(name, other);
+  }
+
+  private void switchOn(String name, int address) {
+    LiveDevice set = prepared.get(name);
+    LiveDevice device = device(name);
+    if (device.stored == null) {
+      if (set == null) {
+        throw new AssertionError(name + " was not set before");
+      }
+      device.stored = set.stored;
+      device.serial = set.serial;
+      device.head = set.head;
+    }
+    assertThat(device.stored).as("%s was set before", name).isEqualTo(address);
+  }
+
+  /** The device that answers at an address; two are one too many. */
+  @Nullable String at(int address) {
+    String found = null;
+    for (Map.Entry<String, LiveDevice> entry : devices.entrySet()) {
+      LiveDevice device = entry.getValue();
+      if (device.answers() && device.active != null && device.active == address) {
+        assertThat(found).as("at %s answer %s and", address, entry.getKey()).isNull();
+        found = entry.getKey();
       }
     }
-    assertThat(fitted).as("terminators at the end of %s", walked).isEqualTo(2);
+    return found;
   }
 
-  private int fitted(String item, String side) {
-    return terminators.getOrDefault(item, Map.of()).getOrDefault(side, false) ? 1 : 0;
-  }
-
-  /** From the head unit on. */
-  List<String> chain() {
-    List<String> walked = new ArrayList<>();
-    for (String at = head; at != null; at = onward.get(at)) {
-      assertThat(walked).as("no ring").doesNotContain(at);
-      if (!walked.isEmpty()) {
-        assertThat(backward.get(at)).isEqualTo(walked.get(walked.size() - 1));
-      }
-      walked.add(at);
-    }
-    return walked;
+  String typeOf(String name) {
+    return isOn(name) ? device(name).type : expected(name).type();
   }
 
   Map<String, Integer> answering() {
+    Map<String, Integer> answering = new TreeMap<>();
+    devices.forEach(
+        (name, device) -> {
+          if (device.answers() && device.active != null) {
+            answering.put(name, device.active);
+          }
+        });
     return answering;
   }
 
-  int addressesSet() {
-    return addressesSet;
+  /** Never two devices at one address, nor two head units. */
+  void assertSafe() {
+    Map<Integer, String> seen = new HashMap<>();
+    String head = null;
+    for (Map.Entry<String, LiveDevice> entry : devices.entrySet()) {
+      LiveDevice device = entry.getValue();
+      if (device.answers() && device.active != null) {
+        String other = seen.put(device.active, entry.getKey());
+        if (other != null) {
+          throw new AssertionError(
+              "two at " + device.active + ": " + other + ", " + entry.getKey());
+        }
+        if (device.head && head != null) {
+          throw new AssertionError("two head units: " + head + ", " + entry.getKey());
+        }
+        head = device.head ? entry.getKey() : head;
+      }
+    }
+  }
+
+  /** Units that get the readings of the head unit for sure. */
+  Set<String> receiving() {
+    Set<String> receiving = new HashSet<>();
+    String head = null;
+    for (Map.Entry<String, LiveDevice> entry : devices.entrySet()) {
+      head = entry.getValue().head && entry.getValue().answers() ? entry.getKey() : head;
+    }
+    if (head != null) {
+      List<List<String>> segments = segments(around(head));
+      String at = head;
+      int from =
+          segments.indexOf(
+              segments.stream().filter(one -> one.contains(at)).findFirst().orElseThrow());
+      for (int i = from; i < segments.size() && isWhole(segments.get(i)); i++) {
+        receive(segments.get(i), head, receiving);
+      }
+      for (int i = from; i >= 0 && isWhole(segments.get(i)); i--) {
+        receive(segments.get(i), head, receiving);
+      }
+    }
+    return receiving;
+  }
+
+  private void receive(List<String> segment, String head, Set<String> receiving) {
+    for (String name : segment) {
+      LiveDevice device = device(name);
+      if (device.answers() && device.serial.equals(device(head).serial)) {
+        receiving.add(name);
+      }
+    }
+  }
+
+  private boolean isWhole(List<String> segment) {
+    return fitted(segment) == 2 && segment.stream().allMatch(name -> device(name).carries());
+  }
+
+  private int fitted(List<String> segment) {
+    int fitted = 0;
+    for (int i = 0; i < segment.size(); i++) {
+      LiveDevice device = device(segment.get(i));
+      String side =
+          device.kind != LiveItem.Kind.REPEATER ? "" : i == 0 && segment.size() > 1 ? "out" : "in";
+      fitted += device.isFitted(side) ? 1 : 0;
+    }
+    return fitted;
+  }
+
+  private List<List<String>> segments(List<String> chain) {
+    List<List<String>> segments = new ArrayList<>();
+    List<String> open = new ArrayList<>();
+    for (String name : chain) {
+      open.add(name);
+      if (device(name).kind == LiveItem.Kind.REPEATER && open.size() > 1) {
+        segments.add(open);
+        open = new ArrayList<>(List.of(name));
+      }
+    }
+    if (open.size() > 1 || (segments.isEmpty() && !open.isEmpty())) {
+      segments.add(open);
+    }
+    return segments;
+  }
+
+  /** All that cables with both ends landed lead to. */
+  private List<String> around(String name) {
+    String first = name;
+    Set<String> seen = new HashSet<>();
+    for (String at = name; at != null && seen.add(at); at = joined(backward, onward, at)) {
+      first = at;
+    }
+    Set<String> walked = new LinkedHashSet<>();
+    for (String at = first; at != null && walked.add(at); at = joined(onward, backward, at)) {
+      // Each once: a ring has no end.
+    }
+    return List.copyOf(walked);
+  }
+
+  private @Nullable String joined(Map<String, String> way, Map<String, String> other, String name) {
+    String next = way.get(name);
+    return next != null && isOn(next) && name.equals(other.get(next)) ? next : null;
+  }
+
+  /** One chain through all cables and items, with two terminators a segment. */
+  void assertWhole() {
+    List<String> walked = chain();
+    assertThat(walked).containsExactlyInAnyOrderElementsOf(devices.keySet());
+    for (List<String> segment : segments(walked)) {
+      assertThat(fitted(segment)).as("terminators of %s", segment).isEqualTo(2);
+    }
+    assertThat(onward).hasSize(walked.size() - 1);
+    assertThat(backward).hasSize(walked.size() - 1);
+  }
+
+  List<String> chain() {
+    return around(devices.keySet().iterator().next());
+  }
+
+  /** All that can be seen of the line. */
+  String state() {
+    return chain() + " " + new TreeMap<>(devices);
   }
 }

@@ -49,6 +49,10 @@ class CommandJarIT {
     "META-INF/maven/org.yaml/snakeyaml/pom.xml, Apache License",
     "META-INF/maven/com.networknt/json-schema-validator/pom.xml, Apache License",
     "META-INF/maven/gg.jte/jte-runtime/pom.xml, jte-runtime",
+    "about.html, Eclipse Distribution License",
+    "META-INF/LICENSE.txt, Apache License",
+    "META-INF/NOTICE.txt, Apache Commons Codec",
+    "META-INF/maven/com.googlecode.javaewah/JavaEWAH/pom.xml, Apache 2",
   })
   void whatTheLibrariesNeedIsKept(String entry, String text) throws IOException {
     try (JarFile jar = new JarFile(CommandProcess.JAR.toFile())) {
@@ -98,7 +102,7 @@ class CommandJarIT {
 
   /** They take longer to load than a site takes to check. */
   @Test
-  void aCleanSiteNeedsNeitherSchemaNorJackson() throws Exception {
+  void aCleanSiteNeedsNeitherSchemaNorJacksonNorGit() throws Exception {
     Files.writeString(
         folder.resolve("linter.yaml"),
         "format: 1\nrule-set: 1\nrules: {firmware.mixed: {level: warning}}\n");
@@ -111,7 +115,10 @@ class CommandJarIT {
     assertThat(Files.readAllLines(folder.resolve("loaded.txt")))
         .anyMatch(line -> line.contains(" org.yaml.snakeyaml."))
         .noneMatch(
-            line -> line.matches(".* (com\\.networknt|tools\\.jackson|gg\\.jte|org\\.slf4j)\\..*"));
+            line ->
+                line.matches(
+                    ".* (com\\.networknt|tools\\.jackson|gg\\.jte|org\\.slf4j|org\\.eclipse\\.jgit"
+                        + "|org\\.headhouse\\.linter\\.revision)\\..*"));
   }
 
   @Test

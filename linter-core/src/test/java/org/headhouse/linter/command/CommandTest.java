@@ -166,7 +166,7 @@ class CommandTest {
           --colour               | there is no option --colour: --help lists the options; a file of that name is written ./--colour
           -                      | there is no option -: --help lists the options; a file of that name is written ./-
           -Dlinter.sites=x       | there is no option -Dlinter.sites: write --sites=<folder>
-          --since=HEAD           | the option --since is one of the Maven plugin's goal check only: leave it out
+          --changedOnly          | the option --changedOnly is one of the Maven plugin's goal check only: leave it out
           --sites                | --sites needs a value: write --sites=<folder>
           --sites=               | --sites needs a value: write --sites=<folder>
           --sites --help         | --sites needs a value: write --sites=<folder>
@@ -430,5 +430,25 @@ class CommandTest {
         .isEqualTo(
             "No device types; policy: north/linter.yaml\nNo device types; policy:"
                 + " south/linter.yaml\n");
+  }
+
+  @Test
+  void readingsAreDiagnosed() throws IOException {
+    int code =
+        run(
+            "diagnose",
+            "--asFound={at: Propagation, pair-resistance: 5 ohm}",
+            "--outputDirectory=o");
+    assertThat(code).isZero();
+    assertThat(out).startsWith("Before you measure resistance").contains("The readings do not fit");
+    assertThat(folder.resolve("o/diagnosis.json")).content().contains("\"pair-shorted\"");
+  }
+
+  @Test
+  void readingsGoWithADiagnosisOnly() {
+    assertThat(run("--asFound={at: Propagation, pair-resistance: 5 ohm}")).isEqualTo(2);
+    assertThat(err).contains("--asFound goes with diagnose");
+    assertThat(run("diagnose", "--asFound=five ohm")).isEqualTo(2);
+    assertThat(err).contains("the readings are not understood");
   }
 }

@@ -163,6 +163,41 @@ class HookIT {
     assertThat(commit().code()).isZero();
   }
 
+  private static final String LIVE =
+      Example.with("stage: planned", "stage: commissioned")
+          + """
+          commissioning:
+            date: 2026-03-14
+            by: R.O.
+            measured: {pair-resistance: 60 ohm}
+            outdoor-readings-seen: [Seedling North, Hardening Bay]
+          """;
+
+  /** The record says nothing of the line that this commit makes. */
+  @Test
+  void aCommitThatMakesARecordOutOfDateIsRefused() throws Exception {
+    write("sites/example.yaml", LIVE);
+    stage();
+    assertThat(commit("--no-verify").code()).isZero();
+    write("sites/example.yaml", LIVE.replace("cable-to-next: 40 m", "cable-to-next: 52 m"));
+    stage();
+    Ended refused = commit();
+    assertThat(refused.code()).isNotZero();
+    assertThat(refused.out() + refused.err()).contains("[change.record-kept]");
+  }
+
+  @Test
+  void aLiveSiteThatIsGoneIsReported() throws Exception {
+    write("sites/example.yaml", LIVE);
+    stage();
+    assertThat(commit("--no-verify").code()).isZero();
+    Files.delete(work.resolve("sites/example.yaml"));
+    stage();
+    Ended ended = commit();
+    assertThat(ended.code()).isZero();
+    assertThat(ended.out() + ended.err()).contains("[change.commissioned-removed]");
+  }
+
   /** Without the policy, or the device types, sites may be at fault that nobody touched. */
   @Test
   void allSitesAreLookedAtWherePolicyGoes() throws Exception {

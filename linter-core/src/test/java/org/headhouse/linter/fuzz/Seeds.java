@@ -113,7 +113,15 @@ final class Seeds {
   private static List<String> lists() {
     return List.of(
         "name,cable-to-next (m),device-type\nPropagation,42,eight-way\nHardening Bay,,\n",
-        "Unit;Length;Type\r\n\"Bay \"\"A\"\"; x\";36,5 m;\r\nBay B;120 ft;eight-way\r\nBay C;;\r\n");
+        "Unit;Length;Type\r\n\"Bay \"\"A\"\"; x\";36,5 m;\r\nBay B;120 ft;eight-way\r\nBay C;;\r\n",
+        """
+        sep=;
+        role;name;address;vents;termination (ohm);stub;cable (feet)
+        head;A;1;roof;120;;4,5
+        repeater;R;;;120 / none;;7
+        equipment;M;9;;;;3
+        follower;B;4;-;none;0.5 m;
+        """);
   }
 
   private static List<String> baselines() {

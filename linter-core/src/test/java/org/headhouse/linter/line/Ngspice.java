@@ -10,11 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
-/** The circuit simulator ngspice, a program of its own, run on operating points. */
-final class Ngspice {
+/** The circuit simulator ngspice, a program of its own, run on operating points and edges. */
+public final class Ngspice {
   private final Path program;
   private final Path folder;
 
@@ -28,7 +29,7 @@ final class Ngspice {
    *
    * @param folder for netlists and what comes of them
    */
-  static Ngspice in(Path folder) {
+  public static Ngspice in(Path folder) {
     for (String path : System.getenv("PATH").split(File.pathSeparator, -1)) {
       Path program = Path.of(path, "ngspice");
       if (Files.isExecutable(program)) {
@@ -42,12 +43,11 @@ final class Ngspice {
   }
 
   /** The voltages of all nodes of a netlist against node 0, by the name of the node. */
-  Map<String, Double> operatingPoint(String elements) throws IOException, InterruptedException {
-    Path netlist = folder.resolve("line.cir");
+  public Map<String, Double> operatingPoint(String elements)
+      throws IOException, InterruptedException {
     Path raw = folder.resolve("line.raw");
     Files.deleteIfExists(raw);
-    Files.writeString(
-        netlist,
+    run(
         """
         * segments
         %s
@@ -60,19 +60,62 @@ final class Ngspice {
         .endc
         .end
         """
-            .formatted(elements, raw.getFileName()),
-        StandardCharsets.US_ASCII);
-    Path log = folder.resolve("line.log");
+            .formatted(elements, raw.getFileName()));
+    assertThat(raw).as("%s", log()).exists();
+    return voltages(Files.readAllLines(raw));
+  }
+
+  /**
+   * When the voltages of some nodes pass a value for the last time, in seconds, by the name of the
+   * node.
+   */
+  Map<String, Double> lastCrossings(
+      String elements, List<String> nodes, double volts, double stepSeconds, double endSeconds)
+      throws IOException, InterruptedException {
+    StringBuilder measured = new StringBuilder();
+    for (String node : nodes) {
+      measured.append(
+          String.format(
+              Locale.ROOT, "meas tran at_%s WHEN v(%s)=%.9g CROSS=LAST%n", node, node, volts));
+    }
+    run(
+        """
+        * segments
+        %s
+        .control
+        tran %s %s 0 %s
+        %s
+        quit
+        .endc
+        .end
+        """
+            .formatted(elements, stepSeconds, endSeconds, stepSeconds, measured));
+    Map<String, Double> crossings = new HashMap<>();
+    for (String line : log().split("\n", -1)) {
+      if (line.startsWith("at_") && line.contains("=")) {
+        String[] words = line.split("\\s+", -1);
+        crossings.put(words[0].substring(3), Double.parseDouble(words[2]));
+      }
+    }
+    assertThat(crossings.keySet()).as("%s", log()).containsAll(nodes);
+    return crossings;
+  }
+
+  private String log() throws IOException {
+    return Files.readString(folder.resolve("line.log"));
+  }
+
+  private void run(String netlist) throws IOException, InterruptedException {
+    Path file = folder.resolve("line.cir");
+    Files.writeString(file, netlist, StandardCharsets.US_ASCII);
     Process process =
-        new ProcessBuilder(program.toString(), "-b", netlist.getFileName().toString())
+        new ProcessBuilder(program.toString(), "-b", file.getFileName().toString())
             .directory(folder.toFile())
             .redirectErrorStream(true)
-            .redirectOutput(log.toFile())
+            .redirectOutput(folder.resolve("line.log").toFile())
             .start();
     process.getOutputStream().close();
     assertThat(process.waitFor(2, TimeUnit.MINUTES)).as("ngspice ends").isTrue();
-    assertThat(raw).as("%s", Files.readString(log)).exists();
-    return voltages(Files.readAllLines(raw));
   }
 
   /** The variables stand with a number each, then their values in that order. */

@@ -18,6 +18,7 @@ import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.figures.AcceptedFigures;
+import org.headhouse.linter.figures.EdgeFigures;
 import org.headhouse.linter.figures.SegmentSummary;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.figures.WorstFigures;
@@ -72,6 +73,7 @@ class FiguresReportTest {
             "Bay2":{"low":0,"high":0},"Boiler":{"low":0,"high":0}},
             "idleVolts":{"HeadHouse":{"low":0,"high":0},"Bay2":{"low":0,"high":0},
             "Boiler":{"low":0,"high":0}}},
+            "settling":{"settledMicros":0,"from":"HeadHouse","to":"Boiler","bitMicros":0},
             "capacitorTerminators":[]},
             {"items":["Boiler","Bay3"],"lengthMetres":0,"loopResistanceOhms":0,
             "unitLoads":0,"idleVolts":null,
@@ -81,6 +83,7 @@ class FiguresReportTest {
             "worst":{"idleVolts":null,"weakestReceived":{"from":"Boiler","to":"Bay3","volts":0}},
             "accepted":{"pairResistanceOhms":{"Boiler":{"low":0,"high":0},
             "Bay3":{"low":0,"high":0}},"idleVolts":null},
+            "settling":{"settledMicros":0,"from":"Boiler","to":"Bay3","bitMicros":0},
             "capacitorTerminators":[]}],
             "traffic":{"characterMillis":0,"broadcastMillis":0,"pollMillis":0,"utilisation":0,
             "worstAgeMillis":0,"worstAgeOneSilentMillis":0,"lostBroadcasts":0,
@@ -124,6 +127,9 @@ class FiguresReportTest {
           .filter(Objects::nonNull)
           .flatMap(List::stream)
           .forEach(range -> expected.addAll(List.of(range.low(), range.high())));
+      EdgeFigures edges = requireNonNull(segment.edges());
+      expected.add(edges.settledSeconds() * 1e6);
+      expected.add(requireNonNull(edges.bitSeconds()) * 1e6);
     }
     TrafficFigures traffic = requireNonNull(site.traffic());
     expected.add(traffic.characterSeconds() * 1e3);
@@ -147,7 +153,7 @@ class FiguresReportTest {
             .map(MatchResult::group)
             .map(text -> Double.parseDouble(text.substring(2)))
             .toList();
-    assertThat(found).isEqualTo(expected).hasSize(56);
+    assertThat(found).isEqualTo(expected).hasSize(60);
   }
 
   /**
@@ -277,7 +283,8 @@ class FiguresReportTest {
   @Test
   void namesAreEscaped() {
     SegmentSummary segment =
-        new SegmentSummary(List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, null, List.of());
+        new SegmentSummary(
+            List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, null, null, List.of());
     SiteFigures site = new SiteFigures(HOSTILE, List.of(segment), null, null);
     JsonNode parsed = parsed(site);
     assertThat(parsed.at("/sites/0/site").asString()).isEqualTo(HOSTILE);

@@ -2,10 +2,10 @@ package org.headhouse.linter.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Period;
 import java.util.List;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.figures.TransactionTimes;
+import org.headhouse.linter.figures.UsualInterface;
 import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.rule.Parameter;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -51,9 +51,10 @@ class SitePoliciesTest {
                   case "bias.weak terminators" -> "2 %";
                   case "bias.weak cable" -> "3 %";
                   case "stub.too-long velocity-factor" -> "0.7";
+                  case "signal.disturbed rise-time" -> "12 ns";
+                  case "signal.disturbed capacitance" -> "20 pF";
                   case "signal.weak margin" -> "150 mV";
                   case "commissioning.measured-off tolerance" -> "5 %";
-                  case "commissioning.retest-due every" -> "12 months";
                   default -> throw new AssertionError(rule.id() + " " + parameter.name());
                 };
             return parameter.type().parse(written).orElseThrow();
@@ -73,7 +74,7 @@ class SitePoliciesTest {
                 0.05,
                 new Tolerances(0.01, 0.04, 0.02, 0.03),
                 0.7,
-                Period.ofMonths(12)));
+                new UsualInterface(12e-9, 20e-12)));
     assertThat(policy.wantedIdleVolts()).isEqualTo(0.2 + 0.03);
     assertThat(policy.wantedSignalVolts()).isEqualTo(0.2 + 0.15);
   }

@@ -214,6 +214,24 @@ class YieldingTest {
                         "cable-to-next: 40 m -> cable-to-next: 920 m"))
                 .yieldsTo("driver.overloaded", "termination: 120 ohm -> termination: 12 ohm"),
             ofComputedVoltages(
+                    mistake(
+                        "signal.disturbed",
+                        LINE.formatted("510 ohm", "4.8 V"),
+                        "baud: 9600 -> baud: 115200",
+                        "cable-to-next: 40 m -> cable-to-next: 26 m",
+                        "termination: 120 ohm\n    outdoor: {light: head -> termination: 120 ohm + 100 pF\n    outdoor: {light: head"))
+                .yieldsTo(
+                    "termination.missing-at-end",
+                    "termination: 120 ohm + 100 pF -> termination: none")
+                .yieldsTo("stub.too-long", "address: 2\n -> address: 2\n    stub: 25 m\n")
+                .yieldsTo(
+                    "driver.overloaded", "termination: 120 ohm + 100 pF -> termination: 12 ohm")
+                .yieldsTo(
+                    "signal.weak",
+                    "supply: 4.8 V -> supply: 5.5 V",
+                    "gauge: 24 AWG -> gauge: 30 AWG",
+                    "cable-to-next: 60 m -> cable-to-next: 700 m"),
+            ofComputedVoltages(
                 mistake(
                     "commissioning.measured-off",
                     LINE.formatted("560 ohm", "4.8 V"),

@@ -613,6 +613,21 @@ class SilenceTest {
         "results of other rules",
         on -> SilencedRun.of(ABSENT_2).since(!on, before).tells("module.absent"));
     String with = "a revision to compare with (`linter.since`)";
+    silences(
+        with,
+        "that addresses out of order are a warning, where the line was in operation then: they are a"
+            + " note",
+        on ->
+            SilencedRun.of("Bay 2.address = 3", "Bay 3.address = 2")
+                .since(on, before)
+                .report()
+                .at(Level.WARNING)
+                .stream()
+                .anyMatch(result -> result.rule().equals("address.order")));
+    never(
+        with,
+        "a gap in the addresses of such a line",
+        on -> SilencedRun.of("Bay 3.address = 7").since(on, before).tells("address.gap"));
     never(
         with,
         "a change of a site whose file and id are both new",

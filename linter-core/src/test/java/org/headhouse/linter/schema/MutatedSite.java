@@ -95,6 +95,10 @@ public final class MutatedSite {
           "[{unit: Propagation, limit: 12 m/s, closed-in: 85 s}]",
           "[{limit: 12 m/s}]",
           "[{at: Propagation, side: in}]",
+          "[{first-silent: Propagation}]",
+          "[{first-silent: Propagation, at: Propagation}]",
+          "[{at: Propagation, toward: end, pair-resistance: 121 ohm}]",
+          "[{toward: end, pair-resistance: 121 ohm}]",
           "{by: head, registers: 4, every: 1 min}");
   private static final List<String> KEYS =
       List.of(
@@ -109,6 +113,10 @@ public final class MutatedSite {
           "supervision",
           "commissioning",
           "suppressions",
+          "as-found",
+          "toward",
+          "first-silent",
+          "loop-resistance",
           "firmware",
           "device-type",
           "maximum-age",

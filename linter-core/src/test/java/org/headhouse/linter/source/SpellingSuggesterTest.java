@@ -25,6 +25,7 @@ class SpellingSuggesterTest {
     "Nusrery, Nursery",
     "tomatoes_north, Tomatoes North",
     "Tomatoes, ",
+    "n, ",
     "Nu, "
   })
   void theNearestWordIsFound(String written, String near) {
@@ -50,7 +51,17 @@ class SpellingSuggesterTest {
 
   /** Another number is another thing. */
   @ParameterizedTest
-  @CsvSource({"Tomato 2, Tomato 1", "Bay 12, Bay 21", "East 1, East", "type-2, type-3"})
+  @CsvSource({
+    "Tomato 2, Tomato 1",
+    "Bay 12, Bay 21",
+    "East 1, East",
+    "type-2, type-3",
+    "House B, House A",
+    "B House, House",
+    "Bay 10a, Bay 10b",
+    "Nursery II, Nursery III",
+    "Nursery IV East, Nursery VI East"
+  })
   void digitsAreNeverMisspelt(String written, String known) {
     assertThat(SpellingSuggester.suggest(written, List.of(known))).isEmpty();
   }

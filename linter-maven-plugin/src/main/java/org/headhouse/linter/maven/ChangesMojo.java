@@ -5,12 +5,13 @@ import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.run.SitesRequest;
+import org.headhouse.linter.run.SlackParameter;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Reports what differs between two states of the sites, and the order of the field work that leads
- * from one to the other. Writes changes.md and changes.json. Fails and gives no order while the
- * policy or the device types have an error.
+ * from one to the other, and the materials that it needs. Writes changes.md and changes.json. Fails
+ * and gives no order while the policy or the device types have an error.
  */
 @Mojo(name = "changes", requiresProject = false, threadSafe = true)
 public final class ChangesMojo extends SitesMojo {
@@ -21,6 +22,13 @@ public final class ChangesMojo extends SitesMojo {
   /** The folder of sites to compare with, or one file; in place of linter.since. */
   @Parameter(property = "linter.before")
   private @Nullable File before;
+
+  /**
+   * The cable that is ordered beyond the measured lengths, in percent of them (the default is
+   * common practice, no source).
+   */
+  @Parameter(property = "linter.slack", defaultValue = "10")
+  private String slack = "10";
 
   @Override
   ChangesRequest request() throws UserError {
@@ -36,6 +44,7 @@ public final class ChangesMojo extends SitesMojo {
       throw new UserError(
           "linter.before names " + before + ", which does not exist: correct the path");
     }
-    return new ChangesRequest(sites, output(), since, path(before));
+    return new ChangesRequest(
+        sites, output(), since, path(before), SlackParameter.of("linter.slack", slack));
   }
 }

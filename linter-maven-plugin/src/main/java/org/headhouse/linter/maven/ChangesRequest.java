@@ -14,11 +14,14 @@ import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.StaleParts;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.revision.EarlierFiles;
+import org.headhouse.linter.revision.Revision;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.SiteRun;
@@ -31,9 +34,10 @@ import org.jspecify.annotations.Nullable;
  * @param output the folder for the changes
  * @param since the revision that has the earlier state, or null for a folder
  * @param before the folder or file that has the earlier state, or null for a revision
+ * @param slack the cable that is ordered beyond the measured lengths
  */
 record ChangesRequest(
-    SitesRequest sites, Path output, @Nullable String since, @Nullable Path before)
+    SitesRequest sites, Path output, @Nullable String since, @Nullable Path before, Slack slack)
     implements GoalRequest {
 
   @Override
@@ -41,7 +45,7 @@ record ChangesRequest(
     SiteRun now = sites.find();
     now.reportSettings(console);
     if (since != null) {
-      try (Revision revision = Revision.open(now.found().sites(), since)) {
+      try (Revision revision = Revision.open(now.found().sites(), since, PluginParameters::name)) {
         SiteState earlier = new EarlierFiles(revision, now.found(), now.base()::shown).state();
         compare(since, earlier, now, linter(now, console), console);
       }
@@ -88,13 +92,13 @@ record ChangesRequest(
       throws MojoExecutionException, UserError {
     SiteState later = state(now);
     List<SiteChange> changes = linter.changes(earlier, later);
-    ChangeReport.text(compared, changes).forEach(line -> console.report(Level.NOTE, line));
+    ChangeReport.text(compared, changes, slack).forEach(line -> console.report(Level.NOTE, line));
     StaleParts.sweep(output);
     AtomicFile.write(
         output.resolve("changes.md"),
-        out -> out.write(ChangeReport.markdown(compared, changes).getBytes(UTF_8)));
+        out -> out.write(ChangeReport.markdown(compared, changes, slack).getBytes(UTF_8)));
     AtomicFile.write(
-        output.resolve("changes.json"), out -> ChangeJson.write(compared, changes, out));
+        output.resolve("changes.json"), out -> ChangeJson.write(compared, changes, slack, out));
     console.report(Level.NOTE, "Changes are in " + now.base().shown(output));
     List<Notification> notifications = new ArrayList<>(earlier.notifications());
     notifications.addAll(later.notifications());

@@ -8,6 +8,8 @@ import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.revision.EarlierFiles;
+import org.headhouse.linter.revision.Revision;
 import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.CleanSitesFile;
 import org.headhouse.linter.run.Console;
@@ -77,7 +79,7 @@ record CheckRequest(
 
   private Outcome since(String name, SiteRun run, SiteLinter.Builder builder, Console console)
       throws UserError {
-    try (Revision revision = Revision.open(run.found().sites(), name)) {
+    try (Revision revision = Revision.open(run.found().sites(), name, PluginParameters::name)) {
       EarlierFiles earlier = new EarlierFiles(revision, run.found(), run.base()::shown);
       SiteLinter linter = PluginLinterFactory.build(builder.beforeAll(earlier.state()));
       CheckReport report = run.check(linter, console);

@@ -1,6 +1,7 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -11,9 +12,10 @@ import org.headhouse.linter.run.SettingsRequest;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes a site of a list of units: comma-separated values with the columns name, cable-to-next and
- * device-type, the head unit first. A file that is there already is never touched, and nothing is
- * written while the policy or the device types have an error.
+ * Makes a site of a list of its units: comma-separated values with a row of headings, such as name,
+ * address, vents and cable-to-next. Over a site that is there, it shows what the list changes in
+ * it, and writes that only where linter.write is set. Nothing is written while the policy or the
+ * device types have an error.
  */
 @Mojo(name = "draft", requiresProject = false, threadSafe = true)
 public final class DraftMojo extends SettingsMojo {
@@ -25,9 +27,16 @@ public final class DraftMojo extends SettingsMojo {
   @Parameter(property = "linter.site")
   private @Nullable String site;
 
-  /** The file to write; by default named after the site, in the folder of sites. */
+  /**
+   * The file of the site; by default named after the site, in the folder of sites, or the file
+   * site.yaml in a folder of its name. One that is there is compared with the list.
+   */
   @Parameter(property = "linter.output")
   private @Nullable File output;
+
+  /** Whether a site that is there is written; without it, the goal only shows what would change. */
+  @Parameter(property = "linter.write", defaultValue = "false")
+  private boolean write;
 
   /** The name of the site as people say it. */
   @Parameter(property = "linter.title")
@@ -72,9 +81,14 @@ public final class DraftMojo extends SettingsMojo {
       throw new UserError(missing());
     }
     SettingsRequest settings = settingsRequest();
-    Path usual = settings.sites().resolve(site + ".yaml");
-    return new DraftRequest(
-        settings, csv.toPath(), draft(site), output == null ? usual : output.toPath());
+    Path file = output == null ? usual(settings.sites(), site) : output.toPath();
+    return new DraftRequest(settings, csv.toPath(), draft(site), file, write);
+  }
+
+  /** A site is a file, or has a folder of its own. */
+  private static Path usual(Path sites, String site) {
+    Path inFolder = sites.resolve(site).resolve("site.yaml");
+    return Files.exists(inFolder) ? inFolder : sites.resolve(site + ".yaml");
   }
 
   /** Maven's own word for it would name the parameters, and not how they are written. */

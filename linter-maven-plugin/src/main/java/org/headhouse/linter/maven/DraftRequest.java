@@ -15,7 +15,9 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.ListFault;
+import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.files.AtomicFile;
+import org.headhouse.linter.files.FileUpdate;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
@@ -25,32 +27,27 @@ import org.headhouse.linter.run.SettingsRequest;
 import org.headhouse.linter.run.SharedSettings;
 
 /**
- * A site is made of a list of units.
+ * A site is made of a list of units; one that is there is compared with the list.
  *
  * @param settings what holds for the site
  * @param list the list of units
- * @param draft what else the site gets
+ * @param draft what else a new site gets
  * @param file to write
+ * @param write whether a site that is there is written; else only the difference is shown
  */
-record DraftRequest(SettingsRequest settings, Path list, DraftSettings draft, Path file)
+record DraftRequest(
+    SettingsRequest settings, Path list, DraftSettings draft, Path file, boolean write)
     implements GoalRequest {
 
   @Override
   public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
-    String shown = settings.base().shown(file);
-    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw new UserError(
-          shown
-              + " is there already, and is left as it is: move it away, or name another file with"
-              + " linter.output");
-    }
     SharedSettings shared = settings.find();
     SiteLinter linter = linter(shared, console);
-    String text = text(linter, shared, console);
-    AtomicFile.writeNew(file, out -> out.write(text.getBytes(UTF_8)));
-    console.report(Level.NOTE, "Wrote " + shown + ": go through the lines marked \"look:\"");
-    new ConsoleReport(console, Level.NOTE)
-        .print(linter.check(Stream.of(SiteInput.file(file, shown))));
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      update(linter, shared, console);
+    } else {
+      draft(linter, shared, console);
+    }
   }
 
   private SiteLinter linter(SharedSettings shared, Console console)
@@ -61,22 +58,72 @@ record DraftRequest(SettingsRequest settings, Path list, DraftSettings draft, Pa
     return linter;
   }
 
+  private void draft(SiteLinter linter, SharedSettings shared, Console console)
+      throws MojoFailureException, UserError {
+    String shown = settings.base().shown(file);
+    String text = text(linter, shared, console);
+    AtomicFile.writeNew(file, out -> out.write(text.getBytes(UTF_8)));
+    console.report(Level.NOTE, "Wrote " + shown + ": go through the lines marked \"look:\"");
+    new ConsoleReport(console, Level.NOTE)
+        .print(linter.check(Stream.of(SiteInput.file(file, shown))));
+  }
+
   private String text(SiteLinter linter, SharedSettings shared, Console console)
       throws MojoFailureException, UserError {
-    String shown = settings.base().shown(list);
     Draft made;
     try {
-      made = linter.draft(SiteInput.file(list, shown), draft);
+      made = linter.draft(listInput(), draft);
     } catch (IOException unreadable) {
       throw UserError.of("the list of units cannot be read", unreadable);
     }
     if (made instanceof Draft.Refused refused) {
-      refused.faults().stream()
-          .flatMap(fault -> lines(fault, shared.mayShow(shown)))
-          .forEach(line -> console.found(Level.ERROR, line));
-      throw new MojoFailureException(repeated(refused.faults()));
+      throw refused(refused.faults(), shared, console);
     }
     return ((Draft.Made) made).text();
+  }
+
+  private void update(SiteLinter linter, SharedSettings shared, Console console)
+      throws MojoFailureException, MojoExecutionException, UserError {
+    SiteUpdate update;
+    try {
+      update = linter.update(listInput(), SiteInput.file(file, settings.base().shown(file)));
+    } catch (IOException unreadable) {
+      throw UserError.of("the list of units or the site cannot be read", unreadable);
+    }
+    if (update instanceof SiteUpdate.Refused refused) {
+      throw refused(refused.faults(), shared, console);
+    }
+    SiteUpdate.Made made = (SiteUpdate.Made) update;
+    if (!made.site().equals(draft.site())) {
+      throw new UserError(
+          made.path()
+              + " is the site "
+              + made.site()
+              + ", and not "
+              + draft.site()
+              + ": write -Dlinter.site="
+              + made.site()
+              + ", or name another file with linter.output");
+    }
+    new UpdateReport(made, shared, console).print();
+    if (write && UpdateReport.isChanged(made)) {
+      FileUpdate.write(file, made.before(), made.after());
+      console.report(Level.NOTE, "Wrote " + made.path());
+    } else if (UpdateReport.isChanged(made)) {
+      console.report(Level.NOTE, "Nothing is written. To write it: -Dlinter.write=true");
+    }
+  }
+
+  private SiteInput listInput() {
+    return SiteInput.file(list, settings.base().shown(list));
+  }
+
+  private MojoFailureException refused(
+      List<ListFault> faults, SharedSettings shared, Console console) {
+    faults.stream()
+        .flatMap(fault -> lines(fault, shared.mayShow(fault.location().file())))
+        .forEach(line -> console.found(Level.ERROR, line));
+    return new MojoFailureException(repeated(faults));
   }
 
   private static Stream<String> lines(ListFault fault, boolean withExcerpt) {
@@ -85,8 +132,9 @@ record DraftRequest(SettingsRequest settings, Path list, DraftSettings draft, Pa
         : Stream.of(TextReport.headline(fault.location(), fault.message()));
   }
 
-  private static String repeated(List<ListFault> faults) {
-    return "the list of units has "
+  private String repeated(List<ListFault> faults) {
+    boolean ofSite = faults.get(0).location().file().equals(settings.base().shown(file));
+    return (ofSite ? "the site has " : "the list of units has ")
         + (faults.size() == 1 ? "1 fault" : faults.size() + " faults")
         + ", and nothing is written:\n"
         + BuildOutcome.first(

@@ -5,6 +5,7 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.run.EnumParameter;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fixes what can be fixed in the sites of a repository, and shows the difference. Files are written
@@ -24,11 +25,19 @@ public final class FixMojo extends SitesMojo {
   @Parameter(property = "linter.write", defaultValue = "false")
   private boolean write;
 
+  /**
+   * A revision of the git repository: where the line was in operation then, what takes work at its
+   * units is proposed only, and what still has the old name of a unit follows the new one.
+   */
+  @Parameter(property = "linter.since")
+  private @Nullable String since;
+
   @Override
   FixRequest request() throws UserError {
     return new FixRequest(
         sitesRequest(),
         EnumParameter.of("linter.fixes", fixes, FixKind.values(), FixKind::word),
+        since,
         write);
   }
 }

@@ -6,14 +6,17 @@ import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.run.EnumParameter;
+import org.headhouse.linter.run.SlackParameter;
 
 /**
  * Writes the sheets that people take to each site, a page of HTML and a table of zones each, with a
- * certificate, a night card and a yearly sheet of one page each; a cover for each customer with
- * several sites; the page index.html over all sites; due.ics, the days on which lines are due,
- * where the policy sets how often; and figures.json: what is computed of each site's line, in full
- * precision. Sites need not be without results; what is missing in one leaves out the figures that
- * need it. Policy and device types have to be without an error.
+ * certificate, a night card and a yearly sheet of one page each, a page with its materials and
+ * labels, and one for a line that does not work; a cover for each customer with several sites; the
+ * page index.html over all sites; due.ics, the days on which lines are due, where the policy sets
+ * how often; inventory.csv with every unit; materials.csv with the materials of each site and of
+ * all; and figures.json: what is computed of each site's line, in full precision. Sites need not be
+ * without results; what is missing in one leaves out the figures that need it. Policy and device
+ * types have to be without an error.
  */
 @Mojo(name = "report", requiresProject = false, threadSafe = true)
 public final class ReportMojo extends SitesMojo {
@@ -25,12 +28,20 @@ public final class ReportMojo extends SitesMojo {
   @Parameter(property = "linter.paper", defaultValue = "A4")
   private String paper = "A4";
 
+  /**
+   * The cable that is ordered beyond the measured lengths, in percent of them (the default is
+   * common practice, no source).
+   */
+  @Parameter(property = "linter.slack", defaultValue = "10")
+  private String slack = "10";
+
   @Override
   ReportRequest request() throws UserError {
     return new ReportRequest(
         sitesRequest(),
         output(),
         EnumParameter.of("linter.units", units, Measure.values(), Measure::word),
-        EnumParameter.of("linter.paper", paper, Paper.values(), Paper::word));
+        EnumParameter.of("linter.paper", paper, Paper.values(), Paper::word),
+        SlackParameter.of("linter.slack", slack));
   }
 }

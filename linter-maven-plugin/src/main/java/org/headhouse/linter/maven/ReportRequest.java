@@ -1,5 +1,6 @@
 package org.headhouse.linter.maven;
 
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,11 +11,15 @@ import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.StaleParts;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.FiguresReport;
+import org.headhouse.linter.report.InventoryReport;
+import org.headhouse.linter.report.MaterialsReport;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.revision.GitHistory;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.SiteRun;
@@ -26,8 +31,9 @@ import org.headhouse.linter.run.SitesRequest;
  * @param output the folder for them
  * @param units that lengths and temperatures are shown in
  * @param paper that the sheets are printed on
+ * @param slack the cable that is ordered beyond the measured lengths
  */
-record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper)
+record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper, Slack slack)
     implements GoalRequest {
 
   @Override
@@ -45,31 +51,52 @@ record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper
     BuildOutcome.of(notifications);
   }
 
-  /** Figures and sheets are written while they are computed, one site at a time. */
+  /** Everything is written while it is computed, one site at a time. */
   private List<Notification> write(SiteRun run, SiteLinter linter, Path figures) throws UserError {
     StaleParts.sweep(output);
     SheetFiles files = new SheetFiles(output);
     List<Notification> notifications = new ArrayList<>();
     AtomicFile.write(
         figures,
-        out -> {
-          try (GitHistory history = GitHistory.open(run.found().sites());
-              FiguresReport json = new FiguresReport(out)) {
-            SheetReport report =
-                linter.sheets(
-                    run.inputs(),
-                    units,
-                    paper,
-                    history,
-                    sheet -> {
-                      json.add(sheet.figures());
-                      files.add(sheet);
-                    });
-            files.add(report);
-            notifications.addAll(report.notifications());
-          }
-        });
+        json ->
+            AtomicFile.write(
+                output.resolve(SheetReport.INVENTORY),
+                inventory ->
+                    AtomicFile.write(
+                        output.resolve(SheetReport.MATERIALS),
+                        materials -> {
+                          SheetReport report =
+                              write(run, linter, json, inventory, materials, files);
+                          files.add(report);
+                          notifications.addAll(report.notifications());
+                        })));
     files.failOnError();
     return notifications;
+  }
+
+  private SheetReport write(
+      SiteRun run,
+      SiteLinter linter,
+      OutputStream figuresOut,
+      OutputStream inventoryOut,
+      OutputStream materialsOut,
+      SheetFiles files) {
+    InventoryReport inventory = new InventoryReport(inventoryOut);
+    try (GitHistory history = GitHistory.open(run.found().sites());
+        FiguresReport figures = new FiguresReport(figuresOut);
+        MaterialsReport materials = new MaterialsReport(materialsOut, slack)) {
+      return linter.sheets(
+          run.inputs(),
+          units,
+          paper,
+          slack,
+          history,
+          sheet -> {
+            figures.add(sheet.figures());
+            inventory.add(sheet.inventory());
+            materials.add(sheet.materials());
+            files.add(sheet);
+          });
+    }
   }
 }

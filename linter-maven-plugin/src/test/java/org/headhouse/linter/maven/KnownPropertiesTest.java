@@ -34,7 +34,13 @@ class KnownPropertiesTest {
     assertThat(KNOWN.types())
         .containsEntry("linter.failLevel", "java.lang.String")
         .containsEntry("linter.recheck", "boolean")
-        .containsKeys("linter.csv", "linter.before", "linter.rule", "linter.fixes", "linter.paper")
+        .containsKeys(
+            "linter.csv",
+            "linter.before",
+            "linter.rule",
+            "linter.fixes",
+            "linter.paper",
+            "linter.slack")
         .doesNotContainKeys("linter.basedir", "linter.userProperties");
   }
 

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.apache.maven.plugin.MojoFailureException;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.errors.GitAPIException;
+import org.headhouse.linter.revision.HermeticSystemReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

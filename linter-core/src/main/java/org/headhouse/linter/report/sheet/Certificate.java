@@ -81,7 +81,7 @@ record Certificate(
 
   private static List<String> due(SiteFacts facts, SheetSettings settings) {
     List<String> due = new ArrayList<>();
-    LocalDate next = DueDate.of(facts.site(), settings);
+    LocalDate next = facts.proof().next();
     if (next != null) {
       boolean over = next.isBefore(settings.date());
       due.add(

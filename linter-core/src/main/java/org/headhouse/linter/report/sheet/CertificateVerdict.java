@@ -176,7 +176,7 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
           SpokenText.count(settings.notJudged().size(), "rule")
               + " not applied in full, by the policy: see below.");
     }
-    LocalDate due = DueDate.of(facts.site(), settings);
+    LocalDate due = facts.proof().next();
     if (due != null && due.isBefore(settings.date())) {
       exceptions.add("The next proof was due on " + SpokenText.day(due) + ".");
     }

@@ -18,7 +18,7 @@ public record CoverRow(String link, String title, String heading, String proved,
   /** The line of a site whose page has a name. */
   public static CoverRow of(SiteFacts facts, String name, SheetSettings settings) {
     Site site = facts.site();
-    LocalDate due = DueDate.of(site, settings);
+    LocalDate due = facts.proof().next();
     return new CoverRow(
         PageNames.link(PageNames.certificate(name)),
         SheetHead.title(site),

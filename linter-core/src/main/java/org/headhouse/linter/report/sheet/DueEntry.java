@@ -19,7 +19,7 @@ public record DueEntry(
   /** That of a site whose page has a name; null where the policy sets no period. */
   public static @Nullable DueEntry of(SiteFacts facts, String name, SheetSettings settings) {
     Site site = facts.site();
-    LocalDate due = DueDate.of(site, settings);
+    LocalDate due = facts.proof().next();
     if (due == null) {
       return null;
     }
@@ -28,7 +28,7 @@ public record DueEntry(
         UUID.nameUUIDFromBytes(key.getBytes(StandardCharsets.UTF_8)).toString(),
         SheetHead.title(site),
         due,
-        DueDate.lastProof(site),
+        facts.proof().day(),
         PageNames.yearly(name));
   }
 }

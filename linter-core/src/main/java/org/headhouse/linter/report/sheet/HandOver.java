@@ -1,17 +1,20 @@
 package org.headhouse.linter.report.sheet;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.headhouse.linter.site.AddressHole;
 import org.headhouse.linter.site.AddressRange;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
+import org.headhouse.linter.site.SuppressionEntry;
 import org.headhouse.linter.site.Unit;
 
 /**
@@ -19,38 +22,62 @@ import org.headhouse.linter.site.Unit;
  *
  * @param link how the supervising software reaches the units
  * @param listed whether the zones are those of the file, and not simply all units
- * @param spare the addresses that are still free
+ * @param above the addresses above the highest in use that are free; empty where none is left
+ * @param free the addresses below it that no unit has and nobody holds; empty for none
+ * @param held the addresses below it that the site holds, with the reason
  * @param keptFree the addresses that no unit may have; empty for none
- * @param next the address of the next unit; empty where there is none left
+ * @param next the address of the next unit, above all others; empty where there is none left
  * @param delivered types that are delivered with an address set
  */
 record HandOver(
     String link,
     boolean listed,
     List<Zone> zones,
-    String spare,
+    String above,
+    String free,
+    List<String> held,
     String keptFree,
     String next,
     List<String> delivered) {
 
   HandOver {
     zones = List.copyOf(zones);
+    held = List.copyOf(held);
     delivered = List.copyOf(delivered);
   }
 
-  static HandOver of(Site site, ExcludedAddresses keptFree) {
+  static HandOver of(Site site, ExcludedAddresses keptFree, LocalDate today) {
     Supervision supervision = site.supervision().orNull();
-    TreeSet<Integer> used = new TreeSet<>();
-    site.units().forEach(unit -> unit.address().optional().ifPresent(used::add));
-    used.addAll(site.addressesOfEquipment());
-    List<String> spare = spare(address -> used.contains(address) || keptFree.contains(address));
+    ExcludedAddresses excluded = keptFree.and(site.addressesOfEquipment());
+    int highest =
+        site.units().stream()
+            .map(unit -> unit.address().or(BusAddress.BROADCAST))
+            .filter(address -> !BusAddress.isReserved(address))
+            .reduce(BusAddress.BROADCAST, Math::max);
+    List<Integer> above =
+        IntStream.rangeClosed(highest + 1, BusAddress.STANDARD.to())
+            .filter(address -> !excluded.contains(address))
+            .boxed()
+            .toList();
+    List<Integer> free = new ArrayList<>();
+    List<String> held = new ArrayList<>();
+    for (AddressHole hole : AddressHole.of(site, excluded)) {
+      SuppressionEntry entry = hole.heldBy(site, today);
+      if (entry == null) {
+        free.addAll(hole.addresses());
+      } else {
+        held.add(ranges(hole.addresses()) + ": " + reason(entry));
+      }
+    }
     return new HandOver(
         supervision == null ? "" : supervision.link().optional().map(HandOver::words).orElse(""),
         supervision != null && supervision.zones().isGiven(),
         Zone.of(site),
-        spare.isEmpty() ? "none" : String.join(", ", spare),
+        ranges(above),
+        ranges(free.stream().filter(address -> !BusAddress.isReserved(address)).toList()),
+        held,
         keptFree.ranges().stream().map(AddressRange::inWords).collect(Collectors.joining(", ")),
-        spare.isEmpty() ? "" : spare.get(0).split(" ", 2)[0],
+        above.isEmpty() ? "" : String.valueOf(above.get(0)),
         delivered(site));
   }
 
@@ -62,19 +89,22 @@ record HandOver(
     };
   }
 
-  private static List<String> spare(IntPredicate used) {
+  private static String reason(SuppressionEntry entry) {
+    return PlainText.sentence(entry.justification().or(""))
+        + entry.until().optional().map(day -> " (until " + day + ")").orElse("");
+  }
+
+  /** {@code 3, 5 to 7}, from addresses in their order. */
+  private static String ranges(List<Integer> addresses) {
     List<String> ranges = new ArrayList<>();
-    int highest = BusAddress.STANDARD.to();
-    int start = BusAddress.STANDARD.from();
-    for (int address = start; address <= highest + 1; address++) {
-      if (address > highest || used.test(address)) {
-        if (start < address) {
-          ranges.add(start == address - 1 ? "" + start : start + " to " + (address - 1));
-        }
-        start = address + 1;
+    for (int i = 0; i < addresses.size(); i++) {
+      int from = addresses.get(i);
+      while (i + 1 < addresses.size() && addresses.get(i + 1) == addresses.get(i) + 1) {
+        i++;
       }
+      ranges.add(new AddressRange(from, addresses.get(i)).inWords());
     }
-    return ranges;
+    return String.join(", ", ranges);
   }
 
   private static List<String> delivered(Site site) {

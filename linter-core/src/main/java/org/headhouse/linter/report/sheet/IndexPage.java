@@ -17,18 +17,15 @@ public final class IndexPage {
   /**
    * The page in UTF-8.
    *
-   * @param rows in the order of the files
    * @param results in the files that hold for all sites
    */
   @SuppressWarnings("NullAway") // The compiled templates take null for no interceptor.
-  public static byte[] html(List<IndexRow> rows, List<Result> results, SheetSettings settings) {
+  public static byte[] html(IndexFacts facts, List<Result> results, SheetSettings settings) {
     SheetIndex index =
-        new SheetIndex(
-            PageFrame.ofIndex(settings.paper()),
-            settings.date().toString(),
-            settings.ruleSet(),
-            rows,
-            results.stream().map(TextReport::headline).map(PlainText::sentence).toList());
+        SheetIndex.of(
+            facts,
+            results.stream().map(TextReport::headline).map(PlainText::sentence).toList(),
+            settings);
     StringOutput out = new StringOutput(USUAL_SIZE);
     JteindexGenerated.render(new OwaspHtmlTemplateOutput(out), null, index);
     return out.toString().getBytes(UTF_8);

@@ -1,5 +1,6 @@
 package org.headhouse.linter.report.sheet;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.headhouse.linter.figures.SegmentLine;
@@ -13,13 +14,18 @@ import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One site in the index; small, as one is kept for every site.
  *
+ * @param customer empty where the file names none
  * @param link to its page; empty where there is none
  * @param id empty where there is none
  * @param state its stage, or that it cannot be read
+ * @param nextProof when the whole line is due to be proved again; null where that is not known
+ * @param isProofUnknown whether it is commissioned, and the day of its proof is not known
  * @param units empty where they are not known
  * @param idle the margin of the weakest idle voltage; empty where it is not computed
  * @param received the margin of the weakest signal; empty where it is not computed
@@ -27,11 +33,14 @@ import org.headhouse.linter.site.Site;
  * @param faults what is wrong, where there is no page that shows it
  */
 public record IndexRow(
+    String customer,
     String link,
     String title,
     String id,
     String file,
     String state,
+    @Nullable LocalDate nextProof,
+    boolean isProofUnknown,
     String units,
     int errors,
     int warnings,
@@ -53,11 +62,14 @@ public record IndexRow(
     Site site = facts.site();
     Traffic traffic = facts.figures().traffic();
     return new IndexRow(
+        PlainText.name(site.customer().or("")),
         PageNames.link(PageNames.page(name)),
         SheetHead.title(site),
         PlainText.name(site.id().or("")),
         PlainText.sentence(site.source().path()),
         site.stage().isGiven() ? PlainText.word(site.stage()) : "stage " + PlainText.NOT_WRITTEN,
+        facts.proof().next(),
+        site.stage().is(Stage.COMMISSIONED) && facts.proof().day() == null,
         String.valueOf(site.units().size()),
         count(facts.results(), Level.ERROR),
         count(facts.results(), Level.WARNING),
@@ -81,10 +93,13 @@ public record IndexRow(
             : List.of(trouble);
     return new IndexRow(
         "",
+        "",
         PlainText.sentence(file),
         "",
         PlainText.sentence(file),
         state,
+        null,
+        false,
         "",
         count(results, Level.ERROR),
         count(results, Level.WARNING),
@@ -94,6 +109,15 @@ public record IndexRow(
         "",
         "",
         faults.stream().map(PlainText::sentence).toList());
+  }
+
+  boolean isOverdue(LocalDate today) {
+    return nextProof != null && nextProof.isBefore(today);
+  }
+
+  /** The day of the next proof in a table. */
+  String shownNextProof() {
+    return nextProof != null ? nextProof.toString() : isProofUnknown ? "not known" : "";
   }
 
   private static int count(List<Result> results, Level level) {

@@ -19,10 +19,13 @@ public final class PageNames {
   private static final String CERTIFICATE = "-certificate";
   private static final String NIGHT_CARD = "-night-card";
   private static final String YEARLY = "-yearly";
+  private static final String MATERIALS = "-materials";
+  private static final String FAULTS = "-faults";
   private static final String COVER = "-cover";
 
   /** What follows the name of a site in the names of its pages. */
-  private static final List<String> ENDS = List.of("", CERTIFICATE, NIGHT_CARD, YEARLY);
+  private static final List<String> ENDS =
+      List.of("", CERTIFICATE, NIGHT_CARD, YEARLY, MATERIALS, FAULTS);
 
   private static final int LONGEST = 80;
   private static final Pattern UNFIT = Pattern.compile("[^\\p{L}\\p{N}_-]+");
@@ -42,7 +45,9 @@ public final class PageNames {
     return trimmed.isEmpty() ? "site" : trimmed;
   }
 
-  /** The name where it is free with all its pages, else with the first free number from 2 on. */
+  /**
+   * The name where it is free for all pages of a site, else with the first free number from 2 on.
+   */
   public String take(String wanted) {
     return take(wanted, ENDS);
   }
@@ -54,20 +59,20 @@ public final class PageNames {
 
   private String take(String wanted, List<String> ends) {
     String name = wanted;
-    for (int number = 2; !isFree(name, ends); number++) {
+    for (int number = 2; isTaken(name, ends); number++) {
       name = wanted + "-" + number;
     }
     for (String end : ends) {
-      taken.add(folded(name + end));
+      taken.add(key(name + end));
     }
     return name;
   }
 
-  private boolean isFree(String name, List<String> ends) {
-    return ends.stream().noneMatch(end -> taken.contains(folded(name + end)));
+  private boolean isTaken(String name, List<String> ends) {
+    return ends.stream().anyMatch(end -> taken.contains(key(name + end)));
   }
 
-  private static String folded(String name) {
+  private static String key(String name) {
     return name.toLowerCase(Locale.ROOT);
   }
 
@@ -89,6 +94,16 @@ public final class PageNames {
   /** The file of the yearly sheet beside a page. */
   static String yearly(String name) {
     return page(name + YEARLY);
+  }
+
+  /** The file of materials and labels beside a page. */
+  static String materials(String name) {
+    return page(name + MATERIALS);
+  }
+
+  /** The file of what to measure when the line does not work, beside a page. */
+  static String faults(String name) {
+    return page(name + FAULTS);
   }
 
   /** The file of the zones beside a page. */

@@ -33,6 +33,11 @@ final class PlainText {
     return name(item.name().or("item " + (item.index() + 1)));
   }
 
+  /** The same, never cut to the room of a column. */
+  static String wholeName(ChainItem item) {
+    return sentence(item.name().or("item " + (item.index() + 1)));
+  }
+
   /** A word of a closed set, spelt for people: {@code wind speed}. */
   static String word(Word word) {
     return word.word().replace('-', ' ');

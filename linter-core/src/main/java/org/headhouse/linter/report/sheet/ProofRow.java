@@ -29,7 +29,7 @@ record ProofRow(
     Commissioning commissioning = site.commissioning().orNull();
     if (commissioning != null) {
       for (ProvingRecord record : commissioning.records()) {
-        rows.add(of(record, record == commissioning.first()));
+        rows.add(of(record, rows.isEmpty()));
       }
     }
     history.earlier().stream()

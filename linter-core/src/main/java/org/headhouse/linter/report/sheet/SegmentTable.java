@@ -5,12 +5,14 @@ import java.util.List;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.SegmentNetwork;
+import org.headhouse.linter.figures.SegmentRinging;
 import org.headhouse.linter.figures.Shown;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.LengthLimit;
 import org.headhouse.linter.line.Levels;
 import org.headhouse.linter.line.ReceivedVoltage;
 import org.headhouse.linter.line.SegmentFigures;
+import org.headhouse.linter.line.Settling;
 import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.report.sheet.FigureTable.Row;
 import org.headhouse.linter.report.sheet.FigureTable.Verdict;
@@ -23,6 +25,8 @@ import org.jspecify.annotations.Nullable;
 /** The figures of one segment of the line. */
 final class SegmentTable {
   private static final double ROUNDING = 1e-6;
+  private static final String RINGING_SOURCE =
+      "reflections by Branin's method; the middle of a bit: common practice, no source";
 
   private final SegmentLine line;
   private final @Nullable LineSettings settings;
@@ -58,6 +62,7 @@ final class SegmentTable {
       idle(figures.lowestIdle());
       received(figures.weakestReceived());
       atTolerances(line.network());
+      ringing(line.ringing());
     }
     stub();
     return new FigureTable(
@@ -189,6 +194,34 @@ final class SegmentTable {
                 + (ohms < Levels.LEAST_DRIVER_LOAD_OHMS ? " under" : " left"),
             Verdict.of(ohms >= Levels.LEAST_DRIVER_LOAD_OHMS),
             "TIA/EIA-485-A as told by TI SLLA272: 1.5 V into 54 ohm"));
+  }
+
+  private void ringing(@Nullable SegmentRinging ringing) {
+    Settling settling = ringing == null ? null : ringing.settling();
+    if (ringing == null || settling == null || !Double.isFinite(settling.seconds())) {
+      return;
+    }
+    Settling.Pair worst = settling.worst();
+    String quantity =
+        "An edge has settled"
+            + (worst == null
+                ? ""
+                : ", at " + name(worst.receiver()) + " from " + name(worst.sender()));
+    String computed = "after " + Shown.micros(settling.seconds()) + " at most";
+    Double bit = ringing.bitSeconds();
+    if (bit == null) {
+      rows.add(Row.withoutLimit(quantity, computed, RINGING_SOURCE));
+      return;
+    }
+    double left = SegmentRinging.middleSeconds(bit) - settling.seconds();
+    rows.add(
+        new Row(
+            quantity,
+            computed,
+            "the middle of a bit, " + Shown.micros(SegmentRinging.middleSeconds(bit)),
+            Shown.micros(Math.abs(left)) + (left < 0 ? " over" : " left"),
+            Verdict.of(left >= 0),
+            RINGING_SOURCE));
   }
 
   private static Row voltage(String quantity, double volts, String source) {

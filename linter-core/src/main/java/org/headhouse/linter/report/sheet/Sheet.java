@@ -42,15 +42,17 @@ record Sheet(
         figures,
         StormTable.of(facts.site(), facts.figures()),
         Proving.of(facts, settings),
-        HandOver.of(facts.site(), settings.policy().keptFree()));
+        HandOver.of(facts.site(), settings.policy().keptFree(), settings.date()));
   }
 
-  /** The papers as files beside the page. */
+  /** The pages of their own beside this one. */
   List<Fact> papers() {
     return List.of(
         new Fact("Certificate", PageNames.link(PageNames.certificate(name))),
         new Fact("Night card", PageNames.link(PageNames.nightCard(name))),
-        new Fact("Yearly sheet", PageNames.link(PageNames.yearly(name))));
+        new Fact("Yearly sheet", PageNames.link(PageNames.yearly(name))),
+        new Fact("Materials and labels", PageNames.link(PageNames.materials(name))),
+        new Fact("When it does not work", PageNames.link(PageNames.faults(name))));
   }
 
   /** The zones as a file beside the page. */

@@ -42,6 +42,11 @@ record SheetHead(String title, List<Fact> origin, List<Fact> line) {
     return PlainText.name(site.title().or(site.id().or(site.source().path())));
   }
 
+  /** The same, never cut to the room of a heading. */
+  static String wholeTitle(Site site) {
+    return PlainText.sentence(site.title().or(site.id().or(site.source().path())));
+  }
+
   private static List<Fact> line(SiteFacts facts, SheetSettings settings) {
     Site site = facts.site();
     List<Fact> line = new ArrayList<>();

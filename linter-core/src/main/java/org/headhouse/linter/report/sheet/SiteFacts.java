@@ -3,6 +3,8 @@ package org.headhouse.linter.report.sheet;
 import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.figures.LineFigures;
+import org.headhouse.linter.materials.BillOfMaterials;
+import org.headhouse.linter.proof.WholeLineProof;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Site;
 
@@ -12,6 +14,7 @@ import org.headhouse.linter.site.Site;
  * @param results of the file, suppressed ones included
  * @param bypasses how the line runs on without one of its units, by the places of the units in the
  *     chain
+ * @param proof when the whole line was last proved, and is due again
  */
 public record SiteFacts(
     Site site,
@@ -19,7 +22,9 @@ public record SiteFacts(
     List<Result> results,
     Provenance provenance,
     Map<Integer, Bypass> bypasses,
-    Drawings drawings) {
+    Drawings drawings,
+    BillOfMaterials materials,
+    WholeLineProof proof) {
 
   public SiteFacts {
     results = List.copyOf(results);
@@ -28,7 +33,7 @@ public record SiteFacts(
 
   /** The same with other results, and drawings that show them. */
   public SiteFacts with(List<Result> others, Drawings drawn) {
-    return new SiteFacts(site, figures, others, provenance, bypasses, drawn);
+    return new SiteFacts(site, figures, others, provenance, bypasses, drawn, materials, proof);
   }
 
   /** Identifies the content of the file. */

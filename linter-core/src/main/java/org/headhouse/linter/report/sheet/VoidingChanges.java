@@ -17,6 +17,7 @@ final class VoidingChanges {
               "a unit or another device is added, removed or exchanged",
               new Difference.Added("", ItemKind.UNIT, null),
               new Difference.Removed("", ItemKind.UNIT, null),
+              new Difference.Exchanged("", ItemKind.UNIT, List.of(change("device-type"))),
               item("device-type"),
               item("serial-number")),
           new Kind(

@@ -45,7 +45,7 @@ record YearlySheet(
         name,
         PageFrame.ofSite(name, facts.revision(), settings.paper()),
         SheetHead.title(site),
-        last(site, settings),
+        last(facts),
         ProvingScope.of(site),
         Measurements.of(site, facts.figures(), settings.policy().ohmmeter()).stream()
             .filter(Measurement::isOfWholeLine)
@@ -54,13 +54,14 @@ record YearlySheet(
         runs(site));
   }
 
-  private static List<Fact> last(Site site, SheetSettings settings) {
+  private static List<Fact> last(SiteFacts facts) {
+    Site site = facts.site();
     List<Fact> last = new ArrayList<>();
     Commissioning commissioning = site.commissioning().orNull();
     if (commissioning == null) {
       last.add(new Fact("Proved last", "never, as far as the file says"));
     } else {
-      ProvingRecord whole = WholeLineProof.latest(site, commissioning);
+      ProvingRecord whole = WholeLineProof.record(site, commissioning);
       LocalDate day = whole.dayOrNull();
       last.add(new Fact("Proved last", day == null ? "no date" : SpokenText.day(day)));
       last.add(new Fact("By", PlainText.name(whole.by().or("nobody"))));
@@ -71,7 +72,7 @@ record YearlySheet(
           .filter(meter -> !meter.isEmpty())
           .ifPresent(meter -> last.add(new Fact("Meter", meter)));
     }
-    LocalDate due = DueDate.of(site, settings);
+    LocalDate due = facts.proof().next();
     if (due != null) {
       last.add(new Fact("Due", SpokenText.day(due)));
     }

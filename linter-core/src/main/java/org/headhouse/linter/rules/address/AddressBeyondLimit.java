@@ -28,7 +28,7 @@ public final class AddressBeyondLimit implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    AddressRemedies remedies = new AddressRemedies(site, context.sitePolicy().keptFree());
+    AddressRemedies remedies = new AddressRemedies(site, context);
     for (ChainItem item : site.items()) {
       Integer address = item.address().orNull();
       boolean limited = item.type().addressLimitSetting().isGiven();

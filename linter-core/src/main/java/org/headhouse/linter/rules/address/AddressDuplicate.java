@@ -27,9 +27,9 @@ public final class AddressDuplicate implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    AddressRemedies remedies = new AddressRemedies(site, context.sitePolicy().keptFree());
+    AddressRemedies remedies = new AddressRemedies(site, context);
     Sharers<Integer> sharers = new Sharers<>();
-    for (ChainItem item : inOrderOfRight(site)) {
+    for (ChainItem item : inOrderOfRight(site, context)) {
       Integer address = item.address().orNull();
       List<ChainItem> others = address == null ? List.of() : sharers.before(address, item);
       if (!others.isEmpty()) {
@@ -45,7 +45,7 @@ public final class AddressDuplicate implements SiteRule {
    * The head unit where it has its address, equipment, whose address is the site's affair, and the
    * other units, which are numbered around it.
    */
-  private static List<ChainItem> inOrderOfRight(Site site) {
+  private static List<ChainItem> inOrderOfRight(Site site, RuleContext context) {
     List<ChainItem> items = new ArrayList<>();
     Unit head = site.head();
     if (head != null && head.address().is(BusAddress.HEAD)) {
@@ -56,7 +56,7 @@ public final class AddressDuplicate implements SiteRule {
         items.add(item);
       }
     }
-    for (Unit unit : site.units()) {
+    for (Unit unit : UnitsByRight.of(site, context)) {
       if (items.isEmpty() || !unit.isSameItemAs(items.get(0))) {
         items.add(unit);
       }

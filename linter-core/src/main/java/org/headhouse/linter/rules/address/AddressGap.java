@@ -1,11 +1,9 @@
 package org.headhouse.linter.rules.address;
 
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.stream.IntStream;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -13,6 +11,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.site.AddressHole;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -22,9 +21,11 @@ import org.headhouse.linter.site.Unit;
  * that are kept free are no gap.
  */
 public final class AddressGap implements SiteRule {
+  private static final int MOST_ENTRIES = 3;
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-              "address.gap",
+              AddressHole.RULE,
               "The addresses are 1, 2, 3 and so on without a gap, but for those that the policy keeps free.",
               Level.ERROR)
           .yieldingTo(
@@ -45,12 +46,11 @@ public final class AddressGap implements SiteRule {
     if (isCounted(site.units(), excluded)) {
       return;
     }
-    SortedMap<Integer, Unit> byAddress = byAddress(site.units(), excluded);
     // Two units with one address leave a gap; address.duplicate reports its cause.
-    if (byAddress.size() == site.units().size() && !isHeadAway(site)) {
-      List<Gap> gaps = gaps(byAddress, excluded);
-      if (!gaps.isEmpty()) {
-        report(site, gaps, excluded, context);
+    if (areAddressesFit(site, excluded) && !isHeadAway(site)) {
+      List<AddressHole> holes = AddressHole.of(site, excluded);
+      if (!holes.isEmpty()) {
+        report(site, holes, context);
       }
     }
   }
@@ -67,17 +67,16 @@ public final class AddressGap implements SiteRule {
     return true;
   }
 
-  /** The units by their addresses, up to the first whose address is missing or invalid. */
-  private static SortedMap<Integer, Unit> byAddress(List<Unit> units, ExcludedAddresses keptFree) {
-    SortedMap<Integer, Unit> byAddress = new TreeMap<>();
-    for (Unit unit : units) {
+  /** Whether each unit has an address of its own that it can have. */
+  private static boolean areAddressesFit(Site site, ExcludedAddresses keptFree) {
+    Set<Integer> met = new HashSet<>();
+    for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();
-      if (address == null || AddressValidity.isInvalid(unit, keptFree)) {
-        break;
+      if (address == null || !met.add(address) || AddressValidity.isInvalid(unit, keptFree)) {
+        return false;
       }
-      byAddress.putIfAbsent(address, unit);
     }
-    return byAddress;
+    return true;
   }
 
   /** Then {@code head.address} reports the cause of the gap at 1. */
@@ -86,78 +85,73 @@ public final class AddressGap implements SiteRule {
     return head != null && !head.address().is(1);
   }
 
-  /**
-   * A gap in the addresses.
-   *
-   * @param first the first that is missing
-   * @param unit the one after the gap
-   * @param address of that unit
-   */
-  private record Gap(int first, Unit unit, int address) {
-    IntStream missing(ExcludedAddresses excluded) {
-      return excluded.others().filter(one -> first <= one && one < address);
-    }
-
-    /** As many as addresses are missing: which they are changes when others before are given. */
-    Stream<Finding.Case> cases(ExcludedAddresses excluded) {
-      return missing(excluded).mapToObj(one -> new Finding.Case(unit.name().orNull(), null));
-    }
-  }
-
-  private static List<Gap> gaps(Map<Integer, Unit> byAddress, ExcludedAddresses excluded) {
-    List<Gap> gaps = new ArrayList<>(0);
-    int before = 0;
-    for (Map.Entry<Integer, Unit> entry : byAddress.entrySet()) {
-      int expected = excluded.nextOther(before);
-      int address = entry.getKey();
-      if (address != expected) {
-        gaps.add(new Gap(expected, entry.getValue(), address));
-      }
-      before = address;
-    }
-    return gaps;
-  }
-
-  private static void report(
-      Site site, List<Gap> gaps, ExcludedAddresses excluded, RuleContext context) {
-    Gap gap = gaps.get(0);
-    int others = gaps.size() - 1;
+  private static void report(Site site, List<AddressHole> holes, RuleContext context) {
+    AddressHole hole = holes.get(0);
+    int others = holes.size() - 1;
     Finding finding =
         context
             .finding(
-                gap.unit().address().place(),
+                hole.next().address().place(),
                 new Message(
-                    missing(gap, excluded)
+                    missing(hole)
                         + (others == 0
                             ? ""
                             : others == 1
                                 ? "; there is another gap further on"
                                 : "; there are " + others + " other gaps further on"),
-                    "the next visit cannot tell a forgotten unit from a free address",
-                    "give "
-                        + gap.unit().called()
-                        + " address "
-                        + gap.first()
-                        + ", and the units after it the next ones"))
-            .about(gaps.stream().flatMap(one -> one.cases(excluded)).toList())
-            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
-    for (Gap other : gaps.subList(1, gaps.size())) {
-      finding = finding.related(other.unit().address().place().region(), missing(other, excluded));
+                    "on the next visit nobody can tell a spare address from a missing unit",
+                    context.isLive() ? live(holes) : renumber(hole)))
+            .about(holes.stream().flatMap(AddressGap::cases).toList())
+            .fixedBy(Renumbering.of(site, context));
+    for (AddressHole other : holes.subList(1, holes.size())) {
+      finding = finding.related(other.next().address().place().region(), missing(other));
     }
     context.report(finding);
   }
 
-  private static String missing(Gap gap, ExcludedAddresses excluded) {
-    int[] missing = gap.missing(excluded).toArray();
-    int first = gap.first();
-    int last = missing[missing.length - 1];
-    if (missing.length == 1) {
+  /** As many as addresses are missing: which they are changes when others before are given. */
+  private static Stream<Finding.Case> cases(AddressHole hole) {
+    return hole.addresses().stream()
+        .map(one -> new Finding.Case(hole.next().name().orNull(), null));
+  }
+
+  private static String renumber(AddressHole hole) {
+    return "give "
+        + hole.next().called()
+        + " address "
+        + hole.addresses().get(0)
+        + " and renumber those after it";
+  }
+
+  /** Nobody sets live units anew for a number: the entry is what is usually wanted. */
+  private static String live(List<AddressHole> holes) {
+    return "look for a unit there; where there is none, add to suppressions: "
+        + holes.stream()
+            .limit(MOST_ENTRIES)
+            .map(AddressGap::entry)
+            .collect(Collectors.joining(" and "))
+        + (holes.size() > MOST_ENTRIES ? " and so on" : "")
+        + " with the reason, or "
+        + renumber(holes.get(0));
+  }
+
+  /** Without a reason it is refused, so that pasting it accepts nothing yet. */
+  private static String entry(AddressHole hole) {
+    String name = hole.next().name().or("").replace("\\", "\\\\").replace("\"", "\\\"");
+    return "- {rule: " + AddressHole.RULE + ", unit: \"" + name + "\", justification: }";
+  }
+
+  private static String missing(AddressHole hole) {
+    List<Integer> missing = hole.addresses();
+    int first = missing.get(0);
+    int last = missing.get(missing.size() - 1);
+    if (missing.size() == 1) {
       return "no unit has address " + first;
     }
     return "no unit has the addresses "
         + first
         + " to "
         + last
-        + (missing.length <= last - first ? ", also without those that are kept free" : "");
+        + (missing.size() <= last - first ? ", also without those that are kept free" : "");
   }
 }

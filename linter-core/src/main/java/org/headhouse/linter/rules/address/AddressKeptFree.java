@@ -46,7 +46,7 @@ public final class AddressKeptFree implements SiteRule {
     if (context.sitePolicy().keptFree().isNone()) {
       return;
     }
-    AddressRemedies remedies = new AddressRemedies(site, context.sitePolicy().keptFree());
+    AddressRemedies remedies = new AddressRemedies(site, context);
     Unit head = site.head();
     for (Unit unit : site.units()) {
       Integer address = unit.address().orNull();

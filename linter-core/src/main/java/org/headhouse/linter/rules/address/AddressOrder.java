@@ -101,29 +101,33 @@ public final class AddressOrder implements SiteRule {
                 new Message(
                     "address "
                         + address(first.unit())
-                        + " stands behind address "
+                        + " comes after address "
                         + higher
+                        + " on the chain"
                         + (others == 0
                             ? ""
                             : others == 1
                                 ? "; it happens once more further on"
                                 : "; it happens " + others + " times more further on"),
-                    "people look for units along the cable by their numbers",
-                    "number the units in the order of the chain"))
+                    "people find units along the cable by number",
+                    context.isLive()
+                        ? "leave live units as they are and label each with its address, or renumber"
+                            + " them as the goal changes says"
+                        : "renumber them in chain order"))
             .aboutItems(ChainItem.names(steps.stream().map(Step::unit).toList()))
             .related(
                 first.before().address().place().region(),
                 "address " + higher + " is used here, by " + first.before().called())
-            .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree()));
+            .fixedBy(Renumbering.of(site, context));
     for (Step other : steps.subList(1, steps.size())) {
       finding =
           finding.related(
               other.unit().address().place().region(),
               "address "
                   + address(other.unit())
-                  + " stands behind address "
+                  + " comes after address "
                   + address(other.before()));
     }
-    context.report(finding);
+    context.report(context.isLive() ? finding.at(Level.NOTE) : finding);
   }
 }

@@ -1,8 +1,8 @@
 package org.headhouse.linter.rules.address;
 
 import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -13,21 +13,21 @@ import org.jspecify.annotations.Nullable;
  */
 final class AddressRemedies {
   private final Site site;
-  private final ExcludedAddresses keptFree;
+  private final RuleContext context;
   private @Nullable ProposedAddresses proposed;
   private @Nullable FixDraft renumbering;
 
-  AddressRemedies(Site site, ExcludedAddresses keptFree) {
+  AddressRemedies(Site site, RuleContext context) {
     this.site = site;
-    this.keptFree = keptFree;
+    this.context = context;
   }
 
   /** The free addresses that are handed out. */
   ProposedAddresses proposed() {
     ProposedAddresses known = proposed;
     if (known == null) {
-      known = ProposedAddresses.of(site, keptFree);
-      renumbering = Renumbering.of(site, keptFree);
+      known = ProposedAddresses.of(site, context);
+      renumbering = Renumbering.of(site, context);
       proposed = known;
     }
     return known;

@@ -25,7 +25,7 @@ public final class AddressReserved implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    AddressRemedies remedies = new AddressRemedies(site, context.sitePolicy().keptFree());
+    AddressRemedies remedies = new AddressRemedies(site, context);
     for (ChainItem item : site.items()) {
       Integer address = item.address().orNull();
       if (address != null && BusAddress.isReserved(address)) {

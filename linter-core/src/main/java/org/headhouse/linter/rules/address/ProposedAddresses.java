@@ -2,9 +2,11 @@ package org.headhouse.linter.rules.address;
 
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.site.AddressRange;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ChainItem;
@@ -15,9 +17,10 @@ import org.headhouse.linter.site.Unit;
 
 /**
  * Free addresses for the items that need another one, handed out along the chain: the lowest first,
- * and none twice, so that following all remedies at once leaves no new mistake. Address 1 is for
- * the head unit only. Equipment gets what the policy keeps free for it, else an address above all
- * others, where it is in no unit's way.
+ * and none twice, so that following all remedies at once leaves no new mistake. On a live line they
+ * are above all others: who answers at an address that is free in the file is not known. Address 1
+ * is for the head unit only. Equipment gets what the policy keeps free for it, else an address
+ * above all others, where it is in no unit's way.
  */
 final class ProposedAddresses {
   private final IdentityHashMap<ChainItem, Integer> proposed = new IdentityHashMap<>();
@@ -26,17 +29,18 @@ final class ProposedAddresses {
   private final boolean breakOrder;
   private final String without;
 
-  private ProposedAddresses(Site site, ExcludedAddresses keptFree) {
-    excluded = keptFree.and(site.addressesOfEquipment());
+  private ProposedAddresses(Site site, RuleContext context) {
+    ExcludedAddresses keptFree = context.sitePolicy().keptFree();
+    excluded = HandedOut.never(site, context);
     site.items().forEach(item -> item.address().optional().ifPresent(taken::add));
-    proposeForUnits(site);
-    breakOrder = isRising(site, true) && !isRising(site, false);
+    proposeForUnits(site, UnitsByRight.of(site, context), context.isLive());
+    breakOrder = !context.isLive() && isRising(site, true) && !isRising(site, false);
     without = without(site);
     proposeForEquipment(site, keptFree);
   }
 
-  static ProposedAddresses of(Site site, ExcludedAddresses keptFree) {
-    return new ProposedAddresses(site, keptFree);
+  static ProposedAddresses of(Site site, RuleContext context) {
+    return new ProposedAddresses(site, context);
   }
 
   /** The addresses that are passed over where the units are numbered; empty for none. */
@@ -50,14 +54,14 @@ final class ProposedAddresses {
     return passed.isEmpty() ? "" : ", without " + passed;
   }
 
-  private void proposeForUnits(Site site) {
+  private void proposeForUnits(Site site, List<Unit> units, boolean live) {
     Set<Integer> met = new HashSet<>();
     Unit head = site.head();
     if (head != null && head.address().is(BusAddress.HEAD)) {
       met.add(BusAddress.HEAD);
     }
-    int free = BusAddress.HEAD;
-    for (Unit unit : site.units()) {
+    int free = live ? highestOfUnits(site) : BusAddress.HEAD;
+    for (Unit unit : units) {
       Integer address = unit.address().orNull();
       boolean isHeadAtOne = unit.isSameItemAs(head) && unit.address().is(BusAddress.HEAD);
       if (address == null
@@ -75,6 +79,14 @@ final class ProposedAddresses {
       proposed.put(unit, free);
     }
     taken.addAll(proposed.values());
+  }
+
+  private static int highestOfUnits(Site site) {
+    return site.units().stream()
+        .filter(unit -> unit.address().isGiven() && !AddressValidity.isInvalid(unit))
+        .mapToInt(unit -> unit.address().or(0))
+        .max()
+        .orElse(BusAddress.HEAD);
   }
 
   private void proposeForEquipment(Site site, ExcludedAddresses keptFree) {

@@ -5,28 +5,28 @@ import java.util.List;
 import java.util.PrimitiveIterator;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.site.BusAddress;
-import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The addresses 1, 2, 3 and so on along the chain, but for those that are kept free. Every rule on
- * addresses accepts them, so this one fix serves them all.
+ * The addresses 1, 2, 3 and so on along the chain, but for those that are kept free or held. Every
+ * rule on addresses accepts them, so this one fix serves them all.
  */
 public final class Renumbering {
   private Renumbering() {}
 
   /** The fix, or null where an address is not understood or a unit cannot be set to its number. */
-  public static @Nullable FixDraft of(Site site, ExcludedAddresses keptFree) {
+  public static @Nullable FixDraft of(Site site, RuleContext context) {
     List<Unit> units = site.units();
     Unit head = site.head();
     if (head == null || !head.isSameItemAs(units.get(0))) {
       return null;
     }
     List<Edit> edits = new ArrayList<>();
-    PrimitiveIterator.OfInt numbers = keptFree.and(site.addressesOfEquipment()).others().iterator();
+    PrimitiveIterator.OfInt numbers = HandedOut.never(site, context).others().iterator();
     int number = 0;
     for (Unit unit : units) {
       if (!numbers.hasNext()) {

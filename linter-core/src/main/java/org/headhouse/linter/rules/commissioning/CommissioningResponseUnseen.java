@@ -12,6 +12,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.name.OldNames;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.ProvingRecord;
 import org.headhouse.linter.site.Setting;
@@ -45,7 +46,8 @@ public final class CommissioningResponseUnseen implements SiteRule {
       return;
     }
     Set<Proof> unseen = RequiredProofs.responses(site);
-    unseen.removeAll(GivenProofs.of(site, record.records()));
+    unseen.removeAll(
+        GivenProofs.of(site, record.records(), new OldNames(site, context)::nowCalled));
     if (!unseen.isEmpty()) {
       Set<String> units = unseen.stream().map(Proof::at).collect(Collectors.toSet());
       String silent = sayingNothingOfVents(site, units);

@@ -17,6 +17,7 @@ import org.headhouse.linter.site.Stage;
 
 /** {@code commissioning.retest-due}: silent until the policy says how often. */
 public final class CommissioningRetestDue implements SiteRule {
+  /** How often the whole line is proved again; zero where the policy does not say. */
   public static final Parameter<Period> EVERY =
       new Parameter<>(
           "every", "how often the whole line is proved again", ParameterType.period(), "never");
@@ -40,7 +41,7 @@ public final class CommissioningRetestDue implements SiteRule {
     if (every.isZero() || commissioning == null || !site.stage().is(Stage.COMMISSIONED)) {
       return;
     }
-    ProvingRecord whole = WholeLineProof.latest(site, commissioning);
+    ProvingRecord whole = WholeLineProof.record(site, commissioning);
     LocalDate day = whole.dayOrNull();
     if (day != null && day.plus(every).isBefore(context.today())) {
       context.report(

@@ -11,6 +11,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.name.OldNames;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
@@ -39,7 +40,8 @@ public final class CommissioningUnitUnseen implements SiteRule {
       return;
     }
     Set<Proof> unseen = RequiredProofs.readings(site);
-    unseen.removeAll(GivenProofs.of(site, record.records()));
+    unseen.removeAll(
+        GivenProofs.of(site, record.records(), new OldNames(site, context)::nowCalled));
     unseen.forEach(proof -> report(proof, record, context));
   }
 

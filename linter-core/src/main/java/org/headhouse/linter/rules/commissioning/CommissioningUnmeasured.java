@@ -12,6 +12,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.name.OldNames;
 import org.headhouse.linter.site.Commissioning;
 import org.headhouse.linter.site.Measured;
 import org.headhouse.linter.site.ProvingRecord;
@@ -48,7 +49,8 @@ public final class CommissioningUnmeasured implements SiteRule {
       return;
     }
     Set<Proof> missing = RequiredProofs.measurements(site);
-    missing.removeAll(GivenProofs.of(site, record.records()));
+    missing.removeAll(
+        GivenProofs.of(site, record.records(), new OldNames(site, context)::nowCalled));
     if (!missing.isEmpty()) {
       Setting<Measured> measured = record.first().measured();
       context.report(

@@ -33,7 +33,7 @@ public final class HeadAddress implements SiteRule {
                       "the head unit " + head.called() + " has address " + address,
                       "followers look for the shared readings at address 1",
                       "give " + head.called() + " address 1"))
-              .fixedBy(Renumbering.of(site, context.sitePolicy().keptFree())));
+              .fixedBy(Renumbering.of(site, context)));
     }
   }
 }

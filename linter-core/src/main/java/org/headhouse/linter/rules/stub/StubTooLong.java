@@ -11,6 +11,7 @@ import org.headhouse.linter.rule.ParameterType;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.segment.EdgeWords;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.Length;
@@ -65,7 +66,7 @@ public final class StubTooLong implements SiteRule {
     if (stub.metres() > StubLimit.LONGEST_METRES) {
       String modbus =
           "the " + Shown.metres(StubLimit.LONGEST_METRES) + " of the Modbus specification";
-      context.report(place, message(item, stub, modbus, line.longestStubMetres()));
+      context.report(place, message(item, stub, modbus, line));
       return;
     }
     ChainItem quickest = line.quickestDriver();
@@ -78,18 +79,15 @@ public final class StubTooLong implements SiteRule {
               + " ("
               + rise.written()
               + ")";
-      context.report(
-          context
-              .finding(place, message(item, stub, limit, line.longestStubMetres()))
-              .at(Level.WARNING));
+      context.report(context.finding(place, message(item, stub, limit, line)).at(Level.WARNING));
     }
   }
 
-  private static Message message(ChainItem unit, Length stub, String limit, double most) {
+  private static Message message(ChainItem unit, Length stub, String limit, SegmentLine line) {
     return new Message(
         unit.called() + " hangs on a branch of " + stub.written() + ", over " + limit,
-        "the open end of a branch throws the signal back into the line",
+        "the open end of a branch throws the signal back into the line" + EdgeWords.of(line),
         "lead the trunk itself through the unit, or shorten the branch to "
-            + Shown.atMostMetres(most));
+            + Shown.atMostMetres(line.longestStubMetres()));
   }
 }

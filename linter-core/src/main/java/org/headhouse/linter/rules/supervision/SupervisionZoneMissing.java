@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.headhouse.linter.change.Renamings;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
@@ -12,6 +13,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.name.OldNames;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
@@ -39,6 +41,7 @@ public final class SupervisionZoneMissing implements SiteRule {
     Set<String> listed = new HashSet<>();
     zones.forEach(zone -> listed.add(zone.or("")));
     Set<String> misspelt = site.misspelt(listed);
+    misspelt.addAll(renamed(listed, site, context));
     Map<String, Integer> places = new HashMap<>();
     for (int i = 0; i < zones.size(); i++) {
       places.putIfAbsent(zones.get(i).or(""), i + 1);
@@ -64,5 +67,20 @@ public final class SupervisionZoneMissing implements SiteRule {
                         new Edit.AddItems(supervision.zones().place(), place, List.of(name)))));
       }
     }
+  }
+
+  /** The units that are listed by an old name, which {@code supervision.zone-unknown} reports. */
+  private static Set<String> renamed(Set<String> listed, Site site, RuleContext context) {
+    Set<String> renamed = new HashSet<>();
+    if (context.earlier() != null) {
+      OldNames old = new OldNames(site, context);
+      for (String name : listed) {
+        Renamings.Renaming one = site.unit(name) == null ? old.renaming(name) : null;
+        if (one != null) {
+          renamed.add(one.to());
+        }
+      }
+    }
+    return renamed;
   }
 }

@@ -14,6 +14,7 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.rules.name.NameUnreadable;
+import org.headhouse.linter.rules.name.OldNames;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.Setting;
@@ -24,6 +25,11 @@ import org.jspecify.annotations.Nullable;
 
 /** {@code supervision.zone-unknown}. */
 public final class SupervisionZoneUnknown implements SiteRule {
+  private static final String COSTS =
+      "the software shows a unit that never answers, and each try costs a timeout";
+
+  private static final String ELSE = "delete the zone, or add the unit to the chain";
+
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "supervision.zone-unknown", "Every zone is a unit of the chain.", Level.ERROR)
@@ -46,11 +52,18 @@ public final class SupervisionZoneUnknown implements SiteRule {
     Set<String> unlisted = new LinkedHashSet<>(names);
     zones.forEach(zone -> unlisted.remove(zone.or("")));
     SpellingSuggester known = new SpellingSuggester(unlisted);
+    OldNames old = new OldNames(site, context);
     for (Setting<String> zone : zones) {
       String name = zone.orNull();
       if (name != null && !names.contains(name)) {
         ChainItem other = item(site, name);
-        Optional<String> nearest = other == null ? known.suggest(name) : Optional.empty();
+        Finding renamed = other == null ? old.finding(zone, COSTS, ELSE) : null;
+        if (renamed != null) {
+          context.report(renamed);
+          continue;
+        }
+        Optional<String> nearest =
+            other == null && !old.has(name) ? known.suggest(name) : Optional.empty();
         if (nearest.filter(NameUnreadable::isUnreadable).isPresent()) {
           continue;
         }
@@ -97,9 +110,7 @@ public final class SupervisionZoneUnknown implements SiteRule {
         zone.place(),
         new Message(
             "the zone \"" + name + "\" is no unit of the chain",
-            "the software shows a unit that never answers, and each try costs a timeout",
-            nearest
-                .map(near -> "write \"" + near + "\"")
-                .orElse("delete the zone, or add the unit to the chain")));
+            COSTS,
+            nearest.map(near -> "write \"" + near + "\"").orElse(ELSE)));
   }
 }

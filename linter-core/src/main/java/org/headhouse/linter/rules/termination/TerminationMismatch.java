@@ -92,7 +92,7 @@ public final class TerminationMismatch implements SiteRule {
                           + Shown.percent(difference)
                           + " off the cable's impedance of "
                           + impedance.written(),
-                      "a part of the signal is thrown back from that end",
+                      "a part of the signal is reflected from that end",
                       "fit a terminator of " + impedance.written() + ", and write that"))
               .fixedBy(
                   FixDraft.proposed(

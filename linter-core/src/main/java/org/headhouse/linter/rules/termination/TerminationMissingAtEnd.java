@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.termination;
 
+import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
@@ -7,6 +8,7 @@ import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.segment.EdgeWords;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Resistance;
 import org.headhouse.linter.site.Segment;
@@ -30,10 +32,11 @@ public final class TerminationMissingAtEnd implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
-    for (Segment segment : site.segments()) {
-      check(segment, segment.first(), site, context);
+    for (SegmentLine line : context.figures().segments()) {
+      Segment segment = line.segment();
+      check(line, segment.first(), site, context);
       if (segment.items().size() > 1) {
-        check(segment, segment.last(), site, context);
+        check(line, segment.last(), site, context);
       }
     }
   }
@@ -47,8 +50,8 @@ public final class TerminationMissingAtEnd implements SiteRule {
         .orElse("120 ohm");
   }
 
-  private static void check(Segment segment, ChainItem end, Site site, RuleContext context) {
-    Setting<Termination> setting = segment.termination(end);
+  private static void check(SegmentLine line, ChainItem end, Site site, RuleContext context) {
+    Setting<Termination> setting = line.segment().termination(end);
     Termination termination = setting.orNull();
     if (termination != null && !termination.isFitted()) {
       String value = impedance(site);
@@ -58,7 +61,8 @@ public final class TerminationMissingAtEnd implements SiteRule {
                   setting.place(),
                   new Message(
                       end.called() + " ends the segment and has no terminator",
-                      "the signal is thrown back from an open end, and errors come and go",
+                      "the signal is reflected from an open end, and errors come and go"
+                          + EdgeWords.of(line),
                       "fit a terminator of the cable's impedance, and write " + value))
               .fixedBy(
                   FixDraft.proposed(

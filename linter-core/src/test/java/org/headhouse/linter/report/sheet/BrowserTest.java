@@ -28,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -61,6 +62,10 @@ class BrowserTest {
       case "not proved" -> FAULTY.file("record-partial-certificate.html");
       case "night card" -> GOOD.file("tarnwick-night-card.html");
       case "yearly" -> GOOD.file("ottermarsh-yearly.html");
+      case "materials" -> GOOD.file("tarnwick-materials.html");
+      case "hostile materials" -> Sheets.materials(Hostile.site(), Paper.A4);
+      case "faults" -> GOOD.file("tarnwick-faults.html");
+      case "hostile faults" -> Sheets.faults(Hostile.site(), Paper.A4);
       case "index" -> FAULTY.file("index.html");
       default -> throw new IllegalArgumentException(name);
     };
@@ -77,7 +82,11 @@ class BrowserTest {
         "certificate",
         "not proved",
         "night card",
-        "yearly"
+        "yearly",
+        "materials",
+        "hostile materials",
+        "faults",
+        "hostile faults"
       })
   void thePageOpensFromDiskWithoutAComplaint(String name) throws Exception {
     Chromium.Opened opened = browser.open(page(name));
@@ -102,7 +111,9 @@ class BrowserTest {
     "certificate, --lang=en",
     "not proved, --force-dark-mode",
     "night card, --lang=en",
-    "yearly, --lang=en"
+    "yearly, --lang=en",
+    "materials, --force-dark-mode",
+    "hostile materials, --lang=en"
   })
   void theAccessibilityCheckFindsNothing(String name, String option) throws Exception {
     assertThat(violations(page(name), option)).isEmpty();
@@ -156,7 +167,9 @@ class BrowserTest {
         "certificate",
         "not proved",
         "night card",
-        "yearly"
+        "yearly",
+        "materials",
+        "hostile materials"
       })
   void aNarrowScreenShowsItAll(String name) throws Exception {
     String inner = JsonMapper.shared().writeValueAsString(page(name)).replace("</", "<\\/");
@@ -276,6 +289,48 @@ class BrowserTest {
       cards += begun;
     }
     assertThat(cards).isEqualTo(units);
+  }
+
+  /** As wide as a line of a label, in letters that a name may have. */
+  private static final String LONG_NAME =
+      "Wintering House of Magnolias Mimosas and Mulberries ".repeat(3) + "end";
+
+  /** Names are printed to their last letter, on as many lines as they need. */
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void labelsAreWholeAndTheirNamesUncut(Paper paper) throws Exception {
+    SiteText text = new SiteText().unit("120 ohm", "5 m").units(40, "5 m").unit("120 ohm", "");
+    String site = text.toString().replace("unit: Bay 7\n", "unit: " + LONG_NAME + "\n");
+    assertThat(site).contains(LONG_NAME);
+    Sheets sheets = Sheets.of(Stream.of(SiteInput.text("line.yaml", site)), Measure.METRIC, paper);
+    String html =
+        sheets.files().entrySet().stream()
+            .filter(file -> file.getKey().endsWith("-materials.html"))
+            .findFirst()
+            .orElseThrow()
+            .getValue();
+    int cables = 0;
+    int names = 0;
+    try (PDDocument pdf = browser.print(html)) {
+      for (int number = 1; number <= pdf.getNumberOfPages(); number++) {
+        PDPage page = pdf.getPage(number - 1);
+        Printed printed = new Printed(number);
+        printed.setSortByPosition(false);
+        String words = printed.getText(pdf).replaceAll("\\s+", " ");
+        assertThat(printed.right).isLessThanOrEqualTo(page.getMediaBox().getWidth() - 30);
+        assertThat(printed.left).isGreaterThanOrEqualTo(30);
+        // Each label ends with its cable, and each name that is begun here is ended here.
+        cables += words.split("Cable \\d+, 5 m", -1).length - 1;
+        int begun = words.split("Wintering", -1).length - 1;
+        int whole = words.split(LONG_NAME.strip(), -1).length - 1;
+        assertThat(begun).isEqualTo(whole * 3);
+        names += whole;
+      }
+    }
+    // 41 cables with two ends each; two of them lead to the long name, and are labelled with it at
+    // both ends; one label is for the unit itself.
+    assertThat(cables).isEqualTo(2 * 41);
+    assertThat(names).isEqualTo(2 * 2 + 1);
   }
 
   private static String site(int units, Paper paper) {

@@ -71,6 +71,31 @@ class HostileTextTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("sites")
+  void nothingOfItBecomesMarkupOfLabels(String site) {
+    String html = Sheets.materials(site, Paper.A4);
+    Document page = Jsoup.parse(html);
+    assertThat(page.select("script, img, iframe, object, embed, link, base, form")).isEmpty();
+    for (Element element : page.getAllElements()) {
+      for (Attribute attribute : element.attributes()) {
+        assertThat(attribute.getKey()).doesNotStartWith("on").isNotEqualTo("style");
+      }
+    }
+    assertThat(html.codePoints().boxed().toList())
+        .filteredOn(c -> c != '\n')
+        .noneMatch(c -> Character.getType(c) == Character.FORMAT || Character.isISOControl(c));
+  }
+
+  @Test
+  void namesOnLabelsAreWhole() {
+    Document page = Jsoup.parse(Sheets.materials(Hostile.site(), Paper.A4));
+    assertThat(page.select("#item-labels .name").eachText())
+        .hasSize(3)
+        .contains(Hostile.QUOTES, Hostile.LONG);
+    assertThat(page.select("#item-labels .quiet").eachText()).containsOnly(Hostile.SCRIPT);
+  }
+
   @Test
   void namesAreShownAsTheyAre() {
     Document page = Sheets.page(Hostile.site());
@@ -94,8 +119,8 @@ class HostileTextTest {
     Document index = Jsoup.parse(sheets.file("index.html"));
     assertThat(index.select("script, i, b, u")).isEmpty();
     assertThat(index.select("tbody th").text()).contains("<i>\"'&.yaml", "<u>.yaml:1:");
-    assertThat(index.select("tbody a").eachAttr("href"))
-        .containsExactly("example.html", "b-x-y.html");
+    assertThat(index.select("#sites a").eachAttr("href"))
+        .containsExactly("b-x-y.html", "example.html");
     assertThat(sheets.files().keySet())
         .containsExactly(
             "example.html",
@@ -103,11 +128,15 @@ class HostileTextTest {
             "example-certificate.html",
             "example-night-card.html",
             "example-yearly.html",
+            "example-materials.html",
+            "example-faults.html",
             "b-x-y.html",
             "b-x-y-zones.csv",
             "b-x-y-certificate.html",
             "b-x-y-night-card.html",
             "b-x-y-yearly.html",
+            "b-x-y-materials.html",
+            "b-x-y-faults.html",
             "index.html");
   }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.headhouse.linter.report.Paper;
+import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Elements;
@@ -24,6 +26,7 @@ class PageStructureTest {
         .forEach((name, page) -> PAGES.put("proved " + name, page));
     hostile().forEach((name, page) -> PAGES.put("hostile " + name, page));
     PAGES.put("hostile", Sheets.page(Hostile.site()));
+    PAGES.put("hostile materials", Jsoup.parse(Sheets.materials(Hostile.site(), Paper.A4)));
     PAGES.put("too long", Sheets.page(Hostile.tooLong()));
     PAGES.put("bare", Sheets.page("format: 1\n"));
   }
@@ -67,6 +70,10 @@ class PageStructureTest {
     for (Element table : page.select("table")) {
       Elements columns = table.select("thead th[scope=col]");
       for (Element row : table.select("tbody tr")) {
+        if (row.child(0).is("th[scope=rowgroup]")) {
+          assertThat(row.child(0).attr("colspan")).isEqualTo(String.valueOf(columns.size()));
+          continue;
+        }
         assertThat(row.children()).hasSameSizeAs(columns);
         assertThat(row.child(0).is("th[scope=row]")).isTrue();
       }

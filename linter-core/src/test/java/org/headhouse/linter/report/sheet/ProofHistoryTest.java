@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.FileHistory;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetFile;
@@ -39,6 +40,7 @@ class ProofHistoryTest {
             Stream.of(SiteInput.text("proved.yaml", now)),
             Measure.METRIC,
             Paper.A4,
+            Slack.USUAL,
             (file, content) -> history,
             sheet -> papers.addAll(sheet.papers()));
     return Jsoup.parse(new String(papers.get(0).content(), UTF_8));

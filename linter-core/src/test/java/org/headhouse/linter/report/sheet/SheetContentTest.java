@@ -247,10 +247,36 @@ class SheetContentTest {
   @Test
   void theKeeperLearnsWhichAddressesAreSpare() {
     assertThat(MORVANE.select("#hand-over").text())
-        .contains("Not in use: 7 to 247.", "The next unit on the chain gets 7.")
+        .contains(
+            "The next unit gets address 7, above the highest in use. Free above it: 7 to 247.")
         .contains("heating-loop with address 100");
     assertThat(Sheets.page(Example.SITE.replace("address: 2", "address: 5")).text())
-        .contains("Not in use: 2, 4, 6 to 247.");
+        .contains(
+            "The next unit gets address 6, above the highest in use. Free above it: 6 to 247."
+                + " Gaps that are free: 2, 4. Make sure that nothing answers there before you use"
+                + " one.");
+  }
+
+  /** An address that a unit in store will have again is not handed out. */
+  @Test
+  void anAddressThatIsHeldIsNotSpare() {
+    String gaps =
+        Example.SITE.replace("address: 3", "address: 7").replace("address: 2", "address: 4");
+    String held = "suppressions: [{rule: address.gap, unit: %s, justification: In store.%s}]\n";
+    assertThat(
+            Sheets.page(gaps + held.formatted("Hardening Bay", ", until: 2099-01-01"))
+                .select("#hand-over")
+                .text())
+        .contains(
+            "The next unit gets address 8, above the highest in use. Free above it: 8 to 247. Gaps"
+                + " that are free: 2 to 3.",
+            "Gaps that are held, not to be used: 5 to 6: In store. (until 2099-01-01)");
+    assertThat(
+            Sheets.page(gaps + held.formatted("Hardening Bay", ", until: 2020-01-01"))
+                .select("#hand-over")
+                .text())
+        .contains("Gaps that are free: 2 to 3, 5 to 6.")
+        .doesNotContain("held");
   }
 
   @Test
@@ -274,8 +300,8 @@ class SheetContentTest {
             Paper.A4);
     assertThat(sheets.pages().values().iterator().next().select("#hand-over").text())
         .contains(
-            "Not in use: 10 to 56, 58 to 247. The next unit on the chain gets 10."
-                + " Kept free for other equipment: 4 to 9, 57.");
+            "The next unit gets address 10, above the highest in use. Free above it: 10 to 56, 58 to"
+                + " 247. Kept free for other equipment: 4 to 9, 57.");
   }
 
   @Test

@@ -47,6 +47,18 @@ public record Sheets(Map<String, String> files, List<Notification> notifications
     return sheets.files().values().iterator().next();
   }
 
+  /** The page with the materials and labels of one text. */
+  public static String materials(String text, Paper paper) {
+    Sheets sheets = of(Stream.of(SiteInput.text("example.yaml", text)), Measure.METRIC, paper);
+    return sheets.file("example-materials.html");
+  }
+
+  /** The page of one text for a line that does not work. */
+  public static String faults(String text, Paper paper) {
+    Sheets sheets = of(Stream.of(SiteInput.text("example.yaml", text)), Measure.METRIC, paper);
+    return sheets.file("example-faults.html");
+  }
+
   /** The sheets of the good samples. */
   public static Sheets ofSamples() {
     return of(inputs(SAMPLES.resolve("sites")), Measure.METRIC, Paper.A4);

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import nu.validator.client.SimpleCommandLineValidator;
+import org.headhouse.linter.report.Paper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +30,12 @@ class ValidHtmlTest {
     write("proved-", Papers.of(Papers.YEARLY, Papers.PROVED, Papers.line(20)));
     write("hostile-", Papers.of(Papers.YEARLY, Hostile.site()));
     Files.writeString(folder.resolve("hostile.html"), Sheets.html(Hostile.site()));
+    Files.writeString(
+        folder.resolve("hostile-faults.html"), Sheets.faults(Hostile.site(), Paper.A4));
+    Files.writeString(
+        folder.resolve("hostile-materials.html"), Sheets.materials(Hostile.site(), Paper.A4));
+    Files.writeString(
+        folder.resolve("bare-materials.html"), Sheets.materials("format: 1\n", Paper.LETTER));
     Files.writeString(folder.resolve("too-long.html"), Sheets.html(Hostile.tooLong()));
     Files.writeString(folder.resolve("bare.html"), Sheets.html("format: 1\n"));
   }

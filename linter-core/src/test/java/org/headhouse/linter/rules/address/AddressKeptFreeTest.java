@@ -92,21 +92,21 @@ class AddressKeptFreeTest {
         "[2] | 1 | 2 | 3 | \"Seedling North\" has address 2, and it is kept free:"
             + " other equipment on the line answers there, now or later; number the units in the"
             + " order of the chain, without 2 [address.kept-free]",
-        "[3-9] | 1 | 2 | 12 | no unit has the addresses 10 to 11: the next visit cannot tell a"
-            + " forgotten unit from a free address; give \"Hardening Bay\" address 10, and the"
-            + " units after it the next ones [address.gap]",
-        "[4-9] | 1 | 2 | 10 | no unit has address 3: the next visit cannot tell a"
-            + " forgotten unit from a free address; give \"Hardening Bay\" address 3, and the units"
-            + " after it the next ones [address.gap]",
+        "[3-9] | 1 | 2 | 12 | no unit has the addresses 10 to 11: on the next visit nobody can tell"
+            + " a spare address from a missing unit; give \"Hardening Bay\" address 10 and renumber"
+            + " those after it [address.gap]",
+        "[4-9] | 1 | 2 | 10 | no unit has address 3: on the next visit nobody can tell a spare"
+            + " address from a missing unit; give \"Hardening Bay\" address 3 and renumber those"
+            + " after it [address.gap]",
         "[4-9] | 1 | 2 | 12 | no unit has the addresses 3 to 11, also without those that are"
-            + " kept free: the next visit cannot tell a forgotten unit from a free address; give"
-            + " \"Hardening Bay\" address 3, and the units after it the next ones [address.gap]",
+            + " kept free: on the next visit nobody can tell a spare address from a missing unit;"
+            + " give \"Hardening Bay\" address 3 and renumber those after it [address.gap]",
         "[3-9] | 1 | 2 | 2 | give \"Hardening Bay\" address 10 [address.duplicate]",
         "[3-9] | 1 | 2 | 250 | give \"Hardening Bay\" address 10 [address.reserved]",
         "[3-255] | 1 | 2 | 250 | give \"Hardening Bay\" a line of its own [address.reserved]",
         "[3-255] | 1 | 2 | 3 | give \"Hardening Bay\" a line of its own [address.kept-free]",
         "[4-9] | 5 | 2 | 3 | give \"Propagation\" address 1 [head.address]",
-        "[3-9] | 1 | 10 | 2 | number the units in the order of the chain [address.order]"
+        "[3-9] | 1 | 10 | 2 | renumber them in chain order [address.order]"
       })
   void oneMistakeIsReportedOnce(String ranges, int head, int second, int third, String end)
       throws IOException {

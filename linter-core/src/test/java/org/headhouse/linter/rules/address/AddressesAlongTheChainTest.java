@@ -64,10 +64,10 @@ class AddressesAlongTheChainTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "1 3 4   | 3 | no unit has address 2:          | give \"Bay 2\" address 2, and the units",
-        "1 4 5   | 4 | no unit has the addresses 2 to 3: | give \"Bay 2\" address 2, and the units",
-        "1 2 4   | 4 | no unit has address 3:          | give \"Bay 3\" address 3, and the units",
-        "1 2 9 4 | 4 | no unit has address 3; there is another gap further on: | give \"Bay 4\" address 3, and the units",
+        "1 3 4   | 3 | no unit has address 2:          | give \"Bay 2\" address 2 and renumber those",
+        "1 4 5   | 4 | no unit has the addresses 2 to 3: | give \"Bay 2\" address 2 and renumber those",
+        "1 2 4   | 4 | no unit has address 3:          | give \"Bay 3\" address 3 and renumber those",
+        "1 2 9 4 | 4 | no unit has address 3; there is another gap further on: | give \"Bay 4\" address 3 and renumber those",
       })
   void theFirstGapIsReported(String addresses, String marked, String fact, String remedy) {
     assertReported("address.gap", of(addresses), marked, fact, remedy);
@@ -77,13 +77,13 @@ class AddressesAlongTheChainTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "1 3 2   | 2 | address 2 stands behind address 3",
-        "1 4 2 3 | 2 | address 2 stands behind address 4",
-        "1 2 4 3 | 3 | address 3 stands behind address 4",
-        "1 3 4 2 | 2 | address 2 stands behind address 4",
+        "1 3 2   | 2 | address 2 comes after address 3",
+        "1 4 2 3 | 2 | address 2 comes after address 4",
+        "1 2 4 3 | 3 | address 3 comes after address 4",
+        "1 3 4 2 | 2 | address 2 comes after address 4",
       })
   void theFirstOutOfOrderIsReported(String addresses, String marked, String fact) {
-    assertReported("address.order", of(addresses), marked, fact, "number the units in the order");
+    assertReported("address.order", of(addresses), marked, fact, "renumber them in chain order");
   }
 
   private static void assertReported(
@@ -204,8 +204,8 @@ class AddressesAlongTheChainTest {
         "address.gap   | 1 3 4 5 | no unit has address 2: |",
         "address.gap   | 1 3 4 6 | no unit has address 2; there is another gap further on: | no unit has address 5",
         "address.gap   | 1 3 5 7 | no unit has address 2; there are 2 other gaps further on: | no unit has address 4; no unit has address 6",
-        "address.order | 1 3 2 4 | stands behind address 3: | address 3 is used here, by \"Bay 2\"",
-        "address.order | 1 3 2 5 4 | stands behind address 3; it happens once more further on: | address 3 is used here, by \"Bay 2\"; address 4 stands behind address 5",
+        "address.order | 1 3 2 4 | comes after address 3 on the chain: | address 3 is used here, by \"Bay 2\"",
+        "address.order | 1 3 2 5 4 | comes after address 3 on the chain; it happens once more further on: | address 3 is used here, by \"Bay 2\"; address 4 comes after address 5",
       })
   void furtherOnesAreRelated(String rule, String addresses, String fact, String related) {
     LineCheck check = of(addresses);

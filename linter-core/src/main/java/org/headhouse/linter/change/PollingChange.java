@@ -1,0 +1,71 @@
+package org.headhouse.linter.change;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What changes in the list of devices that somebody asks and writes to.
+ *
+ * @param name the zone, or the device that is no unit
+ * @param from the address that it was asked at, or null
+ * @param to the address that it is asked at from now on, or null
+ * @param was the earlier name, where it is renamed; else null
+ */
+public record PollingChange(
+    Client client,
+    Kind kind,
+    String name,
+    @Nullable Integer from,
+    @Nullable Integer to,
+    @Nullable String was) {
+
+  /** Who asks. */
+  public enum Client {
+    SOFTWARE,
+    HEAD
+  }
+
+  /** What becomes of it. */
+  public enum Kind {
+    /** It is asked no more. */
+    DELETE,
+    /** It is not asked for a while. */
+    PAUSE,
+    /** It is asked from now on. */
+    ADD,
+    /** It is asked at another address, or again. */
+    MOVE,
+    RENAME
+  }
+
+  static PollingChange delete(Client client, String name, int from) {
+    return new PollingChange(client, Kind.DELETE, name, from, null, null);
+  }
+
+  static PollingChange pause(Client client, String name, @Nullable Integer from) {
+    return new PollingChange(client, Kind.PAUSE, name, from, null, null);
+  }
+
+  static PollingChange add(Client client, String name, int to) {
+    return new PollingChange(client, Kind.ADD, name, null, to, null);
+  }
+
+  static PollingChange move(
+      Client client, String name, @Nullable Integer from, @Nullable Integer to) {
+    return new PollingChange(client, Kind.MOVE, name, from, to, null);
+  }
+
+  static PollingChange rename(Client client, String was, String name) {
+    return new PollingChange(client, Kind.RENAME, name, null, null, was);
+  }
+
+  /** What undoes it. */
+  PollingChange undone() {
+    return switch (kind) {
+      case DELETE -> new PollingChange(client, Kind.ADD, name, null, from, null);
+      case ADD -> new PollingChange(client, Kind.DELETE, name, to, null, null);
+      case PAUSE -> move(client, name, null, from);
+      case MOVE -> from == null ? pause(client, name, to) : move(client, name, to, from);
+      case RENAME -> new PollingChange(client, kind, was == null ? name : was, null, null, name);
+    };
+  }
+}

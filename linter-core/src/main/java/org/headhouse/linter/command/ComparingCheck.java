@@ -1,0 +1,34 @@
+package org.headhouse.linter.command;
+
+import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.repository.SiteState;
+import org.headhouse.linter.revision.EarlierFiles;
+import org.headhouse.linter.revision.Revision;
+import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.SiteRun;
+
+/**
+ * A check that compares with an earlier revision. A class of its own, so that git's library is
+ * loaded only where one is named.
+ *
+ * @param all whether the run has all sites of their folder; else one that it lacks is not gone
+ * @param since the revision, as git takes it
+ */
+record ComparingCheck(SiteRun run, boolean all, String since) {
+
+  /** Makes a linter of its settings. */
+  @FunctionalInterface
+  interface Maker {
+    SiteLinter linter(SiteLinter.Builder builder) throws UserError;
+  }
+
+  CheckReport check(SiteLinter.Builder builder, Maker maker, Console console) throws UserError {
+    try (Revision revision = Revision.open(run.found().sites(), since, Command.CALLED)) {
+      SiteState earlier = new EarlierFiles(revision, run.found(), run.base()::shown).state();
+      return run.check(
+          maker.linter(all ? builder.beforeAll(earlier) : builder.before(earlier)), console);
+    }
+  }
+}

@@ -1,0 +1,35 @@
+package org.headhouse.linter.materials;
+
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Length;
+import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Side;
+import org.headhouse.linter.site.Site;
+
+/** Which unit of length a file uses. */
+final class SiteMeasure {
+  private int feet;
+  private int metres;
+
+  private SiteMeasure() {}
+
+  /** Feet where more of its lengths are in feet than in metres. */
+  static Measure of(Site site) {
+    SiteMeasure counts = new SiteMeasure();
+    for (ChainItem item : site.items()) {
+      counts.add(item.cableToNext());
+      counts.add(item.connection(Side.IN).stub());
+    }
+    return counts.feet > counts.metres ? Measure.US : Measure.METRIC;
+  }
+
+  private void add(Setting<Length> setting) {
+    Length length = setting.orNull();
+    if (length != null && length.written().endsWith(Measure.US.unit())) {
+      feet++;
+    } else if (length != null) {
+      metres++;
+    }
+  }
+}

@@ -1,0 +1,13 @@
+/**
+ * What has to be bought, cut and carried for a line, or for a change of it: cable, terminators,
+ * bias resistors, communication modules, surge protectors, repeaters and converters.
+ *
+ * <p>Each is counted from what the file says of one place. What the file does not say is named, and
+ * never counted as none. Words for people and forms of files are in {@code report}.
+ *
+ * <p>Stable: names and meanings stay within a major version.
+ */
+@NullMarked
+package org.headhouse.linter.materials;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,47 @@
+package org.headhouse.linter.report.sheet;
+
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A site whose line is due to be proved again.
+ *
+ * @param when in words
+ */
+record DueProof(String link, String title, String customer, String when) {
+  /** Time enough to arrange a visit (common practice, no source). */
+  static final Period AHEAD = Period.ofMonths(3);
+
+  /** The earliest first; then the sites of which nobody knows when they were proved. */
+  static List<DueProof> of(List<IndexRow> rows, LocalDate today, Period every) {
+    List<DueProof> due = new ArrayList<>();
+    if (every.isZero()) {
+      return due;
+    }
+    rows.stream()
+        .filter(row -> row.nextProof() != null)
+        .filter(row -> !day(row).isAfter(today.plus(AHEAD)))
+        .sorted(Comparator.comparing(DueProof::day))
+        .forEach(row -> due.add(of(row, words(row, today))));
+    rows.stream()
+        .filter(IndexRow::isProofUnknown)
+        .forEach(row -> due.add(of(row, "the day of the last proof is not known")));
+    return due;
+  }
+
+  private static LocalDate day(IndexRow row) {
+    return Objects.requireNonNull(row.nextProof());
+  }
+
+  private static String words(IndexRow row, LocalDate today) {
+    return row.isOverdue(today) ? "overdue since " + row.nextProof() : "due on " + row.nextProof();
+  }
+
+  private static DueProof of(IndexRow row, String when) {
+    return new DueProof(row.link(), row.title(), row.customer(), when);
+  }
+}

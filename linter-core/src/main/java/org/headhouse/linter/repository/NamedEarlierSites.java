@@ -1,0 +1,25 @@
+package org.headhouse.linter.repository;
+
+import org.headhouse.linter.check.EarlierSites;
+import org.headhouse.linter.site.Site;
+import org.headhouse.linter.stability.Internal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The sites of an earlier state, for a check of some sites of the later one.
+ *
+ * @param state the earlier state
+ */
+@Internal
+public record NamedEarlierSites(SiteState state) implements EarlierSites {
+
+  @Override
+  public @Nullable Site of(Site later) {
+    return state.earlier(later);
+  }
+
+  @Override
+  public String name() {
+    return state.name();
+  }
+}

@@ -1,0 +1,36 @@
+package org.headhouse.linter.rules.segment;
+
+import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.figures.SegmentRinging;
+import org.headhouse.linter.figures.Shown;
+
+/** What a reflection does on a segment, beside the result that reports its cause. */
+public final class EdgeWords {
+  private EdgeWords() {}
+
+  /**
+   * A clause to follow the reason: {@code " (harmless at 9600 bit/s as computed: settled after 3.1
+   * µs of a bit of 104 µs)"}; empty where that cannot be computed.
+   */
+  public static String of(SegmentLine line) {
+    SegmentRinging ringing = ComputedSegment.of(line) == null ? null : line.ringing();
+    Double bit = ringing == null ? null : ringing.bitSeconds();
+    if (ringing == null || bit == null) {
+      return "";
+    }
+    double settled = ringing.settling().seconds();
+    boolean harmless = settled <= SegmentRinging.middleSeconds(bit);
+    String ofBit =
+        (Double.isFinite(settled) ? " after " + Shown.micros(settled) : " at no time")
+            + " of a bit of "
+            + Shown.micros(bit);
+    return harmless
+        ? " (harmless at " + ringing.baud() + " bit/s as computed: settled" + ofBit + ")"
+        : " (not harmless at "
+            + ringing.baud()
+            + " bit/s: settled only"
+            + ofBit
+            + ", and a receiver"
+            + " looks at the middle)";
+  }
+}

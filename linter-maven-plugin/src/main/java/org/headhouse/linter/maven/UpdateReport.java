@@ -1,0 +1,89 @@
+package org.headhouse.linter.maven;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.change.Consequence;
+import org.headhouse.linter.change.FieldWork;
+import org.headhouse.linter.change.SiteChange;
+import org.headhouse.linter.draft.SiteUpdate;
+import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.report.TextReport;
+import org.headhouse.linter.repository.SiteState;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.SharedSettings;
+
+/**
+ * Reports what a list changes in a site: the difference, what the site is like with it, and what it
+ * makes stale, which somebody has to renew.
+ */
+final class UpdateReport {
+  private final SiteUpdate.Made update;
+  private final SharedSettings shared;
+  private final Console console;
+
+  UpdateReport(SiteUpdate.Made update, SharedSettings shared, Console console) {
+    this.update = update;
+    this.shared = shared;
+    this.console = console;
+  }
+
+  static boolean isChanged(SiteUpdate.Made update) {
+    return !Arrays.equals(update.before(), update.after());
+  }
+
+  void print() throws MojoExecutionException, UserError {
+    for (SiteUpdate.Remark remark : update.remarks()) {
+      console.report(remark.level(), TextReport.printable(update.path() + ": " + remark.text()));
+    }
+    if (!isChanged(update)) {
+      note(update.path() + " has all that the list says");
+      return;
+    }
+    if (shared.mayShow(update.path())) {
+      UnifiedDiff.of(update.path(), update.before(), update.after()).forEach(this::note);
+    }
+    SiteState before = state(update.before());
+    SiteLinter linter = PluginLinterFactory.build(shared.builder().before(before));
+    consequences(linter.changes(before, state(update.after())));
+    note("With the difference, " + update.path() + " has these results:");
+    new ConsoleReport(console, Level.NOTE).print(linter.check(Stream.of(input(update.after()))));
+  }
+
+  private void consequences(List<SiteChange> changes) {
+    for (SiteChange change : changes) {
+      if (change instanceof SiteChange.Changed changed) {
+        for (Consequence consequence : changed.consequences()) {
+          console.report(
+              consequence.kind() == Consequence.Kind.RECORD ? Level.WARNING : Level.NOTE,
+              TextReport.printable("Also to do: " + consequence.text()));
+        }
+        if (changed.work() instanceof FieldWork.Plan plan && !plan.steps().isEmpty()) {
+          note("Goal changes has the order of the work, once the difference is taken");
+        }
+      }
+    }
+  }
+
+  private void note(String line) {
+    console.report(Level.NOTE, TextReport.printable(line));
+  }
+
+  private SiteState state(byte[] bytes) throws UserError {
+    try {
+      return SiteState.of(Stream.of(input(bytes)), shared.deviceTypes());
+    } catch (IOException unreadable) {
+      throw UserError.of("the device types cannot be read", unreadable);
+    }
+  }
+
+  private SiteInput input(byte[] bytes) {
+    return new SiteInput(update.path(), most -> bytes);
+  }
+}

@@ -1,0 +1,91 @@
+package org.headhouse.linter.maven;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the goal writes, and with what slack. */
+class ReportMojoTest {
+  @TempDir private Path folder = Path.of("");
+
+  @BeforeEach
+  void repository() throws IOException {
+    Files.createDirectory(folder.resolve("sites"));
+    Files.writeString(folder.resolve("sites/elm-row.yaml"), ElmRow.SITE);
+    Files.writeString(
+        folder.resolve("sites/fern-dell.yaml"), ElmRow.SITE.replace("site: elm-row", "site: x"));
+  }
+
+  private GoalRun run() {
+    return new GoalRun(new ReportMojo(), folder);
+  }
+
+  private List<String> lines(String file) throws IOException {
+    return List.of(Files.readString(folder.resolve("target").resolve(file)).split("\r\n"));
+  }
+
+  private List<String> written() throws IOException {
+    try (Stream<Path> files = Files.list(folder.resolve("target"))) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void nothingButTheFilesThatAreDescribed() throws Exception {
+    run().execute();
+    assertThat(written())
+        .containsExactly(
+            "elm-row-faults.html",
+            "elm-row-materials.html",
+            "elm-row-zones.csv",
+            "elm-row.html",
+            "figures.json",
+            "index.html",
+            "inventory.csv",
+            "materials.csv",
+            "x-faults.html",
+            "x-materials.html",
+            "x-zones.csv",
+            "x.html");
+    // Three units of each site, after the headings.
+    assertThat(lines("inventory.csv")).hasSize(1 + 3 + 3);
+    // 40 m and 40 m, and a tenth of them.
+    assertThat(lines("materials.csv")).anyMatch(line -> line.endsWith(",80,m,88,yes,"));
+  }
+
+  @Test
+  void anotherSlackIsAdded() throws Exception {
+    run().with("slack", "25 %").execute();
+    assertThat(lines("materials.csv")).anyMatch(line -> line.endsWith(",80,m,100,yes,"));
+    assertThat(Files.readString(folder.resolve("target/elm-row-materials.html")))
+        .contains("100 m", "25 % more for slack");
+  }
+
+  @Test
+  void aSlackThatIsNoneIsRefusedBeforeAnythingIsWritten() {
+    assertThatThrownBy(run().with("slack", "a lot")::execute)
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessage(
+            "linter.slack cannot be \"a lot\": set a number of percent from 0 to 100, such as 10");
+    assertThat(folder.resolve("target")).doesNotExist();
+  }
+
+  /** The file that cannot be written is named, and not one that is written at the same time. */
+  @Test
+  void aFileThatCannotBeWrittenIsNamed() throws Exception {
+    Files.createDirectories(folder.resolve("target/inventory.csv/taken"));
+    assertThatThrownBy(run()::execute)
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessageContaining("inventory.csv cannot be written");
+    assertThat(written()).doesNotContain("figures.json");
+  }
+}
