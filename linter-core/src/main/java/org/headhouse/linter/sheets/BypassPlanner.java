@@ -55,13 +55,17 @@ final class BypassPlanner {
 
   private Bypass of(Site site, Unit unit, Set<String> known) {
     LineSettings line = site.line().orNull();
-    Termination termination = unit.termination().orNull();
-    boolean terminated = termination != null && termination.isFitted();
+    String terminator =
+        unit.termination()
+            .optional()
+            .filter(Termination::isFitted)
+            .map(Termination::written)
+            .orElse("");
     boolean biased = line != null && WithoutUnit.hasBias(line, unit);
     boolean drained = !groundEverywhere && WithoutUnit.hasDrain(unit);
     boolean end = unit.index() == 0 || unit.index() == site.items().size() - 1;
     List<ChainItem> neighbours = neighbours(site, unit);
-    boolean moves = terminated || biased || drained;
+    boolean moves = !terminator.isEmpty() || biased || drained;
     if (unit.isHead() || neighbours.isEmpty() || !(moves || end)) {
       return bypass(unit, end, "", "", false, false, true, List.of());
     }
@@ -82,7 +86,7 @@ final class BypassPlanner {
         unit,
         end,
         neighbour.name().or("item " + (neighbour.index() + 1)),
-        terminated ? termination.written() : "",
+        terminator,
         biased,
         drained,
         best.isComputed(),
