@@ -44,16 +44,22 @@ class ReportMojoTest {
     run().execute();
     assertThat(written())
         .containsExactly(
+            "elm-row-certificate.html",
             "elm-row-faults.html",
             "elm-row-materials.html",
+            "elm-row-night-card.html",
+            "elm-row-yearly.html",
             "elm-row-zones.csv",
             "elm-row.html",
             "figures.json",
             "index.html",
             "inventory.csv",
             "materials.csv",
+            "x-certificate.html",
             "x-faults.html",
             "x-materials.html",
+            "x-night-card.html",
+            "x-yearly.html",
             "x-zones.csv",
             "x.html");
     // Three units of each site, after the headings.
