@@ -35,6 +35,7 @@ import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SheetRequest;
 import org.headhouse.linter.report.SiteHistory;
 import org.headhouse.linter.report.SiteSheet;
 import org.headhouse.linter.repository.AllEarlierSites;
@@ -265,22 +266,15 @@ public final class SiteLinter {
       Paper paper,
       Slack slack,
       Consumer<SiteSheet> taker) {
-    return sheets(inputs, measure, paper, slack, SiteHistory.NONE, taker);
+    return sheets(
+        inputs, new SheetRequest(measure, paper, slack, SiteHistory.NONE, false), taker);
   }
 
-  /**
-   * The same with what is known of earlier states of the files, so that a certificate has earlier
-   * proofs, and says where the line was changed after its record.
-   */
+  /** The same with what the history of the files says, and with bundles where they are wanted. */
   @Internal
   public SheetReport sheets(
-      Stream<SiteInput> inputs,
-      Measure measure,
-      Paper paper,
-      Slack slack,
-      SiteHistory history,
-      Consumer<SiteSheet> taker) {
-    return new SheetRun(context, measure, paper, slack, history, taker).over(inputs.iterator());
+      Stream<SiteInput> inputs, SheetRequest request, Consumer<SiteSheet> taker) {
+    return new SheetRun(context, request, taker).over(inputs.iterator());
   }
 
   /** The settings of a linter; each has a default. */

@@ -83,7 +83,7 @@ class ArchitectureTest {
     "report.sheet, source result yaml site proof change figures line materials report diagnosis",
     "settings, source result site figures rule rules policy check draft baseline",
     "batch, source result site figures check fix baseline settings diagnosis",
-    "sheets, source result site proof change figures line rule rules policy check diagram report settings batch materials",
+    "sheets, source result yaml site proof change figures line rule rules policy check diagram report settings batch materials",
     "repository, source result site change rules check batch materials",
     "files, source"
   })

@@ -1,5 +1,6 @@
 package org.headhouse.linter.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.SiteFigures;
 
@@ -31,5 +32,14 @@ public record SiteSheet(
   public SiteSheet {
     papers = List.copyOf(papers);
     inventory = List.copyOf(inventory);
+  }
+
+  /** All files that belong to the site, in the order in which people need them. */
+  public List<SheetFile> files() {
+    List<SheetFile> files = new ArrayList<>();
+    files.add(new SheetFile(page, html));
+    files.add(new SheetFile(zonesFile, zones));
+    files.addAll(papers);
+    return files;
   }
 }

@@ -1,6 +1,7 @@
 package org.headhouse.linter.sheets;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ final class SeveralSites {
   private final SheetSettings settings;
   private final Map<String, List<CoverRow>> byCustomer = new LinkedHashMap<>();
   private final List<DueEntry> due = new ArrayList<>();
+  private final Map<String, String> covers = new HashMap<>();
 
   SeveralSites(SheetSettings settings) {
     this.settings = settings;
@@ -51,13 +53,19 @@ final class SeveralSites {
     byCustomer.forEach(
         (customer, rows) -> {
           if (rows.size() > 1) {
-            files.add(
-                new SheetFile(names.takeCover(customer), CoverPage.html(customer, rows, settings)));
+            String cover = names.takeCover(customer);
+            covers.put(customer, cover);
+            files.add(new SheetFile(cover, CoverPage.html(customer, rows, settings)));
           }
         });
     if (!due.isEmpty()) {
       files.add(new SheetFile(DueCalendar.FILE, DueCalendar.of(due, settings.date())));
     }
     return files;
+  }
+
+  /** The names of the covers among these files, by customer. */
+  Map<String, String> covers() {
+    return covers;
   }
 }

@@ -35,6 +35,13 @@ public final class ReportMojo extends SitesMojo {
   @Parameter(property = "linter.slack", defaultValue = "10")
   private String slack = "10";
 
+  /**
+   * Whether the papers of each customer are put into one ZIP file as well, which can be sent: those
+   * of a site without a customer have one of their own. Nothing of other customers is in it.
+   */
+  @Parameter(property = "linter.bundle", defaultValue = "false")
+  private boolean bundle;
+
   @Override
   ReportRequest request() throws UserError {
     return new ReportRequest(
@@ -42,6 +49,7 @@ public final class ReportMojo extends SitesMojo {
         output(),
         EnumParameter.of("linter.units", units, Measure.values(), Measure::word),
         EnumParameter.of("linter.paper", paper, Paper.values(), Paper::word),
-        SlackParameter.of("linter.slack", slack));
+        SlackParameter.of("linter.slack", slack),
+        bundle);
   }
 }

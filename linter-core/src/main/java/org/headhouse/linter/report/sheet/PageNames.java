@@ -22,6 +22,7 @@ public final class PageNames {
   private static final String MATERIALS = "-materials";
   private static final String FAULTS = "-faults";
   private static final String COVER = "-cover";
+  private static final String BUNDLE = "-bundle";
 
   /** What follows the name of a site in the names of its pages. */
   private static final List<String> ENDS =
@@ -55,6 +56,14 @@ public final class PageNames {
   /** The file of the page over the sites of a customer. Taken once all sites have their names. */
   public String takeCover(String customer) {
     return take(customer, List.of(COVER)) + COVER + ".html";
+  }
+
+  /**
+   * The name of the bundle of a customer, or of a site that is known by its page. Names of bundles
+   * are apart from those of pages.
+   */
+  public String takeBundle(String owner) {
+    return take(owner, List.of(BUNDLE)) + BUNDLE;
   }
 
   private String take(String wanted, List<String> ends) {

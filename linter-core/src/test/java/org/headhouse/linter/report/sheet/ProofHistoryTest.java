@@ -13,6 +13,7 @@ import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.FileHistory;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetFile;
+import org.headhouse.linter.report.SheetRequest;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
@@ -38,10 +39,8 @@ class ProofHistoryTest {
     Papers.linter(Papers.YEARLY)
         .sheets(
             Stream.of(SiteInput.text("proved.yaml", now)),
-            Measure.METRIC,
-            Paper.A4,
-            Slack.USUAL,
-            (file, content) -> history,
+            new SheetRequest(
+                Measure.METRIC, Paper.A4, Slack.USUAL, (file, content) -> history, false),
             sheet -> papers.addAll(sheet.papers()));
     return Jsoup.parse(new String(papers.get(0).content(), UTF_8));
   }
