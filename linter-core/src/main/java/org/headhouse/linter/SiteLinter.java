@@ -266,8 +266,7 @@ public final class SiteLinter {
       Paper paper,
       Slack slack,
       Consumer<SiteSheet> taker) {
-    return sheets(
-        inputs, new SheetRequest(measure, paper, slack, SiteHistory.NONE, false), taker);
+    return sheets(inputs, new SheetRequest(measure, paper, slack, SiteHistory.NONE, false), taker);
   }
 
   /** The same with what the history of the files says, and with bundles where they are wanted. */

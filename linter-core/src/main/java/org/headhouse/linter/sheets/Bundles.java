@@ -94,8 +94,7 @@ final class Bundles {
       sheets.add(cover);
     }
     List<SheetFile> further = new ArrayList<>(content.sites);
-    byte[] types =
-        UsedDeviceTypes.of(context.types(), content.types, context.settings().limits());
+    byte[] types = UsedDeviceTypes.of(context.types(), content.types, context.settings().limits());
     if (types != null) {
       further.add(new SheetFile(TYPES, types));
     }

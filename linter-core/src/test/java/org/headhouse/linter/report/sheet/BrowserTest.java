@@ -243,7 +243,8 @@ class BrowserTest {
   /** Four units take eight pages, of which the last is that of the cards. */
   @Test
   void aSmallSiteTakesFewPages() throws Exception {
-    try (PDDocument pdf = browser.print(Papers.of(Papers.YEARLY, Papers.PROVED).file("proved.html"))) {
+    try (PDDocument pdf =
+        browser.print(Papers.of(Papers.YEARLY, Papers.PROVED).file("proved.html"))) {
       assertThat(pdf.getNumberOfPages()).isLessThanOrEqualTo(8);
       assertThat(new Printed(pdf.getNumberOfPages()).getText(pdf)).contains("7. Set-up cards");
     }
