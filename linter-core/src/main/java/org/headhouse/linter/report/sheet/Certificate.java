@@ -49,19 +49,20 @@ record Certificate(
         .filter(unit -> !VentWords.mayMove(unit))
         .forEach(unit -> still.add(PlainText.name(unit)));
     ProofHistory history = facts.provenance().history();
+    CertificateVerdict verdict = CertificateVerdict.of(facts, settings);
     return new Certificate(
         name,
         PageFrame.ofSite(name, facts.revision(), settings.paper()),
         SheetHead.title(site),
         PlainText.name(site.customer().or("")),
-        CertificateVerdict.of(facts, settings),
-        HouseProof.of(site),
+        verdict,
+        HouseProof.of(facts),
         SpokenText.names(still, MOST_STILL),
         ProofRow.of(site, history),
         history(history),
         AcceptedException.of(facts, settings),
         settings.notJudged(),
-        due(facts, settings),
+        due(facts, settings, verdict.isProved()),
         VoidingChanges.words(true),
         VoidingChanges.words(false),
         origin(facts, settings),
@@ -79,10 +80,13 @@ record Certificate(
             + " missing here.";
   }
 
-  private static List<String> due(SiteFacts facts, SheetSettings settings) {
+  private static List<String> due(SiteFacts facts, SheetSettings settings, boolean isProved) {
     List<String> due = new ArrayList<>();
     LocalDate next = facts.proof().next();
-    if (next != null) {
+    if (!isProved) {
+      due.add(
+          "The line is to be proved now: nobody can rely on it before, whatever was due later.");
+    } else if (next != null) {
       boolean over = next.isBefore(settings.date());
       due.add(
           "The whole line "

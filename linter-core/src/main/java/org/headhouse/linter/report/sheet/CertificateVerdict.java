@@ -63,6 +63,11 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
     exceptions = List.copyOf(exceptions);
   }
 
+  /** Whether the line counts as proved, with exceptions or without. */
+  boolean isProved() {
+    return heading != Heading.NOT_PROVED;
+  }
+
   static CertificateVerdict of(SiteFacts facts, SheetSettings settings) {
     List<String> reasons = new ArrayList<>();
     Site site = facts.site();

@@ -10,33 +10,33 @@ import org.headhouse.linter.site.Site;
  *
  * @param link to its certificate
  * @param heading of its certificate
- * @param proved when and by whom; empty where nobody has
- * @param due when it is to be proved again; empty where no day is set
+ * @param isProved whether it counts as proved, with exceptions or without
+ * @param last when the record was written last, and by whom; empty where there is none
+ * @param due when it is to be proved again
  */
-public record CoverRow(String link, String title, String heading, String proved, String due) {
+public record CoverRow(
+    String link, String title, String heading, boolean isProved, String last, String due) {
 
   /** The line of a site whose page has a name. */
   public static CoverRow of(SiteFacts facts, String name, SheetSettings settings) {
     Site site = facts.site();
     LocalDate due = facts.proof().next();
+    CertificateVerdict verdict = CertificateVerdict.of(facts, settings);
+    String later = due == null ? "no day is set" : SpokenText.day(due);
     return new CoverRow(
         PageNames.link(PageNames.certificate(name)),
         SheetHead.title(site),
-        CertificateVerdict.of(facts, settings).heading().words(),
-        site.commissioning().optional().map(CoverRow::proved).orElse(""),
-        due == null ? "" : SpokenText.day(due));
+        verdict.heading().words(),
+        verdict.isProved(),
+        site.commissioning().optional().map(CoverRow::last).orElse(""),
+        verdict.isProved() ? later : "now");
   }
 
-  private static String proved(Commissioning commissioning) {
+  private static String last(Commissioning commissioning) {
     ProvingRecord last = commissioning.records().get(commissioning.records().size() - 1);
     LocalDate day = last.dayOrNull();
     return (day == null ? "no date" : SpokenText.day(day))
         + ", by "
         + PlainText.name(last.by().or("nobody"));
-  }
-
-  /** Whether it counts as proved, with exceptions or without. */
-  boolean isProved() {
-    return !heading.equals(CertificateVerdict.Heading.NOT_PROVED.words());
   }
 }

@@ -42,7 +42,7 @@ public final class DueCalendar {
   }
 
   private void event(DueEntry entry, LocalDate today) {
-    LocalDate proved = entry.proved();
+    LocalDate recorded = entry.recorded();
     line("BEGIN", "VEVENT");
     line("UID", entry.uid());
     line("DTSTAMP", date(today) + "T000000Z");
@@ -51,7 +51,11 @@ public final class DueCalendar {
     line(
         "DESCRIPTION",
         escaped(
-            (proved == null ? "" : "Proved last on " + SpokenText.day(proved) + ".\n")
+            (recorded == null ? "" : "Last record: " + SpokenText.day(recorded) + ".\n")
+                + (entry.isProved()
+                    ? ""
+                    : "Not proved when this was made: see its certificate, and do not wait for"
+                        + " this day.\n")
                 + "Take the yearly sheet along: "
                 + entry.sheet()));
     line("TRANSP", "TRANSPARENT");

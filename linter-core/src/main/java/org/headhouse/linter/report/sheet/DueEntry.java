@@ -10,11 +10,17 @@ import org.jspecify.annotations.Nullable;
  * The day on which a line is to be proved again; small, as one is kept for every site.
  *
  * @param uid the same each time the calendar is made, and another for each site
- * @param proved the day on which the whole line was proved last
+ * @param recorded the day of the record of the whole line
+ * @param isProved whether its certificate says that it is proved
  * @param sheet the file to take along
  */
 public record DueEntry(
-    String uid, String title, LocalDate day, @Nullable LocalDate proved, String sheet) {
+    String uid,
+    String title,
+    LocalDate day,
+    @Nullable LocalDate recorded,
+    boolean isProved,
+    String sheet) {
 
   /** That of a site whose page has a name; null where the policy sets no period. */
   public static @Nullable DueEntry of(SiteFacts facts, String name, SheetSettings settings) {
@@ -29,6 +35,7 @@ public record DueEntry(
         SheetHead.title(site),
         due,
         facts.proof().day(),
+        CertificateVerdict.of(facts, settings).isProved(),
         PageNames.yearly(name));
   }
 }

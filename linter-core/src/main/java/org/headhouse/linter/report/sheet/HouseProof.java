@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What was seen of the vents of one unit, or of several of which the same was seen.
@@ -21,29 +21,61 @@ record HouseProof(String house, String wind, String lost) {
   private static final int MOST_SINGLE = 48;
 
   private static final String NOT_SEEN = "not seen";
+  private static final String EARLIER = "seen in an earlier state of the line only";
 
   /** Of the units that move vents, and of those of which the file does not say. */
-  static List<HouseProof> of(Site site) {
-    LastSeen last = LastSeen.of(site);
+  static List<HouseProof> of(SiteFacts facts) {
+    Site site = facts.site();
+    Seen seen = new Seen(facts);
     List<Unit> moving = site.units().stream().filter(VentWords::mayMove).toList();
     return moving.size() > MOST_SINGLE
-        ? together(moving, last)
+        ? together(moving, seen)
         : moving.stream()
             .map(
                 unit ->
                     new HouseProof(
                         PlainText.name(unit),
-                        wind(last.of(Proof.Kind.STORM_RESPONSE, unit)),
-                        lost(last.of(Proof.Kind.STALE_RESPONSE, unit))))
+                        seen.wind(unit),
+                        seen.of(Proof.Kind.STALE_RESPONSE, unit)))
             .toList();
   }
 
-  private static String wind(LastSeen.@Nullable Seen seen) {
-    if (seen == null) {
-      return NOT_SEEN;
+  /**
+   * What the record says of the line as it is now: that of a line that is planned again, or was
+   * changed after it, says nothing of what was changed.
+   */
+  private static final class Seen {
+    private final LastSeen last;
+    private final boolean isInUse;
+    private final List<Proof> lapsed;
+
+    Seen(SiteFacts facts) {
+      last = LastSeen.of(facts.site());
+      isInUse = facts.site().stage().is(Stage.COMMISSIONED);
+      lapsed = facts.provenance().history().unproved();
     }
-    String time = seen.closedIn().isEmpty() ? "" : ", in " + SpokenText.quantity(seen.closedIn());
-    return "seen to close" + (time.isEmpty() ? ", not timed" : time);
+
+    String of(Proof.Kind kind, Unit unit) {
+      if (last.of(kind, unit) == null) {
+        return NOT_SEEN;
+      }
+      String name = unit.name().or("");
+      boolean hasLapsed =
+          lapsed.stream().anyMatch(proof -> proof.kind() == kind && proof.at().equals(name));
+      return isInUse && !hasLapsed ? "seen to close" : EARLIER;
+    }
+
+    String wind(Unit unit) {
+      String words = of(Proof.Kind.STORM_RESPONSE, unit);
+      LastSeen.Seen response = last.of(Proof.Kind.STORM_RESPONSE, unit);
+      if (response == null || words.equals(EARLIER)) {
+        return words;
+      }
+      return words
+          + (response.closedIn().isEmpty()
+              ? ", not timed"
+              : ", in " + SpokenText.quantity(response.closedIn()));
+    }
   }
 
   /** As short as a list of many houses needs it, under a sentence that says what was seen. */
@@ -58,17 +90,14 @@ record HouseProof(String house, String wind, String lost) {
         .replace("seen to close", "seen");
   }
 
-  private static String lost(LastSeen.@Nullable Seen seen) {
-    return seen == null ? NOT_SEEN : "seen to close";
-  }
-
-  private static List<HouseProof> together(List<Unit> units, LastSeen last) {
+  private static List<HouseProof> together(List<Unit> units, Seen seen) {
     Map<List<String>, List<String>> names = new LinkedHashMap<>();
     for (Unit unit : units) {
-      String wind = last.of(Proof.Kind.STORM_RESPONSE, unit) == null ? NOT_SEEN : "seen to close";
       names
           .computeIfAbsent(
-              List.of(wind, lost(last.of(Proof.Kind.STALE_RESPONSE, unit))),
+              List.of(
+                  seen.of(Proof.Kind.STORM_RESPONSE, unit),
+                  seen.of(Proof.Kind.STALE_RESPONSE, unit)),
               same -> new ArrayList<>())
           .add(PlainText.name(unit));
     }

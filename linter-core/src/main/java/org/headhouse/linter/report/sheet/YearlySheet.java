@@ -16,7 +16,8 @@ import org.headhouse.linter.site.SurgeProtection;
  * what is acceptable, with room for what is found.
  *
  * @param name of the page of the site, without its ending
- * @param last when and by whom the line was proved last, with which meter, and when it is due
+ * @param last of which day and by whom the record of the line is, with which meter, and when it is
+ *     due
  * @param scope what there is at the site
  * @param measurements of the line as it is in use
  * @param units in the order of the chain
@@ -59,11 +60,11 @@ record YearlySheet(
     List<Fact> last = new ArrayList<>();
     Commissioning commissioning = site.commissioning().orNull();
     if (commissioning == null) {
-      last.add(new Fact("Proved last", "never, as far as the file says"));
+      last.add(new Fact("Last record", "none"));
     } else {
       ProvingRecord whole = WholeLineProof.record(site, commissioning);
       LocalDate day = whole.dayOrNull();
-      last.add(new Fact("Proved last", day == null ? "no date" : SpokenText.day(day)));
+      last.add(new Fact("Last record", day == null ? "no date" : SpokenText.day(day)));
       last.add(new Fact("By", PlainText.name(whole.by().or("nobody"))));
       whole
           .meter()

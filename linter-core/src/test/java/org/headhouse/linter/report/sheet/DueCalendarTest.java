@@ -24,7 +24,8 @@ class DueCalendarTest {
   private static byte[] calendar(String... titles) {
     List<DueEntry> entries = new ArrayList<>();
     for (String title : titles) {
-      entries.add(new DueEntry("uid-" + entries.size(), title, DAY, TODAY, "a, b; c-yearly.html"));
+      entries.add(
+          new DueEntry("uid-" + entries.size(), title, DAY, TODAY, true, "a, b; c-yearly.html"));
     }
     return DueCalendar.of(entries, TODAY);
   }
@@ -56,7 +57,7 @@ class DueCalendarTest {
     assertThat(event.getSummary().getValue()).isEqualTo("Prove the line again: " + title);
     assertThat(event.getDescription().getValue())
         .isEqualTo(
-            "Proved last on 25 November 2026.\nTake the yearly sheet along: a, b; c-yearly.html");
+            "Last record: 25 November 2026.\nTake the yearly sheet along: a, b; c-yearly.html");
     assertThat(event.getDateStart().getValue().hasTime()).isFalse();
     assertThat(
             event
