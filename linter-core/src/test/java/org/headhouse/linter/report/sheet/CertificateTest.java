@@ -195,8 +195,35 @@ class CertificateTest {
     assertThat(cover.expectFirst(".lead").text()).startsWith("1 of 2 lines is proved.");
     assertThat(cover.select("tbody td:nth-child(2)").eachText())
         .containsExactly("Proved", "Not proved");
+    assertThat(cover.select("tbody td:nth-child(4)").eachText())
+        .containsExactly("14 March 2027", "now");
     assertThat(cover.select("a").eachAttr("href"))
         .contains("proved-certificate.html", "other-certificate.html");
+  }
+
+  /**
+   * A line that is not proved is due now, whatever day the policy gives, and nobody signs for it.
+   */
+  @Test
+  void whatIsNotProvedIsDueNow() {
+    Document page = Papers.certificate(Papers.PROVED.replace("by: Robin Oakfield", "by: tbd"));
+    assertThat(page.expectFirst("h1").text()).isEqualTo("Not proved");
+    assertThat(page.text())
+        .contains("The line is to be proved now", "Who has read that it is not proved")
+        .doesNotContain("to be proved again by", "Who proved the line");
+    assertThat(Papers.certificate(Papers.PROVED).text())
+        .contains("is to be proved again by 14 March 2027", "Who proved the line");
+  }
+
+  /** The record of a line that is planned again was made of another state of it. */
+  @Test
+  void aPlannedLineHasNothingSeen() {
+    Document page =
+        Papers.certificate(Papers.PROVED.replace("stage: commissioned", "stage: planned"));
+    assertThat(page.select("tbody").get(1).select("td").eachText())
+        .hasSize(2 * 4)
+        .containsOnly("seen in an earlier state of the line only");
+    assertThat(page.text()).doesNotContain("seen to close");
   }
 
   /** The page of one site never takes the place of a paper of another. */

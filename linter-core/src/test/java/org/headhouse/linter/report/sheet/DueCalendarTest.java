@@ -113,6 +113,16 @@ class DueCalendarTest {
         .isEqualTo(Papers.of(Papers.YEARLY, Papers.PROVED, planned, later).file("due.ics"));
   }
 
+  /** A day a year ahead is no reason to wait with a line that nobody proved. */
+  @Test
+  void anEntrySaysThatALineIsNotProved() {
+    String unsigned = Papers.PROVED.replace("by: Robin Oakfield", "by: tbd");
+    VEvent event =
+        read(Papers.of(Papers.YEARLY, unsigned).file("due.ics").getBytes(UTF_8)).getEvents().get(0);
+    assertThat(event.getDescription().getValue())
+        .contains("Not proved when this was made: see its certificate, and do not wait");
+  }
+
   @Test
   void withoutAPeriodThereIsNoCalendar() {
     assertThat(Papers.of("format: 1\nrule-set: 1\n", Papers.PROVED).files())

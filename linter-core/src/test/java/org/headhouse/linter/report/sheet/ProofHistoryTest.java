@@ -71,6 +71,11 @@ class ProofHistoryTest {
         .contains(
             "The line was changed after its record, and nobody proved the change.",
             "Nobody saw lost readings close the vents at Head House.");
+    assertThat(page.select("tbody").get(1).select("tr").eachText())
+        .startsWith(
+            "Head House seen in an earlier state of the line only"
+                + " seen in an earlier state of the line only",
+            "House 2 seen to close, in 62 seconds seen to close");
   }
 
   @Test
