@@ -24,6 +24,19 @@ assert american.contains('size: letter;') && american.contains(' ft')
 assert new File(basedir, 'target/linter/materials.csv').getText('UTF-8').contains(',40,m,44,yes,')
 assert new File(basedir, 'target/settings-inside/materials.csv').getText('UTF-8').contains(',40,m,50,yes,')
 assert new File(basedir, 'target/linter/inventory.csv').getText('UTF-8').split('\r\n').size() == 1 + 4
+// One file to send, only where it was asked for: everything of the site, and nothing else.
+assert !new File(basedir, 'target/linter').list().any { it.endsWith('.zip') }
+new java.util.zip.ZipFile(new File(basedir, 'target/settings-inside/cedar-hill-bundle.zip')).withCloseable { zip ->
+  def names = zip.entries().collect { it.name - 'cedar-hill-bundle/' }
+  assert names.containsAll(['cedar-hill-certificate.html', 'cedar-hill-night-card.html', 'cedar-hill-zones.csv', 'cedar-hill.html',
+      'device-types.yaml', 'index.html', 'sites/cedar-hill.yaml', 'SHA256SUMS.txt'])
+  def read = { zip.getInputStream(zip.getEntry("cedar-hill-bundle/$it")).bytes }
+  assert read('sites/cedar-hill.yaml') == new File(basedir, 'mixed/cedar-hill.yaml').bytes
+  new String(read('SHA256SUMS.txt'), 'UTF-8').readLines().each { line ->
+    def (digest, name) = line.split('  ')
+    assert java.security.MessageDigest.getInstance('SHA-256').digest(read(name)).encodeHex().toString() == digest
+  }
+}
 def segment = figures[0].segments[0]
 assert segment.items == ['Propagation', 'Seedlings and young plants']
 assert segment.lengthMetres == 40

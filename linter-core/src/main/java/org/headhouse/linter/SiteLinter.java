@@ -35,6 +35,8 @@ import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SheetRequest;
+import org.headhouse.linter.report.SiteHistory;
 import org.headhouse.linter.report.SiteSheet;
 import org.headhouse.linter.repository.AllEarlierSites;
 import org.headhouse.linter.repository.NamedEarlierSites;
@@ -264,7 +266,14 @@ public final class SiteLinter {
       Paper paper,
       Slack slack,
       Consumer<SiteSheet> taker) {
-    return new SheetRun(context, measure, paper, slack, taker).over(inputs.iterator());
+    return sheets(inputs, new SheetRequest(measure, paper, slack, SiteHistory.NONE, false), taker);
+  }
+
+  /** The same with what the history of the files says, and with bundles where they are wanted. */
+  @Internal
+  public SheetReport sheets(
+      Stream<SiteInput> inputs, SheetRequest request, Consumer<SiteSheet> taker) {
+    return new SheetRun(context, request, taker).over(inputs.iterator());
   }
 
   /** The settings of a linter; each has a default. */

@@ -80,10 +80,10 @@ class ArchitectureTest {
     "markup, ''",
     "diagram, source result site figures line markup",
     "report, source result site rule change figures line markup materials diagnosis",
-    "report.sheet, source result yaml site figures line materials proof report diagnosis",
+    "report.sheet, source result yaml site proof change figures line materials report diagnosis",
     "settings, source result site figures rule rules policy check draft baseline",
     "batch, source result site figures check fix baseline settings diagnosis",
-    "sheets, source result site figures line rule rules policy check diagram report settings batch materials proof",
+    "sheets, source result yaml site proof change figures line rule rules policy check diagram report settings batch materials",
     "repository, source result site change rules check batch materials",
     "files, source"
   })

@@ -162,6 +162,18 @@ public final class SiteCheck {
         new ExaminedFile.ReadSite(site, run.figures()));
   }
 
+  /**
+   * What the rules find in a site that is put together rather than read, such as a line with a unit
+   * taken off. Places are those of the site that it was made of.
+   *
+   * @param today the day of the check
+   */
+  public List<Finding> findings(Site site, LocalDate today) {
+    RuleRun run = new RuleRun(site, null, setup, parameters, today);
+    rules.forEach(run::run);
+    return List.copyOf(run.findings());
+  }
+
   /** The figures of the site in one file, or null where the file cannot be read as YAML. */
   public @Nullable SiteFigures figures(String path, byte[] bytes) {
     Document document = SiteDocument.read(path, bytes, setup.limits());

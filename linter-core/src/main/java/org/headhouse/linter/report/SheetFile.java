@@ -1,7 +1,7 @@
 package org.headhouse.linter.report;
 
 /**
- * A page that belongs beside the page of a site, without references but for links.
+ * A file that belongs beside the sheets.
  *
  * @param name without a folder
  */

@@ -7,11 +7,19 @@ import org.headhouse.linter.result.Notification;
  * The outcome once all sheets are made.
  *
  * @param html the page over all sites, which belongs beside those of the sites
+ * @param papers what is made over several sites: a cover for each customer, and the days on which
+ *     lines are due
+ * @param bundles what each customer gets; empty where they are not wanted
  * @param notifications what the tool itself could not do, and files that have no sheets
  * @param sites how many sites have sheets
  */
 @SuppressWarnings("ArrayRecordComponent") // Written to a file, and never compared.
-public record SheetReport(byte[] html, List<Notification> notifications, int sites) {
+public record SheetReport(
+    byte[] html,
+    List<SheetFile> papers,
+    List<SiteBundle> bundles,
+    List<Notification> notifications,
+    int sites) {
 
   /** The name of the page over all sites. */
   public static final String PAGE = "index.html";
@@ -23,6 +31,8 @@ public record SheetReport(byte[] html, List<Notification> notifications, int sit
   public static final String MATERIALS = "materials.csv";
 
   public SheetReport {
+    papers = List.copyOf(papers);
+    bundles = List.copyOf(bundles);
     notifications = List.copyOf(notifications);
   }
 }

@@ -1,5 +1,6 @@
 package org.headhouse.linter.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.SiteFigures;
 
@@ -10,8 +11,9 @@ import org.headhouse.linter.figures.SiteFigures;
  * @param html the page, without references
  * @param zonesFile the name of the file of the zones; the page has a link to it
  * @param zones the zones for the supervising software, as RFC 4180 has it
- * @param papers the pages beside it, to which it has links: materials and labels, and what to
- *     measure when the line does not work
+ * @param papers the pages beside it, to which it has links: certificate, night card and yearly
+ *     sheet of one sheet of paper each; materials and labels; what to measure when the line does
+ *     not work
  * @param figures what is computed of its line
  * @param inventory one row for each unit
  * @param materials of its line
@@ -30,5 +32,14 @@ public record SiteSheet(
   public SiteSheet {
     papers = List.copyOf(papers);
     inventory = List.copyOf(inventory);
+  }
+
+  /** All files that belong to the site, in the order in which people need them. */
+  public List<SheetFile> files() {
+    List<SheetFile> files = new ArrayList<>();
+    files.add(new SheetFile(page, html));
+    files.add(new SheetFile(zonesFile, zones));
+    files.addAll(papers);
+    return files;
   }
 }

@@ -161,7 +161,8 @@ public final class EarlierFiles {
     }
   }
 
-  private static byte[] withoutReturns(byte[] bytes) {
+  /** The content without the line ends that git may have added on checkout. */
+  static byte[] withoutReturns(byte[] bytes) {
     byte[] kept = new byte[bytes.length];
     int length = 0;
     for (int i = 0; i < bytes.length; i++) {

@@ -1,9 +1,9 @@
 /**
- * An earlier state of the sites, out of the history of git: for the parameter {@code since} of the
- * plugin and of the command.
+ * Earlier states of the sites, out of the history of git: for the parameter {@code since} of the
+ * plugin and of the command, and for what sheets say of earlier proofs.
  *
  * <p>Git's library is known here only. It is an optional dependency: nothing of this package is
- * loaded where nobody names a revision.
+ * loaded where nobody names a revision or asks for sheets.
  *
  * <p>Internal: may change in any release.
  */

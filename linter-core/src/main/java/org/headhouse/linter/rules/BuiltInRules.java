@@ -24,6 +24,7 @@ import org.headhouse.linter.rules.change.ChangeCommissionedRemoved;
 import org.headhouse.linter.rules.change.ChangeRecordKept;
 import org.headhouse.linter.rules.commissioning.CommissioningDate;
 import org.headhouse.linter.rules.commissioning.CommissioningMeasuredOff;
+import org.headhouse.linter.rules.commissioning.CommissioningMeterExpired;
 import org.headhouse.linter.rules.commissioning.CommissioningMissing;
 import org.headhouse.linter.rules.commissioning.CommissioningPlaceholder;
 import org.headhouse.linter.rules.commissioning.CommissioningResponseUnseen;
@@ -164,6 +165,7 @@ public final class BuiltInRules {
           new CommissioningResponseUnseen(),
           new CommissioningUnmeasured(),
           new CommissioningMeasuredOff(),
+          new CommissioningMeterExpired(),
           new CommissioningDate(),
           new CommissioningRetestDue(),
           new CommissioningSameReadings(),

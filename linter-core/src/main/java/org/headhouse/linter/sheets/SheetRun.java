@@ -8,27 +8,28 @@ import java.util.stream.Collectors;
 import org.headhouse.linter.batch.FileTask;
 import org.headhouse.linter.batch.OrderedExecutor;
 import org.headhouse.linter.check.ExaminedFile;
+import org.headhouse.linter.check.SiteReader;
 import org.headhouse.linter.check.UniquenessCheck;
-import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.materials.BillOfMaterials;
-import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.proof.WholeLineProof;
-import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetFile;
 import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SheetRequest;
 import org.headhouse.linter.report.SiteMaterials;
 import org.headhouse.linter.report.SiteSheet;
 import org.headhouse.linter.report.sheet.IndexFacts;
 import org.headhouse.linter.report.sheet.IndexPage;
 import org.headhouse.linter.report.sheet.IndexRow;
 import org.headhouse.linter.report.sheet.PageNames;
+import org.headhouse.linter.report.sheet.Provenance;
 import org.headhouse.linter.report.sheet.SheetSettings;
 import org.headhouse.linter.report.sheet.SiteFacts;
 import org.headhouse.linter.report.sheet.SitePage;
 import org.headhouse.linter.report.sheet.UnitInventory;
 import org.headhouse.linter.report.sheet.ZonesCsv;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -42,11 +43,13 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes the sheets of one run: pages by several threads, names and index in the order of files. */
 public final class SheetRun {
-  private static final int REVISION_DIGITS = 12;
-
   private final LinterContext context;
   private final SheetSettings settings;
   private final SiteDrawings drawings;
+  private final ProofHistories histories;
+  private final BypassPlanner bypasses;
+  private final SeveralSites several;
+  private final @Nullable Bundles bundles;
   private final UniquenessCheck uniqueness;
   private final Consumer<SiteSheet> taker;
   private final PageNames names = new PageNames();
@@ -55,33 +58,47 @@ public final class SheetRun {
   private int sites;
 
   /**
-   * @param measure the units that lengths are shown in
-   * @param paper what the sheets are printed on
-   * @param slack the cable that is ordered beyond the measured lengths
    * @param taker gets the sheets in the order of the files
    */
-  public SheetRun(
-      LinterContext context, Measure measure, Paper paper, Slack slack, Consumer<SiteSheet> taker) {
+  public SheetRun(LinterContext context, SheetRequest request, Consumer<SiteSheet> taker) {
     this.context = context;
-    this.settings = settings(measure, paper, slack, context);
-    this.index = new IndexFacts(slack);
-    this.drawings = new SiteDrawings(measure, paper, context.sitePolicy());
+    this.settings = settings(request, context);
+    this.index = new IndexFacts(request.slack());
+    this.drawings = new SiteDrawings(request.measure(), request.paper(), context.sitePolicy());
+    this.histories =
+        new ProofHistories(
+            request.history(), new SiteReader(context.types(), context.settings().limits()));
+    this.bypasses =
+        new BypassPlanner(
+            context.check(), context.sitePolicy().groundAtEveryUnit(), settings.date());
+    this.several = new SeveralSites(settings);
     this.uniqueness = new UniquenessCheck(context.rules(), context.policy());
+    this.bundles = request.bundles() ? new Bundles(context, settings) : null;
     this.taker = taker;
   }
 
-  private static SheetSettings settings(
-      Measure measure, Paper paper, Slack slack, LinterContext context) {
+  private static SheetSettings settings(SheetRequest request, LinterContext context) {
     return new SheetSettings(
-        measure,
-        paper,
+        request.measure(),
+        request.paper(),
         context.today(),
         context.policy().ruleSet(),
         context.rules().descriptors().stream()
             .collect(Collectors.toMap(RuleDescriptor::id, RuleDescriptor::requirement)),
+        context.rules().descriptors().stream()
+            .filter(rule -> isNotApplied(rule, context.policy().level(rule)))
+            .map(RuleDescriptor::requirement)
+            .toList(),
         context.sitePolicy(),
         context.policy().value(CommissioningRetestDue.DESCRIPTOR, CommissioningRetestDue.EVERY),
-        slack);
+        request.slack());
+  }
+
+  /** Whether a certificate has to say that a rule is off, or that its errors count as less. */
+  private static boolean isNotApplied(RuleDescriptor rule, Level level) {
+    return rule.level() == Level.ERROR
+        ? level != Level.ERROR
+        : level == Level.NONE && rule.subject().equals("commissioning");
   }
 
   /** The outcome of a file; the sheets are null where it could not be read as a site. */
@@ -90,7 +107,12 @@ public final class SheetRun {
   /** The sheets of a site, for a page with the name that it wants. */
   @SuppressWarnings("ArrayRecordComponent") // Never compared.
   private record Made(
-      SiteFacts facts, byte[] html, byte[] zones, List<SheetFile> papers, SiteFigures figures) {}
+      SiteFacts facts,
+      byte[] source,
+      byte[] html,
+      byte[] zones,
+      List<SheetFile> papers,
+      SiteFigures figures) {}
 
   /**
    * Makes the sheets of files.
@@ -101,15 +123,22 @@ public final class SheetRun {
     try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
       executor.run(
           inputs,
-          (InputFile input) -> FileTask.run(input, context.settings().limits(), this::content),
+          (InputFile input) ->
+              FileTask.run(
+                  input, context.settings().limits(), (path, bytes) -> content(input, path, bytes)),
           this::take);
     }
+    List<SheetFile> papers = several.files(names);
     return new SheetReport(
-        IndexPage.html(index, context.settingsResults(), settings), notifications, sites);
+        IndexPage.html(index, context.settingsResults(), settings),
+        papers,
+        bundles == null ? List.of() : bundles.all(several.covers()),
+        notifications,
+        sites);
   }
 
   /** The page that a file has unless other files are in its way. Safe for several threads. */
-  private Content content(String path, byte[] bytes) {
+  private Content content(InputFile input, String path, byte[] bytes) {
     ExaminedFile file = context.check().examine(path, bytes, settings.date());
     ExaminedFile.ReadSite read = file.site();
     if (read == null) {
@@ -121,7 +150,11 @@ public final class SheetRun {
             read.site(),
             read.figures(),
             results,
-            Sha256.hex(bytes).substring(0, REVISION_DIGITS),
+            new Provenance(
+                Sha256.hex(bytes),
+                file.outcome().notifications().isEmpty(),
+                histories.of(input, bytes, read.site())),
+            bypasses.of(read.site()),
             drawings.of(read.site(), read.figures(), results),
             BillOfMaterials.of(read.site()),
             WholeLineProof.of(read.site(), settings.proofEvery()));
@@ -130,6 +163,7 @@ public final class SheetRun {
         file,
         new Made(
             facts,
+            bytes,
             SitePage.html(facts, name, settings),
             ZonesCsv.of(read.site()),
             SitePage.papers(facts, name, settings),
@@ -161,6 +195,28 @@ public final class SheetRun {
     }
   }
 
+  /**
+   * Sheets go to the site: they say that another file has the same, and not whose it is. The check
+   * of all files names it.
+   */
+  private Result withoutOtherFile(Result clash) {
+    return new Result(
+        clash.rule(),
+        clash.level(),
+        new Message(
+            "the file and another one of this run break a rule on all files",
+            settings.requirements().getOrDefault(clash.rule(), clash.rule()),
+            "run the check of all files: it names the other one"),
+        clash.location(),
+        clash.logical(),
+        clash.unit(),
+        List.of(),
+        clash.suppression(),
+        clash.identities(),
+        clash.state(),
+        clash.fix());
+  }
+
   private void unread(String path, String reason, List<Result> results) {
     index.add(IndexRow.unread(path, "not readable", reason, results));
   }
@@ -174,37 +230,34 @@ public final class SheetRun {
     String wanted = PageNames.wanted(draft.site());
     String name = names.take(wanted);
     List<Result> results = new ArrayList<>(draft.results());
-    results.addAll(further);
+    further.forEach(clash -> results.add(withoutOtherFile(clash)));
     results.sort(Result.ORDER);
     SiteFacts facts =
-        new SiteFacts(
-            draft.site(),
-            draft.figures(),
-            results,
-            draft.revision(),
-            further.isEmpty()
-                ? draft.drawings()
-                : drawings.of(draft.site(), draft.figures(), results),
-            draft.materials(),
-            draft.proof());
-    boolean isNamedAsDrafted = name.equals(wanted);
-    boolean isAsDrafted = isNamedAsDrafted && further.isEmpty();
+        further.isEmpty()
+            ? draft
+            : draft.with(results, drawings.of(draft.site(), draft.figures(), results));
+    boolean isAsDrafted = name.equals(wanted) && further.isEmpty();
     index.add(facts, name);
+    several.add(facts, name);
     sites++;
     Site site = facts.site();
-    taker.accept(
+    SiteSheet sheet =
         new SiteSheet(
             PageNames.page(name),
             isAsDrafted ? made.html() : SitePage.html(facts, name, settings),
             PageNames.zones(name),
             made.zones(),
-            isNamedAsDrafted ? made.papers() : SitePage.papers(facts, name, settings),
+            isAsDrafted ? made.papers() : SitePage.papers(facts, name, settings),
             made.figures(),
             UnitInventory.of(site, facts.proof(), settings.date()),
             new SiteMaterials(
                 site.customer().or(""),
                 site.id().or(site.source().path()),
                 site.stage().optional().map(Stage::word).orElse(""),
-                facts.materials())));
+                facts.materials()));
+    if (bundles != null) {
+      bundles.add(facts, name, sheet, made.source());
+    }
+    taker.accept(sheet);
   }
 }

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param outdoorReadingsSeen the units whose display showed the outdoor readings, by name
  * @param stormResponseSeen the units that shut their vents when the wind limit was passed
  * @param staleResponseSeen the units that shut their vents when no readings came, by name
+ * @param meter what was measured with
  */
 public record ProvingRecord(
     Place place,
@@ -31,5 +32,13 @@ public record ProvingRecord(
   public @Nullable LocalDate dayOrNull() {
     RecordDate written = day.orNull();
     return written == null ? null : written.day();
+  }
+
+  /** Whether the calibration of the meter had ended before that day, as far as both are known. */
+  public boolean wasMeterExpired() {
+    Meter with = meter.orNull();
+    LocalDate until = with == null ? null : with.calibratedUntil().orNull();
+    LocalDate proved = dayOrNull();
+    return until != null && proved != null && until.isBefore(proved);
   }
 }

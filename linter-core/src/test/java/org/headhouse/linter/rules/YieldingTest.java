@@ -313,6 +313,12 @@ class YieldingTest {
                     "seen: [Seedling North -> seen: [Hardening Bay",
                     STATION_AT_SEEDLING),
             mistake(
+                    "commissioning.meter-expired",
+                    COMMISSIONED,
+                    record(
+                        "outdoor-readings-seen: [Seedling North, Hardening Bay], meter: {calibrated-until: 2026-01-31}"))
+                .yieldsTo("commissioning.date", "date: 2026-03-14 -> date: 2126-03-14"),
+            mistake(
                     "change.record-kept",
                     COMMISSIONED,
                     "address: 2\n -> address: 2\n    firmware: '3.2'\n",

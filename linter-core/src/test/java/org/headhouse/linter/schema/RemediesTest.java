@@ -118,9 +118,9 @@ class RemediesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "commissioning: {date: 2026-03-14, by: }|\"by\" has no value|write for example R.O.",
-        "commissioning: {date: 2026-03-14, by: ~}|\"by\" has no value|write for example R.O.",
-        "commissioning: {date: 2026-03-14, by: ''}|\"by\" is empty|write for example R.O.",
+        "commissioning: {date: 2026-03-14, by: }|\"by\" has no value|write for example Robin Oakfield or R.O.",
+        "commissioning: {date: 2026-03-14, by: ~}|\"by\" has no value|write for example Robin Oakfield or R.O.",
+        "commissioning: {date: 2026-03-14, by: ''}|\"by\" is empty|write for example Robin Oakfield or R.O.",
         "commissioning: {date: 2026-3-4, by: A}|cannot be \"2026-3-4\"|write 2026-03-04",
         "commissioning: {date: 2026/03/14, by: A}|cannot be|write 2026-03-14",
         "commissioning: {date: 20260314, by: A}|is the number 20260314|write 2026-03-14",

@@ -9,11 +9,14 @@ import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.run.SlackParameter;
 
 /**
- * Writes the sheets that people take to each site, a page of HTML and a table of zones each, a page
- * with its materials and labels, the page index.html over all sites, inventory.csv with every unit,
- * materials.csv with the materials of each site and of all, and figures.json: what is computed of
- * each site's line, in full precision. Sites need not be without results; what is missing in one
- * leaves out the figures that need it. Policy and device types have to be without an error.
+ * Writes the sheets that people take to each site, a page of HTML and a table of zones each, with a
+ * certificate, a night card and a yearly sheet of one page each, a page with its materials and
+ * labels, and one for a line that does not work; a cover for each customer with several sites; the
+ * page index.html over all sites; due.ics, the days on which lines are due, where the policy sets
+ * how often; inventory.csv with every unit; materials.csv with the materials of each site and of
+ * all; and figures.json: what is computed of each site's line, in full precision. Sites need not be
+ * without results; what is missing in one leaves out the figures that need it. Policy and device
+ * types have to be without an error.
  */
 @Mojo(name = "report", requiresProject = false, threadSafe = true)
 public final class ReportMojo extends SitesMojo {
@@ -32,6 +35,13 @@ public final class ReportMojo extends SitesMojo {
   @Parameter(property = "linter.slack", defaultValue = "10")
   private String slack = "10";
 
+  /**
+   * Whether the papers of each customer are put into one ZIP file as well, which can be sent: those
+   * of a site without a customer have one of their own. Nothing of other customers is in it.
+   */
+  @Parameter(property = "linter.bundle", defaultValue = "false")
+  private boolean bundle;
+
   @Override
   ReportRequest request() throws UserError {
     return new ReportRequest(
@@ -39,6 +49,7 @@ public final class ReportMojo extends SitesMojo {
         output(),
         EnumParameter.of("linter.units", units, Measure.values(), Measure::word),
         EnumParameter.of("linter.paper", paper, Paper.values(), Paper::word),
-        SlackParameter.of("linter.slack", slack));
+        SlackParameter.of("linter.slack", slack),
+        bundle);
   }
 }

@@ -17,8 +17,10 @@ import org.headhouse.linter.report.InventoryReport;
 import org.headhouse.linter.report.MaterialsReport;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SheetRequest;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.revision.GitHistory;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.SiteRun;
@@ -31,8 +33,10 @@ import org.headhouse.linter.run.SitesRequest;
  * @param units that lengths and temperatures are shown in
  * @param paper that the sheets are printed on
  * @param slack the cable that is ordered beyond the measured lengths
+ * @param bundle whether each customer's papers are put into one file as well
  */
-record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper, Slack slack)
+record ReportRequest(
+    SitesRequest sites, Path output, Measure units, Paper paper, Slack slack, boolean bundle)
     implements GoalRequest {
 
   @Override
@@ -81,13 +85,12 @@ record ReportRequest(SitesRequest sites, Path output, Measure units, Paper paper
       OutputStream materialsOut,
       SheetFiles files) {
     InventoryReport inventory = new InventoryReport(inventoryOut);
-    try (FiguresReport figures = new FiguresReport(figuresOut);
+    try (GitHistory history = GitHistory.open(run.found().sites());
+        FiguresReport figures = new FiguresReport(figuresOut);
         MaterialsReport materials = new MaterialsReport(materialsOut, slack)) {
       return linter.sheets(
           run.inputs(),
-          units,
-          paper,
-          slack,
+          new SheetRequest(units, paper, slack, history, bundle),
           sheet -> {
             figures.add(sheet.figures());
             inventory.add(sheet.inventory());

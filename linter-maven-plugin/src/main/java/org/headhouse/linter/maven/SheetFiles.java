@@ -1,9 +1,13 @@
 package org.headhouse.linter.maven;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.report.BundleZip;
 import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SiteBundle;
 import org.headhouse.linter.report.SiteSheet;
 import org.jspecify.annotations.Nullable;
 
@@ -18,14 +22,17 @@ final class SheetFiles {
 
   /** Writes the sheets of one site. */
   void add(SiteSheet sheet) {
-    write(sheet.page(), sheet.html());
-    write(sheet.zonesFile(), sheet.zones());
-    sheet.papers().forEach(paper -> write(paper.name(), paper.content()));
+    sheet.files().forEach(one -> write(one.name(), out -> out.write(one.content())));
   }
 
-  /** Writes the page over all sites. */
+  /** Writes what is over several sites. */
   void add(SheetReport report) {
-    write(SheetReport.PAGE, report.html());
+    report.papers().forEach(one -> write(one.name(), out -> out.write(one.content())));
+    write(SheetReport.PAGE, out -> out.write(report.html()));
+    // From what was written: the sheets of many sites are never in memory together.
+    for (SiteBundle bundle : report.bundles()) {
+      write(bundle.file(), out -> BundleZip.write(bundle, this::read, out));
+    }
   }
 
   /** Reports the file that could not be written, if there was one. */
@@ -35,10 +42,14 @@ final class SheetFiles {
     }
   }
 
-  private void write(String name, byte[] content) {
+  private byte[] read(String name) throws IOException {
+    return Files.readAllBytes(folder.resolve(name));
+  }
+
+  private void write(String name, AtomicFile.Writer content) {
     if (error == null) {
       try {
-        AtomicFile.write(folder.resolve(name), out -> out.write(content));
+        AtomicFile.write(folder.resolve(name), content);
       } catch (UserError failure) {
         error = failure;
       }

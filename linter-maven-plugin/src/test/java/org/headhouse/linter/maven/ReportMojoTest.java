@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,22 +46,42 @@ class ReportMojoTest {
     run().execute();
     assertThat(written())
         .containsExactly(
+            "elm-row-certificate.html",
             "elm-row-faults.html",
             "elm-row-materials.html",
+            "elm-row-night-card.html",
+            "elm-row-yearly.html",
             "elm-row-zones.csv",
             "elm-row.html",
             "figures.json",
             "index.html",
             "inventory.csv",
             "materials.csv",
+            "x-certificate.html",
             "x-faults.html",
             "x-materials.html",
+            "x-night-card.html",
+            "x-yearly.html",
             "x-zones.csv",
             "x.html");
     // Three units of each site, after the headings.
     assertThat(lines("inventory.csv")).hasSize(1 + 3 + 3);
     // 40 m and 40 m, and a tenth of them.
     assertThat(lines("materials.csv")).anyMatch(line -> line.endsWith(",80,m,88,yes,"));
+  }
+
+  @Test
+  void aBundleHasTheFilesAsTheyWereWritten() throws Exception {
+    run().with("bundle", true).execute();
+    assertThat(written()).contains("elm-row-bundle.zip", "x-bundle.zip");
+    try (ZipFile zip = new ZipFile(folder.resolve("target/elm-row-bundle.zip").toFile())) {
+      assertThat(zip.stream().map(ZipEntry::getName))
+          .contains("elm-row-bundle/index.html", "elm-row-bundle/SHA256SUMS.txt")
+          .noneMatch(name -> name.startsWith("elm-row-bundle/x"));
+      ZipEntry certificate = zip.getEntry("elm-row-bundle/elm-row-certificate.html");
+      assertThat(zip.getInputStream(certificate).readAllBytes())
+          .isEqualTo(Files.readAllBytes(folder.resolve("target/elm-row-certificate.html")));
+    }
   }
 
   @Test

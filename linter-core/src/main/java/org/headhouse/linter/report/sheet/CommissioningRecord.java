@@ -56,7 +56,7 @@ final class CommissioningRecord {
     lines.add("stage: commissioned");
     lines.add("commissioning:");
     lines.add("  date: \"?\"  # the day of the visit, as 2026-03-14");
-    lines.add("  by: \"?\"  # the initials of who proved the line");
+    lines.add("  by: \"?\"  # the name of who proved the line");
     lines.add("  # Of the lines below keep what was really measured and seen: fill in each ___,");
     lines.add("  # and delete the # and nothing else. Delete what was not measured or not seen.");
     lines.add("  #meter: {type: \"___\", serial-number: \"___\", calibrated-until: ____-__-__}");

@@ -1,7 +1,11 @@
 package org.headhouse.linter.report.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.headhouse.linter.figures.LatestReadings;
+import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.MeasuringPlace;
 import org.headhouse.linter.figures.ReadingUnit;
 import org.headhouse.linter.figures.SegmentLine;
@@ -13,7 +17,10 @@ import org.headhouse.linter.line.PairMeasurement;
 import org.headhouse.linter.line.PairResistance;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.line.SegmentSpread;
+import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.Quantity;
 import org.headhouse.linter.site.Side;
+import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +31,9 @@ final class Measurements {
 
   /** The state in which an idle line is measured. */
   static final String ON = "Power on, nobody sends";
+
+  /** What is added where the pair is measured without its terminators. */
+  static final String TERMINATORS_OFF = ", both terminators off";
 
   private static final String PAIR = "resistance between D1 and D0";
   private static final String AFTERWARDS =
@@ -42,8 +52,16 @@ final class Measurements {
   private final MeterAccuracy ohmmeter;
   private final @Nullable SegmentNetwork network;
   private final List<MeasuringPlace> places;
+  private final Map<MeasuringPlace, String> lastOhms;
+  private final Map<MeasuringPlace, String> lastVolts;
 
-  private Measurements(SegmentLine line, MeterAccuracy ohmmeter) {
+  private Measurements(
+      SegmentLine line,
+      MeterAccuracy ohmmeter,
+      Map<MeasuringPlace, String> lastOhms,
+      Map<MeasuringPlace, String> lastVolts) {
+    this.lastOhms = lastOhms;
+    this.lastVolts = lastVolts;
     this.line = line;
     this.readings = line.readings();
     this.ohmmeter = ohmmeter;
@@ -52,19 +70,44 @@ final class Measurements {
   }
 
   /** All resistances, then all voltages: power comes back once. */
-  static List<Measurement> of(List<SegmentLine> segments, MeterAccuracy ohmmeter) {
+  static List<Measurement> of(Site site, LineFigures figures, MeterAccuracy ohmmeter) {
+    Map<MeasuringPlace, String> ohms = new HashMap<>();
+    Map<MeasuringPlace, String> volts = new HashMap<>();
+    Commissioning record = site.commissioning().orNull();
+    if (record != null) {
+      LatestReadings latest = LatestReadings.of(record, site, figures);
+      latest.pairOhms().forEach(taken -> put(taken, ohms));
+      latest.idleVolts().forEach(taken -> put(taken, volts));
+    }
     List<Measurements> each =
-        segments.stream().map(segment -> new Measurements(segment, ohmmeter)).toList();
+        figures.segments().stream()
+            .map(segment -> new Measurements(segment, ohmmeter, ohms, volts))
+            .toList();
     List<Measurement> all = new ArrayList<>();
     each.forEach(segment -> all.addAll(segment.resistances()));
     each.forEach(segment -> all.addAll(segment.voltages()));
     return all;
   }
 
+  private static void put(
+      LatestReadings.Taken<? extends Quantity> taken, Map<MeasuringPlace, String> last) {
+    taken
+        .reading()
+        .optional()
+        .ifPresent(
+            value ->
+                last.merge(
+                    taken.place(),
+                    PlainText.name(value.written()),
+                    (one, other) -> one + ", " + other));
+  }
+
   private List<Measurement> resistances() {
     if (network == null || !line.conductsSteadily()) {
       String why = network == null ? missing() : "not judged: no terminator passes direct current";
-      return places.stream().map(place -> row(OFF, PAIR, place, why, "", "")).toList();
+      return places.stream()
+          .map(place -> row(OFF, PAIR, place, why, "", last(lastOhms, place), ""))
+          .toList();
     }
     SegmentSpread spread = network.spreadOfReadings();
     List<PairMeasurement> each =
@@ -84,6 +127,7 @@ final class Measurements {
               place,
               ohms(PairResistance.at(network.circuit(), place.index())),
               ReadingUnit.OHM.range(each.get(i).accepted()),
+              last(lastOhms, place),
               spots.get(i).isEmpty()
                   ? ""
                   : spots.get(i).words() + (together ? OTHER_END : WITHOUT_TERMINATORS)));
@@ -104,17 +148,19 @@ final class Measurements {
     return List.of(
         row(
             OFF,
-            PAIR + ", both terminators off",
+            PAIR + TERMINATORS_OFF,
             near,
             ohms(PairMeasurement.open(written, ohmmeter, near.index()).range()),
             ReadingUnit.OHM.range(open.accepted()),
+            "",
             BlindSpots.withoutTerminators(line, open).words()),
         row(
             OFF,
-            PAIR + ", both terminators off, the pair shorted at " + name(far),
+            PAIR + TERMINATORS_OFF + ", the pair shorted at " + name(far),
             near,
             ohms(PairMeasurement.shorted(written, ohmmeter, near.index(), far.index()).range()),
             ReadingUnit.OHM.range(loop.accepted()),
+            "",
             (BlindSpots.withoutTerminators(line, loop).words() + " " + AFTERWARDS).strip()));
   }
 
@@ -125,7 +171,7 @@ final class Measurements {
   private Measurement voltage(MeasuringPlace place) {
     String what = "voltage of D1 against D0, red lead on D1";
     if (!readings.isHeld()) {
-      return row(ON, what, place, "not defined: no bias", "", NO_BIAS);
+      return row(ON, what, place, "not defined: no bias", "", last(lastVolts, place), NO_BIAS);
     }
     SegmentFigures figures = network == null ? null : network.figures();
     List<Double> volts = figures == null ? null : figures.idleVolts();
@@ -141,6 +187,7 @@ final class Measurements {
         line.hasFaultThatDistortsFigures()
             ? ""
             : ReadingUnit.MILLIVOLT.range(readings.idleVolts(place.index())),
+        last(lastVolts, place),
         "");
   }
 
@@ -150,8 +197,13 @@ final class Measurements {
       MeasuringPlace place,
       String computed,
       String acceptable,
+      String last,
       String limits) {
-    return new Measurement(state, what, name(place), computed, acceptable, limits);
+    return new Measurement(state, what, name(place), computed, acceptable, last, limits);
+  }
+
+  private static String last(Map<MeasuringPlace, String> values, MeasuringPlace place) {
+    return values.getOrDefault(place, "");
   }
 
   private static String ohms(PairResistance range) {

@@ -28,6 +28,14 @@ record PageFrame(String size, String foot) {
     return new PageFrame(size(paper), "All sites");
   }
 
+  static PageFrame ofCover(Paper paper) {
+    return new PageFrame(size(paper), "All lines of one customer");
+  }
+
+  static PageFrame ofBundle(Paper paper) {
+    return new PageFrame(size(paper), "Start here");
+  }
+
   private static String size(Paper paper) {
     return paper.word().toLowerCase(Locale.ROOT);
   }

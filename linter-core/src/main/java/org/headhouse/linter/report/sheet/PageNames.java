@@ -16,11 +16,17 @@ public final class PageNames {
   /** The name of the page over all sites. */
   public static final String INDEX = "index";
 
+  private static final String CERTIFICATE = "-certificate";
+  private static final String NIGHT_CARD = "-night-card";
+  private static final String YEARLY = "-yearly";
   private static final String MATERIALS = "-materials";
   private static final String FAULTS = "-faults";
+  private static final String COVER = "-cover";
+  private static final String BUNDLE = "-bundle";
 
   /** What follows the name of a site in the names of its pages. */
-  private static final List<String> ENDS = List.of("", MATERIALS, FAULTS);
+  private static final List<String> ENDS =
+      List.of("", CERTIFICATE, NIGHT_CARD, YEARLY, MATERIALS, FAULTS);
 
   private static final int LONGEST = 80;
   private static final Pattern UNFIT = Pattern.compile("[^\\p{L}\\p{N}_-]+");
@@ -44,18 +50,35 @@ public final class PageNames {
    * The name where it is free for all pages of a site, else with the first free number from 2 on.
    */
   public String take(String wanted) {
+    return take(wanted, ENDS);
+  }
+
+  /** The file of the page over the sites of a customer. Taken once all sites have their names. */
+  public String takeCover(String customer) {
+    return take(customer, List.of(COVER)) + COVER + ".html";
+  }
+
+  /**
+   * The name of the bundle of a customer, or of a site that is known by its page. Names of bundles
+   * are apart from those of pages.
+   */
+  public String takeBundle(String owner) {
+    return take(owner, List.of(BUNDLE)) + BUNDLE;
+  }
+
+  private String take(String wanted, List<String> ends) {
     String name = wanted;
-    for (int number = 2; isTaken(name); number++) {
+    for (int number = 2; isTaken(name, ends); number++) {
       name = wanted + "-" + number;
     }
-    for (String end : ENDS) {
+    for (String end : ends) {
       taken.add(key(name + end));
     }
     return name;
   }
 
-  private boolean isTaken(String name) {
-    return ENDS.stream().anyMatch(end -> taken.contains(key(name + end)));
+  private boolean isTaken(String name, List<String> ends) {
+    return ends.stream().anyMatch(end -> taken.contains(key(name + end)));
   }
 
   private static String key(String name) {
@@ -65,6 +88,21 @@ public final class PageNames {
   /** The file of a page. */
   public static String page(String name) {
     return name + ".html";
+  }
+
+  /** The file of the certificate beside a page. */
+  static String certificate(String name) {
+    return page(name + CERTIFICATE);
+  }
+
+  /** The file of the night card beside a page. */
+  static String nightCard(String name) {
+    return page(name + NIGHT_CARD);
+  }
+
+  /** The file of the yearly sheet beside a page. */
+  static String yearly(String name) {
+    return page(name + YEARLY);
   }
 
   /** The file of materials and labels beside a page. */

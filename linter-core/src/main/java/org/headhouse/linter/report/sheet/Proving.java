@@ -11,6 +11,7 @@ import org.headhouse.linter.site.Site;
  * @param runs of cable, tested before they are landed
  * @param terminators those that are back in place before power returns
  * @param notices what to expect in the houses once the broadcast stops
+ * @param recorded the record that the file has
  * @param record the part of the file that records the proof
  */
 record Proving(
@@ -21,6 +22,7 @@ record Proving(
     List<Measurement> measurements,
     List<StaleNotice> notices,
     List<UnitProof> units,
+    RecordFacts recorded,
     String record) {
 
   Proving {
@@ -39,9 +41,10 @@ record Proving(
         SupplyRow.of(site),
         RunRow.of(facts.figures().segments(), settings.measure(), settings.policy().tolerances()),
         Terminators.of(site),
-        Measurements.of(facts.figures().segments(), settings.policy().ohmmeter()),
+        Measurements.of(site, facts.figures(), settings.policy().ohmmeter()),
         StaleNotice.of(site),
         UnitProof.of(site),
+        RecordFacts.of(site),
         CommissioningRecord.of(site, facts.figures().segments(), settings.measure()));
   }
 

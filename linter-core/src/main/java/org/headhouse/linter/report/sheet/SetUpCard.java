@@ -19,6 +19,7 @@ import org.headhouse.linter.site.Unit;
  * @param settings each with a box to tick
  * @param readings the source of each outdoor reading, each with a box to tick
  * @param advice what to know before
+ * @param failing what to do where the unit fails
  * @param rules the rules that are broken here
  */
 record SetUpCard(
@@ -28,16 +29,19 @@ record SetUpCard(
     List<Fact> settings,
     List<Fact> readings,
     List<String> advice,
+    List<String> failing,
     List<String> rules) {
 
   SetUpCard {
     settings = List.copyOf(settings);
     readings = List.copyOf(readings);
     advice = List.copyOf(advice);
+    failing = List.copyOf(failing);
     rules = List.copyOf(rules);
   }
 
-  static SetUpCard of(Unit unit, Site site, Attention attention) {
+  static SetUpCard of(Unit unit, SiteFacts facts, Attention attention) {
+    Site site = facts.site();
     return new SetUpCard(
         unit.index() + 1,
         PlainText.name(unit),
@@ -45,6 +49,7 @@ record SetUpCard(
         settings(unit, site),
         readings(unit),
         advice(unit, site),
+        FailureAdvice.of(unit, facts.bypasses()),
         attention.settings(unit));
   }
 

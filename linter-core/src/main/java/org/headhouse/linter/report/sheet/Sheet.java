@@ -38,23 +38,21 @@ record Sheet(
         RuleResults.of(facts.results(), true, settings.requirements()),
         facts.drawings(),
         new LandingSchedule(facts.site(), facts.figures(), attention, settings.measure()).rows(),
-        facts.site().units().stream()
-            .map(unit -> SetUpCard.of(unit, facts.site(), attention))
-            .toList(),
+        facts.site().units().stream().map(unit -> SetUpCard.of(unit, facts, attention)).toList(),
         figures,
         StormTable.of(facts.site(), facts.figures()),
         Proving.of(facts, settings),
         HandOver.of(facts.site(), settings.policy().keptFree(), settings.date()));
   }
 
-  /** The page with materials and labels. */
-  String materialsLink() {
-    return PageNames.link(PageNames.materials(name));
-  }
-
-  /** The page with what to measure when the line does not work. */
-  String faultsLink() {
-    return PageNames.link(PageNames.faults(name));
+  /** The pages of their own beside this one. */
+  List<Fact> papers() {
+    return List.of(
+        new Fact("Certificate", PageNames.link(PageNames.certificate(name))),
+        new Fact("Night card", PageNames.link(PageNames.nightCard(name))),
+        new Fact("Yearly sheet", PageNames.link(PageNames.yearly(name))),
+        new Fact("Materials and labels", PageNames.link(PageNames.materials(name))),
+        new Fact("When it does not work", PageNames.link(PageNames.faults(name))));
   }
 
   /** The zones as a file beside the page. */

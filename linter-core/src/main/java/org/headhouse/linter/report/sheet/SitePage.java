@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.headhouse.linter.report.SheetFile;
 
-/** The pages of one site: each one file without references and without a script. */
+/** The pages of one site: each one file without a script and without references but for links. */
 @SuppressWarnings("NullAway") // The compiled templates take null for no interceptor.
 public final class SitePage {
   private static final int USUAL_SIZE = 1 << 16;
@@ -27,15 +27,26 @@ public final class SitePage {
   }
 
   /**
-   * The pages beside it: for the store and the workshop, and for a line that does not work. They
-   * have nothing of the results.
+   * The pages beside it: what the grower gets, what hangs at the head unit, and what is taken along
+   * each year, each of one sheet of paper; for the store and the workshop; and for a line that does
+   * not work.
    *
    * @param name of the page of the site, without its ending
    */
   public static List<SheetFile> papers(SiteFacts facts, String name, SheetSettings settings) {
+    Certificate certificate = Certificate.of(facts, name, settings);
+    NightCard night = NightCard.of(facts, name, settings);
+    YearlySheet yearly = YearlySheet.of(facts, name, settings);
     MaterialsSheet materials = MaterialsSheet.of(facts, name, settings);
     FaultsSheet faults = FaultsSheet.of(facts, name, settings);
     return List.of(
+        new SheetFile(
+            PageNames.certificate(name),
+            page(out -> JtecertificateGenerated.render(out, null, certificate))),
+        new SheetFile(
+            PageNames.nightCard(name), page(out -> JtenightGenerated.render(out, null, night))),
+        new SheetFile(
+            PageNames.yearly(name), page(out -> JteyearlyGenerated.render(out, null, yearly))),
         new SheetFile(
             PageNames.materials(name),
             page(out -> JtematerialsGenerated.render(out, null, materials))),

@@ -1,70 +1,65 @@
 package org.headhouse.linter.report.sheet;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.headhouse.linter.site.Commissioning;
-import org.headhouse.linter.site.ProvingRecord;
-import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.StormResponse;
-import org.headhouse.linter.site.WindSpeed;
+import org.headhouse.linter.site.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is seen at one unit.
  *
  * @param readings whether the shared readings are looked for on its display
+ * @param lastReadings when the record says that they were seen; empty for never
  * @param vents which vents it moves
  * @param mayMove whether it moves vents, or may do so because the file does not say
- * @param lastLimit the wind limit that the record in the file has; empty for none
+ * @param lastStorm when the record says that wind shut its vents; empty for never
+ * @param lastLimit the wind limit that was passed then; empty where none is written
+ * @param lastClosedIn what the watch showed then; empty where nobody took it
  * @param closeTime how long its slowest vent takes to shut
  * @param fallback what its vents do once readings stop
  * @param staleAfter after which time they do so
+ * @param lastStale when the record says that lost readings shut its vents; empty for never
  */
 record UnitProof(
     String name,
     String address,
     boolean readings,
+    String lastReadings,
     String vents,
     boolean mayMove,
+    String lastStorm,
     String lastLimit,
+    String lastClosedIn,
     String closeTime,
     String fallback,
-    String staleAfter) {
+    String staleAfter,
+    String lastStale) {
 
   static List<UnitProof> of(Site site) {
-    Map<String, String> limits = lastLimits(site);
-    return site.units().stream()
-        .map(
-            unit ->
-                new UnitProof(
-                    PlainText.name(unit),
-                    UnitWords.address(unit),
-                    unit.isFollower(),
-                    VentWords.vents(unit),
-                    VentWords.mayMove(unit),
-                    limits.getOrDefault(unit.name().or(""), ""),
-                    VentWords.closeTime(unit),
-                    VentWords.fallback(unit),
-                    VentWords.staleAfter(unit)))
-        .toList();
+    LastSeen last = LastSeen.of(site);
+    return site.units().stream().map(unit -> of(unit, last)).toList();
   }
 
-  /** By the names of the units; the latest, as records are in the order of the visits. */
-  private static Map<String, String> lastLimits(Site site) {
-    Map<String, String> limits = new HashMap<>();
-    Commissioning commissioning = site.commissioning().orNull();
-    if (commissioning != null) {
-      for (ProvingRecord proved : commissioning.records()) {
-        for (Setting<StormResponse> one : proved.stormResponseSeen().or(List.of())) {
-          StormResponse seen = one.orNull();
-          WindSpeed limit = seen == null ? null : seen.limit().orNull();
-          if (seen != null && limit != null) {
-            limits.put(seen.unit().or(""), PlainText.name(limit.written()));
-          }
-        }
-      }
-    }
-    return limits;
+  private static UnitProof of(Unit unit, LastSeen last) {
+    LastSeen.Seen storm = last.of(Proof.Kind.STORM_RESPONSE, unit);
+    return new UnitProof(
+        PlainText.name(unit),
+        UnitWords.address(unit),
+        unit.isFollower(),
+        day(last.of(Proof.Kind.READINGS, unit)),
+        VentWords.vents(unit),
+        VentWords.mayMove(unit),
+        day(storm),
+        storm == null ? "" : storm.limit(),
+        storm == null ? "" : storm.closedIn(),
+        VentWords.closeTime(unit),
+        VentWords.fallback(unit),
+        VentWords.staleAfter(unit),
+        day(last.of(Proof.Kind.STALE_RESPONSE, unit)));
+  }
+
+  private static String day(LastSeen.@Nullable Seen seen) {
+    return seen == null ? "" : seen.day().isEmpty() ? "seen, no date" : "seen " + seen.day();
   }
 }

@@ -1,5 +1,6 @@
 package org.headhouse.linter.rules.commissioning;
 
+import org.headhouse.linter.proof.Signature;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -49,7 +50,7 @@ public final class CommissioningPlaceholder implements SiteRule {
         new Message(
             fact,
             "a proof that nobody signed is no proof, and nobody can be asked about it",
-            "after the visit set date to its day and by to the initials of who proved the line;"
+            "after the visit set date to its day and by to the name of who proved the line;"
                 + " until then set stage: planned, and take the record out"));
   }
 }

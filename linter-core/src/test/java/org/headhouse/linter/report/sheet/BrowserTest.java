@@ -40,6 +40,8 @@ class BrowserTest {
   private static final Sheets FAULTY = Sheets.ofFaultySamples();
   private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
 
+  private static final float LEAST_FILLED = 0.45f;
+
   @TempDir private Path folder;
   private Chromium browser;
 
@@ -56,6 +58,10 @@ class BrowserTest {
               Example.with("[A, B]", "[A]").replace("termination: none", "termination: 120 ohm"));
       case "hostile" -> Sheets.html(Hostile.site());
       case "too long" -> Sheets.html(Hostile.tooLong());
+      case "certificate" -> GOOD.file("ottermarsh-certificate.html");
+      case "not proved" -> FAULTY.file("record-partial-certificate.html");
+      case "night card" -> GOOD.file("tarnwick-night-card.html");
+      case "yearly" -> GOOD.file("ottermarsh-yearly.html");
       case "materials" -> GOOD.file("tarnwick-materials.html");
       case "hostile materials" -> Sheets.materials(Hostile.site(), Paper.A4);
       case "faults" -> GOOD.file("tarnwick-faults.html");
@@ -73,6 +79,10 @@ class BrowserTest {
         "hostile",
         "too long",
         "index",
+        "certificate",
+        "not proved",
+        "night card",
+        "yearly",
         "materials",
         "hostile materials",
         "faults",
@@ -98,6 +108,10 @@ class BrowserTest {
     "faulty, --force-dark-mode",
     "hostile, --lang=en",
     "index, --lang=en",
+    "certificate, --lang=en",
+    "not proved, --force-dark-mode",
+    "night card, --lang=en",
+    "yearly, --lang=en",
     "materials, --force-dark-mode",
     "hostile materials, --lang=en"
   })
@@ -144,7 +158,19 @@ class BrowserTest {
 
   /** WCAG 2.2, 1.4.10: at a width of 320 CSS pixels only tables are wider than the page. */
   @ParameterizedTest
-  @ValueSource(strings = {"good", "faulty", "hostile", "index", "materials", "hostile materials"})
+  @ValueSource(
+      strings = {
+        "good",
+        "faulty",
+        "hostile",
+        "index",
+        "certificate",
+        "not proved",
+        "night card",
+        "yearly",
+        "materials",
+        "hostile materials"
+      })
   void aNarrowScreenShowsItAll(String name) throws Exception {
     String inner = JsonMapper.shared().writeValueAsString(page(name)).replace("</", "<\\/");
     String outer =
@@ -162,8 +188,8 @@ class BrowserTest {
   /** ISO 216: A4 is 210 mm by 297 mm; ANSI/ASME Y14.1: Letter is 8.5 in by 11 in. */
   @ParameterizedTest
   @CsvSource({
-    "3, A4, 210, 297, 9, 12",
-    "3, LETTER, 215.9, 279.4, 9, 12",
+    "3, A4, 210, 297, 6, 8",
+    "3, LETTER, 215.9, 279.4, 6, 8",
     "60, A4, 210, 297, 32, 44",
     "60, LETTER, 215.9, 279.4, 32, 44",
     "247, LETTER, 215.9, 279.4, 110, 145"
@@ -190,9 +216,52 @@ class BrowserTest {
       }
       assertCards(texts, units);
       assertUncutTables(texts, units);
+      assertFilled(pdf, texts);
       for (String part :
-          List.of("4. Set-up cards", "5. Figures", "6. Proving on site", "7. Hand-over")) {
-        assertThat(texts).filteredOn(text -> text.startsWith(part)).as(part).hasSize(1);
+          List.of("4. Figures", "5. Proving on site", "6. Hand-over", "7. Set-up cards")) {
+        assertThat(texts).filteredOn(text -> text.contains(part)).as(part).hasSize(1);
+      }
+    }
+  }
+
+  /** Each paper is one sheet of paper, whatever the size of the site. */
+  @ParameterizedTest
+  @CsvSource({"4, A4", "4, LETTER", "40, A4", "40, LETTER"})
+  void papersAreOfOnePage(int units, Paper paper) throws Exception {
+    Sheets sheets = Papers.of(Papers.YEARLY, paper, Papers.line(units));
+    for (String name : List.of("certificate", "night-card", "yearly")) {
+      try (PDDocument pdf = browser.print(sheets.file("proved-" + name + ".html"))) {
+        Printed printed = new Printed(1);
+        assertThat(printed.getText(pdf)).contains("Proved Nursery", "page 1 of 1");
+        assertThat(pdf.getNumberOfPages()).as(name).isEqualTo(1);
+        assertThat(printed.right).isLessThanOrEqualTo(pdf.getPage(0).getMediaBox().getWidth() - 30);
+        assertThat(printed.left).isGreaterThanOrEqualTo(30);
+      }
+    }
+  }
+
+  /** Four units take eight pages, of which the last is that of the cards. */
+  @Test
+  void aSmallSiteTakesFewPages() throws Exception {
+    try (PDDocument pdf =
+        browser.print(Papers.of(Papers.YEARLY, Papers.PROVED).file("proved.html"))) {
+      assertThat(pdf.getNumberOfPages()).isLessThanOrEqualTo(8);
+      assertThat(new Printed(pdf.getNumberOfPages()).getText(pdf)).contains("7. Set-up cards");
+    }
+  }
+
+  /**
+   * No page is nearly empty but the last before the cards, and the last. A drawing of a page is not
+   * divided, and its cautions come before it.
+   */
+  private static void assertFilled(PDDocument pdf, List<String> texts) throws IOException {
+    for (int number = 1; number < texts.size(); number++) {
+      if (!texts.get(number).startsWith("7. Set-up cards")) {
+        Printed printed = new Printed(number);
+        printed.getText(pdf);
+        assertThat(printed.bottom)
+            .as("page " + number)
+            .isGreaterThan(pdf.getPage(number - 1).getMediaBox().getHeight() * LEAST_FILLED);
       }
     }
   }
@@ -281,8 +350,12 @@ class BrowserTest {
 
   /** The text of one page, and how far it reaches to either side. */
   private static final class Printed extends PDFTextStripper {
+    /** The margin with its number of the page. */
+    private static final float FOOT = 36;
+
     private float left = Float.MAX_VALUE;
     private float right;
+    private float bottom;
 
     Printed(int page) {
       setStartPage(page);
@@ -294,6 +367,9 @@ class BrowserTest {
     protected void processTextPosition(TextPosition text) {
       left = Math.min(left, text.getX());
       right = Math.max(right, text.getX() + text.getWidth());
+      if (text.getY() < text.getPageHeight() - FOOT) {
+        bottom = Math.max(bottom, text.getY());
+      }
       super.processTextPosition(text);
     }
   }

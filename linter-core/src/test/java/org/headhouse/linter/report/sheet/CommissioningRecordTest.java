@@ -86,7 +86,7 @@ class CommissioningRecordTest {
             stage: commissioned
             commissioning:
               date: "?"  # the day of the visit, as 2026-03-14
-              by: "?"  # the initials of who proved the line
+              by: "?"  # the name of who proved the line
               # Of the lines below keep what was really measured and seen: fill in each ___,
               # and delete the # and nothing else. Delete what was not measured or not seen.
               #meter: {type: "___", serial-number: "___", calibrated-until: ____-__-__}

@@ -125,12 +125,50 @@ class HostileTextTest {
         .containsExactly(
             "example.html",
             "example-zones.csv",
+            "example-certificate.html",
+            "example-night-card.html",
+            "example-yearly.html",
             "example-materials.html",
             "example-faults.html",
             "b-x-y.html",
             "b-x-y-zones.csv",
+            "b-x-y-certificate.html",
+            "b-x-y-night-card.html",
+            "b-x-y-yearly.html",
             "b-x-y-materials.html",
             "b-x-y-faults.html",
             "index.html");
+  }
+
+  /** The papers and the cover, with a record that is hostile as well. */
+  @Test
+  void thePapersShowItAsTextToo() {
+    String record =
+        """
+        customer: example-nurseries
+        commissioning:
+          date: 2026-03-14
+          by: "<script>alert(1)</script>\\u202E"
+          meter: {type: "<img src=x onerror=y>", serial-number: "\\u0007"}
+          renewed: [{date: 2026-03-15, by: "<b>", reason: "<i>\\u2066"}]
+        """;
+    String site = Hostile.site().replace("stage: planned", "stage: commissioned") + record;
+    String other = site.replace("site: example", "site: other");
+    Sheets sheets = Papers.of(Papers.YEARLY, site, other);
+    assertThat(sheets.files()).containsKeys("example-nurseries-cover.html", "due.ics");
+    sheets
+        .pages()
+        .forEach(
+            (name, page) -> {
+              assertThat(page.select("script, img, i, iframe, object, embed, link, base, form"))
+                  .as(name)
+                  .isEmpty();
+              assertThat(page.select("[style], [onmouseover], [onerror]")).as(name).isEmpty();
+              assertThat(sheets.file(name).codePoints().boxed().toList())
+                  .as(name)
+                  .filteredOn(c -> c != '\n' && c != FIRST_STRONG_ISOLATE && c != POP_ISOLATE)
+                  .noneMatch(
+                      c -> Character.getType(c) == Character.FORMAT || Character.isISOControl(c));
+            });
   }
 }

@@ -21,10 +21,18 @@ class PageStructureTest {
   static {
     Sheets.ofSamples().pages().forEach((name, page) -> PAGES.put("good " + name, page));
     Sheets.ofFaultySamples().pages().forEach((name, page) -> PAGES.put("faulty " + name, page));
+    Papers.of(Papers.YEARLY, Papers.PROVED, Papers.line(20).replace("site: proved", "site: large"))
+        .pages()
+        .forEach((name, page) -> PAGES.put("proved " + name, page));
+    hostile().forEach((name, page) -> PAGES.put("hostile " + name, page));
     PAGES.put("hostile", Sheets.page(Hostile.site()));
     PAGES.put("hostile materials", Jsoup.parse(Sheets.materials(Hostile.site(), Paper.A4)));
     PAGES.put("too long", Sheets.page(Hostile.tooLong()));
     PAGES.put("bare", Sheets.page("format: 1\n"));
+  }
+
+  private static Map<String, Document> hostile() {
+    return Papers.of(Papers.YEARLY, Hostile.site()).pages();
   }
 
   static Stream<Arguments> pages() {

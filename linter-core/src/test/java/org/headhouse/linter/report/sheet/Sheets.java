@@ -19,6 +19,7 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetFile;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.result.Notification;
 import org.jsoup.Jsoup;
@@ -83,12 +84,15 @@ public record Sheets(Map<String, String> files, List<Notification> notifications
             sheet -> {
               files.put(sheet.page(), new String(sheet.html(), UTF_8));
               files.put(sheet.zonesFile(), new String(sheet.zones(), UTF_8));
-              sheet
-                  .papers()
-                  .forEach(one -> files.put(one.name(), new String(one.content(), UTF_8)));
+              sheet.papers().forEach(one -> files.put(one.name(), text(one)));
             });
+    report.papers().forEach(one -> files.put(one.name(), text(one)));
     files.put(SheetReport.PAGE, new String(report.html(), UTF_8));
     return new Sheets(files, report.notifications());
+  }
+
+  private static String text(SheetFile file) {
+    return new String(file.content(), UTF_8);
   }
 
   public static SiteLinter linter(int threads) {

@@ -27,6 +27,8 @@ class ValidHtmlTest {
   static void writePages() throws IOException {
     write("good-", Sheets.ofSamples());
     write("faulty-", Sheets.ofFaultySamples());
+    write("proved-", Papers.of(Papers.YEARLY, Papers.PROVED, Papers.line(20)));
+    write("hostile-", Papers.of(Papers.YEARLY, Hostile.site()));
     Files.writeString(folder.resolve("hostile.html"), Sheets.html(Hostile.site()));
     Files.writeString(
         folder.resolve("hostile-faults.html"), Sheets.faults(Hostile.site(), Paper.A4));

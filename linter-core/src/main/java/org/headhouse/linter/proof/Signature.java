@@ -1,11 +1,11 @@
-package org.headhouse.linter.rules.commissioning;
+package org.headhouse.linter.proof;
 
 import java.lang.Character.UnicodeScript;
 import java.util.Locale;
 import java.util.Set;
 
 /** Decides whether somebody signed: common practice, no source. */
-final class Signature {
+public final class Signature {
   /** What people write where they mean to write something later, without spaces and points. */
   private static final Set<String> STAND_INS =
       Set.of(
@@ -44,7 +44,7 @@ final class Signature {
   private Signature() {}
 
   /** Whether a text only holds the place of a signature. */
-  static boolean isStandIn(String by) {
+  public static boolean isStandIn(String by) {
     int[] letters = by.codePoints().filter(Character::isLetter).toArray();
     if (letters.length == 0) {
       return true;

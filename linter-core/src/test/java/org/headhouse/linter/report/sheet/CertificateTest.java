@@ -1,0 +1,246 @@
+package org.headhouse.linter.report.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.rule.RuleDescriptor;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a grower reads of a line, and when it is not called proved: common practice, no source. */
+class CertificateTest {
+  private static String heading(Document page) {
+    return page.expectFirst("h1").text();
+  }
+
+  private static List<String> reasons(Document page) {
+    return page.select(".reasons li").eachText();
+  }
+
+  @Test
+  void aLineOfWhichAllIsProvedIsProved() {
+    Document page = Papers.certificate(Papers.PROVED);
+    assertThat(reasons(page)).isEmpty();
+    assertThat(heading(page)).isEqualTo("Proved");
+    assertThat(page.select("tbody").get(0).text())
+        .isEqualTo(
+            "14 March 2026 Robin Oakfield the line 62 ohms 0.31 volts true-RMS hand meter, number"
+                + " M-118, calibrated until 31 January 2027");
+    assertThat(page.select("tbody").get(1).select("tr").eachText())
+        .containsExactly(
+            "Head House seen to close, in 61 seconds seen to close",
+            "House 2 seen to close, in 62 seconds seen to close",
+            "House 3 seen to close, in 63 seconds seen to close",
+            "House 4 seen to close, in 64 seconds seen to close");
+    assertThat(page.text()).contains("is to be proved again by 14 March 2027.");
+  }
+
+  /** Each takes away one thing that a proof needs. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "stage: commissioned | stage: planned | the line is planned",
+        "by: Robin Oakfield | by: tbd | Nobody has signed",
+        "date: 2026-03-14 | date: '?' | has no date",
+        "date: 2026-03-14 | date: 2126-03-14 | still to come",
+        "{unit: House 3, limit: 12 m/s, closed-in: 63 s}, | | Nobody saw wind close the vents at House 3.",
+        "stale-response-seen: [Head House, House 2 | stale-response-seen: [Head House | Nobody saw lost readings close the vents at House 2.",
+        "outdoor-readings-seen: [House 2, | outdoor-readings-seen: [ | Nobody saw the outdoor readings at House 2.",
+        "pair-resistance: 62 ohm, idle-voltage: 0.29 V | idle-voltage: 0.29 V | resistance of the line was not measured at House 4.",
+        "pair-resistance: 62 ohm | pair-resistance: 30 ohm | finds 1 open error",
+        "address: 3 | address: 2 | open error"
+      })
+  void whatLacksOneThingIsNotProved(String from, @Nullable String to, String reason) {
+    Document page = Papers.certificate(edited(from, to));
+    assertThat(heading(page)).isEqualTo("Not proved");
+    assertThat(reasons(page)).anyMatch(text -> text.contains(reason));
+  }
+
+  private static String edited(String from, @Nullable String to) {
+    assertThat(Papers.PROVED).contains(from);
+    return Papers.PROVED.replaceFirst(
+        Pattern.quote(from), Matcher.quoteReplacement(to == null ? "" : to));
+  }
+
+  @Test
+  void aSiteWithoutARecordIsNotProved() {
+    String site = Papers.PROVED.substring(0, Papers.PROVED.indexOf("commissioning:"));
+    Document page = Papers.certificate(site);
+    assertThat(heading(page)).isEqualTo("Not proved");
+    assertThat(reasons(page)).contains("The file has no record of a proof.");
+    assertThat(page.text()).contains("Nobody has proved the line");
+  }
+
+  /** A rule that is off cannot make it proved: what lacks is looked at all the same. */
+  @Test
+  void aRuleThatIsOffProvesNothing() {
+    String policy =
+        "format: 1\nrule-set: 1\nrules: {commissioning.response-unseen: {level: none},"
+            + " commissioning.measured-off: {level: note}}\n";
+    Document whole = Papers.paper("-certificate", policy, Papers.PROVED);
+    assertThat(heading(whole)).isEqualTo("Proved, with exceptions");
+    assertThat(reasons(whole))
+        .containsExactly("2 rules not applied in full, by the policy: see below.");
+    assertThat(whole.text())
+        .contains("The record names every unit with vents as one that shut them");
+    Document lacking =
+        Papers.paper(
+            "-certificate",
+            policy,
+            edited("stale-response-seen: [Head House, ", "stale-response-seen: ["));
+    assertThat(heading(lacking)).isEqualTo("Not proved");
+  }
+
+  @Test
+  void whatIsAcceptedIsSaidAndAGapStaysOne() {
+    String accepted =
+        Papers.PROVED.replace("address: 4\n", "address: 5\n")
+            + "suppressions:\n  - {rule: address.gap, unit: House 4, justification: Unit 4 is in"
+            + " store., until: 2027-04-01}\n";
+    Document page = Papers.certificate(accepted);
+    assertThat(heading(page)).isEqualTo("Proved, with exceptions");
+    assertThat(page.text()).contains("Reason: Unit 4 is in store. Until 1 April 2027.");
+    String gap =
+        edited("stale-response-seen: [Head House, ", "stale-response-seen: [")
+            + "suppressions:\n  - {rule: commissioning.response-unseen, unit: Head House,"
+            + " justification: Frost., until: 2027-04-01}\n";
+    assertThat(heading(Papers.certificate(gap))).isEqualTo("Not proved");
+  }
+
+  /** From the day after its last one, what an exception hid is open. */
+  @Test
+  void anExceptionThatIsOverCountsAsOpen() {
+    String site =
+        edited("pair-resistance: 62 ohm", "pair-resistance: 30 ohm")
+            + "suppressions: [{rule: commissioning.measured-off, justification: The meter was off.,"
+            + " until: 2026-11-25}]\n";
+    assertThat(heading(Papers.certificate(site))).isEqualTo("Proved, with exceptions");
+    assertThat(heading(Papers.certificate(site.replace("2026-11-25", "2026-11-24"))))
+        .isEqualTo("Not proved");
+  }
+
+  @Test
+  void whatIsOverdueAndAMeterThatWasOverAreSaid() {
+    Document page =
+        Papers.certificate(
+            Papers.PROVED
+                .replace("date: 2026-03-14", "date: 2025-03-14")
+                .replace("2027-01-31", "2025-01-31"));
+    assertThat(heading(page)).isEqualTo("Proved, with exceptions");
+    assertThat(reasons(page))
+        .containsExactly(
+            "The next proof was due on 14 March 2026.",
+            "The calibration of a meter had ended on the day it was used.");
+  }
+
+  /** RFC 6234: the digest that the platform computes. */
+  @Test
+  void theFingerprintIsThatOfTheFile() throws Exception {
+    String digits =
+        HexFormat.of()
+            .formatHex(
+                MessageDigest.getInstance("SHA-256")
+                    .digest(Papers.PROVED.getBytes(StandardCharsets.UTF_8)));
+    assertThat(Papers.certificate(Papers.PROVED).expectFirst("code").text().replace(" ", ""))
+        .isEqualTo(digits);
+  }
+
+  /** Growers know neither ids of rules nor the symbols of the trade. */
+  @Test
+  void itIsInWords() throws Exception {
+    List<String> ids =
+        SiteLinter.builder().build().rules().stream().map(RuleDescriptor::id).toList();
+    for (Sheets sheets : List.of(Sheets.ofSamples(), Sheets.ofFaultySamples())) {
+      sheets
+          .pages()
+          .forEach(
+              (name, page) -> {
+                if (name.endsWith("-certificate.html")) {
+                  assertThat(page.text())
+                      .as(name)
+                      .doesNotContain(ids)
+                      .doesNotContain("Ω", "≤", "≥");
+                  assertThat(page.select("tbody").text()).doesNotContain(" V ", "mV", "m/s");
+                }
+              });
+    }
+  }
+
+  @Test
+  void aCustomerWithSeveralLinesHasACover() {
+    Sheets one = Papers.of(Papers.YEARLY, Papers.PROVED);
+    assertThat(one.files()).doesNotContainKey("proved-nurseries-cover.html");
+    String other =
+        Papers.PROVED
+            .replace("site: proved", "site: other")
+            .replace("by: Robin Oakfield", "by: tbd");
+    Document cover =
+        Jsoup.parse(
+            Papers.of(Papers.YEARLY, Papers.PROVED, other).file("proved-nurseries-cover.html"));
+    assertThat(cover.expectFirst(".lead").text()).startsWith("1 of 2 lines is proved.");
+    assertThat(cover.select("tbody td:nth-child(2)").eachText())
+        .containsExactly("Proved", "Not proved");
+    assertThat(cover.select("tbody td:nth-child(4)").eachText())
+        .containsExactly("14 March 2027", "now");
+    assertThat(cover.select("a").eachAttr("href"))
+        .contains("proved-certificate.html", "other-certificate.html");
+  }
+
+  /**
+   * A line that is not proved is due now, whatever day the policy gives, and nobody signs for it.
+   */
+  @Test
+  void whatIsNotProvedIsDueNow() {
+    Document page = Papers.certificate(Papers.PROVED.replace("by: Robin Oakfield", "by: tbd"));
+    assertThat(page.expectFirst("h1").text()).isEqualTo("Not proved");
+    assertThat(page.text())
+        .contains("The line is to be proved now", "Who has read that it is not proved")
+        .doesNotContain("to be proved again by", "Who proved the line");
+    assertThat(Papers.certificate(Papers.PROVED).text())
+        .contains("is to be proved again by 14 March 2027", "Who proved the line");
+  }
+
+  /** The record of a line that is planned again was made of another state of it. */
+  @Test
+  void aPlannedLineHasNothingSeen() {
+    Document page =
+        Papers.certificate(Papers.PROVED.replace("stage: commissioned", "stage: planned"));
+    assertThat(page.select("tbody").get(1).select("td").eachText())
+        .hasSize(2 * 4)
+        .containsOnly("seen in an earlier state of the line only");
+    assertThat(page.text()).doesNotContain("seen to close");
+  }
+
+  /** The page of one site never takes the place of a paper of another. */
+  @Test
+  void noPaperTakesTheNameOfAPage() {
+    Sheets sheets =
+        Sheets.of(
+            Papers.linter(Papers.YEARLY),
+            Stream.of("proved", "proved-certificate", "proved-night-card")
+                .map(
+                    id ->
+                        SiteInput.text(
+                            id + ".yaml", Papers.PROVED.replace("site: proved", "site: " + id))),
+            Measure.METRIC,
+            Paper.A4);
+    assertThat(sheets.files().keySet().stream().filter(name -> name.endsWith(".html")))
+        .hasSize(3 * 6 + 2)
+        .contains("proved-certificate-2.html", "proved-certificate-2-certificate.html");
+  }
+}

@@ -1,0 +1,104 @@
+package org.headhouse.linter.report.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is closed by hand first where readings stop: common practice, no source. */
+class NightCardTest {
+  private static Document card(String site) {
+    return Papers.paper("-night-card", Papers.YEARLY, site);
+  }
+
+  private static List<String> under(Document page, String heading) {
+    Element found = page.selectFirst("h3:contains(" + heading + ")");
+    return found == null
+        ? List.of()
+        : Objects.requireNonNull(found.nextElementSibling()).children().eachText();
+  }
+
+  private static String house3(String from, String to) {
+    int start = Papers.PROVED.indexOf("unit: House 3");
+    String rest = Papers.PROVED.substring(start);
+    assertThat(rest).contains(from);
+    return Papers.PROVED.substring(0, start) + rest.replaceFirst(Pattern.quote(from), to);
+  }
+
+  /**
+   * A reading may just have come when the line fails: 40 s until it is stale, one broadcast and
+   * poll more, and 62, 63, 64 s by the watch, rounded up to a step of 5 s.
+   */
+  @Test
+  void theHeadUnitStaysOpenAndTheOthersClose() {
+    Document page = card(Papers.PROVED);
+    assertThat(under(page, "by hand first"))
+        .containsExactly("Head House: the head unit itself does not close");
+    assertThat(under(page, "by themselves"))
+        .containsExactly("House 2, House 3, House 4: shut within 105 seconds");
+    assertThat(page.text()).contains("Close every house by hand.");
+  }
+
+  /** What is not known counts as open. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "on-stale-readings: close | on-stale-readings: hold | its vents stay where they are",
+        "on-stale-readings: close | on-stale-readings: alarm | its vents stay where they are",
+        "on-stale-readings: close | firmware: '1' | what it does is not known",
+        "stale-after: 40 s | firmware: '1' | after how long it closes is not known",
+        "vents: roof | firmware: '1' | whether it moves vents is not known",
+        "outdoor: head | outdoor: {temperature: head, wind-speed: local, rain: head} | it goes on with readings of its own",
+        "outdoor: head | firmware: '1' | it goes on with readings of its own"
+      })
+  void whatDoesNotCloseIsClosedByHand(String from, String to, String why) {
+    Document page = card(house3(from, to));
+    assertThat(under(page, "by hand first")).contains("House 3: " + why);
+    assertThat(under(page, "by themselves").toString()).doesNotContain("House 3");
+  }
+
+  @Test
+  void withoutABroadcastNothingIsKnown() {
+    Document page =
+        card(Papers.PROVED.replace("  traffic: {broadcast: {registers: 12, every: 5 s}}\n", ""));
+    assertThat(under(page, "by hand first"))
+        .contains("House 2, House 3, House 4: how often readings come is not known");
+    assertThat(under(page, "by themselves")).isEmpty();
+  }
+
+  @Test
+  void whatNobodySawIsLookedAt() {
+    Document page =
+        card(
+            Papers.PROVED.replace(
+                "stale-response-seen: [Head House, House 2, House 3,",
+                "stale-response-seen: [Head House, House 2,"));
+    assertThat(under(page, "nobody saw it"))
+        .containsExactly("House 3: if not shut within 105 seconds, close by hand");
+    assertThat(under(page, "by themselves"))
+        .containsExactly("House 2, House 4: shut within 105 seconds");
+  }
+
+  /** A record that is not of a line in use says nothing of it. */
+  @Test
+  void onAPlannedLineNothingWasSeen() {
+    Document page = card(Papers.PROVED.replace("stage: commissioned", "stage: planned"));
+    assertThat(under(page, "by themselves")).isEmpty();
+    assertThat(under(page, "nobody saw it")).hasSize(1);
+  }
+
+  /** Units that move no vents are on no list; nor is the card empty. */
+  @Test
+  void aLineWithoutVentsSaysSo() {
+    Document page = card(Papers.PROVED.replace("vents: roof", "vents: none"));
+    assertThat(page.select("h3")).isEmpty();
+    assertThat(page.text()).contains("No unit of this line moves vents");
+  }
+}

@@ -1,0 +1,125 @@
+package org.headhouse.linter.report.sheet;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.materials.Slack;
+import org.headhouse.linter.report.FileHistory;
+import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetFile;
+import org.headhouse.linter.report.SheetRequest;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+
+/** A certificate of a file that has a history. */
+class ProofHistoryTest {
+  private static final String OLD =
+      Papers.PROVED
+          .replace("date: 2026-03-14", "date: 2025-02-03")
+          .replace("by: Robin Oakfield", "by: Kit Marlowe")
+          .replace("pair-resistance: 62 ohm\n", "pair-resistance: 61 ohm\n");
+
+  private static FileHistory history(boolean whole, String... earlier) {
+    List<FileHistory.Version> versions = new ArrayList<>();
+    for (String text : earlier) {
+      versions.add(new FileHistory.Version("c0ffee" + versions.size(), () -> text.getBytes(UTF_8)));
+    }
+    return new FileHistory(true, "abc1234", versions, whole);
+  }
+
+  private static Document certificate(String now, FileHistory history) {
+    List<SheetFile> papers = new ArrayList<>();
+    Papers.linter(Papers.YEARLY)
+        .sheets(
+            Stream.of(SiteInput.text("proved.yaml", now)),
+            new SheetRequest(
+                Measure.METRIC, Paper.A4, Slack.USUAL, (file, content) -> history, false),
+            sheet -> papers.addAll(sheet.papers()));
+    return Jsoup.parse(new String(papers.get(0).content(), UTF_8));
+  }
+
+  private static String heading(Document page) {
+    return page.expectFirst("h1").text();
+  }
+
+  @Test
+  void earlierProofsAreListedOnce() {
+    Document page = certificate(Papers.PROVED, history(true, Papers.PROVED, OLD, OLD));
+    assertThat(heading(page)).isEqualTo("Proved");
+    assertThat(page.select("tbody").get(0).select("tr").eachText())
+        .hasSize(2)
+        .last()
+        .isEqualTo(
+            "3 February 2025 Kit Marlowe an earlier proof, in revision c0ffee1 61 ohms 0.31 volts");
+    assertThat(page.text()).contains("abc1234").doesNotContain("history of the file");
+  }
+
+  /** The record is older than the change: nobody has seen the line as it is now. */
+  @Test
+  void aLineThatWasChangedAfterItsRecordIsNotProved() {
+    String changed = Papers.PROVED.replaceFirst("stale-after: 40 s", "stale-after: 50 s");
+    Document page = certificate(changed, history(true, changed, Papers.PROVED));
+    assertThat(heading(page)).isEqualTo("Not proved");
+    assertThat(page.select(".reasons li").eachText())
+        .contains(
+            "The line was changed after its record, and nobody proved the change.",
+            "Nobody saw lost readings close the vents at Head House.");
+    assertThat(page.select("tbody").get(1).select("tr").eachText())
+        .startsWith(
+            "Head House seen in an earlier state of the line only"
+                + " seen in an earlier state of the line only",
+            "House 2 seen to close, in 62 seconds seen to close");
+  }
+
+  @Test
+  void whatWasProvedAgainAfterTheChangeIsProved() {
+    String changed =
+        Papers.PROVED.replaceFirst("stale-after: 40 s", "stale-after: 50 s")
+            + "  renewed:\n    - {date: 2026-05-02, by: Robin Oakfield, reason: stale time set"
+            + " anew, storm-response-seen: [Head House], stale-response-seen: [Head House]}\n";
+    Document page = certificate(changed, history(true, Papers.PROVED));
+    assertThat(heading(page)).isEqualTo("Proved");
+    assertThat(page.select("tbody").get(0).text()).contains("proved again: stale time set anew");
+  }
+
+  /** What was changed before the whole line was proved anew is proved with it. */
+  @Test
+  void changesBeforeTheProofDoNotCount() {
+    String before = OLD.replace("stale-after: 40 s", "stale-after: 20 s");
+    assertThat(heading(certificate(Papers.PROVED, history(true, Papers.PROVED, before, OLD))))
+        .isEqualTo("Proved");
+  }
+
+  @Test
+  void aNewTitleTakesNothingAway() {
+    String titled = Papers.PROVED.replace("Proved Nursery", "Other Nursery");
+    assertThat(heading(certificate(titled, history(true, Papers.PROVED)))).isEqualTo("Proved");
+  }
+
+  @Test
+  void whatIsMissingOfTheHistoryIsSaid() {
+    assertThat(certificate(Papers.PROVED, history(false)).text())
+        .contains("Only a part of the history of the file was at hand");
+    assertThat(certificate(Papers.PROVED, FileHistory.UNKNOWN).text())
+        .contains("The history of the file was not at hand");
+    FileHistory broken =
+        new FileHistory(
+            true,
+            "abc1234",
+            List.of(
+                new FileHistory.Version(
+                    "c0ffee",
+                    () -> {
+                      throw new IOException("lost");
+                    })),
+            true);
+    assertThat(certificate(Papers.PROVED, broken).text()).contains("Only a part of the history");
+  }
+}
