@@ -5,6 +5,7 @@ import java.util.List;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.site.OpenMark;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.yaml.Comment;
@@ -12,9 +13,6 @@ import org.headhouse.linter.yaml.Document;
 
 /** Reports what a draft left open and nobody has looked at yet. */
 final class OpenPoints {
-  /** What a draft begins such a comment with. */
-  private static final String MARK = "look:";
-
   private static final int MOST_SHOWN = 70;
 
   private OpenPoints() {}
@@ -24,13 +22,13 @@ final class OpenPoints {
    * file, so that only one that has the mark somewhere is searched for them.
    */
   static List<Finding> of(Document document, Site site) {
-    if (!hasMark(document.source().text())) {
+    if (!OpenMark.isIn(document.source().text())) {
       return List.of();
     }
     boolean live = site.stage().is(Stage.COMMISSIONED);
     List<Finding> findings = new ArrayList<>();
     for (Comment comment : document.comments()) {
-      if (comment.text().startsWith(MARK)) {
+      if (comment.text().startsWith(OpenMark.MARK)) {
         Finding finding = finding(comment);
         findings.add(live ? finding : finding.at(Level.NOTE));
       }
@@ -38,22 +36,8 @@ final class OpenPoints {
     return findings;
   }
 
-  /** Whether the mark follows a number sign, which need not begin a comment. */
-  private static boolean hasMark(String text) {
-    for (int sign = text.indexOf('#'); sign >= 0; sign = text.indexOf('#', sign + 1)) {
-      int at = sign + 1;
-      while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
-        at++;
-      }
-      if (text.startsWith(MARK, at)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   private static Finding finding(Comment comment) {
-    String asked = comment.text().substring(MARK.length()).strip();
+    String asked = comment.text().substring(OpenMark.MARK.length()).strip();
     return Finding.of(
             "draft.open-point",
             comment.region(),

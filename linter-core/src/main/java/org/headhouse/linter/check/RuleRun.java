@@ -164,7 +164,7 @@ final class RuleRun {
 
     @Override
     public boolean isLive() {
-      return site.wasCommissioned() || wasLive();
+      return !site.isUntouched() || wasLive();
     }
 
     private boolean wasLive() {

@@ -35,6 +35,13 @@ final class SiteWriter {
       # live, read the address of each unit first
       """;
 
+  /** Addresses in a list are those of devices that work: planned would let a safe fix move them. */
+  private static final String MAY_BE_LIVE =
+      """
+      # look: whether the line works; keep this comment until the stage is commissioned, as no safe fix
+      # changes what is set on site while it stands
+      """;
+
   private final ListedChain list;
   private final List<ItemText> items;
   private final DraftSettings settings;
@@ -100,6 +107,9 @@ final class SiteWriter {
     text.append("site: ").append(YamlScalar.of(settings.site())).append('\n');
     if (settings.title() != null) {
       text.append("title: ").append(YamlScalar.of(settings.title())).append('\n');
+    }
+    if (list.columns().contains(Column.ADDRESS)) {
+      text.append(MAY_BE_LIVE);
     }
     text.append("stage: ").append(Stage.PLANNED.word()).append("\n\n");
     text.append("weather-station:\n");

@@ -77,7 +77,7 @@ public final class ChangeJson {
       work(changed.work());
       json.writeName("materials");
       materials(changed.materials().needed(), changed.materials().removed());
-      json.writeArrayPropertyStart("besides");
+      json.writeArrayPropertyStart("consequences");
       changed.consequences().forEach(this::consequence);
       json.writeEndArray();
     }

@@ -120,6 +120,14 @@ public final class Site {
   }
 
   /**
+   * Whether nothing is set on site, so that the file is all there is: a draft with open points may
+   * be that of a line that works.
+   */
+  public boolean isUntouched() {
+    return isPlanned() && !OpenMark.isIn(source.text());
+  }
+
+  /**
    * Whether the line is or was in operation, as far as the file says: its stage is commissioned, or
    * it keeps the dated record of a visit, as a site does that is planned again for a change.
    */

@@ -3,9 +3,11 @@ package org.headhouse.linter.draft;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.List;
 import org.headhouse.linter.Fixing;
 import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.FixedSite;
 import org.junit.jupiter.api.Test;
@@ -273,5 +275,24 @@ class TakenOverListTest {
 
   private static long count(String text, String part) {
     return text.lines().filter(line -> line.contains(part)).count();
+  }
+
+  /** Two units answer at 4: a new number in the file alone would hide that. */
+  @Test
+  void noSafeFixChangesADraftOfALineThatExists() throws IOException {
+    String draft = Lists.made(LINE);
+    SiteLinter linter = SiteLinter.builder().build();
+    List<String> before = setOnSite(draft);
+    assertThat(before).contains("    address: 4");
+    assertThat(setOnSite(Fixing.fix(linter, "example.yaml", draft, FixKind.SAFE)))
+        .isEqualTo(before);
+    assertThat(setOnSite(Fixing.fix(linter, "example.yaml", draft, FixKind.PROPOSED)))
+        .isNotEqualTo(before);
+  }
+
+  private static List<String> setOnSite(String text) {
+    return text.lines()
+        .filter(line -> line.matches(" *(address|termination|bias|baud|parity|stop-bits):.*"))
+        .toList();
   }
 }

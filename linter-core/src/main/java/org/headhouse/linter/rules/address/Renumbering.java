@@ -43,7 +43,7 @@ public final class Renumbering {
       }
     }
     return FixDraft.onSite(
-        site.isPlanned(),
+        site.isUntouched(),
         "Number the units 1 to "
             + number
             + " along the chain"

@@ -64,7 +64,7 @@ public final class ConductorsPairMissing implements SiteRule {
       Terminals terminals, List<Setting<Conductor>> landed, List<String> missing, Site site) {
     boolean behindFirst = !landed.isEmpty() && landed.get(0).is(Conductor.A);
     return FixDraft.onSite(
-        site.isPlanned(),
+        site.isUntouched(),
         "Land " + String.join(" and ", missing) + " at " + terminals.called(),
         new Edit.AddItems(
             terminals.connection().conductors().place(), behindFirst ? 1 : 0, missing));

@@ -123,7 +123,7 @@ public final class ConductorsPolarity implements SiteRule {
     return ofOneSide
         ? null
         : FixDraft.onSite(
-            site.isPlanned(),
+            site.isUntouched(),
             "Land the pair " + wanted.word() + " at " + terminals.called(),
             pair.isMissing()
                 ? Edit.addKey(terminals.item().place(), after(terminals), "pair", wanted.word())

@@ -46,7 +46,7 @@ public final class OutdoorUnsafeFallback implements SiteRule {
   private static FixDraft closing(Unit unit, Site site) {
     String close = StaleAction.CLOSE.word();
     return FixDraft.onSite(
-        site.isPlanned(),
+        site.isUntouched(),
         "Set " + unit.called() + " to close its vents on stale readings",
         unit.onStaleReadings().isMissing()
             ? Edit.addKey(unit.place(), "vents", "on-stale-readings", close)

@@ -126,7 +126,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
 
   private FixDraft fix(String readings, Unit unit, Site site, Edit edit) {
     return FixDraft.onSite(
-        site.isPlanned(),
+        site.isUntouched(),
         "Set "
             + unit.called()
             + " to take "

@@ -46,7 +46,7 @@ public final class TerminationMidLine implements SiteRule {
                           "remove the terminator, and write none"))
                   .fixedBy(
                       FixDraft.onSite(
-                          site.isPlanned(),
+                          site.isUntouched(),
                           "Leave out the terminator of " + item.called(),
                           Edit.write(setting.place(), "none"))));
         }

@@ -53,7 +53,7 @@ public final class TerminationUndeclared implements SiteRule {
 
   private static FixDraft none(ChainItem item, Site site) {
     return FixDraft.onSite(
-        site.isPlanned(),
+        site.isUntouched(),
         "Say that " + item.called() + " has no terminator",
         Edit.addKey(
             item.place(),
