@@ -31,6 +31,8 @@ public final class BundleZip {
   @FunctionalInterface
   public interface Sheets {
     /**
+     * The content of one file.
+     *
      * @param name of a file of the sheets, as it was handed over
      */
     byte[] read(String name) throws IOException;

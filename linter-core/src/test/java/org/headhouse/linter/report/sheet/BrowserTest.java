@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -62,6 +63,8 @@ class BrowserTest {
       case "not proved" -> FAULTY.file("record-partial-certificate.html");
       case "night card" -> GOOD.file("tarnwick-night-card.html");
       case "yearly" -> GOOD.file("ottermarsh-yearly.html");
+      case "start" -> Papers.start(Paper.A4, Papers.PROVED, Papers.line(5));
+      case "hostile start" -> Papers.start(Paper.A4, Hostile.site(), Hostile.site());
       case "materials" -> GOOD.file("tarnwick-materials.html");
       case "hostile materials" -> Sheets.materials(Hostile.site(), Paper.A4);
       case "faults" -> GOOD.file("tarnwick-faults.html");
@@ -83,6 +86,8 @@ class BrowserTest {
         "not proved",
         "night card",
         "yearly",
+        "start",
+        "hostile start",
         "materials",
         "hostile materials",
         "faults",
@@ -112,6 +117,8 @@ class BrowserTest {
     "not proved, --force-dark-mode",
     "night card, --lang=en",
     "yearly, --lang=en",
+    "start, --force-dark-mode",
+    "hostile start, --lang=en",
     "materials, --force-dark-mode",
     "hostile materials, --lang=en"
   })
@@ -168,6 +175,8 @@ class BrowserTest {
         "not proved",
         "night card",
         "yearly",
+        "start",
+        "hostile start",
         "materials",
         "hostile materials"
       })
@@ -237,6 +246,18 @@ class BrowserTest {
         assertThat(printed.right).isLessThanOrEqualTo(pdf.getPage(0).getMediaBox().getWidth() - 30);
         assertThat(printed.left).isGreaterThanOrEqualTo(30);
       }
+    }
+  }
+
+  /** The quick start, with as many lines as few customers have. */
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void aQuickStartIsOfOnePage(Paper paper) throws Exception {
+    String[] lines = new String[10];
+    Arrays.fill(lines, Papers.PROVED);
+    try (PDDocument pdf = browser.print(Papers.start(paper, lines))) {
+      assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+      assertThat(new Printed(1).getText(pdf)).contains("Open.", "Print.", "Fill in.", "Send back.");
     }
   }
 

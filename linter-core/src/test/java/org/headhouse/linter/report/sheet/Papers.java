@@ -1,5 +1,7 @@
 package org.headhouse.linter.report.sheet;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Clock;
@@ -10,7 +12,11 @@ import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.Paper;
+import org.headhouse.linter.report.SheetReport;
+import org.headhouse.linter.report.SheetRequest;
+import org.headhouse.linter.report.SiteHistory;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 
@@ -102,6 +108,21 @@ final class Papers {
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
+  }
+
+  /** The first page of the bundle of a customer. */
+  static String start(Paper paper, String... sites) {
+    SheetReport report =
+        linter(YEARLY)
+            .sheets(
+                Stream.of(sites).map(site -> SiteInput.text("sites/proved.yaml", site)),
+                new SheetRequest(Measure.METRIC, paper, Slack.USUAL, SiteHistory.NONE, true),
+                sheet -> {});
+    return report.bundles().get(0).further().stream()
+        .filter(file -> file.name().equals(SheetReport.PAGE))
+        .map(file -> new String(file.content(), UTF_8))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** One of the papers of the first site. */

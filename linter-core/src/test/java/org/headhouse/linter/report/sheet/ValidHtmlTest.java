@@ -29,6 +29,9 @@ class ValidHtmlTest {
     write("faulty-", Sheets.ofFaultySamples());
     write("proved-", Papers.of(Papers.YEARLY, Papers.PROVED, Papers.line(20)));
     write("hostile-", Papers.of(Papers.YEARLY, Hostile.site()));
+    Files.writeString(
+        folder.resolve("start.html"), Papers.start(Paper.A4, Papers.PROVED, Papers.line(5)));
+    Files.writeString(folder.resolve("hostile-start.html"), Papers.start(Paper.A4, Hostile.site()));
     Files.writeString(folder.resolve("hostile.html"), Sheets.html(Hostile.site()));
     Files.writeString(
         folder.resolve("hostile-faults.html"), Sheets.faults(Hostile.site(), Paper.A4));
