@@ -18,8 +18,8 @@ assert torn[0].segments[0].lengthMetres == null
 assert torn[0].segments[0].pairResistanceOhms == null
 assert torn[1].segments[0].lengthMetres == 40
 assert new File(basedir, 'target/torn').list().sort() ==
-    ['elm-row-faults.html', 'elm-row-materials.html', 'elm-row-zones.csv', 'elm-row.html', 'figures.json',
-     'gorse-hill-faults.html', 'gorse-hill-materials.html', 'gorse-hill-zones.csv', 'gorse-hill.html', 'index.html', 'inventory.csv', 'materials.csv']
+    ['elm-row-faults.html', 'elm-row-materials.html', 'elm-row-visit.csv', 'elm-row-zones.csv', 'elm-row.html', 'figures.json',
+     'gorse-hill-faults.html', 'gorse-hill-materials.html', 'gorse-hill-visit.csv', 'gorse-hill-zones.csv', 'gorse-hill.html', 'index.html', 'inventory.csv', 'materials.csv']
 def table = { new File(basedir, "target/torn/$it").getText('UTF-8').split('\r\n').toList() }
 assert table('inventory.csv')[0] ==
     'customer,site,unit,role,address,device-type,firmware,serial-number,vents,ip,stage,proved-on,proved-by,next-proof,open-exceptions'

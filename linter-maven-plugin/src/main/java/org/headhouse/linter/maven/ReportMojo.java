@@ -10,10 +10,11 @@ import org.headhouse.linter.run.SlackParameter;
 
 /**
  * Writes the sheets that people take to each site, a page of HTML and a table of zones each, a page
- * with its materials and labels, the page index.html over all sites, inventory.csv with every unit,
- * materials.csv with the materials of each site and of all, and figures.json: what is computed of
- * each site's line, in full precision. Sites need not be without results; what is missing in one
- * leaves out the figures that need it. Policy and device types have to be without an error.
+ * with its materials and labels, a list to fill in on a visit, the page index.html over all sites,
+ * inventory.csv with every unit, materials.csv with the materials of each site and of all, and
+ * figures.json: what is computed of each site's line, in full precision. Sites need not be without
+ * results; what is missing in one leaves out the figures that need it. Policy and device types have
+ * to be without an error.
  */
 @Mojo(name = "report", requiresProject = false, threadSafe = true)
 public final class ReportMojo extends SitesMojo {

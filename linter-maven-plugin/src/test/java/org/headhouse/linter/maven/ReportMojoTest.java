@@ -46,6 +46,7 @@ class ReportMojoTest {
         .containsExactly(
             "elm-row-faults.html",
             "elm-row-materials.html",
+            "elm-row-visit.csv",
             "elm-row-zones.csv",
             "elm-row.html",
             "figures.json",
@@ -54,6 +55,7 @@ class ReportMojoTest {
             "materials.csv",
             "x-faults.html",
             "x-materials.html",
+            "x-visit.csv",
             "x-zones.csv",
             "x.html");
     // Three units of each site, after the headings.

@@ -27,8 +27,8 @@ public final class SitePage {
   }
 
   /**
-   * The pages beside it: for the store and the workshop, and for a line that does not work. They
-   * have nothing of the results.
+   * The files beside it: for the store and the workshop, for a line that does not work, and to fill
+   * in on a visit. They have nothing of the results.
    *
    * @param name of the page of the site, without its ending
    */
@@ -40,7 +40,8 @@ public final class SitePage {
             PageNames.materials(name),
             page(out -> JtematerialsGenerated.render(out, null, materials))),
         new SheetFile(
-            PageNames.faults(name), page(out -> JtefaultsGenerated.render(out, null, faults))));
+            PageNames.faults(name), page(out -> JtefaultsGenerated.render(out, null, faults))),
+        new SheetFile(PageNames.visit(name), VisitCsv.of(facts, settings.measure())));
   }
 
   private static byte[] page(Consumer<HtmlTemplateOutput> template) {

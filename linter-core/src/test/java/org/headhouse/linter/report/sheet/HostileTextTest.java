@@ -127,10 +127,12 @@ class HostileTextTest {
             "example-zones.csv",
             "example-materials.html",
             "example-faults.html",
+            "example-visit.csv",
             "b-x-y.html",
             "b-x-y-zones.csv",
             "b-x-y-materials.html",
             "b-x-y-faults.html",
+            "b-x-y-visit.csv",
             "index.html");
   }
 }
