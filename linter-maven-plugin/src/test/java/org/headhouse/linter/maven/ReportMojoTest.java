@@ -50,6 +50,7 @@ class ReportMojoTest {
             "elm-row-faults.html",
             "elm-row-materials.html",
             "elm-row-night-card.html",
+            "elm-row-visit.csv",
             "elm-row-yearly.html",
             "elm-row-zones.csv",
             "elm-row.html",
@@ -61,6 +62,7 @@ class ReportMojoTest {
             "x-faults.html",
             "x-materials.html",
             "x-night-card.html",
+            "x-visit.csv",
             "x-yearly.html",
             "x-zones.csv",
             "x.html");

@@ -120,6 +120,11 @@ public final class PageNames {
     return name + "-zones.csv";
   }
 
+  /** The file to fill in on a visit, beside a page. */
+  static String visit(String name) {
+    return name + "-visit.csv";
+  }
+
   /** A file beside a page as a link. */
   static String link(String file) {
     return UriText.of(file);

@@ -28,8 +28,8 @@ public final class SitePage {
 
   /**
    * The pages beside it: what the grower gets, what hangs at the head unit, and what is taken along
-   * each year, each of one sheet of paper; for the store and the workshop; and for a line that does
-   * not work.
+   * each year, each of one sheet of paper; for the store and the workshop; for a line that does not
+   * work; and a list to fill in on a visit.
    *
    * @param name of the page of the site, without its ending
    */
@@ -51,7 +51,8 @@ public final class SitePage {
             PageNames.materials(name),
             page(out -> JtematerialsGenerated.render(out, null, materials))),
         new SheetFile(
-            PageNames.faults(name), page(out -> JtefaultsGenerated.render(out, null, faults))));
+            PageNames.faults(name), page(out -> JtefaultsGenerated.render(out, null, faults))),
+        new SheetFile(PageNames.visit(name), VisitCsv.of(facts, settings.measure())));
   }
 
   private static byte[] page(Consumer<HtmlTemplateOutput> template) {

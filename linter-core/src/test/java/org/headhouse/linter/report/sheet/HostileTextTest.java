@@ -130,6 +130,7 @@ class HostileTextTest {
             "example-yearly.html",
             "example-materials.html",
             "example-faults.html",
+            "example-visit.csv",
             "b-x-y.html",
             "b-x-y-zones.csv",
             "b-x-y-certificate.html",
@@ -137,6 +138,7 @@ class HostileTextTest {
             "b-x-y-yearly.html",
             "b-x-y-materials.html",
             "b-x-y-faults.html",
+            "b-x-y-visit.csv",
             "index.html");
   }
 
