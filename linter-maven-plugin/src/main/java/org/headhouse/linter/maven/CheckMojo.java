@@ -4,7 +4,6 @@ import java.io.File;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Date;
-import org.apache.maven.plugin.MojoExecution;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -75,9 +74,9 @@ public final class CheckMojo extends SitesMojo {
   @Parameter(property = "linter.openResults", defaultValue = "false")
   private boolean openResults;
 
-  /** This execution. */
-  @Parameter(defaultValue = "${mojoExecution}", readonly = true)
-  private @Nullable MojoExecution execution;
+  /** The id of this execution in the POM. */
+  @Parameter(defaultValue = "${mojo.executionId}", readonly = true)
+  private @Nullable String execution;
 
   /** The module, where no repository has it. */
   @Parameter(defaultValue = "${project.artifactId}", readonly = true)
@@ -107,7 +106,7 @@ public final class CheckMojo extends SitesMojo {
   }
 
   private OwnExecution own() {
-    return new OwnExecution(start(), execution == null ? null : execution.getExecutionId());
+    return new OwnExecution(start(), execution);
   }
 
   private RunDetails details(SettingsRequest settings) {
@@ -118,7 +117,7 @@ public final class CheckMojo extends SitesMojo {
         root != null && base.startsWith(root)
             ? root.relativize(base).toString().replace(File.separatorChar, '/')
             : artifact;
-    String name = execution == null ? "check" : execution.getExecutionId();
+    String name = execution == null ? "check" : execution;
     return new RunDetails(paths, RunDetails.id(module, name), RulePages::text);
   }
 
