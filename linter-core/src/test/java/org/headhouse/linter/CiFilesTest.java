@@ -1,8 +1,10 @@
 package org.headhouse.linter;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,15 +14,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
-import org.snakeyaml.engine.v2.api.Load;
-import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
 
-/** The ready files for CI: their shell steps run on a fresh clone, and the page shows what is so. */
+/**
+ * The ready files for CI: their shell steps run on a fresh clone, and the page shows what is so.
+ */
 @EnabledOnOs(OS.LINUX)
 class CiFilesTest {
   private static final Path TOP = Path.of("..").toAbsolutePath().normalize();
@@ -32,7 +39,9 @@ class CiFilesTest {
 
   @BeforeEach
   void repository() throws Exception {
-    assumeThat(sh(work, Map.of(), "command -v git")).as("git is on the path, or nothing is tried").isNotEmpty();
+    assumeThat(sh(work, Map.of(), "command -v git"))
+        .as("git is on the path, or nothing is tried")
+        .isNotEmpty();
     Path origin = Files.createDirectories(work.resolve("origin/sites")).getParent();
     Files.writeString(origin.resolve("sites/example.yaml"), Example.SITE);
     sh(origin, Map.of(), "git init -q -b main . && git add -A && git commit -qm Start");
@@ -44,8 +53,19 @@ class CiFilesTest {
     program("mvn", "printf '%s\\n' \"$@\"");
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
     // Stands for the jar: the very command, from the classes of this build.
-    program("java", "shift 2; exec '" + java + "' -cp '" + System.getProperty("java.class.path")
-        + "' org.headhouse.linter.command.Main \"$@\"");
+    program(
+        "java",
+        "shift 2; exec '"
+            + java
+            + "' -cp '"
+            + classPath()
+            + "' org.headhouse.linter.command.Main \"$@\"");
+  }
+
+  private static String classPath() {
+    return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator, -1))
+        .map(entry -> Path.of(entry).toAbsolutePath().toString())
+        .collect(Collectors.joining(File.pathSeparator));
   }
 
   private void program(String name, String script) throws IOException {
@@ -57,26 +77,37 @@ class CiFilesTest {
   private String sh(Path folder, Map<String, String> environment, String script) throws Exception {
     ProcessBuilder builder =
         new ProcessBuilder("sh", "-c", script).directory(folder.toFile()).redirectErrorStream(true);
-    builder.environment().putAll(
-        Map.of(
-            "HOME", work.toString(),
-            "GIT_CONFIG_NOSYSTEM", "1",
-            "GIT_AUTHOR_NAME", "Nobody", "GIT_AUTHOR_EMAIL", "nobody@example.invalid",
-            "GIT_COMMITTER_NAME", "Nobody", "GIT_COMMITTER_EMAIL", "nobody@example.invalid",
-            "LINTER_JAR", "linter.jar",
-            "PATH", programs + ":" + System.getenv("PATH")));
+    builder
+        .environment()
+        .putAll(
+            Map.of(
+                "HOME",
+                work.toString(),
+                "GIT_CONFIG_NOSYSTEM",
+                "1",
+                "GIT_AUTHOR_NAME",
+                "Nobody",
+                "GIT_AUTHOR_EMAIL",
+                "nobody@example.invalid",
+                "GIT_COMMITTER_NAME",
+                "Nobody",
+                "GIT_COMMITTER_EMAIL",
+                "nobody@example.invalid",
+                "LINTER_JAR",
+                "linter.jar",
+                "PATH",
+                programs + ":" + System.getenv("PATH")));
     builder.environment().putAll(environment);
     Process process = builder.start();
     process.getOutputStream().close();
-    String out = new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+    String out = new String(process.getInputStream().readAllBytes(), UTF_8);
     process.waitFor();
     return out;
   }
 
   private static Map<?, ?> yaml(String file) throws IOException {
-    Object read =
-        new Load(LoadSettings.builder().build()).loadFromString(Files.readString(TOP.resolve(file)));
-    return (Map<?, ?>) read;
+    return new Yaml(new SafeConstructor(new LoaderOptions()))
+        .load(Files.readString(TOP.resolve(file)));
   }
 
   private static Object at(Object from, Object... path) {
@@ -136,7 +167,8 @@ class CiFilesTest {
     Files.copy(TOP.resolve(".pre-commit-hooks.yaml"), hooks.resolve(".pre-commit-hooks.yaml"));
     sh(hooks, Map.of(), "git init -q . && git add -A && git commit -qm Hooks");
     String revision = sh(hooks, Map.of(), "git rev-parse HEAD").strip();
-    assertThat(sh(hooks, Map.of(), "pre-commit validate-manifest .pre-commit-hooks.yaml")).isEmpty();
+    assertThat(sh(hooks, Map.of(), "pre-commit validate-manifest .pre-commit-hooks.yaml"))
+        .isEmpty();
     Files.writeString(
         clone.resolve(".pre-commit-config.yaml"),
         block("example: pre-commit")

@@ -19,6 +19,7 @@ import org.headhouse.linter.report.RepositoryPaths;
 import org.headhouse.linter.report.RunDetails;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.rules.RulePages;
 import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
@@ -31,7 +32,6 @@ import org.headhouse.linter.run.OutputFormat;
 import org.headhouse.linter.run.SettingsRequest;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
-import org.headhouse.linter.rules.RulePages;
 import org.jspecify.annotations.Nullable;
 
 /** One call of the command, from its arguments to its exit code. */

@@ -38,8 +38,7 @@ public record CodeQualityReport(RepositoryPaths paths) {
         String fingerprint = Fingerprint.of(result);
         int earlier = times.merge(result.rule() + " " + fingerprint, 1, Integer::sum) - 1;
         json.writeStringProperty(
-            "fingerprint",
-            Fingerprint.digest(fingerprint, result.rule(), String.valueOf(earlier)));
+            "fingerprint", Fingerprint.digest(fingerprint, result.rule(), String.valueOf(earlier)));
         json.writeStringProperty("severity", severity(result.level()));
         location(
             json,

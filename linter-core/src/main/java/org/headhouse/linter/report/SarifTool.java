@@ -57,7 +57,8 @@ record SarifTool(List<RuleDescriptor> rules, Function<String, Optional<String>> 
   /** What a page says before its examples, without headings, marks and blocks of code. */
   private static String plain(String page) {
     int example = page.indexOf(EXAMPLE);
-    String words = (example < 0 ? page : page.substring(0, example)).replaceAll("(?s)```.*?```", "");
+    String words =
+        (example < 0 ? page : page.substring(0, example)).replaceAll("(?s)```.*?```", "");
     return words
         .lines()
         .filter(line -> !line.startsWith(TITLE) && !line.startsWith("#" + TITLE))

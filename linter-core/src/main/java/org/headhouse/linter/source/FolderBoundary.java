@@ -34,7 +34,9 @@ public record FolderBoundary(Path root) {
   /** The root of the repository that a path is in, as the path has it; links are followed alike. */
   public static Optional<Path> repository(Path path) {
     Path here = Path.of("").toAbsolutePath();
-    for (Path folder = path.toAbsolutePath().normalize(); folder != null; folder = folder.getParent()) {
+    for (Path folder = path.toAbsolutePath().normalize();
+        folder != null;
+        folder = folder.getParent()) {
       boolean own = !Files.isSymbolicLink(folder) || here.startsWith(folder);
       if (own && Files.exists(folder.resolve(GIT), LinkOption.NOFOLLOW_LINKS)) {
         return Optional.of(folder);

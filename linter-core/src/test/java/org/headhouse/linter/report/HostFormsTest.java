@@ -126,8 +126,8 @@ class HostFormsTest {
   }
 
   /**
-   * What the runner undoes is what the toolkit does: %25, %0D and %0A everywhere, and %3A and %2C in
-   * properties. https://github.com/actions/toolkit, packages/core/src/command.ts
+   * What the runner undoes is what the toolkit does: %25, %0D and %0A everywhere, and %3A and %2C
+   * in properties. https://github.com/actions/toolkit, packages/core/src/command.ts
    */
   @Test
   void noTextStartsAnotherCommand() {
@@ -167,8 +167,7 @@ class HostFormsTest {
       assertThat(fingerprints.add(issue.get("fingerprint").asString())).isTrue();
     }
     assertThat(all.at("/0/location").toString())
-        .isEqualTo(
-            "{\"path\":\"ranges/range a/a.yaml\",\"lines\":{\"begin\":3,\"end\":5}}");
+        .isEqualTo("{\"path\":\"ranges/range a/a.yaml\",\"lines\":{\"begin\":3,\"end\":5}}");
     assertThat(all.at("/2/severity").asString()).isEqualTo("blocker");
   }
 

@@ -61,8 +61,8 @@ public final class CheckMojo extends SitesMojo {
   private boolean recheck;
 
   /**
-   * What is given beside results.sarif and results-junit.xml: text, github (annotations in the log),
-   * gitlab (results-gitlab.json, its code quality report) or json (results.jsonl).
+   * What is given beside results.sarif and results-junit.xml: text, github (annotations in the
+   * log), gitlab (results-gitlab.json, its code quality report) or json (results.jsonl).
    */
   @Parameter(property = "linter.format", defaultValue = "text")
   private String format = "text";

@@ -51,7 +51,8 @@ record CheckRequest(
             : since(since, results, run, builder, console));
   }
 
-  private Outcome all(CheckOutput results, SiteRun run, SiteLinter.Builder builder, Console console) throws UserError {
+  private Outcome all(CheckOutput results, SiteRun run, SiteLinter.Builder builder, Console console)
+      throws UserError {
     CleanSitesFile clean =
         recheck || results.folder() == null ? null : CleanSitesFile.in(results.folder());
     if (clean != null) {
@@ -65,7 +66,8 @@ record CheckRequest(
     return outcome;
   }
 
-  private Outcome since(String name, CheckOutput results, SiteRun run, SiteLinter.Builder builder, Console console)
+  private Outcome since(
+      String name, CheckOutput results, SiteRun run, SiteLinter.Builder builder, Console console)
       throws UserError {
     try (Revision revision = Revision.open(run.found().sites(), name, PluginParameters::name)) {
       EarlierFiles earlier = new EarlierFiles(revision, run.found(), run.base()::shown);

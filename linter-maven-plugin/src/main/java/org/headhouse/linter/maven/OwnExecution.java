@@ -2,10 +2,10 @@ package org.headhouse.linter.maven;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import org.headhouse.linter.run.CheckOutput;
-import org.headhouse.linter.run.Console;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.run.CheckOutput;
+import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ResultFiles;
 import org.jspecify.annotations.Nullable;
 

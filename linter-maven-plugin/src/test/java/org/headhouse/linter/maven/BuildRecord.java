@@ -119,8 +119,8 @@ public final class BuildRecord {
   }
 
   /**
-   * The name of a file from the module. SARIF has it from the root of the repository, where there is
-   * one around the build, and a host looks for it there.
+   * The name of a file from the module. SARIF has it from the root of the repository, where there
+   * is one around the build, and a host looks for it there.
    */
   private String fromModule(String outputDirectory, JsonNode artifact) {
     String name = URI.create(artifact.get("uri").asString()).getPath();
