@@ -15,8 +15,11 @@ import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.SiteNames;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.report.RepositoryPaths;
+import org.headhouse.linter.report.RunDetails;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.rules.RulePages;
 import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
@@ -24,6 +27,8 @@ import org.headhouse.linter.run.DiagnosisOutput;
 import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.run.LinterFactory;
 import org.headhouse.linter.run.Outcome;
+import org.headhouse.linter.run.OutputForm;
+import org.headhouse.linter.run.OutputFormat;
 import org.headhouse.linter.run.SettingsRequest;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
@@ -93,8 +98,8 @@ final class Command {
     if (arguments.get(CommandOption.AS_FOUND) != null) {
       throw new UserError("--asFound goes with diagnose: write diagnose first, or leave it out");
     }
-    CheckOutput output = output(arguments);
     SitesRequest request = request(arguments);
+    CheckOutput output = output(arguments, request);
     List<CheckReport> reports = new ArrayList<>();
     String since = arguments.get(CommandOption.SINCE);
     AskedSites asked = new AskedSites(request, arguments.files(), console);
@@ -140,11 +145,26 @@ final class Command {
     return folder == null ? null : base.path().resolve(folder);
   }
 
-  private CheckOutput output(Arguments arguments) throws UserError {
+  private CheckOutput output(Arguments arguments, SitesRequest request) throws UserError {
     return new CheckOutput(
         level(arguments, CommandOption.FAIL_LEVEL, Level.ERROR),
         level(arguments, CommandOption.PRINT_LEVEL, Level.NOTE),
-        folder(arguments));
+        folder(arguments),
+        new OutputForm(
+            EnumParameter.of(
+                CALLED.of(CommandOption.FORMAT.word()),
+                arguments.get(CommandOption.FORMAT, OutputFormat.TEXT.word()),
+                OutputFormat.values(),
+                OutputFormat::word),
+            arguments.has(CommandOption.OPEN_RESULTS),
+            false),
+        details(request.settings().sites()));
+  }
+
+  private RunDetails details(Path sites) {
+    RepositoryPaths paths = RepositoryPaths.around(sites, base.path());
+    String place = paths.of(base.shown(sites));
+    return new RunDetails(paths, RunDetails.id(place, "command"), RulePages::text);
   }
 
   private static Level level(Arguments arguments, CommandOption option, Level otherwise)

@@ -41,6 +41,15 @@ enum CommandOption {
       "<folder>",
       "where results.sarif and results-junit.xml, or diagnosis.json, are written; by default they are"
           + " not"),
+  FORMAT(
+      "format",
+      "<format>",
+      "what is printed: text, github (text and annotations), gitlab (its code quality report) or json"
+          + " (lines); by default text"),
+  OPEN_RESULTS(
+      "openResults",
+      "",
+      "writes results-open.sarif too, without results that are accepted, known or gone"),
   AS_FOUND(
       "asFound",
       "<readings>",

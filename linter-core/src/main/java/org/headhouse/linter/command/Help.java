@@ -2,6 +2,7 @@ package org.headhouse.linter.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.report.ToolVersion;
 
 /** What the command prints about itself. */
 final class Help {
@@ -33,7 +34,6 @@ final class Help {
   }
 
   static String version() {
-    String version = Help.class.getPackage().getImplementationVersion();
-    return "Headhouse Linter " + (version == null ? "of unknown version" : version);
+    return "Headhouse Linter " + ToolVersion.text().orElse("of unknown version");
   }
 }

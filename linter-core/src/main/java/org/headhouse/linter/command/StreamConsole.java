@@ -21,6 +21,11 @@ final class StreamConsole implements Console {
   }
 
   @Override
+  public void plain(String line) {
+    out.println(line);
+  }
+
+  @Override
   public void report(Level level, String line) {
     // Keeps the order of lines where both streams go to one terminal.
     out.flush();

@@ -43,7 +43,7 @@ final class Fingerprint {
         identity.detail());
   }
 
-  private static String digest(@Nullable String... parts) {
+  static String digest(@Nullable String... parts) {
     StringBuilder text = new StringBuilder();
     for (String part : parts) {
       text.append(part == null ? "-" : "+" + part).append('\0');

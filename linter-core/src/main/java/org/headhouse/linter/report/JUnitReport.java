@@ -25,9 +25,21 @@ public final class JUnitReport {
 
   private final Level failLevel;
 
+  private final RepositoryPaths paths;
+
   /** A report in which results of a level and more severe ones are failures. */
   public JUnitReport(Level failLevel) {
+    this(failLevel, RepositoryPaths.unknown());
+  }
+
+  /**
+   * The same for a host of code.
+   *
+   * @param paths what the attribute {@code file} of a test case calls a file
+   */
+  public JUnitReport(Level failLevel, RepositoryPaths paths) {
     this.failLevel = failLevel;
+    this.paths = paths;
   }
 
   private record Case(String file, String rule) implements Comparable<Case> {
@@ -85,7 +97,20 @@ public final class JUnitReport {
   }
 
   private void testCase(XmlWriter xml, Case id, List<Result> results) {
-    openCase(xml, id.file(), id.rule());
+    int line = results.get(0).location().region().startLine();
+    xml.text("\n  ");
+    xml.start(
+        "testcase",
+        "classname",
+        shown(id.file()),
+        "name",
+        id.rule(),
+        "time",
+        "0",
+        "file",
+        shown(paths.of(id.file())),
+        "line",
+        String.valueOf(line));
     String text = results.stream().map(JUnitReport::line).collect(Collectors.joining("\n"));
     Optional<Result> first = results.stream().filter(this::fails).findFirst();
     if (first.isPresent()) {

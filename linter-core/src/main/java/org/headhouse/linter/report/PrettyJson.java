@@ -19,11 +19,18 @@ final class PrettyJson {
   private static final JsonFactory JSON =
       JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
 
+  private static final JsonFactory LINES = JSON.rebuild().rootValueSeparator("").build();
+
   private PrettyJson() {}
 
   /** A generator on a stream, which is left open. */
   static JsonGenerator to(OutputStream out) {
     return JSON.createGenerator(new Indented(null), out);
+  }
+
+  /** One without any line end, for values that get a line each; the stream is left open. */
+  static JsonGenerator onALine(OutputStream out) {
+    return LINES.createGenerator(ObjectWriteContext.empty(), out);
   }
 
   /**

@@ -12,20 +12,21 @@ final class SarifFix {
    * Writes the property.
    *
    * @param file the file of the result
+   * @param places how it is called
    */
-  static void write(JsonGenerator json, Fix fix, String file) {
+  static void write(JsonGenerator json, Fix fix, String file, SarifPlaces places) {
     json.writeArrayPropertyStart("fixes");
     json.writeStartObject();
-    SarifReport.text(json, "description", fix.description());
+    SarifPlaces.text(json, "description", fix.description());
     json.writeArrayPropertyStart("artifactChanges");
     json.writeStartObject();
-    SarifReport.artifact(json, file);
+    places.artifact(json, file);
     json.writeArrayPropertyStart("replacements");
     for (Replacement replacement : fix.replacements()) {
       json.writeStartObject();
-      SarifReport.region(json, "deletedRegion", replacement.region());
+      SarifPlaces.region(json, "deletedRegion", replacement.region());
       if (!replacement.text().isEmpty()) {
-        SarifReport.text(json, "insertedContent", replacement.text());
+        SarifPlaces.text(json, "insertedContent", replacement.text());
       }
       json.writeEndObject();
     }

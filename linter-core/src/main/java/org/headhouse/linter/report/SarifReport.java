@@ -4,14 +4,14 @@ import java.io.OutputStream;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Level;
-import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
-import org.headhouse.linter.source.Region;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
@@ -23,9 +23,19 @@ public final class SarifReport {
   private final List<RuleDescriptor> rules;
   private final Map<String, Integer> ruleIndex = new HashMap<>();
 
+  private final RunDetails run;
+  private final SarifPlaces places;
+
   /** A report that lists some rules. */
   public SarifReport(List<RuleDescriptor> rules) {
+    this(rules, RunDetails.unknown());
+  }
+
+  /** A report that lists some rules, and says what run it comes from. */
+  public SarifReport(List<RuleDescriptor> rules, RunDetails run) {
     this.rules = rules;
+    this.run = run;
+    this.places = new SarifPlaces(run.paths());
     rules.forEach(rule -> ruleIndex.put(rule.id(), ruleIndex.size()));
   }
 
@@ -61,7 +71,14 @@ public final class SarifReport {
     json.writeStringProperty("version", "2.1.0");
     json.writeArrayPropertyStart("runs");
     json.writeStartObject();
-    tool(json);
+    Set<String> broken = results.stream().map(Result::rule).collect(Collectors.toSet());
+    new SarifTool(rules, run.pages()).write(json, broken);
+    if (run.id() != null) {
+      json.writeObjectPropertyStart("automationDetails");
+      json.writeStringProperty("id", run.id());
+      json.writeEndObject();
+    }
+    places.bases(json);
     json.writeStringProperty("columnKind", "unicodeCodePoints");
     json.writeArrayPropertyStart("newlineSequences");
     for (String end : List.of("\r\n", "\n", "\r")) {
@@ -79,29 +96,6 @@ public final class SarifReport {
     json.writeEndObject();
   }
 
-  private void tool(JsonGenerator json) {
-    json.writeObjectPropertyStart("tool");
-    json.writeObjectPropertyStart("driver");
-    json.writeStringProperty("name", "Headhouse Linter");
-    String version = SarifReport.class.getPackage().getImplementationVersion();
-    if (version != null) {
-      json.writeStringProperty("version", version);
-    }
-    json.writeArrayPropertyStart("rules");
-    for (RuleDescriptor rule : rules) {
-      json.writeStartObject();
-      json.writeStringProperty("id", rule.id());
-      text(json, "shortDescription", rule.requirement());
-      json.writeObjectPropertyStart("defaultConfiguration");
-      json.writeStringProperty("level", rule.level().word());
-      json.writeEndObject();
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeEndObject();
-    json.writeEndObject();
-  }
-
   private void invocation(JsonGenerator json, List<Notification> notifications) {
     json.writeArrayPropertyStart("invocations");
     json.writeStartObject();
@@ -111,7 +105,7 @@ public final class SarifReport {
     for (Notification notification : notifications) {
       json.writeStartObject();
       json.writeStringProperty("level", notification.level().word());
-      text(json, "message", notification.text());
+      SarifPlaces.text(json, "message", notification.text());
       if (notification.rule() != null) {
         json.writeObjectPropertyStart("associatedRule");
         json.writeStringProperty("id", notification.rule());
@@ -121,7 +115,7 @@ public final class SarifReport {
         json.writeArrayPropertyStart("locations");
         json.writeStartObject();
         json.writeObjectPropertyStart("physicalLocation");
-        artifact(json, notification.file());
+        places.artifact(json, notification.file());
         json.writeEndObject();
         json.writeEndObject();
         json.writeEndArray();
@@ -138,17 +132,17 @@ public final class SarifReport {
     json.writeStringProperty("ruleId", result.rule());
     json.writeNumberProperty("ruleIndex", ruleIndex.getOrDefault(result.rule(), -1));
     json.writeStringProperty("level", result.level().word());
-    text(json, "message", result.message().text());
+    SarifPlaces.text(json, "message", result.message().text());
     json.writeArrayPropertyStart("locations");
     json.writeStartObject();
-    physical(json, result.location());
+    places.physical(json, result.location());
     logical(json, result.logical());
     json.writeEndObject();
     json.writeEndArray();
     related(json, result.related());
     lasting(json, Fingerprint.of(result), result.state() == null ? null : result.state().word());
     if (result.fix() != null && fixes.isFirst(result.fix(), result)) {
-      SarifFix.write(json, result.fix(), result.location().file());
+      SarifFix.write(json, result.fix(), result.location().file(), places);
     }
     if (result.suppression() != null) {
       json.writeArrayPropertyStart("suppressions");
@@ -157,7 +151,7 @@ public final class SarifReport {
       json.writeStringProperty("status", "accepted");
       json.writeStringProperty("justification", result.suppression().justification());
       json.writeObjectPropertyStart("location");
-      physical(json, result.suppression().location());
+      places.physical(json, result.suppression().location());
       json.writeEndObject();
       json.writeEndObject();
       json.writeEndArray();
@@ -171,12 +165,12 @@ public final class SarifReport {
     json.writeNumberProperty("ruleIndex", ruleIndex.getOrDefault(result.rule(), -1));
     json.writeStringProperty("kind", "pass");
     json.writeStringProperty("level", Level.NONE.word());
-    text(json, "message", "the baseline knows it, and it is gone: " + result.text());
+    SarifPlaces.text(json, "message", "the baseline knows it, and it is gone: " + result.text());
     json.writeNumberProperty("occurrenceCount", result.times());
     json.writeArrayPropertyStart("locations");
     json.writeStartObject();
     json.writeObjectPropertyStart("physicalLocation");
-    artifact(json, result.file());
+    places.artifact(json, result.file());
     json.writeEndObject();
     logical(json, result.identity().at());
     json.writeEndObject();
@@ -212,38 +206,10 @@ public final class SarifReport {
     json.writeArrayPropertyStart("relatedLocations");
     for (RelatedLocation one : related) {
       json.writeStartObject();
-      physical(json, one.location());
-      text(json, "message", one.text());
+      places.physical(json, one.location());
+      SarifPlaces.text(json, "message", one.text());
       json.writeEndObject();
     }
     json.writeEndArray();
-  }
-
-  private static void physical(JsonGenerator json, Location location) {
-    json.writeObjectPropertyStart("physicalLocation");
-    artifact(json, location.file());
-    region(json, "region", location.region());
-    json.writeEndObject();
-  }
-
-  static void region(JsonGenerator json, String property, Region region) {
-    json.writeObjectPropertyStart(property);
-    json.writeNumberProperty("startLine", region.startLine());
-    json.writeNumberProperty("startColumn", region.startColumn());
-    json.writeNumberProperty("endLine", region.endLine());
-    json.writeNumberProperty("endColumn", region.endColumn());
-    json.writeEndObject();
-  }
-
-  static void artifact(JsonGenerator json, String file) {
-    json.writeObjectPropertyStart("artifactLocation");
-    json.writeStringProperty("uri", UriText.of(file));
-    json.writeEndObject();
-  }
-
-  static void text(JsonGenerator json, String property, String text) {
-    json.writeObjectPropertyStart(property);
-    json.writeStringProperty("text", text);
-    json.writeEndObject();
   }
 }

@@ -10,6 +10,12 @@ public interface Console {
   /** A line about the sites: results, and their summary. */
   void found(Level level, String line);
 
+  /**
+   * A line for another program, as it is: whoever makes it sees to it that nothing in it is taken
+   * for a command.
+   */
+  void plain(String line);
+
   /** A line about the run itself: what it reads and writes, and why it cannot go on. */
   void report(Level level, String line);
 }

@@ -10,6 +10,8 @@ import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.StaleParts;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.JUnitReport;
+import org.headhouse.linter.report.RepositoryPaths;
+import org.headhouse.linter.report.RunDetails;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.result.Level;
 
@@ -35,15 +37,35 @@ public final class ResultFiles {
    * @param failing the mildest level that fails a test case
    * @throws UserError where one cannot be written
    */
-  public static void write(Path folder, CheckReport report, Level failing) throws UserError {
+  static void write(Path folder, CheckReport report, Level failing, RunDetails run)
+      throws UserError {
     StaleParts.sweep(folder);
     AtomicFile.write(
         folder.resolve(SARIF),
         out ->
-            new SarifReport(report.rules())
+            new SarifReport(report.rules(), run)
                 .write(report.results(), report.absent(), report.notifications(), out));
     AtomicFile.write(
         folder.resolve("results-junit.xml"),
-        out -> new JUnitReport(failing).write(report.results(), report.notifications(), out));
+        out ->
+            new JUnitReport(failing, run.paths())
+                .write(report.results(), report.notifications(), out));
+  }
+
+  /** Writes the results that are open as another form. */
+  static void write(Path folder, CheckReport report, OutputForm form, RepositoryPaths paths)
+      throws UserError {
+    AtomicFile.write(
+        folder.resolve(form.file()),
+        out -> form.write(report.at(Level.NOTE), report.notifications(), paths, out));
+  }
+
+  /** Writes results-open.sarif: without what is accepted, known or absent. */
+  static void writeOpen(Path folder, CheckReport report, RunDetails run) throws UserError {
+    AtomicFile.write(
+        folder.resolve("results-open.sarif"),
+        out ->
+            new SarifReport(report.rules(), run)
+                .write(report.at(Level.NOTE), report.notifications(), out));
   }
 }

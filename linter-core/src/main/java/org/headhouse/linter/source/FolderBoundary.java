@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.headhouse.linter.stability.Internal;
 
 /**
@@ -25,15 +26,23 @@ public record FolderBoundary(Path root) {
    */
   public static FolderBoundary around(Path path) {
     Path absolute = path.toAbsolutePath().normalize();
+    Path holder = absolute.getParent();
+    return new FolderBoundary(
+        real(repository(absolute).orElse(holder == null ? absolute : holder)));
+  }
+
+  /** The root of the repository that a path is in, as the path has it; links are followed alike. */
+  public static Optional<Path> repository(Path path) {
     Path here = Path.of("").toAbsolutePath();
-    for (Path folder = absolute; folder != null; folder = folder.getParent()) {
+    for (Path folder = path.toAbsolutePath().normalize();
+        folder != null;
+        folder = folder.getParent()) {
       boolean own = !Files.isSymbolicLink(folder) || here.startsWith(folder);
       if (own && Files.exists(folder.resolve(GIT), LinkOption.NOFOLLOW_LINKS)) {
-        return new FolderBoundary(real(folder));
+        return Optional.of(folder);
       }
     }
-    Path holder = absolute.getParent();
-    return new FolderBoundary(real(holder == null ? absolute : holder));
+    return Optional.empty();
   }
 
   /** Whether a path leads to something inside, and not to what git keeps; it need not exist. */

@@ -43,6 +43,9 @@ record Work(int bytes, Job job) {
   private static final Console NOBODY =
       new Console() {
         @Override
+        public void plain(String line) {}
+
+        @Override
         public void found(Level level, String line) {}
 
         @Override

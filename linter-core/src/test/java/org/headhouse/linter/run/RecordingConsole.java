@@ -19,6 +19,11 @@ final class RecordingConsole implements Console {
   }
 
   @Override
+  public void plain(String line) {
+    lines.add("plain " + line);
+  }
+
+  @Override
   public void report(Level level, String line) {
     lines.add("report " + level.word() + " " + line);
   }

@@ -18,6 +18,13 @@ final class BuildConsole implements Console {
     print(level, line);
   }
 
+  // The server that runs the build knows its commands at the start of a line only.
+  @SuppressWarnings("SystemOut")
+  @Override
+  public void plain(String line) {
+    System.out.println(line);
+  }
+
   @Override
   public void report(Level level, String line) {
     print(level, line);

@@ -1,7 +1,6 @@
 package org.headhouse.linter.maven;
 
 import java.nio.file.Path;
-import java.time.Instant;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
@@ -14,7 +13,6 @@ import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.CleanSitesFile;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.Outcome;
-import org.headhouse.linter.run.ResultFiles;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
@@ -26,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param since the revision to compare with, or null for none
  * @param changedOnly whether only sites that differ from that revision are reported
  * @param recheck whether sites that were clean are checked again
- * @param buildStart when the build began, or null where nobody knows
+ * @param execution which one of the build this is
  */
 record CheckRequest(
     SitesRequest sites,
@@ -35,49 +33,41 @@ record CheckRequest(
     @Nullable String since,
     boolean changedOnly,
     boolean recheck,
-    @Nullable Instant buildStart)
+    OwnExecution execution)
     implements GoalRequest {
 
   @Override
   public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
     SiteRun run = sites.find();
     run.reportSettings(console);
-    reportReplaced(run, console);
+    CheckOutput results = execution.of(output, run.base(), console);
     SiteLinter.Builder builder = run.builder();
     if (baseline != null) {
       builder.baseline(baseline);
     }
     BuildOutcome.of(
-        since == null ? all(run, builder, console) : since(since, run, builder, console));
+        since == null
+            ? all(results, run, builder, console)
+            : since(since, results, run, builder, console));
   }
 
-  /** Two executions of one build that write into one folder would leave the results of one only. */
-  private void reportReplaced(SiteRun run, Console console) {
-    Path folder = output.folder();
-    if (folder != null && buildStart != null && ResultFiles.areWrittenSince(buildStart, folder)) {
-      console.report(
-          Level.WARNING,
-          "The results of another execution of this build are in "
-              + run.base().shown(folder)
-              + " and are replaced: give each execution an outputDirectory of its own");
-    }
-  }
-
-  private Outcome all(SiteRun run, SiteLinter.Builder builder, Console console) throws UserError {
+  private Outcome all(CheckOutput results, SiteRun run, SiteLinter.Builder builder, Console console)
+      throws UserError {
     CleanSitesFile clean =
-        recheck || output.folder() == null ? null : CleanSitesFile.in(output.folder());
+        recheck || results.folder() == null ? null : CleanSitesFile.in(results.folder());
     if (clean != null) {
       builder.cleanFiles(clean::open);
     }
     CheckReport report = run.check(PluginLinterFactory.build(builder), console);
-    Outcome outcome = output.write(report, console, run.base());
+    Outcome outcome = results.write(report, console, run.base());
     if (clean != null) {
       clean.save();
     }
     return outcome;
   }
 
-  private Outcome since(String name, SiteRun run, SiteLinter.Builder builder, Console console)
+  private Outcome since(
+      String name, CheckOutput results, SiteRun run, SiteLinter.Builder builder, Console console)
       throws UserError {
     try (Revision revision = Revision.open(run.found().sites(), name, PluginParameters::name)) {
       EarlierFiles earlier = new EarlierFiles(revision, run.found(), run.base()::shown);
@@ -88,7 +78,7 @@ record CheckRequest(
         reportChoice(name, report, changes, run, console);
         report = report.only(changes.files());
       }
-      return output.write(report, console, run.base());
+      return results.write(report, console, run.base());
     }
   }
 

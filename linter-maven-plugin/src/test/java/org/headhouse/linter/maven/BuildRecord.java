@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -92,7 +93,7 @@ public final class BuildRecord {
       }
       JsonNode place = result.at("/locations/0/physicalLocation");
       results.add(
-          place.at("/artifactLocation/uri").asString()
+          fromModule(outputDirectory, place.at("/artifactLocation"))
               + ":"
               + place.at("/region/startLine").asInt()
               + ":"
@@ -115,6 +116,29 @@ public final class BuildRecord {
           .noneMatch(name -> name.endsWith(".part"));
     }
     return results;
+  }
+
+  /**
+   * The name of a file from the module. SARIF has it from the root of the repository, where there
+   * is one around the build, and a host looks for it there.
+   */
+  private String fromModule(String outputDirectory, JsonNode artifact) {
+    String name = URI.create(artifact.get("uri").asString()).getPath();
+    Path root = folder.toAbsolutePath();
+    while (root != null && !Files.exists(root.resolve(".git"))) {
+      root = root.getParent();
+    }
+    boolean inside = root != null && !name.startsWith("<") && !name.startsWith("/");
+    assertThat(artifact.has("uriBaseId")).as("whether %s is from the root", name).isEqualTo(inside);
+    if (!inside) {
+      return name;
+    }
+    Path file = requireNonNull(root).resolve(name);
+    assertThat(file).as("a file of SARIF, from the root of the repository").exists();
+    int target = outputDirectory.indexOf("target");
+    Path module =
+        folder.toAbsolutePath().resolve(target < 0 ? "" : outputDirectory.substring(0, target));
+    return module.normalize().relativize(file).toString().replace(File.separatorChar, '/');
   }
 
   /**

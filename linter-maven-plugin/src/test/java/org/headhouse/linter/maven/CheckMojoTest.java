@@ -51,4 +51,32 @@ class CheckMojoTest {
     assertThat(run(Instant.now().minusSeconds(5), "target")).isEmpty();
     assertThat(run(Instant.now().plusSeconds(5), "target")).isEmpty();
   }
+
+  private List<String> run(Instant buildStart, String execution, String format) throws Exception {
+    GoalRun run =
+        new GoalRun(new CheckMojo(), folder)
+            .with("failLevel", "none")
+            .with("format", format)
+            .with("outputDirectory", folder.resolve("target").toFile())
+            .with("execution", execution)
+            .with("buildStart", Date.from(buildStart));
+    run.execute();
+    return run.lines().stream().filter(line -> line.contains("another execution")).toList();
+  }
+
+  @Test
+  void twoExecutionsKeepTheirResults() throws Exception {
+    Instant start = Instant.now().minusSeconds(5);
+    assertThat(run(start, "first", "gitlab")).isEmpty();
+    assertThat(run(start, "second", "json"))
+        .singleElement()
+        .asString()
+        .contains("are in target: those of second go into a folder of its name inside");
+    assertThat(folder.resolve("target/results-gitlab.json")).content().startsWith("[");
+    assertThat(folder.resolve("target/second/results.jsonl")).exists();
+    assertThat(Files.readString(folder.resolve("target/results.sarif")))
+        .containsPattern("\"headhouse-linter/[^\"]*first/\"");
+    assertThat(Files.readString(folder.resolve("target/second/results.sarif")))
+        .containsPattern("\"headhouse-linter/[^\"]*second/\"");
+  }
 }

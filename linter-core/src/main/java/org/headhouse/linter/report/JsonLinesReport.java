@@ -1,0 +1,67 @@
+package org.headhouse.linter.report;
+
+import java.io.OutputStream;
+import java.util.List;
+import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.result.Result;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonGenerator;
+
+/**
+ * Results as lines of JSON, an object each. A result has {@code file}, {@code line}, {@code
+ * column}, {@code endLine}, {@code endColumn} (from 1, in code points, the end not in it), {@code
+ * level}, {@code rule}, {@code fact}, {@code reason}, {@code remedy}, {@code at} (the place in the
+ * words of the site), {@code unit} where there is one, and {@code fingerprint}. What the tool
+ * itself could not do has {@code level} and {@code notification}, and {@code file} and {@code rule}
+ * where there are any.
+ *
+ * @param paths how files are called
+ */
+public record JsonLinesReport(RepositoryPaths paths) {
+
+  /** Writes the lines; the stream is left open. */
+  public void write(List<Result> results, List<Notification> notifications, OutputStream out) {
+    try (JsonGenerator json = PrettyJson.onALine(out)) {
+      results.forEach(result -> write(json, result));
+      notifications.forEach(notification -> write(json, notification));
+    }
+  }
+
+  private void write(JsonGenerator json, Result result) {
+    json.writeStartObject();
+    json.writeStringProperty("file", paths.of(result.location().file()));
+    json.writeNumberProperty("line", result.location().region().startLine());
+    json.writeNumberProperty("column", result.location().region().startColumn());
+    json.writeNumberProperty("endLine", result.location().region().endLine());
+    json.writeNumberProperty("endColumn", result.location().region().endColumn());
+    json.writeStringProperty("level", result.level().word());
+    json.writeStringProperty("rule", result.rule());
+    json.writeStringProperty("fact", result.message().fact());
+    json.writeStringProperty("reason", result.message().reason());
+    json.writeStringProperty("remedy", result.message().remedy());
+    json.writeStringProperty("at", result.logical());
+    given(json, "unit", result.unit());
+    json.writeStringProperty("fingerprint", Fingerprint.of(result));
+    end(json);
+  }
+
+  private void write(JsonGenerator json, Notification one) {
+    json.writeStartObject();
+    json.writeStringProperty("level", one.level().word());
+    json.writeStringProperty("notification", one.text());
+    given(json, "file", one.file() == null ? null : paths.of(one.file()));
+    given(json, "rule", one.rule());
+    end(json);
+  }
+
+  private static void given(JsonGenerator json, String property, @Nullable String text) {
+    if (text != null) {
+      json.writeStringProperty(property, text);
+    }
+  }
+
+  private static void end(JsonGenerator json) {
+    json.writeEndObject();
+    json.writeRaw('\n');
+  }
+}

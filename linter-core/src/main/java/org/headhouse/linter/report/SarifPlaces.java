@@ -1,0 +1,53 @@
+package org.headhouse.linter.report;
+
+import org.headhouse.linter.result.Location;
+import org.headhouse.linter.source.Region;
+import tools.jackson.core.JsonGenerator;
+
+/** Places in files, as SARIF 2.1.0 has them (chapters 3.4, 3.29 and 3.30). */
+record SarifPlaces(RepositoryPaths paths) {
+  /** What names of files start at: the root of the repository. */
+  private static final String ROOT = "SRCROOT";
+
+  /** Says what the names of files start at, but not where that is on this machine. */
+  void bases(JsonGenerator json) {
+    if (paths.root() != null) {
+      json.writeObjectPropertyStart("originalUriBaseIds");
+      json.writeObjectPropertyStart(ROOT);
+      text(json, "description", "The root of the git repository.");
+      json.writeEndObject();
+      json.writeEndObject();
+    }
+  }
+
+  void physical(JsonGenerator json, Location location) {
+    json.writeObjectPropertyStart("physicalLocation");
+    artifact(json, location.file());
+    region(json, "region", location.region());
+    json.writeEndObject();
+  }
+
+  void artifact(JsonGenerator json, String file) {
+    json.writeObjectPropertyStart("artifactLocation");
+    json.writeStringProperty("uri", UriText.of(paths.of(file)));
+    if (paths.isFromRoot(file)) {
+      json.writeStringProperty("uriBaseId", ROOT);
+    }
+    json.writeEndObject();
+  }
+
+  static void region(JsonGenerator json, String property, Region region) {
+    json.writeObjectPropertyStart(property);
+    json.writeNumberProperty("startLine", region.startLine());
+    json.writeNumberProperty("startColumn", region.startColumn());
+    json.writeNumberProperty("endLine", region.endLine());
+    json.writeNumberProperty("endColumn", region.endColumn());
+    json.writeEndObject();
+  }
+
+  static void text(JsonGenerator json, String property, String text) {
+    json.writeObjectPropertyStart(property);
+    json.writeStringProperty("text", text);
+    json.writeEndObject();
+  }
+}
