@@ -13,7 +13,6 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.source.Region;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
 
 /** Results as a log file of the OASIS standard SARIF 2.1.0. */
 public final class SarifReport {
@@ -45,14 +44,14 @@ public final class SarifReport {
       List<AbsentResult> absent,
       List<Notification> notifications,
       OutputStream out) {
-    try (JsonGenerator json = PrettyJson.withItemsOnALine("results", out)) {
+    try (JsonWriter json = PrettyJson.withItemsOnALine("results", out)) {
       log(json, results, absent, notifications);
       json.writeRaw('\n');
     }
   }
 
   private void log(
-      JsonGenerator json,
+      JsonWriter json,
       List<Result> results,
       List<AbsentResult> absent,
       List<Notification> notifications) {
@@ -79,7 +78,7 @@ public final class SarifReport {
     json.writeEndObject();
   }
 
-  private void tool(JsonGenerator json) {
+  private void tool(JsonWriter json) {
     json.writeObjectPropertyStart("tool");
     json.writeObjectPropertyStart("driver");
     json.writeStringProperty("name", "Headhouse Linter");
@@ -102,7 +101,7 @@ public final class SarifReport {
     json.writeEndObject();
   }
 
-  private void invocation(JsonGenerator json, List<Notification> notifications) {
+  private void invocation(JsonWriter json, List<Notification> notifications) {
     json.writeArrayPropertyStart("invocations");
     json.writeStartObject();
     json.writeBooleanProperty(
@@ -133,7 +132,7 @@ public final class SarifReport {
     json.writeEndArray();
   }
 
-  private void result(JsonGenerator json, Result result, WrittenFixes fixes) {
+  private void result(JsonWriter json, Result result, WrittenFixes fixes) {
     json.writeStartObject();
     json.writeStringProperty("ruleId", result.rule());
     json.writeNumberProperty("ruleIndex", ruleIndex.getOrDefault(result.rule(), -1));
@@ -165,7 +164,7 @@ public final class SarifReport {
     json.writeEndObject();
   }
 
-  private void absent(JsonGenerator json, AbsentResult result) {
+  private void absent(JsonWriter json, AbsentResult result) {
     json.writeStartObject();
     json.writeStringProperty("ruleId", result.rule());
     json.writeNumberProperty("ruleIndex", ruleIndex.getOrDefault(result.rule(), -1));
@@ -186,7 +185,7 @@ public final class SarifReport {
   }
 
   /** What identifies a result from run to run. */
-  private static void lasting(JsonGenerator json, String fingerprint, @Nullable String state) {
+  private static void lasting(JsonWriter json, String fingerprint, @Nullable String state) {
     json.writeObjectPropertyStart("partialFingerprints");
     json.writeStringProperty(Fingerprint.NAME, fingerprint);
     json.writeEndObject();
@@ -195,7 +194,7 @@ public final class SarifReport {
     }
   }
 
-  private static void logical(JsonGenerator json, String path) {
+  private static void logical(JsonWriter json, String path) {
     if (!path.isEmpty()) {
       json.writeArrayPropertyStart("logicalLocations");
       json.writeStartObject();
@@ -205,7 +204,7 @@ public final class SarifReport {
     }
   }
 
-  private void related(JsonGenerator json, List<RelatedLocation> related) {
+  private void related(JsonWriter json, List<RelatedLocation> related) {
     if (related.isEmpty()) {
       return;
     }
@@ -219,14 +218,14 @@ public final class SarifReport {
     json.writeEndArray();
   }
 
-  private static void physical(JsonGenerator json, Location location) {
+  private static void physical(JsonWriter json, Location location) {
     json.writeObjectPropertyStart("physicalLocation");
     artifact(json, location.file());
     region(json, "region", location.region());
     json.writeEndObject();
   }
 
-  static void region(JsonGenerator json, String property, Region region) {
+  static void region(JsonWriter json, String property, Region region) {
     json.writeObjectPropertyStart(property);
     json.writeNumberProperty("startLine", region.startLine());
     json.writeNumberProperty("startColumn", region.startColumn());
@@ -235,13 +234,13 @@ public final class SarifReport {
     json.writeEndObject();
   }
 
-  static void artifact(JsonGenerator json, String file) {
+  static void artifact(JsonWriter json, String file) {
     json.writeObjectPropertyStart("artifactLocation");
     json.writeStringProperty("uri", UriText.of(file));
     json.writeEndObject();
   }
 
-  static void text(JsonGenerator json, String property, String text) {
+  static void text(JsonWriter json, String property, String text) {
     json.writeObjectPropertyStart(property);
     json.writeStringProperty("text", text);
     json.writeEndObject();

@@ -16,8 +16,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Element;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 
 /** What a Maven build left behind: its log and its files; for the scripts of {@code src/it}. */
 public final class BuildRecord {
@@ -83,24 +83,24 @@ public final class BuildRecord {
   public List<String> results(String outputDirectory) throws Exception {
     Path output = folder.resolve(outputDirectory);
     JsonNode run =
-        JsonMapper.shared().readTree(output.resolve("results.sarif").toFile()).at("/runs/0");
+        new JsonMapper().readTree(output.resolve("results.sarif").toFile()).at("/runs/0");
     assertThat(run.at("/tool/driver/rules").size()).as("rules in SARIF").isPositive();
     List<String> results = new ArrayList<>();
     for (JsonNode result : run.get("results")) {
-      if (result.path("baselineState").asString("").equals("absent")) {
+      if (result.path("baselineState").asText("").equals("absent")) {
         continue;
       }
       JsonNode place = result.at("/locations/0/physicalLocation");
       results.add(
-          place.at("/artifactLocation/uri").asString()
+          place.at("/artifactLocation/uri").asText()
               + ":"
               + place.at("/region/startLine").asInt()
               + ":"
               + place.at("/region/startColumn").asInt()
               + ": "
-              + result.get("level").asString()
+              + result.get("level").asText()
               + " ["
-              + result.get("ruleId").asString()
+              + result.get("ruleId").asText()
               + "]");
     }
     Element suite = suite(output.resolve("results-junit.xml"));
@@ -131,7 +131,7 @@ public final class BuildRecord {
           .noneMatch(name -> name.endsWith(".part"));
     }
     Map<?, ?> all =
-        JsonMapper.shared().readValue(output.resolve("figures.json").toFile(), Map.class);
+        new JsonMapper().readValue(output.resolve("figures.json").toFile(), Map.class);
     assertThat(all.keySet()).hasToString("[sites]");
     return (List<?>) requireNonNull(all.get("sites"));
   }
