@@ -4,6 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,8 +18,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Element;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 
 /** What a Maven build left behind: its log and its files; for the scripts of {@code src/it}. */
 public final class BuildRecord {
@@ -130,8 +130,7 @@ public final class BuildRecord {
           .contains("figures.json")
           .noneMatch(name -> name.endsWith(".part"));
     }
-    Map<?, ?> all =
-        new JsonMapper().readValue(output.resolve("figures.json").toFile(), Map.class);
+    Map<?, ?> all = new JsonMapper().readValue(output.resolve("figures.json").toFile(), Map.class);
     assertThat(all.keySet()).hasToString("[sites]");
     return (List<?>) requireNonNull(all.get("sites"));
   }
