@@ -163,7 +163,7 @@ class ArchitectureTest {
   @CsvSource({
     "org.yaml.snakeyaml.., yaml",
     "com.networknt.., schema",
-    "tools.jackson.., schema report baseline",
+    "com.fasterxml.jackson.., schema report baseline",
     "gg.jte.., report.sheet",
     "com.google.re2j.., rule",
     "javax.xml.., report",

@@ -1,18 +1,18 @@
 package org.headhouse.linter.baseline;
 
+import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JacksonException;
-import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.JsonParser;
-import tools.jackson.core.JsonToken;
-import tools.jackson.core.ObjectReadContext;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.StreamReadFeature;
-import tools.jackson.core.json.JsonFactory;
 
 /**
  * A JSON object of texts and whole numbers on one line. An object mapper takes a fifth of a second
@@ -29,17 +29,18 @@ final class JsonLine {
   /** The text of an object of {@link String}s and {@link Integer}s. */
   static String of(Map<String, Object> values) {
     StringWriter text = new StringWriter();
-    try (JsonGenerator json = JSON.createGenerator(ObjectWriteContext.empty(), text)) {
+    try (JsonGenerator json = JSON.createGenerator(text)) {
       json.writeStartObject();
-      values.forEach(
-          (key, value) -> {
-            if (value instanceof Integer number) {
-              json.writeNumberProperty(key, number);
-            } else {
-              json.writeStringProperty(key, (String) value);
-            }
-          });
+      for (Map.Entry<String, Object> entry : values.entrySet()) {
+        if (entry.getValue() instanceof Integer number) {
+          json.writeNumberField(entry.getKey(), number);
+        } else {
+          json.writeStringField(entry.getKey(), (String) entry.getValue());
+        }
+      }
       json.writeEndObject();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
     }
     return text.toString();
   }
@@ -52,25 +53,27 @@ final class JsonLine {
    *     the parser
    */
   static Optional<Map<String, @Nullable Object>> read(String line) {
-    try (JsonParser json = JSON.createParser(ObjectReadContext.empty(), line)) {
+    try (JsonParser json = JSON.createParser(line)) {
       if (json.nextToken() != JsonToken.START_OBJECT) {
         return Optional.empty();
       }
       Map<String, @Nullable Object> values = new LinkedHashMap<>();
-      for (String key = json.nextName(); key != null; key = json.nextName()) {
+      for (String key = json.nextFieldName(); key != null; key = json.nextFieldName()) {
         json.nextToken();
         values.put(key, value(json));
       }
       return json.nextToken() == null ? Optional.of(values) : Optional.empty();
     } catch (JacksonException noJson) {
       return Optional.empty();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
     }
   }
 
-  private static @Nullable Object value(JsonParser json) {
+  private static @Nullable Object value(JsonParser json) throws IOException {
     return switch (json.currentToken()) {
       case VALUE_NULL -> null;
-      case VALUE_STRING -> json.getString();
+      case VALUE_STRING -> json.getText();
       case VALUE_NUMBER_INT -> json.getNumberValue();
       default -> {
         json.skipChildren();

@@ -12,15 +12,14 @@ import org.headhouse.linter.materials.BillOfMaterials;
 import org.headhouse.linter.materials.MaterialChange;
 import org.headhouse.linter.materials.Slack;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
 
 /** Changes and the order of the field work as JSON, for programs. */
 public final class ChangeJson {
-  private final JsonGenerator json;
+  private final JsonWriter json;
 
   private final Slack slack;
 
-  private ChangeJson(JsonGenerator json, Slack slack) {
+  private ChangeJson(JsonWriter json, Slack slack) {
     this.json = json;
     this.slack = slack;
   }
@@ -38,7 +37,7 @@ public final class ChangeJson {
    */
   public static void write(
       String compared, List<SiteChange> changes, Slack slack, OutputStream out) {
-    try (JsonGenerator json = PrettyJson.to(out)) {
+    try (JsonWriter json = PrettyJson.to(out)) {
       ChangeJson writer = new ChangeJson(json, slack);
       json.writeStartObject();
       json.writeStringProperty("since", compared);

@@ -9,7 +9,6 @@ import java.util.Map;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
-import tools.jackson.core.JsonGenerator;
 
 /**
  * Results as GitLab's code quality report. Source:
@@ -28,7 +27,7 @@ public record CodeQualityReport(RepositoryPaths paths) {
    */
   public void write(List<Result> results, List<Notification> notifications, OutputStream out) {
     Map<String, Integer> times = new HashMap<>();
-    try (JsonGenerator json = PrettyJson.to(out)) {
+    try (JsonWriter json = PrettyJson.to(out)) {
       json.writeStartArray();
       for (Result result : results) {
         json.writeStartObject();
@@ -55,7 +54,7 @@ public record CodeQualityReport(RepositoryPaths paths) {
     }
   }
 
-  private void notification(JsonGenerator json, Notification one) {
+  private void notification(JsonWriter json, Notification one) {
     String file = one.file() == null ? "." : one.file();
     json.writeStartObject();
     json.writeStringProperty("description", shown(one.text()));
@@ -66,7 +65,7 @@ public record CodeQualityReport(RepositoryPaths paths) {
     json.writeEndObject();
   }
 
-  private void location(JsonGenerator json, String file, int begin, int end) {
+  private void location(JsonWriter json, String file, int begin, int end) {
     json.writeObjectPropertyStart("location");
     json.writeStringProperty("path", paths.of(file));
     json.writeObjectPropertyStart("lines");

@@ -9,7 +9,6 @@ import org.headhouse.linter.diagnosis.SegmentDiagnosis;
 import org.headhouse.linter.diagnosis.SiteDiagnosis;
 import org.headhouse.linter.site.Word;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
 
 /**
  * Diagnoses as JSON, written site by site so that none is kept.
@@ -17,7 +16,7 @@ import tools.jackson.core.JsonGenerator;
  * <p>{@code agrees} is null where a segment has no reading or cannot be judged.
  */
 public final class DiagnosisReport implements AutoCloseable {
-  private final JsonGenerator json;
+  private final JsonWriter json;
 
   /** Begins the report; the stream is left open. */
   public DiagnosisReport(OutputStream out) {

@@ -20,7 +20,6 @@ import org.headhouse.linter.line.ReceivedVoltage;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.line.TrafficFigures;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
 
 /**
  * Figures as JSON, in full precision, written site by site so that none is kept.
@@ -31,7 +30,7 @@ public final class FiguresReport implements AutoCloseable {
   private static final double MILLIS = 1e3;
   private static final double MICROS = 1e6;
 
-  private final JsonGenerator json;
+  private final JsonWriter json;
 
   /** Begins the report; the stream is left open. */
   public FiguresReport(OutputStream out) {

@@ -5,7 +5,6 @@ import java.util.List;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
 
 /**
  * Results as lines of JSON, an object each. A result has {@code file}, {@code line}, {@code
@@ -21,13 +20,13 @@ public record JsonLinesReport(RepositoryPaths paths) {
 
   /** Writes the lines; the stream is left open. */
   public void write(List<Result> results, List<Notification> notifications, OutputStream out) {
-    try (JsonGenerator json = PrettyJson.onALine(out)) {
+    try (JsonWriter json = PrettyJson.onALine(out)) {
       results.forEach(result -> write(json, result));
       notifications.forEach(notification -> write(json, notification));
     }
   }
 
-  private void write(JsonGenerator json, Result result) {
+  private void write(JsonWriter json, Result result) {
     json.writeStartObject();
     json.writeStringProperty("file", paths.of(result.location().file()));
     json.writeNumberProperty("line", result.location().region().startLine());
@@ -45,7 +44,7 @@ public record JsonLinesReport(RepositoryPaths paths) {
     end(json);
   }
 
-  private void write(JsonGenerator json, Notification one) {
+  private void write(JsonWriter json, Notification one) {
     json.writeStartObject();
     json.writeStringProperty("level", one.level().word());
     json.writeStringProperty("notification", one.text());
@@ -54,13 +53,13 @@ public record JsonLinesReport(RepositoryPaths paths) {
     end(json);
   }
 
-  private static void given(JsonGenerator json, String property, @Nullable String text) {
+  private static void given(JsonWriter json, String property, @Nullable String text) {
     if (text != null) {
       json.writeStringProperty(property, text);
     }
   }
 
-  private static void end(JsonGenerator json) {
+  private static void end(JsonWriter json) {
     json.writeEndObject();
     json.writeRaw('\n');
   }

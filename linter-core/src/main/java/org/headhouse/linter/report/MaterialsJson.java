@@ -5,10 +5,9 @@ import org.headhouse.linter.materials.BillOfMaterials;
 import org.headhouse.linter.materials.MaterialCount;
 import org.headhouse.linter.materials.Slack;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
 
 /** Materials as JSON; what cannot be counted is null. */
-record MaterialsJson(JsonGenerator json, Slack slack) {
+record MaterialsJson(JsonWriter json, Slack slack) {
 
   /** Writes one property with an array. */
   void write(String name, BillOfMaterials bill) {

@@ -1,15 +1,16 @@
 package org.headhouse.linter.report;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonFactoryBuilder;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonStreamContext;
+import com.fasterxml.jackson.core.PrettyPrinter;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
 import java.io.OutputStream;
-import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.PrettyPrinter;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.core.TokenStreamContext;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
+import java.io.UncheckedIOException;
 
 /**
  * JSON with a line for each value, written piece by piece. An object mapper takes a fifth of a
@@ -19,18 +20,26 @@ final class PrettyJson {
   private static final JsonFactory JSON =
       JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
 
-  private static final JsonFactory LINES = JSON.rebuild().rootValueSeparator("").build();
+  private static final JsonFactory LINES =
+      ((JsonFactoryBuilder) JsonFactory.builder())
+          .rootValueSeparator("")
+          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+          .build();
 
   private PrettyJson() {}
 
-  /** A generator on a stream, which is left open. */
-  static JsonGenerator to(OutputStream out) {
-    return JSON.createGenerator(new Indented(null), out);
+  /** A writer on a stream, which is left open. */
+  static JsonWriter to(OutputStream out) {
+    return writer(new DefaultPrettyPrinter(), out);
   }
 
   /** One without any line end, for values that get a line each; the stream is left open. */
-  static JsonGenerator onALine(OutputStream out) {
-    return LINES.createGenerator(ObjectWriteContext.empty(), out);
+  static JsonWriter onALine(OutputStream out) {
+    try {
+      return new JsonWriter(LINES.createGenerator(out));
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    }
   }
 
   /**
@@ -39,47 +48,34 @@ final class PrettyJson {
    *
    * @param lists the property that has them
    */
-  static JsonGenerator withItemsOnALine(String lists, OutputStream out) {
-    return JSON.createGenerator(new Indented(lists), out);
+  static JsonWriter withItemsOnALine(String lists, OutputStream out) {
+    DefaultPrettyPrinter.Indenter lines = new ItemLines(lists);
+    return writer(
+        new DefaultPrettyPrinter().withArrayIndenter(lines).withObjectIndenter(lines), out);
   }
 
-  private static final class Indented extends ObjectWriteContext.Base {
-    private final @Nullable String lists;
-
-    Indented(@Nullable String lists) {
-      this.lists = lists;
-    }
-
-    @Override
-    public boolean hasPrettyPrinter() {
-      return true;
-    }
-
-    @Override
-    public PrettyPrinter getPrettyPrinter() {
-      DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-      if (lists == null) {
-        return printer;
-      }
-      DefaultPrettyPrinter.Indenter lines = new ItemLines(lists);
-      return printer.withArrayIndenter(lines).withObjectIndenter(lines);
+  private static JsonWriter writer(PrettyPrinter printer, OutputStream out) {
+    try {
+      return new JsonWriter(JSON.createGenerator(out).setPrettyPrinter(printer));
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
     }
   }
 
   private record ItemLines(String lists) implements DefaultPrettyPrinter.Indenter {
     @Override
-    public void writeIndentation(JsonGenerator json, int level) {
-      if (isInsideItem(json.streamWriteContext())) {
+    public void writeIndentation(JsonGenerator json, int level) throws IOException {
+      if (isInsideItem(json.getOutputContext())) {
         json.writeRaw(' ');
       } else {
         DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.writeIndentation(json, level);
       }
     }
 
-    private boolean isInsideItem(TokenStreamContext value) {
-      for (TokenStreamContext list = value.getParent(); list != null; list = list.getParent()) {
-        TokenStreamContext owner = list.getParent();
-        if (list.inArray() && owner != null && lists.equals(owner.currentName())) {
+    private boolean isInsideItem(JsonStreamContext value) {
+      for (JsonStreamContext list = value.getParent(); list != null; list = list.getParent()) {
+        JsonStreamContext owner = list.getParent();
+        if (list.inArray() && owner != null && lists.equals(owner.getCurrentName())) {
           return true;
         }
       }

@@ -2,7 +2,6 @@ package org.headhouse.linter.report;
 
 import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Replacement;
-import tools.jackson.core.JsonGenerator;
 
 /** The fix of a result, as the property {@code fixes} of SARIF 2.1.0 (chapter 3.55). */
 final class SarifFix {
@@ -14,7 +13,7 @@ final class SarifFix {
    * @param file the file of the result
    * @param places how it is called
    */
-  static void write(JsonGenerator json, Fix fix, String file, SarifPlaces places) {
+  static void write(JsonWriter json, Fix fix, String file, SarifPlaces places) {
     json.writeArrayPropertyStart("fixes");
     json.writeStartObject();
     SarifPlaces.text(json, "description", fix.description());

@@ -2,7 +2,6 @@ package org.headhouse.linter.report;
 
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.source.Region;
-import tools.jackson.core.JsonGenerator;
 
 /** Places in files, as SARIF 2.1.0 has them (chapters 3.4, 3.29 and 3.30). */
 record SarifPlaces(RepositoryPaths paths) {
@@ -10,7 +9,7 @@ record SarifPlaces(RepositoryPaths paths) {
   private static final String ROOT = "SRCROOT";
 
   /** Says what the names of files start at, but not where that is on this machine. */
-  void bases(JsonGenerator json) {
+  void bases(JsonWriter json) {
     if (paths.root() != null) {
       json.writeObjectPropertyStart("originalUriBaseIds");
       json.writeObjectPropertyStart(ROOT);
@@ -20,14 +19,14 @@ record SarifPlaces(RepositoryPaths paths) {
     }
   }
 
-  void physical(JsonGenerator json, Location location) {
+  void physical(JsonWriter json, Location location) {
     json.writeObjectPropertyStart("physicalLocation");
     artifact(json, location.file());
     region(json, "region", location.region());
     json.writeEndObject();
   }
 
-  void artifact(JsonGenerator json, String file) {
+  void artifact(JsonWriter json, String file) {
     json.writeObjectPropertyStart("artifactLocation");
     json.writeStringProperty("uri", UriText.of(paths.of(file)));
     if (paths.isFromRoot(file)) {
@@ -36,7 +35,7 @@ record SarifPlaces(RepositoryPaths paths) {
     json.writeEndObject();
   }
 
-  static void region(JsonGenerator json, String property, Region region) {
+  static void region(JsonWriter json, String property, Region region) {
     json.writeObjectPropertyStart(property);
     json.writeNumberProperty("startLine", region.startLine());
     json.writeNumberProperty("startColumn", region.startColumn());
@@ -45,7 +44,7 @@ record SarifPlaces(RepositoryPaths paths) {
     json.writeEndObject();
   }
 
-  static void text(JsonGenerator json, String property, String text) {
+  static void text(JsonWriter json, String property, String text) {
     json.writeObjectPropertyStart(property);
     json.writeStringProperty("text", text);
     json.writeEndObject();

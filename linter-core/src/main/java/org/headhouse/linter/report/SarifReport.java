@@ -13,7 +13,6 @@ import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
 
 /** Results as a log file of the OASIS standard SARIF 2.1.0. */
 public final class SarifReport {
@@ -55,14 +54,14 @@ public final class SarifReport {
       List<AbsentResult> absent,
       List<Notification> notifications,
       OutputStream out) {
-    try (JsonGenerator json = PrettyJson.withItemsOnALine("results", out)) {
+    try (JsonWriter json = PrettyJson.withItemsOnALine("results", out)) {
       log(json, results, absent, notifications);
       json.writeRaw('\n');
     }
   }
 
   private void log(
-      JsonGenerator json,
+      JsonWriter json,
       List<Result> results,
       List<AbsentResult> absent,
       List<Notification> notifications) {
@@ -96,7 +95,7 @@ public final class SarifReport {
     json.writeEndObject();
   }
 
-  private void invocation(JsonGenerator json, List<Notification> notifications) {
+  private void invocation(JsonWriter json, List<Notification> notifications) {
     json.writeArrayPropertyStart("invocations");
     json.writeStartObject();
     json.writeBooleanProperty(
@@ -127,7 +126,7 @@ public final class SarifReport {
     json.writeEndArray();
   }
 
-  private void result(JsonGenerator json, Result result, WrittenFixes fixes) {
+  private void result(JsonWriter json, Result result, WrittenFixes fixes) {
     json.writeStartObject();
     json.writeStringProperty("ruleId", result.rule());
     json.writeNumberProperty("ruleIndex", ruleIndex.getOrDefault(result.rule(), -1));
@@ -159,7 +158,7 @@ public final class SarifReport {
     json.writeEndObject();
   }
 
-  private void absent(JsonGenerator json, AbsentResult result) {
+  private void absent(JsonWriter json, AbsentResult result) {
     json.writeStartObject();
     json.writeStringProperty("ruleId", result.rule());
     json.writeNumberProperty("ruleIndex", ruleIndex.getOrDefault(result.rule(), -1));
@@ -180,7 +179,7 @@ public final class SarifReport {
   }
 
   /** What identifies a result from run to run. */
-  private static void lasting(JsonGenerator json, String fingerprint, @Nullable String state) {
+  private static void lasting(JsonWriter json, String fingerprint, @Nullable String state) {
     json.writeObjectPropertyStart("partialFingerprints");
     json.writeStringProperty(Fingerprint.NAME, fingerprint);
     json.writeEndObject();
@@ -189,7 +188,7 @@ public final class SarifReport {
     }
   }
 
-  private static void logical(JsonGenerator json, String path) {
+  private static void logical(JsonWriter json, String path) {
     if (!path.isEmpty()) {
       json.writeArrayPropertyStart("logicalLocations");
       json.writeStartObject();
@@ -199,7 +198,7 @@ public final class SarifReport {
     }
   }
 
-  private void related(JsonGenerator json, List<RelatedLocation> related) {
+  private void related(JsonWriter json, List<RelatedLocation> related) {
     if (related.isEmpty()) {
       return;
     }

@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.headhouse.linter.rule.RuleDescriptor;
-import tools.jackson.core.JsonGenerator;
 
 /**
  * The linter and its rules, as SARIF 2.1.0 has them (chapters 3.18, 3.19 and 3.49).
@@ -23,7 +22,7 @@ record SarifTool(List<RuleDescriptor> rules, Function<String, Optional<String>> 
    * @param broken the rules with results, whose pages are written: a host shows them beside a
    *     result, and a clean run needs none
    */
-  void write(JsonGenerator json, Set<String> broken) {
+  void write(JsonWriter json, Set<String> broken) {
     json.writeObjectPropertyStart("tool");
     json.writeObjectPropertyStart("driver");
     json.writeStringProperty("name", "Headhouse Linter");
@@ -46,7 +45,7 @@ record SarifTool(List<RuleDescriptor> rules, Function<String, Optional<String>> 
     json.writeEndObject();
   }
 
-  private static void help(JsonGenerator json, String page) {
+  private static void help(JsonWriter json, String page) {
     SarifPlaces.text(json, "fullDescription", plain(page));
     json.writeObjectPropertyStart("help");
     json.writeStringProperty("text", plain(page));

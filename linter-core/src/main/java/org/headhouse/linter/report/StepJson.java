@@ -8,13 +8,12 @@ import org.headhouse.linter.change.Step;
 import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.change.WiringPlace;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
 
 /** Writes a step of the field work as JSON: its kind, its values, and the sentence for people. */
 final class StepJson {
-  private final JsonGenerator json;
+  private final JsonWriter json;
 
-  StepJson(JsonGenerator json) {
+  StepJson(JsonWriter json) {
     this.json = json;
   }
 

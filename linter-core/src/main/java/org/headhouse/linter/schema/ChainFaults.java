@@ -1,5 +1,6 @@
 package org.headhouse.linter.schema;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.path.NodePath;
 import java.util.HashSet;
@@ -10,7 +11,6 @@ import java.util.Set;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.yaml.Node;
-import tools.jackson.databind.JsonNode;
 
 /** Takes the errors of mistaken items of the chain together to one finding for each item. */
 final class ChainFaults {
@@ -25,7 +25,7 @@ final class ChainFaults {
     this.hasChain = kind == FileKind.SITE;
     this.tree = tree;
     for (String item : ItemKind.KEYS) {
-      known.addAll(schema.at("/$defs/" + item + "-item/properties").propertyNames());
+      schema.at("/$defs/" + item + "-item/properties").fieldNames().forEachRemaining(known::add);
     }
   }
 

@@ -1,5 +1,7 @@
 package org.headhouse.linter.schema;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.networknt.schema.path.NodePath;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,8 +9,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.MissingNode;
 
 /**
  * What the schema says of one value.
@@ -48,7 +48,7 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
     JsonNode next = part;
     while (!next.isMissingNode()) {
       layers.add(next);
-      String reference = next.path("$ref").asString("");
+      String reference = next.path("$ref").asText("");
       next = reference.isEmpty() ? next.path("$ref") : schema.at(reference.substring(1));
     }
     return new ExpectedValue(schema, layers, ownKey);
@@ -90,12 +90,14 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
 
   /** Whether the value is of this type and no other. */
   boolean isOnly(String type) {
-    return get("type").asString("").equals(type);
+    return get("type").asText("").equals(type);
   }
 
   /** The keys that the value may have, in the order of the schema. */
   List<String> keys() {
-    return List.copyOf(get("properties").propertyNames());
+    List<String> keys = new ArrayList<>();
+    get("properties").fieldNames().forEachRemaining(keys::add);
+    return List.copyOf(keys);
   }
 
   List<String> requiredKeys() {
@@ -109,13 +111,13 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
 
   private List<String> texts(String member) {
     List<String> texts = new ArrayList<>();
-    get(member).forEach(text -> texts.add(text.asString()));
+    get(member).forEach(text -> texts.add(text.asText()));
     return texts;
   }
 
   /** Whether the allowed values are text. */
   boolean wordsAreText() {
-    return get("enum").path(0).isString();
+    return get("enum").path(0).isTextual();
   }
 
   /** Examples as they are written in YAML; blocks of keys are too long for a sentence. */
@@ -132,14 +134,14 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
    * nothing once it is copied.
    */
   boolean isMeasured() {
-    return get("$comment").asString("").equals("measured");
+    return get("$comment").asText("").equals("measured");
   }
 
   /** What the form of the value is, from the part that has its pattern; empty where it has none. */
   Optional<String> form() {
     return layers.stream()
         .filter(layer -> layer.has("pattern") || layer.path("type").isArray())
-        .map(layer -> layer.path("description").asString(""))
+        .map(layer -> layer.path("description").asText(""))
         .filter(text -> !text.isEmpty())
         .map(text -> lowerFirst(text.endsWith(".") ? text.substring(0, text.length() - 1) : text))
         .findFirst();
@@ -147,7 +149,7 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
 
   /** The meaning of the value, as a clause; empty where the schema has no fitting sentence. */
   Optional<String> meaning() {
-    String description = get("description").asString("");
+    String description = get("description").asText("");
     Matcher end = END_OF_CLAUSE.matcher(description);
     String clause = lowerFirst(end.find() ? description.substring(0, end.start()) : description);
     int space = clause.indexOf(' ');
@@ -161,7 +163,7 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
     int length = text.codePointCount(0, text.length());
     return length >= get("minLength").asInt(0)
         && length <= get("maxLength").asInt(Integer.MAX_VALUE)
-        && (!has("pattern") || Pattern.compile(get("pattern").asString()).matcher(text).find());
+        && (!has("pattern") || Pattern.compile(get("pattern").asText()).matcher(text).find());
   }
 
   private static String lowerFirst(String text) {

@@ -1,15 +1,15 @@
 package org.headhouse.linter.schema;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Writes a located tree out as the JSON that it means, aliases followed. */
 final class JsonTree {
@@ -47,7 +47,7 @@ final class JsonTree {
     return switch (type) {
       case NULL -> JSON.nullNode();
       case BOOLEAN -> JSON.booleanNode(text.toLowerCase(Locale.ROOT).equals("true"));
-      case TEXT -> JSON.stringNode(text);
+      case TEXT -> JSON.textNode(text);
       case INTEGER -> integer(text);
       case FLOAT -> number(text);
     };

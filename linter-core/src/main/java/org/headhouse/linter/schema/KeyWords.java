@@ -53,7 +53,7 @@ final class KeyWords {
     if (!words.isEmpty() && words.size() <= FEW) {
       return ": " + Remedy.alternatives(words);
     }
-    return switch (expected.get("type").asString("")) {
+    return switch (expected.get("type").asText("")) {
       case "boolean" -> ": true or false";
       case "integer" -> ", " + Remedy.range(expected);
       case "object" -> " with " + Remedy.listed(expected.requiredKeys());

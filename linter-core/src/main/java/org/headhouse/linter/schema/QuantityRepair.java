@@ -2,6 +2,7 @@ package org.headhouse.linter.schema;
 
 import static java.util.Map.entry;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.JsonNode;
 
 /** Writes a quantity in the form that files have: its number, a space and the known unit. */
 final class QuantityRepair {
@@ -116,7 +116,7 @@ final class QuantityRepair {
   private static List<String> unitsOfExamples(ExpectedValue expected) {
     List<String> units = new ArrayList<>();
     for (JsonNode example : expected.get("examples")) {
-      Matcher matcher = EXAMPLE.matcher(example.asString());
+      Matcher matcher = EXAMPLE.matcher(example.asText());
       if (matcher.matches()) {
         units.add(matcher.group(1));
       }

@@ -15,7 +15,7 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
   /** An imperative clause. */
   String text() {
     return switch (keyword) {
-      case "maxLength" -> "shorten it to " + expected.get("maxLength").asString() + " characters";
+      case "maxLength" -> "shorten it to " + expected.get("maxLength").asText() + " characters";
       case "maxItems" -> "take out what is too much";
       case "minItems" -> example().orElse("add what is missing");
       default -> forType();
@@ -26,7 +26,7 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
     if (expected.has("enum")) {
       return word();
     }
-    return switch (expected.get("type").asString("")) {
+    return switch (expected.get("type").asText("")) {
       case "object" -> block();
       case "array" -> list();
       case "boolean" -> truth();
@@ -118,8 +118,8 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
 
   /** The whole numbers that are allowed. */
   static String range(ExpectedValue expected) {
-    String least = expected.get("minimum").asString("");
-    String most = expected.get("maximum").asString("");
+    String least = expected.get("minimum").asText("");
+    String most = expected.get("maximum").asText("");
     if (most.isEmpty()) {
       return "a whole number" + (least.isEmpty() ? "" : " of at least " + least);
     }

@@ -1,5 +1,10 @@
 package org.headhouse.linter.schema;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
@@ -18,10 +23,6 @@ import java.util.Set;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Node;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Checks trees against the schema of a kind of file. Safe for use by several threads. */
 public final class SchemaCheck {
@@ -31,7 +32,7 @@ public final class SchemaCheck {
 
   /** Loads the schema of a kind of file. */
   public SchemaCheck(FileKind kind) {
-    JsonNode whole = withRequiredKeys(JsonMapper.shared().readTree(PublishedSchemas.text(kind)));
+    JsonNode whole = withRequiredKeys(parsed(PublishedSchemas.text(kind)));
     SchemaRegistryConfig config =
         SchemaRegistryConfig.builder().pathType(PathType.JSON_POINTER).locale(Locale.ROOT).build();
     SchemaRegistry registry =
@@ -40,6 +41,14 @@ public final class SchemaCheck {
     this.schema = registry.getSchema(whole.toString(), InputFormat.JSON);
     this.kind = kind;
     this.text = whole;
+  }
+
+  private static JsonNode parsed(String schema) {
+    try {
+      return JsonMapper.builder().build().readTree(schema);
+    } catch (JsonProcessingException broken) {
+      throw new IllegalStateException("a published schema is no JSON", broken);
+    }
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.headhouse.linter.schema;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Error;
 import java.util.HashSet;
 import java.util.List;
@@ -17,7 +18,6 @@ import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.JsonNode;
 
 /**
  * One error of the schema in the words of the trade.

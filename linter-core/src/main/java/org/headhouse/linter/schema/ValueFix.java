@@ -32,7 +32,7 @@ final class ValueFix {
       return null;
     }
     String text = scalar.text();
-    return switch (expected.get("type").asString("")) {
+    return switch (expected.get("type").asText("")) {
       case "boolean" -> truth(text.toLowerCase(Locale.ROOT), place);
       case "integer" -> WHOLE.matcher(text).matches() ? whole(text, place) : null;
       case "string" -> isTextAsWritten(scalar, expected) ? quoted(text, place) : null;
@@ -73,7 +73,7 @@ final class ValueFix {
   }
 
   private static boolean isTextAsWritten(Scalar scalar, ExpectedValue expected) {
-    String pattern = expected.get("pattern").asString("");
+    String pattern = expected.get("pattern").asText("");
     return scalar.plain()
         && scalar.type() != CoreType.NULL
         && !expected.has("enum")

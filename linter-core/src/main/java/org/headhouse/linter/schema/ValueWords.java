@@ -23,7 +23,7 @@ record ValueWords(String keyword, ExpectedValue expected, ActualValue actual) {
 
   /** A quantity is text that must match a pattern with units, or with a fraction, in it. */
   private boolean isQuantity() {
-    String pattern = expected.get("pattern").asString("");
+    String pattern = expected.get("pattern").asText("");
     return pattern.contains(" *") || pattern.contains("(?:/");
   }
 
@@ -59,12 +59,12 @@ record ValueWords(String keyword, ExpectedValue expected, ActualValue actual) {
       return expected.words().size() == 1 ? "it is always " + words : "it is one of " + words;
     }
     if (keyword.equals("maxLength")) {
-      return "it is text of at most " + expected.get("maxLength").asString() + " characters";
+      return "it is text of at most " + expected.get("maxLength").asText() + " characters";
     }
     if (expected.form().isPresent()) {
       return "it is " + expected.form().get();
     }
-    return switch (expected.get("type").asString("")) {
+    return switch (expected.get("type").asText("")) {
       case "object" -> "it is a block of keys";
       case "array" -> "it is a list" + sizes();
       case "boolean" -> "it is true or false";
@@ -75,8 +75,8 @@ record ValueWords(String keyword, ExpectedValue expected, ActualValue actual) {
   }
 
   private String limits() {
-    String above = expected.get("exclusiveMinimum").asString("");
-    String most = expected.get("maximum").asString("");
+    String above = expected.get("exclusiveMinimum").asText("");
+    String most = expected.get("maximum").asText("");
     return (above.isEmpty() ? "" : " above " + above) + (most.isEmpty() ? "" : ", at most " + most);
   }
 

@@ -1,11 +1,11 @@
 package org.headhouse.linter.schema;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Yaml11Interpretation;
-import tools.jackson.databind.JsonNode;
 
 /** Writes values as a definition has them, for remedies that can be copied. */
 final class YamlText {
@@ -16,18 +16,18 @@ final class YamlText {
     if (value.isArray()) {
       List<String> items = new ArrayList<>();
       for (JsonNode item : value) {
-        if (item.isContainer()) {
+        if (item.isContainerNode()) {
           return Optional.empty();
         }
         items.add(scalar(item));
       }
       return Optional.of("[" + String.join(", ", items) + "]");
     }
-    return value.isContainer() ? Optional.empty() : Optional.of(scalar(value));
+    return value.isContainerNode() ? Optional.empty() : Optional.of(scalar(value));
   }
 
   private static String scalar(JsonNode value) {
-    return value.isString() ? text(value.asString()) : value.toString();
+    return value.isTextual() ? text(value.asText()) : value.toString();
   }
 
   /** Text, in quotes where it would be taken for something else without them. */

@@ -3,6 +3,7 @@ package org.headhouse.linter.baseline;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
@@ -15,6 +16,7 @@ import java.util.Map;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Checks;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.report.TextReport;
@@ -23,8 +25,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What reports tell of results that are new, known and gone. */
 class BaselineReportsTest {
@@ -55,7 +55,7 @@ class BaselineReportsTest {
                   .validate(out.toString(UTF_8), InputFormat.JSON))
           .isEmpty();
     }
-    return JsonMapper.shared().readTree(out.toString(UTF_8)).at("/runs/0/results");
+    return JsonText.read(out.toString(UTF_8)).at("/runs/0/results");
   }
 
   /** SARIF 2.1.0 §3.27.24: what is absent was in the baseline and is not in this run. */
@@ -64,13 +64,13 @@ class BaselineReportsTest {
     List<String> told = new ArrayList<>();
     for (JsonNode result : sarif(report())) {
       told.add(
-          result.get("baselineState").asString()
+          result.get("baselineState").asText()
               + " "
-              + result.get("ruleId").asString()
+              + result.get("ruleId").asText()
               + " "
-              + result.at("/locations/0/logicalLocations/0/fullyQualifiedName").asString()
+              + result.at("/locations/0/logicalLocations/0/fullyQualifiedName").asText()
               + " "
-              + result.get("level").asString());
+              + result.get("level").asText());
     }
     assertThat(told)
         .containsExactly(
@@ -83,7 +83,7 @@ class BaselineReportsTest {
   private static List<String> fingerprints(CheckReport report) throws Exception {
     List<String> fingerprints = new ArrayList<>();
     for (JsonNode result : sarif(report)) {
-      fingerprints.add(result.at("/partialFingerprints/siteElement~1v1").asString());
+      fingerprints.add(result.at("/partialFingerprints/siteElement~1v1").asText());
     }
     assertThat(fingerprints).isNotEmpty().allMatch(one -> one.matches("[0-9a-f]{32}"));
     return fingerprints;

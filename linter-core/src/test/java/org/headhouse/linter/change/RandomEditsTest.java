@@ -1,7 +1,9 @@
 package org.headhouse.linter.change;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.HashMap;
@@ -11,10 +13,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.RandomCases;
 import org.junit.jupiter.api.Test;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What no edit changes, no played plan has been tried on: each key of the schema has its edit. */
 class RandomEditsTest {
@@ -79,7 +80,7 @@ class RandomEditsTest {
   private static Set<String> keys() throws IOException {
     Set<String> keys = new TreeSet<>();
     try (InputStream in = RandomEditsTest.class.getResourceAsStream(SCHEMA)) {
-      JsonNode schema = new JsonMapper().readTree(in);
+      JsonNode schema = JsonText.read(new String(in.readAllBytes(), UTF_8));
       add("site", schema, keys);
       JsonNode parts = schema.get("$defs");
       for (String part : List.of("weather-station", "line", "supervision")) {
@@ -93,6 +94,6 @@ class RandomEditsTest {
   }
 
   private static void add(String of, JsonNode part, Set<String> keys) {
-    part.get("properties").propertyNames().forEach(key -> keys.add(of + " " + key));
+    JsonText.keys(part.get("properties")).forEach(key -> keys.add(of + " " + key));
   }
 }

@@ -3,6 +3,7 @@ package org.headhouse.linter.check;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.Clock;
@@ -11,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.result.Level;
@@ -20,8 +22,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Entries stand from line 30 on, their keys in the fifth column. */
 class SuppressionsTest {
@@ -75,10 +75,10 @@ class SuppressionsTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     new SarifReport(report.rules()).write(report.results(), report.notifications(), out);
     JsonNode suppression =
-        JsonMapper.shared().readTree(out.toString(UTF_8)).at("/runs/0/results/0/suppressions/0");
-    assertThat(suppression.path("kind").asString()).isEqualTo("inSource");
-    assertThat(suppression.path("status").asString()).isEqualTo("accepted");
-    assertThat(suppression.path("justification").asString())
+        JsonText.read(out.toString(UTF_8)).at("/runs/0/results/0/suppressions/0");
+    assertThat(suppression.path("kind").asText()).isEqualTo("inSource");
+    assertThat(suppression.path("status").asText()).isEqualTo("accepted");
+    assertThat(suppression.path("justification").asText())
         .isEqualTo("Taken out at the next visit.");
     assertThat(suppression.at("/location/physicalLocation/region/startLine").asInt()).isEqualTo(31);
   }

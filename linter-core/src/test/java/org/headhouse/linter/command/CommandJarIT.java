@@ -35,8 +35,8 @@ class CommandJarIT {
 
   @ParameterizedTest
   @CsvSource({
-    "META-INF/services/tools.jackson.core.TokenStreamFactory, tools.jackson.core.json.JsonFactory",
-    "META-INF/services/tools.jackson.databind.ObjectMapper, tools.jackson.databind.",
+    "META-INF/services/com.fasterxml.jackson.core.JsonFactory, com.fasterxml.jackson.core.JsonFactory",
+    "META-INF/services/com.fasterxml.jackson.core.ObjectCodec, com.fasterxml.jackson.databind.ObjectMapper",
     "META-INF/services/org.slf4j.spi.SLF4JServiceProvider, org.slf4j.nop.NOPServiceProvider",
     // Each library states its licence in its own way.
     "META-INF/LICENSE, Apache License",
@@ -117,7 +117,7 @@ class CommandJarIT {
         .noneMatch(
             line ->
                 line.matches(
-                    ".* (com\\.networknt|tools\\.jackson|gg\\.jte|org\\.slf4j|org\\.eclipse\\.jgit"
+                    ".* (com\\.networknt|com\\.fasterxml|gg\\.jte|org\\.slf4j|org\\.eclipse\\.jgit"
                         + "|org\\.headhouse\\.linter\\.revision)\\..*"));
   }
 

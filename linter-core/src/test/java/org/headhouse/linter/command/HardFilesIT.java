@@ -19,6 +19,7 @@ import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.command.CommandProcess.Ended;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,7 +28,6 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Files as they are on real disks, met by the command as it is handed out. */
 @EnabledOnOs(OS.LINUX)
@@ -125,9 +125,7 @@ class HardFilesIT {
 
   private void valid() throws Exception {
     assertThat(names("out")).containsExactly("results-junit.xml", "results.sarif");
-    assertThat(
-            JsonMapper.shared().readTree(Files.readAllBytes(folder.resolve("out/results.sarif"))))
-        .isNotNull();
+    assertThat(JsonText.read(Files.readString(folder.resolve("out/results.sarif")))).isNotNull();
     assertThat(
             DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()

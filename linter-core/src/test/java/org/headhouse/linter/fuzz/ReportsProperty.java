@@ -1,5 +1,8 @@
 package org.headhouse.linter.fuzz;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -9,6 +12,7 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.report.FiguresReport;
@@ -16,8 +20,6 @@ import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Whatever a site holds, its reports are well-formed, and no result is lost on the way. */
 final class ReportsProperty implements Property {
@@ -39,11 +41,10 @@ final class ReportsProperty implements Property {
   private static void sarif(CheckReport report) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     new SarifReport(report.rules()).write(report.results(), report.notifications(), out);
-    JsonNode results =
-        JsonMapper.shared().readTree(out.toByteArray()).path("runs").path(0).path("results");
+    JsonNode results = JsonText.read(out.toString(UTF_8)).path("runs").path(0).path("results");
     Demand.that(results.size() == report.results().size(), "results are lost: %s", out);
     for (int i = 0; i < results.size(); i++) {
-      String text = results.path(i).path("message").path("text").asString("");
+      String text = results.path(i).path("message").path("text").asText("");
       Demand.that(!text.isBlank(), "a result without a message: %s", results.path(i));
     }
   }
@@ -72,7 +73,7 @@ final class ReportsProperty implements Property {
     }
     Demand.that(
         troubles.stream().allMatch(one -> one.level() == Level.WARNING), "trouble: %s", troubles);
-    JsonNode sites = JsonMapper.shared().readTree(out.toByteArray()).path("sites");
+    JsonNode sites = JsonText.read(out.toString(UTF_8)).path("sites");
     Demand.that(sites.size() + troubles.size() == 1, "figures are lost: %s", out);
   }
 }

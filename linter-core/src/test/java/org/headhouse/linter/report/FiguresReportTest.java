@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.headhouse.linter.Checks;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteText;
@@ -27,8 +29,6 @@ import org.headhouse.linter.line.ReadingAge;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.line.TrafficFigures;
 import org.junit.jupiter.api.Test;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class FiguresReportTest {
   private static final String WHOLE =
@@ -51,7 +51,7 @@ class FiguresReportTest {
   }
 
   private static JsonNode parsed(SiteFigures... sites) {
-    return JsonMapper.shared().readTree(written(sites));
+    return JsonText.read(written(sites));
   }
 
   /** The keys and their order, whatever the numbers. */
@@ -228,7 +228,7 @@ class FiguresReportTest {
         parsed(LineCheck.of(text).figures()).at("/sites/0/segments/0/capacitorTerminators");
     assertThat(terminators).hasSize(1);
     JsonNode one = terminators.get(0);
-    assertThat(one.get("at").asString()).isEqualTo("Head House");
+    assertThat(one.get("at").asText()).isEqualTo("Head House");
     assertThat(one.get("timeConstantMicros").asDouble()).isCloseTo(0.12, within(1e-9));
     assertThat(one.get("bitMicros").asDouble()).isCloseTo(104.1667, within(1e-4));
     assertThat(one.get("roundTripMicros").asDouble()).isCloseTo(3.0324, within(1e-4));
@@ -287,8 +287,8 @@ class FiguresReportTest {
             List.of(HOSTILE, HOSTILE), 1.0, 2, null, null, null, null, null, List.of());
     SiteFigures site = new SiteFigures(HOSTILE, List.of(segment), null, null);
     JsonNode parsed = parsed(site);
-    assertThat(parsed.at("/sites/0/site").asString()).isEqualTo(HOSTILE);
-    assertThat(parsed.at("/sites/0/segments/0/items/1").asString()).isEqualTo(HOSTILE);
+    assertThat(parsed.at("/sites/0/site").asText()).isEqualTo(HOSTILE);
+    assertThat(parsed.at("/sites/0/segments/0/items/1").asText()).isEqualTo(HOSTILE);
     assertThat(written(site)).doesNotContain("\u0000", "\u001b").contains("\\u0000");
   }
 
@@ -297,14 +297,14 @@ class FiguresReportTest {
   void namesThatAreDoubledOrBroken() {
     LineCheck twice = LineCheck.of(WHOLE).with("Bay 2", "Head House");
     JsonNode volts = parsed(twice.figures()).at("/sites/0/segments/0/idleVolts");
-    assertThat(volts.propertyNames()).containsExactly("Head House", "Boiler");
+    assertThat(JsonText.keys(volts)).containsExactly("Head House", "Boiler");
     SiteFigures broken = new SiteFigures("half \uD83C", List.of(), null, null);
     assertThat(parsed(broken).at("/sites/0/segments")).isEmpty();
   }
 
   @Test
   void noSiteAtAll() {
-    assertThat(parsed()).isEqualTo(JsonMapper.shared().readTree("{\"sites\": []}"));
+    assertThat(parsed()).isEqualTo(JsonText.read("{\"sites\": []}"));
   }
 
   /** The stream belongs to whoever opened it. */

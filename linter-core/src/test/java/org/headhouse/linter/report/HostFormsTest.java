@@ -26,8 +26,8 @@ import org.headhouse.linter.source.Region;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 
 /** The forms in which hosts of code take results. */
 class HostFormsTest {
@@ -81,7 +81,7 @@ class HostFormsTest {
           .isEmpty();
     }
     JsonNode log = JsonMapper.shared().readTree(out.toString(UTF_8)).at("/runs/0");
-    assertThat(log.at("/automationDetails/id").asString())
+    assertThat(log.at("/automationDetails/id").asText())
         .isEqualTo("headhouse-linter/ranges/range a/check-sites/");
     JsonNode file = log.at("/results/0/locations/0/physicalLocation/artifactLocation");
     assertThat(file.toString())
@@ -89,13 +89,13 @@ class HostFormsTest {
     assertThat(log.at("/originalUriBaseIds/SRCROOT").isObject()).isTrue();
     assertThat(out.toString(UTF_8)).doesNotContain(repository.toString());
     for (JsonNode rule : log.at("/tool/driver/rules")) {
-      boolean broken = rule.get("id").asString().equals("address.duplicate");
+      boolean broken = rule.get("id").asText().equals("address.duplicate");
       assertThat(rule.has("help")).isEqualTo(broken);
       if (broken) {
-        assertThat(rule.at("/help/markdown").asString()).startsWith("# address.duplicate\n");
-        assertThat(rule.at("/help/text").asString()).doesNotContain("#", "`").isNotBlank();
-        assertThat(rule.at("/fullDescription/text").asString())
-            .startsWith(rule.at("/shortDescription/text").asString().substring(0, 20));
+        assertThat(rule.at("/help/markdown").asText()).startsWith("# address.duplicate\n");
+        assertThat(rule.at("/help/text").asText()).doesNotContain("#", "`").isNotBlank();
+        assertThat(rule.at("/fullDescription/text").asText())
+            .startsWith(rule.at("/shortDescription/text").asText().substring(0, 20));
       }
     }
   }
@@ -121,7 +121,7 @@ class HostFormsTest {
     Result several = result("a.yaml", "one", new Region(3, 5, 6, 1));
     assertThat(new AnnotationReport(RepositoryPaths.unknown()).lines(List.of(several), List.of()))
         .singleElement()
-        .asString()
+        .asText()
         .startsWith("::error file=a.yaml,line=3,endLine=5,title=address.gap::one: ");
   }
 
@@ -161,14 +161,14 @@ class HostFormsTest {
     for (JsonNode issue : all) {
       assertThat(issue.propertyNames())
           .containsExactly("description", "check_name", "fingerprint", "severity", "location");
-      assertThat(issue.get("severity").asString())
+      assertThat(issue.get("severity").asText())
           .isIn("info", "minor", "major", "critical", "blocker");
       assertThat(issue.at("/location/lines/begin").isInt()).isTrue();
-      assertThat(fingerprints.add(issue.get("fingerprint").asString())).isTrue();
+      assertThat(fingerprints.add(issue.get("fingerprint").asText())).isTrue();
     }
     assertThat(all.at("/0/location").toString())
         .isEqualTo("{\"path\":\"ranges/range a/a.yaml\",\"lines\":{\"begin\":3,\"end\":5}}");
-    assertThat(all.at("/2/severity").asString()).isEqualTo("blocker");
+    assertThat(all.at("/2/severity").asText()).isEqualTo("blocker");
   }
 
   @Test
@@ -180,7 +180,7 @@ class HostFormsTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     new CodeQualityReport(RepositoryPaths.unknown())
         .write(List.of(result("a.yaml", "one", region)), List.of(), out);
-    return JsonMapper.shared().readTree(out.toString(UTF_8)).at("/0/fingerprint").asString();
+    return JsonMapper.shared().readTree(out.toString(UTF_8)).at("/0/fingerprint").asText();
   }
 
   /** Each line by itself is JSON, https://jsonlines.org. */
@@ -191,7 +191,7 @@ class HostFormsTest {
     new JsonLinesReport(paths).write(List.of(one), TROUBLE, out);
     List<String> lines = out.toString(UTF_8).lines().toList();
     assertThat(lines).hasSize(2);
-    assertThat(JsonMapper.shared().readTree(lines.get(0)).get("fact").asString())
+    assertThat(JsonMapper.shared().readTree(lines.get(0)).get("fact").asText())
         .isEqualTo("two\nlines");
     assertThat(lines.get(1))
         .isEqualTo(

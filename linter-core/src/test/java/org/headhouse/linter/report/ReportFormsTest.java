@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
@@ -20,12 +21,11 @@ import org.apache.maven.plugins.surefire.report.SurefireReportParser;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Checks;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class ReportFormsTest {
   private static final String SUPPRESSION =
@@ -65,13 +65,12 @@ class ReportFormsTest {
     CheckReport report = Checks.of(Example.with("termination: none", "termination: 120 ohm"));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     new SarifReport(report.rules()).write(report.results(), report.notifications(), out);
-    JsonNode fix =
-        JsonMapper.shared().readTree(out.toString(UTF_8)).at("/runs/0/results/0/fixes/0");
-    assertThat(fix.at("/description/text").asString())
+    JsonNode fix = JsonText.read(out.toString(UTF_8)).at("/runs/0/results/0/fixes/0");
+    assertThat(fix.at("/description/text").asText())
         .isEqualTo("Leave out the terminator of \"Seedling North\"");
-    assertThat(fix.at("/properties/kind").asString()).isEqualTo("safe");
+    assertThat(fix.at("/properties/kind").asText()).isEqualTo("safe");
     JsonNode change = fix.at("/artifactChanges/0");
-    assertThat(change.at("/artifactLocation/uri").asString()).isEqualTo("example.yaml");
+    assertThat(change.at("/artifactLocation/uri").asText()).isEqualTo("example.yaml");
     assertThat(change.at("/replacements/0").toString())
         .isEqualTo(
             "{\"deletedRegion\":{\"startLine\":20,\"startColumn\":18,\"endLine\":20,"

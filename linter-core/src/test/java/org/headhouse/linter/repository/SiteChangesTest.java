@@ -3,6 +3,7 @@ package org.headhouse.linter.repository;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Checks;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.SiteText;
@@ -20,8 +22,6 @@ import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Sites found again in another state of the repository, and what is told of them. */
 class SiteChangesTest {
@@ -150,11 +150,11 @@ class SiteChangesTest {
                 state(Map.of("a.yaml", SITE.replace("address: 2", "address: 9"))));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ChangeJson.write("then", changes, out);
-    JsonNode site = JsonMapper.shared().readTree(out.toString(UTF_8)).at("/sites/0");
-    assertThat(site.at("/differences/0/kind").asString()).isEqualTo("readdressed");
+    JsonNode site = JsonText.read(out.toString(UTF_8)).at("/sites/0");
+    assertThat(site.at("/differences/0/kind").asText()).isEqualTo("readdressed");
     JsonNode step = site.at("/steps/0");
-    assertThat(step.at("/kind").asString()).isEqualTo("set-address");
-    assertThat(step.at("/unit").asString()).isEqualTo("Bay 2");
+    assertThat(step.at("/kind").asText()).isEqualTo("set-address");
+    assertThat(step.at("/unit").asText()).isEqualTo("Bay 2");
     assertThat(step.at("/from").asInt()).isEqualTo(2);
     assertThat(step.at("/to").asInt()).isEqualTo(9);
     assertThat(site.at("/steps").size()).isEqualTo(1);

@@ -2,6 +2,10 @@ package org.headhouse.linter.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -13,6 +17,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.headhouse.linter.ContractExample;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.bind.DeviceTypesBinder;
 import org.headhouse.linter.bind.SiteBinder;
 import org.headhouse.linter.site.BroadcastHandling;
@@ -50,11 +55,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
-import tools.jackson.databind.node.ObjectNode;
 
 /**
  * The schema, which editors use, and the binder, which is quicker, state the same facts: keys,
@@ -71,7 +71,7 @@ class FormatFactsTest {
   private int turn;
 
   private static JsonNode schema(FileKind kind) {
-    return JsonMapper.shared().readTree(PublishedSchemas.text(kind));
+    return JsonText.read(PublishedSchemas.text(kind));
   }
 
   record Words(FileKind kind, String pointer, List<? extends Word> words) {
@@ -117,7 +117,7 @@ class FormatFactsTest {
   @MethodSource("words")
   void closedSetsHaveTheSameWords(Words set) {
     List<String> published = new ArrayList<>();
-    schema(set.kind).at(set.pointer).path("enum").forEach(word -> published.add(word.asString()));
+    schema(set.kind).at(set.pointer).path("enum").forEach(word -> published.add(word.asText()));
     assertThat(published).containsExactlyElementsOf(set.words.stream().map(Word::word).toList());
   }
 
@@ -200,7 +200,7 @@ class FormatFactsTest {
     "a b"
   })
   void idsHaveTheSameForm(String text) {
-    String form = schema(FileKind.SITE).at("/$defs/id/pattern").asString();
+    String form = schema(FileKind.SITE).at("/$defs/id/pattern").asText();
     assertThat(Format.isId(text)).isEqualTo(text.matches(form));
   }
 
@@ -243,7 +243,7 @@ class FormatFactsTest {
   }
 
   private static String naming(JsonNode item) {
-    return item.isObject() ? " " + item.propertyNames().iterator().next() : "";
+    return item.isObject() ? " " + JsonText.keys(item).iterator().next() : "";
   }
 
   private static List<String> joined(List<String> path, String step) {
@@ -293,7 +293,7 @@ class FormatFactsTest {
         }
         case "minLength", "maxLength" -> {
           for (int off = -1; off <= 1; off++) {
-            values.add(JSON.stringNode("a".repeat(Math.max(0, fact.asInt() + off))));
+            values.add(JSON.textNode("a".repeat(Math.max(0, fact.asInt() + off))));
           }
         }
         case "minItems", "maxItems" -> {
@@ -323,7 +323,7 @@ class FormatFactsTest {
       }
     }
     if (node instanceof ObjectNode object) {
-      for (String key : object.propertyNames()) {
+      for (String key : JsonText.keys(object)) {
         ObjectNode other = object.deepCopy();
         other.remove(key);
         changes.add(other);
@@ -331,7 +331,7 @@ class FormatFactsTest {
     }
     for (JsonNode value : values) {
       boolean isLikely =
-          value.isNumber() ? node.isNumber() : node.isString() && value.asString().matches("a*");
+          value.isNumber() ? node.isNumber() : node.isTextual() && value.asText().matches("a*");
       if (isLikely || ((value.isValueNode() || !node.isValueNode()) && turn++ % SHARE == 0)) {
         changes.add(value);
       }
@@ -380,7 +380,7 @@ class FormatFactsTest {
     File file = File.of(kind);
     Map<String, JsonNode> samples = new LinkedHashMap<>();
     samples(schema(kind), samples);
-    samples.put("nonsense", JSON.stringNode("x"));
+    samples.put("nonsense", JSON.textNode("x"));
     Map<String, List<String>> paths = new LinkedHashMap<>();
     paths(file.example, List.of(), paths);
     for (List<String> path : paths.values()) {
@@ -415,7 +415,7 @@ class FormatFactsTest {
       schema(kind)
           .path("$defs")
           .properties()
-          .forEach(part -> missing.addAll(part.getValue().path("properties").propertyNames()));
+          .forEach(part -> missing.addAll(JsonText.keys(part.getValue().path("properties"))));
       keys(File.of(kind).example, missing);
       assertThat(missing)
           .containsExactlyInAnyOrderElementsOf(
@@ -424,7 +424,7 @@ class FormatFactsTest {
   }
 
   private static void keys(JsonNode node, Set<String> missing) {
-    missing.removeAll(node.propertyNames());
+    missing.removeAll(JsonText.keys(node));
     node.forEach(part -> keys(part, missing));
   }
 }

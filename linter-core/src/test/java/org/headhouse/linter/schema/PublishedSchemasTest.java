@@ -2,6 +2,7 @@ package org.headhouse.linter.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.bind.UnitDefaults;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.source.SourceText;
@@ -28,21 +30,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** The published schemas help an editor: they are complete, valid and have examples that hold. */
 class PublishedSchemasTest {
   private static final Path SAMPLES = Path.of("..", "sample-sites");
 
   private static JsonNode schema(FileKind kind) {
-    return JsonMapper.shared().readTree(PublishedSchemas.text(kind));
+    return JsonText.read(PublishedSchemas.text(kind));
   }
 
   private static SchemaRegistry registry() {
     Map<String, String> texts = new HashMap<>();
     for (FileKind kind : FileKind.values()) {
-      texts.put(schema(kind).path("$id").asString(), PublishedSchemas.text(kind));
+      texts.put(schema(kind).path("$id").asText(), PublishedSchemas.text(kind));
     }
     return SchemaRegistry.withDefaultDialect(
         SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(texts));
@@ -56,7 +56,7 @@ class PublishedSchemasTest {
     "POLICY, https://headhouse.org/linter/1/policy.schema.json"
   })
   void idsStay(FileKind kind, String id) {
-    assertThat(schema(kind).path("$id").asString()).isEqualTo(id);
+    assertThat(schema(kind).path("$id").asText()).isEqualTo(id);
   }
 
   /** JSON Schema 2020-12, with the meta-schema that the library brings along. */
@@ -64,10 +64,10 @@ class PublishedSchemasTest {
   @EnumSource(FileKind.class)
   void areValid(FileKind kind) {
     String dialect = "https://json-schema.org/draft/2020-12/schema";
-    assertThat(schema(kind).path("$schema").asString()).isEqualTo(dialect);
+    assertThat(schema(kind).path("$schema").asText()).isEqualTo(dialect);
     Schema metaSchema = registry().getSchema(SchemaLocation.of(dialect));
     assertThat(metaSchema.validate(schema(kind))).isEmpty();
-    JsonNode broken = JsonMapper.shared().readTree("{\"type\": \"sting\", \"minimum\": \"1\"}");
+    JsonNode broken = JsonText.read("{\"type\": \"sting\", \"minimum\": \"1\"}");
     assertThat(metaSchema.validate(broken)).hasSizeGreaterThan(1);
   }
 
@@ -105,8 +105,8 @@ class PublishedSchemasTest {
             .toList();
     assertThat(keys).hasSizeGreaterThan(5);
     for (Part key : keys) {
-      assertThat(key.node.path("title").asString("")).as(key.pointer).matches("[A-Z].*[^.]");
-      assertThat(key.node.path("description").asString("")).as(key.pointer).matches("[A-Z].*\\.");
+      assertThat(key.node.path("title").asText("")).as(key.pointer).matches("[A-Z].*[^.]");
+      assertThat(key.node.path("description").asText("")).as(key.pointer).matches("[A-Z].*\\.");
       assertThat(key.node.path("examples").size()).as(key.pointer).isPositive();
     }
   }
@@ -114,7 +114,7 @@ class PublishedSchemasTest {
   /** A default of the units is just the key of a unit, with all that is said of it. */
   private static boolean isKeyOfAnother(JsonNode node) {
     return node.size() == 1
-        && node.path("$ref").asString("").startsWith("#/$defs/unit-item/properties/");
+        && node.path("$ref").asText("").startsWith("#/$defs/unit-item/properties/");
   }
 
   /** What is asked more where something is missing has no keys of its own. */
@@ -127,9 +127,9 @@ class PublishedSchemasTest {
   void everyDefinitionHasATitleAndEveryValueAnExample(FileKind kind) {
     for (Part part : parts(kind)) {
       boolean isDefinition = part.pointer.matches("/\\$defs/[^/]+");
-      boolean isValue = isDefinition && !part.node.path("type").asString("").equals("object");
+      boolean isValue = isDefinition && !part.node.path("type").asText("").equals("object");
       if (isDefinition) {
-        assertThat(part.node.path("title").asString("")).as(part.pointer).isNotEmpty();
+        assertThat(part.node.path("title").asText("")).as(part.pointer).isNotEmpty();
       }
       if (isValue) {
         assertThat(part.node.has("examples") || part.node.has("enum")).as(part.pointer).isTrue();
@@ -153,7 +153,7 @@ class PublishedSchemasTest {
   @ParameterizedTest
   @EnumSource(FileKind.class)
   void everyExampleAndDefaultHolds(FileKind kind) {
-    String id = schema(kind).path("$id").asString();
+    String id = schema(kind).path("$id").asText();
     int examples = 0;
     for (Part part : parts(kind)) {
       Schema schema = registry().getSchema(SchemaLocation.of(id + "#" + part.pointer));
@@ -190,7 +190,7 @@ class PublishedSchemasTest {
   @Test
   void withoutDefaultsEachUnitSaysAll() {
     Schema published =
-        registry().getSchema(SchemaLocation.of(schema(FileKind.SITE).path("$id").asString()));
+        registry().getSchema(SchemaLocation.of(schema(FileKind.SITE).path("$id").asText()));
     String site = Example.SHORT;
     String without =
         site.substring(0, site.indexOf("defaults:")) + site.substring(site.indexOf("chain:"));

@@ -1,10 +1,10 @@
 package org.headhouse.linter.schema;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
+import org.headhouse.linter.JsonText;
 
 /** The words of a published schema: its keys, closed sets of values, and examples. */
 public final class SchemaWords {
@@ -15,7 +15,7 @@ public final class SchemaWords {
   /** The words of the schema of a kind of file. */
   public static Set<String> of(FileKind kind) {
     SchemaWords collected = new SchemaWords();
-    collected.collect(JsonMapper.shared().readTree(PublishedSchemas.text(kind)));
+    collected.collect(JsonText.read(PublishedSchemas.text(kind)));
     return collected.words;
   }
 
@@ -35,7 +35,7 @@ public final class SchemaWords {
 
   private void value(JsonNode value) {
     if (value.isValueNode()) {
-      words.add(value.asString());
+      words.add(value.asText());
     }
   }
 }

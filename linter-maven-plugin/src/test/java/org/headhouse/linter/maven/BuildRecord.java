@@ -4,6 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.File;
 import java.io.IOException;
 import java.net.URI;
@@ -17,8 +19,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Element;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What a Maven build left behind: its log and its files; for the scripts of {@code src/it}. */
 public final class BuildRecord {
@@ -84,11 +84,11 @@ public final class BuildRecord {
   public List<String> results(String outputDirectory) throws Exception {
     Path output = folder.resolve(outputDirectory);
     JsonNode run =
-        JsonMapper.shared().readTree(output.resolve("results.sarif").toFile()).at("/runs/0");
+        new JsonMapper().readTree(output.resolve("results.sarif").toFile()).at("/runs/0");
     assertThat(run.at("/tool/driver/rules").size()).as("rules in SARIF").isPositive();
     List<String> results = new ArrayList<>();
     for (JsonNode result : run.get("results")) {
-      if (result.path("baselineState").asString("").equals("absent")) {
+      if (result.path("baselineState").asText("").equals("absent")) {
         continue;
       }
       JsonNode place = result.at("/locations/0/physicalLocation");
@@ -99,9 +99,9 @@ public final class BuildRecord {
               + ":"
               + place.at("/region/startColumn").asInt()
               + ": "
-              + result.get("level").asString()
+              + result.get("level").asText()
               + " ["
-              + result.get("ruleId").asString()
+              + result.get("ruleId").asText()
               + "]");
     }
     Element suite = suite(output.resolve("results-junit.xml"));
@@ -154,8 +154,7 @@ public final class BuildRecord {
           .contains("figures.json")
           .noneMatch(name -> name.endsWith(".part"));
     }
-    Map<?, ?> all =
-        JsonMapper.shared().readValue(output.resolve("figures.json").toFile(), Map.class);
+    Map<?, ?> all = new JsonMapper().readValue(output.resolve("figures.json").toFile(), Map.class);
     assertThat(all.keySet()).hasToString("[sites]");
     return (List<?>) requireNonNull(all.get("sites"));
   }

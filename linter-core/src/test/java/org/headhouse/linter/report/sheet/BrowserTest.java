@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -17,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.figures.Measure;
@@ -31,8 +33,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** The sheets in a real browser: on screen, printed, and for those who cannot see them. */
 @Tag("browser")
@@ -145,8 +145,8 @@ class BrowserTest {
             + "document.body.append(told)});";
     Document dom = Jsoup.parse(browser.open(withScript(html, script), option).dom());
     List<String> violations = new ArrayList<>();
-    for (JsonNode one : JsonMapper.shared().readTree(dom.expectFirst("#told").text())) {
-      violations.add(one.asString());
+    for (JsonNode one : JsonText.read(dom.expectFirst("#told").text())) {
+      violations.add(one.asText());
     }
     return violations;
   }
@@ -181,7 +181,7 @@ class BrowserTest {
         "hostile materials"
       })
   void aNarrowScreenShowsItAll(String name) throws Exception {
-    String inner = JsonMapper.shared().writeValueAsString(page(name)).replace("</", "<\\/");
+    String inner = JsonText.quoted(page(name)).replace("</", "<\\/");
     String outer =
         "<!DOCTYPE html><title>x</title><iframe id=f width=320 height=900></iframe><script>"
             + "const f = document.getElementById('f'); f.onload = () => {"

@@ -2,6 +2,7 @@ package org.headhouse.linter.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,12 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import nu.validator.client.SimpleCommandLineValidator;
+import org.headhouse.linter.JsonText;
 import org.headhouse.linter.report.Paper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Pages are HTML as the checker of the standard's editors (nu.validator) knows it. */
 class ValidHtmlTest {
@@ -85,14 +85,13 @@ class ValidHtmlTest {
               .start();
       process.waitFor();
       List<String> messages = new ArrayList<>();
-      for (JsonNode message :
-          JsonMapper.shared().readTree(Files.readString(output)).get("messages")) {
+      for (JsonNode message : JsonText.read(Files.readString(output)).get("messages")) {
         messages.add(
-            message.path("url").asString()
+            message.path("url").asText()
                 + ":"
                 + message.path("lastLine").asInt()
                 + ": "
-                + message.path("message").asString());
+                + message.path("message").asText());
       }
       return messages;
     } finally {
