@@ -42,6 +42,8 @@ final class Publisher {
   }
 
   /** Checks a text and shows the results, also those of what holds for it. */
+  // A failure of the tool must not pass for a clean text, nor end the server.
+  @SuppressWarnings("IllegalCatch")
   void check(OpenText text) {
     if (text.role() == OpenText.Role.OTHER) {
       publish(text.uri(), text.version(), List.of());
@@ -52,6 +54,11 @@ final class Publisher {
     } catch (UserError error) {
       String why = String.valueOf(error.getMessage());
       publish(text.uri(), text.version(), List.of(failure("this text cannot be checked: " + why)));
+    } catch (RuntimeException | StackOverflowError | LinkageError broken) {
+      publish(
+          text.uri(),
+          text.version(),
+          List.of(failure("the tool failed on this text, please report it: " + broken)));
     }
   }
 
