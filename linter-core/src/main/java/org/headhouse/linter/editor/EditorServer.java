@@ -57,7 +57,6 @@ public final class EditorServer {
     } finally {
       worker.shutdownNow();
       listener.shutdownNow();
-      log.setLevel(null);
     }
   }
 
