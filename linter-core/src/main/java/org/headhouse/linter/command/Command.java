@@ -109,8 +109,7 @@ final class Command {
     SitesRequest request = request(arguments);
     if (PipedText.isAsked(arguments)) {
       PipedText text = PipedText.of(arguments, base, in);
-      SiteLinter.Builder builder =
-          text.builder(request.settings(), console).shownFrom(base.path());
+      SiteLinter.Builder builder = text.builder(request.settings(), console).shownFrom(base.path());
       CheckReport report =
           linter(withBaseline(builder, arguments.get(CommandOption.BASELINE)))
               .check(Stream.of(text.input()));

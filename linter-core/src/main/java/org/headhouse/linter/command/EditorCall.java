@@ -20,6 +20,7 @@ record EditorCall(SettingsRequest settings, InputStream in, OutputStream out) {
       throw new UserError(
           Command.EDITOR + " takes no files: the editor says which texts it has; leave them out");
     }
-    return EditorServer.serve(in, out, settings, Command.class.getPackage().getImplementationVersion());
+    return EditorServer.serve(
+        in, out, settings, Command.class.getPackage().getImplementationVersion());
   }
 }

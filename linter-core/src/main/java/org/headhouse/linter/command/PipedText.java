@@ -2,7 +2,6 @@ package org.headhouse.linter.command;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.headhouse.linter.SiteInput;
@@ -60,18 +59,9 @@ record PipedText(@Nullable Path file, SiteInput input) {
 
   /** A linter with what holds for the file; without a name, with what holds for all sites. */
   SiteLinter.Builder builder(SettingsRequest request, Console console) throws UserError {
-    SettingsRequest asked = request.in(place(request.sites()));
+    SettingsRequest asked = file == null ? request : request.forFile(file);
     SharedSettings settings = asked.find();
     settings.report(asked.sites(), console);
     return settings.builder();
-  }
-
-  /** A file that is not there yet lies in its folder all the same. */
-  private Path place(Path sites) {
-    if (file == null) {
-      return sites;
-    }
-    Path folder = file.getParent();
-    return Files.exists(file) || folder == null ? file : folder;
   }
 }

@@ -77,8 +77,7 @@ final class Actions {
     String what = Publisher.printable(tried.fix().description());
     String sentence = Character.toUpperCase(what.charAt(0)) + what.substring(1);
     CodeAction action =
-        new CodeAction(
-            tried.isSafe() ? sentence : "Proposed, with work on site: " + sentence);
+        new CodeAction(tried.isSafe() ? sentence : "Proposed, with work on site: " + sentence);
     action.setKind(CodeActionKind.QuickFix);
     if (tried.isSafe()) {
       action.setIsPreferred(true);
@@ -161,7 +160,8 @@ final class Actions {
   private static int boundary(String text, int index) {
     boolean inside =
         index > 0
-            && (Character.isHighSurrogate(text.charAt(index - 1)) || text.charAt(index - 1) == '\r');
+            && (Character.isHighSurrogate(text.charAt(index - 1))
+                || text.charAt(index - 1) == '\r');
     return inside ? index - 1 : index;
   }
 

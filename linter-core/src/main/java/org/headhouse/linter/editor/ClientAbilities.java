@@ -32,8 +32,7 @@ record ClientAbilities(
     boolean watches) {
 
   /** Those of an editor that says nothing. */
-  static final ClientAbilities NONE =
-      new ClientAbilities(false, false, false, false, false, false);
+  static final ClientAbilities NONE = new ClientAbilities(false, false, false, false, false, false);
 
   static ClientAbilities of(@Nullable ClientCapabilities all) {
     Optional<TextDocumentClientCapabilities> text =

@@ -9,8 +9,9 @@ import org.headhouse.linter.yaml.Scalar;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the word at the cursor may be. A text is seldom YAML while a word of it is missing, so a mark
- * takes the place of the word: as a value, then as a key, in the whole text, else in what precedes.
+ * What the word at the cursor may be. A text is seldom YAML while a word of it is missing, so a
+ * mark takes the place of the word: as a value, then as a key, in the whole text, else in what
+ * precedes.
  *
  * @param start where the word begins in the text
  * @param end where it ends
@@ -84,8 +85,8 @@ record Cursors(int start, int end, @Nullable Guess asKey, @Nullable Guess asValu
   /** What closes the brackets that a line opens. */
   private static String closing(String line) {
     StringBuilder open = new StringBuilder();
-    for (char c : line.toCharArray()) {
-      switch (c) {
+    for (int i = 0; i < line.length(); i++) {
+      switch (line.charAt(i)) {
         case '[' -> open.append(']');
         case '{' -> open.append('}');
         case ']', '}' -> open.setLength(Math.max(0, open.length() - 1));

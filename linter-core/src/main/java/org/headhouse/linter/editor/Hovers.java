@@ -71,8 +71,7 @@ final class Hovers {
 
   private void figures(YamlPath path, Workspace.Checked checked, List<String> parts)
       throws UserError {
-    boolean given =
-        path.isUnder("chain") && !path.isKey() && ChainNames.KEYS.contains(path.key());
+    boolean given = path.isUnder("chain") && !path.isKey() && ChainNames.KEYS.contains(path.key());
     String name = path.text();
     if (name == null || text.role() != OpenText.Role.SITE || (!given && !path.takesName())) {
       return;

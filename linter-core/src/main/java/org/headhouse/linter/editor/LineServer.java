@@ -83,13 +83,15 @@ final class LineServer implements LanguageServer, LanguageClientAware {
     if (client != null && watches) {
       List<FileSystemWatcher> watchers =
           WATCHED.stream().map(one -> new FileSystemWatcher(Either.forLeft(one))).toList();
-      client.registerCapability(
-          new RegistrationParams(
-              List.of(
-                  new Registration(
-                      "files-that-hold-for-sites",
-                      "workspace/didChangeWatchedFiles",
-                      new DidChangeWatchedFilesRegistrationOptions(watchers)))));
+      // One that cannot be watched is looked at before each check all the same.
+      CompletableFuture<Void> unused =
+          client.registerCapability(
+              new RegistrationParams(
+                  List.of(
+                      new Registration(
+                          "files-that-hold-for-sites",
+                          "workspace/didChangeWatchedFiles",
+                          new DidChangeWatchedFilesRegistrationOptions(watchers)))));
     }
   }
 
@@ -107,7 +109,7 @@ final class LineServer implements LanguageServer, LanguageClientAware {
 
   @Override
   public void exit() {
-    ended.complete(shutDown ? 0 : 1);
+    worker.execute(() -> ended.complete(shutDown ? 0 : 1)); // once all answers are written
   }
 
   @Override

@@ -86,7 +86,6 @@ record OpenText(String uri, int version, String text, @Nullable Path file) {
   /** The text with its positions. */
   Positions positions() {
     boolean marked = text.startsWith(BYTE_ORDER_MARK);
-    return new Positions(
-        new SourceText(uri, marked ? text.substring(1) : text), marked ? 1 : 0);
+    return new Positions(new SourceText(uri, marked ? text.substring(1) : text), marked ? 1 : 0);
   }
 }

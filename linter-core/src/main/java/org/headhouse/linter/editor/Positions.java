@@ -33,8 +33,7 @@ record Positions(SourceText source, int marks) {
     Region first = source.at(start);
     Region last = source.at(end);
     return range(
-        new Region(
-            first.startLine(), first.startColumn(), last.startLine(), last.startColumn()));
+        new Region(first.startLine(), first.startColumn(), last.startLine(), last.startColumn()));
   }
 
   /** The index in the text; the nearest there is for a position beyond a line or the text. */

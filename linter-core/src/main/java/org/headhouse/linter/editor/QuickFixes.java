@@ -103,8 +103,7 @@ final class QuickFixes {
             FixKind.PROPOSED,
             bytes -> {
               CheckReport report =
-                  linter.check(
-                      Stream.of(new SiteInput(text.shown(base), most -> bytes)));
+                  linter.check(Stream.of(new SiteInput(text.shown(base), most -> bytes)));
               return new FixLoop.Checked(
                   report.results().stream()
                       .map(one -> others.contains(Key.of(one)) ? withoutFix(one) : one)
@@ -131,7 +130,9 @@ final class QuickFixes {
 
   /** Whether any result has a safe fix. */
   boolean anySafe() {
-    return results.stream().map(Result::fix).anyMatch(fix -> fix != null && fix.kind() == FixKind.SAFE);
+    return results.stream()
+        .map(Result::fix)
+        .anyMatch(fix -> fix != null && fix.kind() == FixKind.SAFE);
   }
 
   /** The text after all safe fixes. */

@@ -195,7 +195,7 @@ final class SchemaGuide {
 
   private JsonObject target(String reference) {
     JsonObject found = root;
-    for (String step : reference.substring(2).split("/")) {
+    for (String step : reference.substring(2).split("/", -1)) {
       found = found.getAsJsonObject(step);
     }
     return found;

@@ -75,17 +75,10 @@ final class Surroundings {
     if (file == null) {
       return new SettingsFiles(asked.policy(), asked.deviceTypes());
     }
-    Path folder = file.getParent();
     return switch (text.role()) {
-      case POLICY ->
-          new SettingsFiles(file, there(asked.deviceTypes(), file, "device-types.yaml"));
+      case POLICY -> new SettingsFiles(file, there(asked.deviceTypes(), file, "device-types.yaml"));
       case DEVICE_TYPES -> new SettingsFiles(there(asked.policy(), file, "linter.yaml"), file);
-      // Not saved yet, it lies in a folder all the same.
-      default ->
-          asked
-              .in(Files.exists(file) || folder == null ? file : folder)
-              .find()
-              .files();
+      default -> asked.forFile(file).find().files();
     };
   }
 

@@ -129,6 +129,7 @@ final class TextService implements TextDocumentService {
   }
 
   @Override
+  @SuppressWarnings("NullAway") // the protocol wants null where there is nothing to show
   public CompletableFuture<@Nullable Hover> hover(HoverParams params) {
     return answer(
         params.getTextDocument(),

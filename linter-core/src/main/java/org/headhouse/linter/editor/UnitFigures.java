@@ -39,7 +39,10 @@ final class UnitFigures {
         if (items.get(place).name().is(name)) {
           String from = items.get(0).name().or("item " + (items.get(0).index() + 1));
           String to =
-              items.get(items.size() - 1).name().or("item " + (items.get(items.size() - 1).index() + 1));
+              items
+                  .get(items.size() - 1)
+                  .name()
+                  .or("item " + (items.get(items.size() - 1).index() + 1));
           lines.add("Computed, in the segment from \"" + from + "\" to \"" + to + "\":");
           lines.add("");
           add(lines, segments.get(index), figures.segments().get(index), place);

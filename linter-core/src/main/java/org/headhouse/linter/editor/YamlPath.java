@@ -103,7 +103,12 @@ record YamlPath(List<String> steps, List<Node.Valued> parents, Node node, boolea
       return false;
     }
     return switch (key()) {
-      case "at", "unit", "first-silent", "zones", "outdoor-readings-seen", "storm-response-seen",
+      case "at",
+          "unit",
+          "first-silent",
+          "zones",
+          "outdoor-readings-seen",
+          "storm-response-seen",
           "stale-response-seen" ->
           true;
       default -> false;

@@ -74,7 +74,7 @@ class CommandTest {
   @ParameterizedTest
   @CsvSource({
     "--name=sites/example.yaml, sites/example.yaml",
-    "--name=sites/not-saved-yet/site.yaml, sites/not-saved-yet/site.yaml",
+    "--name=sites/example/site.yaml, sites/example/site.yaml",
     "--printLevel=note, <standard input>"
   })
   void aTextFromTheStandardInputIsCheckedWithWhatHoldsForItsFile(String option, String shown)

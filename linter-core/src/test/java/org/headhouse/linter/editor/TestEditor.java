@@ -108,10 +108,15 @@ public final class TestEditor implements LanguageClient, AutoCloseable {
   }
 
   public List<Diagnostic> open(String uri, String text) throws Exception {
+    send(uri, text);
+    return shown(uri, 1);
+  }
+
+  /** Opens a text without waiting for what is found. */
+  public void send(String uri, String text) {
     server
         .getTextDocumentService()
         .didOpen(new DidOpenTextDocumentParams(new TextDocumentItem(uri, "yaml", 1, text)));
-    return shown(uri, 1);
   }
 
   /** Types, and gives what is found. */
@@ -128,11 +133,8 @@ public final class TestEditor implements LanguageClient, AutoCloseable {
 
   /** What is shown of a version of a text. */
   public List<Diagnostic> shown(String uri, int version) throws Exception {
-    return next(
-            one ->
-                one.getUri().equals(uri)
-                    && one.getVersion() != null
-                    && one.getVersion() == version)
+    return next(one ->
+            one.getUri().equals(uri) && one.getVersion() != null && one.getVersion() == version)
         .getDiagnostics();
   }
 
@@ -153,9 +155,10 @@ public final class TestEditor implements LanguageClient, AutoCloseable {
     if (only.length > 0) {
       context.setOnly(List.of(only));
     }
-    return got(server
-            .getTextDocumentService()
-            .codeAction(new CodeActionParams(document(file), range, context)))
+    return got(
+            server
+                .getTextDocumentService()
+                .codeAction(new CodeActionParams(document(file), range, context)))
         .stream()
         .map(one -> one.getRight())
         .toList();
