@@ -66,7 +66,7 @@ public final class TestEditor implements LanguageClient, AutoCloseable {
     Launcher<LanguageServer> launcher =
         LSPLauncher.createClientLauncher(this, in, out, listener, messages -> messages);
     server = launcher.getRemoteProxy();
-    launcher.startListening();
+    java.util.concurrent.Future<Void> unused = launcher.startListening();
   }
 
   /** An answer, or a failure where none comes. */
