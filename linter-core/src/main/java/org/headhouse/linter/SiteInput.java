@@ -45,6 +45,15 @@ public record SiteInput(String path, Content content) implements InputFile {
     return new SiteInput(name, most -> bytes);
   }
 
+  /**
+   * A text that takes the place of a file, as an editor has it before it is saved.
+   *
+   * @param file which need not be there; a baseline that a policy names is looked for beside it
+   */
+  public static SiteInput text(Path file, String shownAs, String text) {
+    return new SiteInput(shownAs, new UnsavedContent(file, text));
+  }
+
   @Override
   public byte[] read(int most) throws IOException {
     return content.read(most);
@@ -52,7 +61,17 @@ public record SiteInput(String path, Content content) implements InputFile {
 
   @Override
   public @Nullable Path origin() {
+    if (content instanceof UnsavedContent unsaved) {
+      return unsaved.file;
+    }
     return content instanceof FileContent from ? from.file : null;
+  }
+
+  private record UnsavedContent(Path file, String text) implements Content {
+    @Override
+    public byte[] read(int most) {
+      return text.getBytes(UTF_8);
+    }
   }
 
   private record FileContent(Path file) implements Content {

@@ -24,6 +24,7 @@ import org.headhouse.linter.batch.FixRun;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
+import org.headhouse.linter.check.ExaminedFile;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.check.ReadingsText;
 import org.headhouse.linter.diagnosis.SiteDiagnosis;
@@ -52,6 +53,7 @@ import org.headhouse.linter.rules.RulePages;
 import org.headhouse.linter.settings.LinterContext;
 import org.headhouse.linter.settings.LinterSettings;
 import org.headhouse.linter.sheets.SheetRun;
+import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
@@ -96,6 +98,23 @@ public final class SiteLinter {
   /** The file of the baseline, given to the builder or named by the policy, or empty. */
   public Optional<Path> baselineFile() {
     return Optional.ofNullable(context.baselineFile());
+  }
+
+  /** The types of device that are known. */
+  @Internal
+  public DeviceTypes deviceTypes() {
+    return context.types();
+  }
+
+  /**
+   * Reads one file or text without checking it.
+   *
+   * @return null where it cannot be read as YAML
+   * @throws IOException where it cannot be read at all
+   */
+  @Internal
+  public ExaminedFile.@Nullable ReadSite read(SiteInput input) throws IOException {
+    return context.check().read(input.path(), input.bytes(context.settings().limits()));
   }
 
   /** Checks one text. */

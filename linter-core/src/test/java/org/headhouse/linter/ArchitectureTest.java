@@ -112,7 +112,8 @@ class ArchitectureTest {
   void nothingButRunsKnowsTheFacade() {
     noClasses()
         .that()
-        .resideOutsideOfPackages(ROOT, ROOT + ".run", ROOT + ".revision", ROOT + ".command")
+        .resideOutsideOfPackages(
+            ROOT, ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
         .should()
         .dependOnClassesThat()
         .resideInAPackage(ROOT)
@@ -137,14 +138,22 @@ class ArchitectureTest {
     noClasses()
         .that()
         .resideOutsideOfPackages(
-            ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".command")
+            ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".command")
+        .resideInAnyPackage(
+            ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
         .check(OURS);
     noClasses()
         .that()
         .resideInAPackage(ROOT + ".run")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+        .check(OURS);
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + ".editor")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(ROOT + ".revision", ROOT + ".command")
@@ -154,7 +163,7 @@ class ArchitectureTest {
         .resideInAPackage(ROOT + ".revision")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(ROOT + ".run", ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".run", ROOT + ".editor", ROOT + ".command")
         .check(OURS);
   }
 
@@ -168,7 +177,9 @@ class ArchitectureTest {
     "com.google.re2j.., rule",
     "javax.xml.., report",
     "org.codehaus.plexus.util.., files",
-    "org.eclipse.jgit.., revision"
+    "org.eclipse.jgit.., revision",
+    "org.eclipse.lsp4j.., editor",
+    "com.google.gson.., editor"
   })
   void librariesAreKnownInOnePlace(String library, String places) {
     String[] allowed =

@@ -8,6 +8,7 @@ import org.headhouse.linter.bind.Bound;
 import org.headhouse.linter.bind.SiteBinder;
 import org.headhouse.linter.diagnosis.SiteDiagnoser;
 import org.headhouse.linter.diagnosis.SiteDiagnosis;
+import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -172,6 +173,17 @@ public final class SiteCheck {
     RuleRun run = new RuleRun(site, null, setup, parameters, today);
     rules.forEach(run::run);
     return List.copyOf(run.findings());
+  }
+
+  /** The site in one file with its figures, or null where the file cannot be read as YAML. */
+  public ExaminedFile.@Nullable ReadSite read(String path, byte[] bytes) {
+    Document document = SiteDocument.read(path, bytes, setup.limits());
+    var root = document.root();
+    if (root == null) {
+      return null;
+    }
+    Site site = SiteBinder.bind(document.source(), root, setup.deviceTypes()).model();
+    return new ExaminedFile.ReadSite(site, new LineFigures(site, setup.sitePolicy()));
   }
 
   /** The figures of the site in one file, or null where the file cannot be read as YAML. */

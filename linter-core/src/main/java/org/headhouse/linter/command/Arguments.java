@@ -30,7 +30,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
       String argument = rest.next();
       if (argument.equals(END_OF_OPTIONS)) {
         rest.forEachRemaining(files::add);
-      } else if (argument.startsWith("-")) {
+      } else if (argument.startsWith("-") && !argument.equals(PipedText.MARK)) {
         option(argument, rest, values);
       } else {
         files.add(argument);
@@ -102,6 +102,19 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
 
   @Nullable String get(CommandOption option) {
     return values.get(option);
+  }
+
+  /**
+   * Refuses options that have no effect.
+   *
+   * @param what they do not go with
+   */
+  void allowOnly(String what, Set<CommandOption> allowed) throws UserError {
+    for (CommandOption option : values.keySet()) {
+      if (!allowed.contains(option)) {
+        throw new UserError("--" + option.word() + " does not go with " + what + ": leave it out");
+      }
+    }
   }
 
   String get(CommandOption option, String otherwise) {

@@ -1,5 +1,6 @@
 package org.headhouse.linter.command;
 
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -50,16 +51,22 @@ final class Command {
   /** The first argument that asks for a diagnosis; a file of that name is written ./diagnose. */
   private static final String DIAGNOSE = "diagnose";
 
+  /** The first argument that asks for the language server; a file of that name is ./lsp. */
+  static final String EDITOR = "lsp";
+
+  private final InputStream in;
   private final PrintStream out;
   private final Console console;
   private final BaseFolder base;
 
   /**
+   * @param in for a text that is piped, and for an editor
    * @param out for what is found
    * @param err for all else
    * @param folder that the command is called in
    */
-  Command(PrintStream out, PrintStream err, Path folder) {
+  Command(InputStream in, PrintStream out, PrintStream err, Path folder) {
+    this.in = in;
     this.out = out;
     this.console = new StreamConsole(out, err);
     this.base = new BaseFolder(folder);
@@ -69,8 +76,9 @@ final class Command {
   @SuppressWarnings("IllegalCatch")
   int run(List<String> written) {
     try {
-      boolean diagnoses = !written.isEmpty() && written.get(0).equals(DIAGNOSE);
-      Arguments arguments = Arguments.of(diagnoses ? written.subList(1, written.size()) : written);
+      String first = written.isEmpty() ? "" : written.get(0);
+      boolean named = first.equals(DIAGNOSE) || first.equals(EDITOR);
+      Arguments arguments = Arguments.of(named ? written.subList(1, written.size()) : written);
       if (arguments.has(CommandOption.HELP)) {
         Help.lines().forEach(out::println);
         return CLEAN;
@@ -79,7 +87,11 @@ final class Command {
         out.println(Help.version());
         return CLEAN;
       }
-      return diagnoses ? diagnose(arguments) : check(arguments);
+      return switch (first) {
+        case DIAGNOSE -> diagnose(arguments);
+        case EDITOR -> new EditorCall(request(arguments).settings(), in, out).serve(arguments);
+        default -> check(arguments);
+      };
     } catch (UserError error) {
       return trouble(String.valueOf(error.getMessage()));
     } catch (InvalidPathException noName) {
@@ -100,6 +112,14 @@ final class Command {
     }
     SitesRequest request = request(arguments);
     CheckOutput output = output(arguments, request);
+    if (PipedText.isAsked(arguments)) {
+      PipedText text = PipedText.of(arguments, base, in);
+      SiteLinter.Builder builder = text.builder(request.settings(), console).shownFrom(base.path());
+      CheckReport report =
+          linter(withBaseline(builder, arguments.get(CommandOption.BASELINE)))
+              .check(Stream.of(text.input()));
+      return code(output.write(report, console, base));
+    }
     List<CheckReport> reports = new ArrayList<>();
     String since = arguments.get(CommandOption.SINCE);
     AskedSites asked = new AskedSites(request, arguments.files(), console);
@@ -118,6 +138,9 @@ final class Command {
   private int diagnose(Arguments arguments) throws UserError {
     if (arguments.get(CommandOption.SINCE) != null) {
       throw new UserError("--since does not go with diagnose, which looks at one state of a site");
+    }
+    if (PipedText.isAsked(arguments)) {
+      throw new UserError("- does not go with diagnose: name the file");
     }
     DiagnosisOutput output =
         new DiagnosisOutput(arguments.get(CommandOption.AS_FOUND), folder(arguments));
@@ -201,11 +224,11 @@ final class Command {
 
   private SiteLinter.Builder builder(SiteRun run, @Nullable String baseline) {
     run.reportSettings(console);
-    SiteLinter.Builder builder = run.builder();
-    if (baseline != null) {
-      builder.baseline(base.path().resolve(baseline));
-    }
-    return builder;
+    return withBaseline(run.builder(), baseline);
+  }
+
+  private SiteLinter.Builder withBaseline(SiteLinter.Builder builder, @Nullable String baseline) {
+    return baseline == null ? builder : builder.baseline(base.path().resolve(baseline));
   }
 
   private static SiteLinter linter(SiteLinter.Builder builder) throws UserError {

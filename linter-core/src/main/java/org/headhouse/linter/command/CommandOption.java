@@ -55,6 +55,7 @@ enum CommandOption {
       "<readings>",
       "diagnose only: readings of the one site named, as under as-found; by default those of each"
           + " file"),
+  NAME("name", "<file>", "with - only: the file that the text from the standard input is for"),
   THREADS("threads", "<number>", "how many files are checked at a time; by default one a core"),
   ALLOW_EMPTY("allowEmpty", "", "no site at all is no error"),
   HELP("help", "", "tells this"),

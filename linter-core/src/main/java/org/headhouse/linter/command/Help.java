@@ -18,6 +18,10 @@ final class Help {
     lines.add("  java -jar <this jar> [options] [--] <file>… single files, as a hook names them");
     lines.add("  java -jar <this jar> diagnose [options] [--] [<file>…]");
     lines.add("                                              which faults agree with readings");
+    lines.add("  java -jar <this jar> [options] [--name=<file>] -");
+    lines.add("                                              one text from the standard input");
+    lines.add("  java -jar <this jar> lsp [--policy=<file>] [--deviceTypes=<file>]");
+    lines.add("                                              the language server, for an editor");
     lines.add("");
     for (CommandOption option : CommandOption.values()) {
       String form = "  " + option.form();

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
@@ -17,7 +18,11 @@ public final class Main {
   public static void main(String[] arguments) {
     PrintStream out = stream(FileDescriptor.out);
     PrintStream err = stream(FileDescriptor.err);
-    int code = new Command(out, err, Path.of("")).run(List.of(arguments));
+    if (arguments.length > 0 && arguments[0].equals(Command.EDITOR)) {
+      System.setOut(err); // what a rule of another jar prints is no part of the protocol
+    }
+    FileInputStream in = new FileInputStream(FileDescriptor.in);
+    int code = new Command(in, out, err, Path.of("")).run(List.of(arguments));
     // Output that was lost, to a full disk or a closed pipe, is not a clean result.
     boolean lost = out.checkError() || err.checkError();
     System.exit(lost && code == Command.CLEAN ? Command.TROUBLE : code);

@@ -1,5 +1,6 @@
 package org.headhouse.linter.run;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.ParameterNames;
@@ -29,6 +30,26 @@ public record SettingsRequest(
   /** The same for sites in another place. */
   public SettingsRequest in(Path other) {
     return new SettingsRequest(other, policy, deviceTypes, base, called);
+  }
+
+  /**
+   * The same for one file, which need not be there yet: it then belongs to the folder of sites
+   * above it, or to the nearest folder that there is.
+   */
+  public SettingsRequest forFile(Path file) {
+    if (Files.exists(file)) {
+      return in(file);
+    }
+    for (Path folder = file.getParent(); folder != null; folder = folder.getParent()) {
+      if (folder.endsWith(USUAL_SITES)) {
+        return in(folder);
+      }
+    }
+    Path folder = file.getParent();
+    while (folder != null && !Files.isDirectory(folder)) {
+      folder = folder.getParent();
+    }
+    return in(folder == null ? file : folder);
   }
 
   /**

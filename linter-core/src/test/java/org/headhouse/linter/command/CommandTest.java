@@ -3,8 +3,10 @@ package org.headhouse.linter.command;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,11 +49,15 @@ class CommandTest {
   }
 
   private int run(String... arguments) {
+    return run(InputStream.nullInputStream(), arguments);
+  }
+
+  private int run(InputStream in, String... arguments) {
     ByteArrayOutputStream written = new ByteArrayOutputStream();
     ByteArrayOutputStream errors = new ByteArrayOutputStream();
     PrintStream first = new PrintStream(written, false, UTF_8);
     PrintStream second = new PrintStream(errors, false, UTF_8);
-    int code = new Command(first, second, folder).run(List.of(arguments));
+    int code = new Command(in, first, second, folder).run(List.of(arguments));
     first.flush();
     out = written.toString(UTF_8).replace(System.lineSeparator(), "\n");
     err = errors.toString(UTF_8).replace(System.lineSeparator(), "\n");
@@ -63,6 +69,35 @@ class CommandTest {
     assertThat(run()).isZero();
     assertThat(out).isEqualTo(CLEAN);
     assertThat(err).isEqualTo("Device types: device-types.yaml; no policy\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--name=sites/example.yaml, sites/example.yaml",
+    "--name=sites/example/site.yaml, sites/example/site.yaml",
+    "--printLevel=note, <standard input>"
+  })
+  void aTextFromTheStandardInputIsCheckedWithWhatHoldsForItsFile(String option, String shown)
+      throws IOException {
+    warning();
+    write("sites/example.yaml", Example.SITE);
+    assertThat(run(new ByteArrayInputStream(GAP.getBytes(UTF_8)), option, "-")).isZero();
+    assertThat(out).startsWith(shown + ":25:14: warning: ").contains("[address.gap]");
+    assertThat(err).isEqualTo("Device types: device-types.yaml; policy: linter.yaml\n");
+  }
+
+  /** Of a device that never ends, no more is read than a check needs. */
+  @Test
+  void aTextThatDoesNotEndIsTooLarge() {
+    InputStream endless =
+        new InputStream() {
+          @Override
+          public int read() {
+            return '#';
+          }
+        };
+    assertThat(run(endless, "-")).isEqualTo(1);
+    assertThat(out).contains("[file.too-large]");
   }
 
   @Test
@@ -164,7 +199,12 @@ class CommandTest {
           --output-directory=x   | there is no option --output-directory: write --outputDirectory=<folder>
           -h                     | there is no option -h: --help lists the options; a file of that name is written ./-h
           --colour               | there is no option --colour: --help lists the options; a file of that name is written ./--colour
-          -                      | there is no option -: --help lists the options; a file of that name is written ./-
+          - sites/example.yaml   | - goes with no other file: call the command once for each
+          --name=x               | --name goes with - only: write - as the one file, or leave it out
+          - --since=HEAD         | --since does not go with -: name the file that is compared
+          diagnose -             | - does not go with diagnose: name the file
+          lsp --threads=2        | --threads does not go with lsp: leave it out
+          lsp sites/example.yaml | lsp takes no files: the editor says which texts it has; leave them out
           -Dlinter.sites=x       | there is no option -Dlinter.sites: write --sites=<folder>
           --changedOnly          | the option --changedOnly is one of the Maven plugin's goal check only: leave it out
           --sites                | --sites needs a value: write --sites=<folder>

@@ -46,7 +46,9 @@ class SentInLinksTest {
   private int run(String... arguments) {
     ByteArrayOutputStream written = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(written, true, UTF_8);
-    int code = new Command(stream, stream, repository).run(List.of(arguments));
+    int code =
+        new Command(java.io.InputStream.nullInputStream(), stream, stream, repository)
+            .run(List.of(arguments));
     said = written.toString(UTF_8);
     return code;
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,7 +39,8 @@ class SinceTest {
     ByteArrayOutputStream errors = new ByteArrayOutputStream();
     PrintStream first = new PrintStream(written, false, UTF_8);
     PrintStream second = new PrintStream(errors, false, UTF_8);
-    int code = new Command(first, second, folder).run(List.of(arguments));
+    int code =
+        new Command(InputStream.nullInputStream(), first, second, folder).run(List.of(arguments));
     first.flush();
     out = written.toString(UTF_8);
     err = errors.toString(UTF_8);

@@ -1,0 +1,13 @@
+/**
+ * The language server of the command: sites are checked in an editor while they are written.
+ *
+ * <p>It keeps the texts that are open and nothing else, writes no file, and prints nothing but the
+ * protocol. The library for the protocol is known here only. It is an optional dependency: nothing
+ * of this package is loaded where nobody asks for the server.
+ *
+ * <p>Internal: may change in any release.
+ */
+@NullMarked
+package org.headhouse.linter.editor;
+
+import org.jspecify.annotations.NullMarked;
