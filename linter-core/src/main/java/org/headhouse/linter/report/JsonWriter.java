@@ -35,6 +35,10 @@ final class JsonWriter implements AutoCloseable {
     write(json::writeEndObject);
   }
 
+  void writeStartArray() {
+    write(json::writeStartArray);
+  }
+
   void writeEndArray() {
     write(json::writeEndArray);
   }

@@ -11,12 +11,12 @@ import org.headhouse.linter.run.SlackParameter;
 /**
  * Writes the sheets that people take to each site, a page of HTML and a table of zones each, with a
  * certificate, a night card and a yearly sheet of one page each, a page with its materials and
- * labels, one for a line that does not work, and a list to fill in on a visit; a cover for each customer with several sites; the
- * page index.html over all sites; due.ics, the days on which lines are due, where the policy sets
- * how often; inventory.csv with every unit; materials.csv with the materials of each site and of
- * all; and figures.json: what is computed of each site's line, in full precision. Sites need not be
- * without results; what is missing in one leaves out the figures that need it. Policy and device
- * types have to be without an error.
+ * labels, one for a line that does not work, and a list to fill in on a visit; a cover for each
+ * customer with several sites; the page index.html over all sites; due.ics, the days on which lines
+ * are due, where the policy sets how often; inventory.csv with every unit; materials.csv with the
+ * materials of each site and of all; and figures.json: what is computed of each site's line, in
+ * full precision. Sites need not be without results; what is missing in one leaves out the figures
+ * that need it. Policy and device types have to be without an error.
  */
 @Mojo(name = "report", requiresProject = false, threadSafe = true)
 public final class ReportMojo extends SitesMojo {
