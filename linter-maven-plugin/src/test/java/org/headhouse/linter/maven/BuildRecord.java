@@ -123,7 +123,7 @@ public final class BuildRecord {
    * is one around the build, and a host looks for it there.
    */
   private String fromModule(String outputDirectory, JsonNode artifact) {
-    String name = URI.create(artifact.get("uri").asString()).getPath();
+    String name = URI.create(artifact.get("uri").asText()).getPath();
     Path root = folder.toAbsolutePath();
     while (root != null && !Files.exists(root.resolve(".git"))) {
       root = root.getParent();

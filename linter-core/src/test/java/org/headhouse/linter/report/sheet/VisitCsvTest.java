@@ -80,7 +80,7 @@ class VisitCsvTest {
         .hasSize(2)
         .allSatisfy(
             range -> {
-              String[] limits = range.replace(" ohm", "").split(" to ");
+              String[] limits = range.replace(" ohm", "").split(" to ", -1);
               assertThat(Double.parseDouble(limits[0])).isBetween(50.0, 61.0);
               assertThat(Double.parseDouble(limits[1])).isBetween(63.0, 75.0);
             });
