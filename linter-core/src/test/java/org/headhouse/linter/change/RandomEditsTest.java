@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.headhouse.linter.JsonText;
 import org.headhouse.linter.RandomCases;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What no edit changes, no played plan has been tried on: each key of the schema has its edit. */
@@ -36,6 +37,7 @@ class RandomEditsTest {
 
   private final Set<String> edited = new TreeSet<>();
 
+  @Tag("long")
   @Test
   void eachKeyIsEdited() throws IOException {
     RandomCases.each(

@@ -23,6 +23,7 @@ public record StartRow(String title, List<Fact> pages) {
             link("yearly sheet", PageNames.yearly(name)),
             link("materials and labels", PageNames.materials(name)),
             link("when it does not work", PageNames.faults(name)),
+            link("list of what has to be proved", PageNames.visit(name)),
             link("list of zones", PageNames.zones(name))));
   }
 
