@@ -24,7 +24,7 @@ public final class SegmentRinging {
   private static final double MOST_WORK = 3e8;
 
   /** How much less where the quick bound is enough for every rule, and only a figure is wanted. */
-  private static final double LESS_WORK = 0.02;
+  private static final double LESS_WORK = 0.1;
 
   private final RingingLine line;
   private final double work;
