@@ -31,7 +31,7 @@ assert cable.any { it.startsWith(',elm-row,') && it.contains(',m,,no,') }
 assert cable.any { it.startsWith(',gorse-hill,') && it.contains(',40,m,44,yes,') }
 def index = new File(basedir, 'target/torn/index.html').getText('UTF-8')
 assert index.contains('not readable') && index.contains('[yaml.syntax]')
-build.says('[WARNING] torn/fern-dell.yaml: it has no figures and no sheets: the index tells why')
+build.says('[WARNING] torn/fern-dell.yaml: it has no figures and no sheets: the index says why')
 
 build.says('address.gap                 error    The addresses are 1, 2, 3')
 build.says('Checks the sites of a repository, and fails the build where a rule is broken.')

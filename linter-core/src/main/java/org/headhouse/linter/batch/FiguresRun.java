@@ -30,7 +30,7 @@ public record FiguresRun(LinterContext context) {
             input.path(),
             null,
             new Notification(
-                Level.WARNING, "it has no figures: a check tells why", input.path(), null))
+                Level.WARNING, "it has no figures: a check says why", input.path(), null))
         : outcome;
   }
 }

@@ -135,7 +135,7 @@ final class AmbiguousScalars {
     return Finding.of(
         "yaml.ambiguous-scalar",
         scalar.region(),
-        new Message(shown + " stands without quotes", readings(scalar), remedy));
+        new Message(shown + " is unquoted", readings(scalar), remedy));
   }
 
   private static String readings(Scalar scalar) {

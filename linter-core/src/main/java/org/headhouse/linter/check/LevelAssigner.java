@@ -62,9 +62,9 @@ final class LevelAssigner {
                     + findings.size()
                     + " faults, of which the first "
                     + MOST_REPORTED
-                    + " are told",
+                    + " are reported",
                 "nobody reads more of them",
-                "mend those, and check again")));
+                "fix those, and check again")));
     return first;
   }
 

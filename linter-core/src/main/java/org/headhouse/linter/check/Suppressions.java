@@ -184,7 +184,7 @@ final class Suppressions {
                 + entry.until().optional().map(LocalDate::toString).orElse(""),
             hid ? "what it hid counts again" : "it would hide nothing any more",
             hid
-                ? "mend what it hid, or write a later date with a reason that still holds"
+                ? "fix what it hid, or write a later date with a reason that still holds"
                 : "delete the entry"));
   }
 

@@ -58,8 +58,8 @@ enum CommandOption {
   NAME("name", "<file>", "with - only: the file that the text from the standard input is for"),
   THREADS("threads", "<number>", "how many files are checked at a time; by default one a core"),
   ALLOW_EMPTY("allowEmpty", "", "no site at all is no error"),
-  HELP("help", "", "tells this"),
-  VERSION("version", "", "tells the version");
+  HELP("help", "", "shows this help"),
+  VERSION("version", "", "shows the version");
 
   private final String word;
   private final String value;

@@ -33,7 +33,7 @@ final class Help {
     lines.add("");
     lines.add(
         "Results go to the standard output, all else to the standard error. The exit code is");
-    lines.add("0 where nothing fails, 1 where results do, 2 where something is in the way.");
+    lines.add("0 where nothing fails, 1 where results do, 2 where not all could be checked.");
     return lines;
   }
 

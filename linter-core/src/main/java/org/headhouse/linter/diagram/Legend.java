@@ -47,7 +47,7 @@ final class Legend {
     }
     int more = mark.results().size() - MOST_RESULTS;
     if (more > 0) {
-      lines.add("and " + more + " more, which the list of results tells");
+      lines.add("and " + more + " more: see the list of results");
     }
     return lines;
   }

@@ -82,7 +82,7 @@ public final class PolicyReader {
         cursor.place(),
         new Message(
             "there is no rule set " + number,
-            "the rules that it has besides those of rule set "
+            "the rules that it adds to those of rule set "
                 + Policy.NEWEST_RULE_SET
                 + " are not checked",
             "take the version of the tool that has it, or write " + Policy.NEWEST_RULE_SET));
@@ -123,7 +123,7 @@ public final class PolicyReader {
         written.place(),
         new Message(
             "the level of " + rule.id() + " cannot be " + level.word(),
-            "other rules stay silent about what it tells, so a file would pass unread",
+            "other rules stay silent about what it reports, so a file would pass unread",
             "write " + rule.level().word() + ", or delete the level"));
   }
 

@@ -99,7 +99,7 @@ public final class SiteChanges {
     SiteState.Entry was = earlier.get(entry);
     Site site = after.read(entry);
     if (site == null) {
-      return unreadable(entry, "it cannot be read: a check tells why");
+      return unreadable(entry, "it cannot be read: a check says why");
     }
     if (was == null) {
       return new SiteChange.Added(

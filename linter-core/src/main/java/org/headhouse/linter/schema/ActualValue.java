@@ -60,7 +60,7 @@ record ActualValue(Node.Valued node) {
 
   /** The value with its kind, for a sentence about the kind. */
   String shownWithKind() {
-    return (isNumber() ? "the number " : is(CoreType.BOOLEAN) ? "the truth value " : "") + shown();
+    return (isNumber() ? "the number " : is(CoreType.BOOLEAN) ? "the value " : "") + shown();
   }
 
   /** Text in quotes, on one line and not too long. */

@@ -154,7 +154,7 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
     String clause = lowerFirst(end.find() ? description.substring(0, end.start()) : description);
     int space = clause.indexOf(' ');
     return space > 0 && TELLING.contains(clause.substring(0, space))
-        ? Optional.of("it tells " + clause)
+        ? Optional.of("it says " + clause)
         : Optional.empty();
   }
 

@@ -187,7 +187,7 @@ public final class SheetRun {
       notifications.add(
           new Notification(
               Level.WARNING,
-              "it has no figures and no sheets: the index tells why",
+              "it has no figures and no sheets: the index says why",
               draft.path(),
               null));
     } else {

@@ -107,7 +107,7 @@ final class ParserWords {
     }
     if (problem.startsWith("expected chomping") || problem.startsWith("expected indentation")) {
       return here(
-          "text stands behind the sign for text of several lines",
+          "text follows the sign for text of several lines",
           "write the text on the lines below, indented, or put it in quotes");
     }
     if (reading.contains("tag") || problem.contains("tag handle")) {
@@ -180,7 +180,7 @@ final class ParserWords {
     }
     if (!before().isBlank()) {
       return here(
-          "something stands behind the end of the value",
+          "something follows the end of the value",
           "put the whole value in one pair of double quotes");
     }
     return found.equals("-")

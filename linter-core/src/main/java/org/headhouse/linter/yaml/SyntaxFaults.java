@@ -50,7 +50,7 @@ final class SyntaxFaults {
         SYNTAX,
         reached,
         new Message(
-            "something stands behind the end of the value",
+            "something follows the end of the value",
             NOT_READ,
             "write it on a line of its own, or delete it"));
   }

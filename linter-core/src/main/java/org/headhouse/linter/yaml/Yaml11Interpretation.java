@@ -74,10 +74,10 @@ public final class Yaml11Interpretation {
   private static Map<String, String> truthValues() {
     Map<String, String> values = new HashMap<>();
     for (String word : List.of("y", "Y", "yes", "Yes", "YES", "on", "On", "ON")) {
-      values.put(word, "the truth value true");
+      values.put(word, "true");
     }
     for (String word : List.of("n", "N", "no", "No", "NO", "off", "Off", "OFF")) {
-      values.put(word, "the truth value false");
+      values.put(word, "false");
     }
     return values;
   }

@@ -100,7 +100,7 @@ class AmbiguousScalarsTest {
         "02|to readers of YAML 1.1 a zero in front means the base 8",
         "0o2|readers of YAML 1.1 take it for the text \"0o2\", those of YAML 1.2 for 2",
         "1_0|readers of YAML 1.1 take it for the number 10",
-        "no|readers of YAML 1.1 take it for the truth value false"
+        "no|readers of YAML 1.1 take it for false"
       })
   void bothReadingsAreTold(String value, String reason) {
     assertThat(ofReading(Example.with("address: 2", "address: " + value)))

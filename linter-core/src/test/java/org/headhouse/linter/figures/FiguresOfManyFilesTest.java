@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Figures of a stream of files: their order, and what is told of files that have none. */
 class FiguresOfManyFilesTest {
-  private static final String NONE = "it has no figures: a check tells why";
+  private static final String NONE = "it has no figures: a check says why";
 
   private static SiteLinter linter(int threads) throws IOException {
     return SiteLinter.builder().threads(threads).limits(new Limits(2_000, 64, 1_000)).build();

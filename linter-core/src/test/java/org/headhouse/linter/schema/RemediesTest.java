@@ -60,7 +60,7 @@ class RemediesTest {
       value = {
         // numbers where text is wanted
         "termination: none|termination: none\\n    firmware: 2.4|is the number 2.4|write \"2.4\" in quotes",
-        "termination: none|termination: none\\n    firmware: true|is the truth value true|write \"true\" in quotes",
+        "termination: none|termination: none\\n    firmware: true|is true|write \"true\" in quotes",
         "site: example|site: 12|is the number 12|write \"12\" in quotes",
         "unit: Seedling North|unit: 3|\"unit\" is the number 3|write \"3\" in quotes",
         // text where a number or a truth value is wanted
@@ -82,7 +82,7 @@ class RemediesTest {
         "termination: none|termination: 120 Ohm|cannot be \"120 Ohm\"|write 120 ohm",
         "termination: none|termination: 120R|cannot be \"120R\"|write 120 ohm",
         "termination: none|termination: None|cannot be \"None\"|write none",
-        "termination: none|termination: false|is the truth value false|write none",
+        "termination: none|termination: false|is false|write none",
         "termination: none|termination: 0|is the number 0|write none",
         "termination: none|termination: 120\u03A9+1nf|cannot be|write 120 ohm + 1 nF",
         "termination: none|termination: yes please|cannot be|write for example none, 120 ohm or 120 ohm + 1 nF",
@@ -171,13 +171,13 @@ class RemediesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "role: follower|it tells what the unit is on the line|add \"role\": head or follower",
-        "address: 2|it tells the address that is set on the unit|add \"address\", a whole number from 0 to 255",
-        "baud: 9600,|it tells the rate that every unit is set to, in bit/s|add \"baud\", for example baud: 9600",
-        "parity: even,|it tells the parity that every unit is set to|add \"parity\": even, odd or none",
-        "stop-bits: 1,|it tells the stop bits that every unit is set to|add \"stop-bits\": 1 or 2",
-        "gauge: 24 AWG,|it tells the AWG number|add \"gauge\", for example gauge: 24 AWG",
-        "shielded: true,|it tells whether the cable has a shield|add \"shielded\": true or false"
+        "role: follower|it says what the unit is on the line|add \"role\": head or follower",
+        "address: 2|it says the address that is set on the unit|add \"address\", a whole number from 0 to 255",
+        "baud: 9600,|it says the rate that every unit is set to, in bit/s|add \"baud\", for example baud: 9600",
+        "parity: even,|it says the parity that every unit is set to|add \"parity\": even, odd or none",
+        "stop-bits: 1,|it says the stop bits that every unit is set to|add \"stop-bits\": 1 or 2",
+        "gauge: 24 AWG,|it says the AWG number|add \"gauge\", for example gauge: 24 AWG",
+        "shielded: true,|it says whether the cable has a shield|add \"shielded\": true or false"
       })
   void ofMissingKeys(String line, String reason, String remedy) {
     String site = Example.SITE.replaceFirst("(?m)^ +" + line + "\n|" + line + " ", "");

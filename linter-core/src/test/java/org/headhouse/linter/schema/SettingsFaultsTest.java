@@ -47,11 +47,11 @@ class SettingsFaultsTest {
         "- {id: a, unit-load: 1/0}|\"unit-load\" cannot be \"1/0\"|write for example 1/8, 1/2 or 1|- {id: a, unit-load: 1/2}",
         "- {id: a, unit-load: 1 / 8}|\"unit-load\" cannot be \"1 / 8\"|write 1/8|- {id: a, unit-load: 1/8}",
         "- {id: a, unit-load: 0}|\"unit-load\" cannot be 0|write for example 1/8, 1/2 or 1|- {id: a, unit-load: 1}",
-        "- {id: a, unit-load: 1e-1}|1e-1 stands without quotes|write 0.1|- {id: a, unit-load: 0.1}",
+        "- {id: a, unit-load: 1e-1}|1e-1 is unquoted|write 0.1|- {id: a, unit-load: 0.1}",
         "- {id: a, rise-time: 100}|\"rise-time\" is the number 100|write 100 ns|- {id: a, rise-time: 100 ns}",
         "- {id: a, baud-rates: 9600}|\"baud-rates\" is the number 9600|write [9600]|- {id: a, baud-rates: [9600]}",
         "- {id: a, baud-rates: [9600, 9600]}|9600 stands twice in \"baud-rates\"|delete one of the two|- {id: a, baud-rates: [9600]}",
-        "- {id: a, ethernet: no}|\"no\" stands without quotes|write false|- {id: a, ethernet: false}",
+        "- {id: a, ethernet: no}|\"no\" is unquoted|write false|- {id: a, ethernet: false}",
         "- {title: A}|item 1 of \"device-types\" lacks the key \"id\"|add \"id\", for example id: eight-way|- {title: A, id: eight-way}",
         "\\n  id: a|\"device-types\" is a block of keys|put a hyphen and a space before its first key, and indent the other keys to match|- id: a",
         "\\n  a: {}|\"device-types\" is a block of keys|write each item under it, indented, with a hyphen and a space in front|- id: a"

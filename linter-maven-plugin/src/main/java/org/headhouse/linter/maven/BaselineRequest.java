@@ -111,14 +111,14 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
       console.report(
           Level.WARNING,
           counted(leftOut.size())
-              + " not in it, since other rules count on what they tell. Mend these:");
+              + " not in it, since other rules depend on what they report. Fix these:");
       leftOut.stream()
           .limit(MOST_LEFT_OUT)
           .forEach(result -> console.report(Level.WARNING, "  " + TextReport.headline(result)));
       if (leftOut.size() > MOST_LEFT_OUT) {
         console.report(
             Level.WARNING,
-            "  and " + (leftOut.size() - MOST_LEFT_OUT) + " more, which the goal check tells");
+            "  and " + (leftOut.size() - MOST_LEFT_OUT) + " more; the goal check lists them");
       }
     }
   }

@@ -82,7 +82,7 @@ final class SegmentTable {
           + " or not understood.";
     }
     return line.hasFaultThatDistortsFigures()
-        ? "The voltages are those of the line as it is written. Results above change them: mend"
+        ? "The voltages are those of the line as it is written. Results above change them: fix"
             + " those first."
         : "";
   }

@@ -61,7 +61,7 @@ public final class NamePattern implements SiteRule {
     }
   }
 
-  /** Each result has it, so of many patterns it tells the first. */
+  /** Each result has it, so of many patterns it says the first. */
   private static String wanted(List<TextPattern> patterns, String words) {
     if (!words.equals(NO_WORDS)) {
       return words;

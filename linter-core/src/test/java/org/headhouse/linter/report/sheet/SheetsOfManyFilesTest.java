@@ -104,7 +104,7 @@ class SheetsOfManyFilesTest {
     assertThat(one.notifications().stream().map(Notification::text))
         .isEqualTo(
             List.of(
-                "it has no figures and no sheets: the index tells why",
+                "it has no figures and no sheets: the index says why",
                 "the file cannot be read: the disk is gone"));
   }
 }
