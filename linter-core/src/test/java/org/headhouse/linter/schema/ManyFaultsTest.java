@@ -35,7 +35,7 @@ class ManyFaultsTest {
     assertThat(results).hasSize(TOLD + 1);
     assertThat(results.get(0).rule()).isEqualTo("file.too-large");
     assertThat(results.get(0).message().fact())
-        .matches("the file has 6000[0-9] faults, of which the first 5000 are told");
+        .matches("the file has 6000[0-9] faults, of which the first 5000 are reported");
     assertThat(results.stream().map(Result::logical).collect(Collectors.toSet()))
         .contains(String.format(path, 0), String.format(path, TOLD - 10))
         .hasSizeBetween(TOLD - 1, TOLD + 1);

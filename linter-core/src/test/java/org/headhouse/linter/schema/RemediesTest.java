@@ -60,7 +60,7 @@ class RemediesTest {
       value = {
         // numbers where text is wanted
         "termination: none|termination: none\\n    firmware: 2.4|is the number 2.4|write \"2.4\" in quotes",
-        "termination: none|termination: none\\n    firmware: true|is true|write \"true\" in quotes",
+        "termination: none|termination: none\\n    firmware: true|is the value true|write \"true\" in quotes",
         "site: example|site: 12|is the number 12|write \"12\" in quotes",
         "unit: Seedling North|unit: 3|\"unit\" is the number 3|write \"3\" in quotes",
         // text where a number or a truth value is wanted
@@ -82,7 +82,7 @@ class RemediesTest {
         "termination: none|termination: 120 Ohm|cannot be \"120 Ohm\"|write 120 ohm",
         "termination: none|termination: 120R|cannot be \"120R\"|write 120 ohm",
         "termination: none|termination: None|cannot be \"None\"|write none",
-        "termination: none|termination: false|is false|write none",
+        "termination: none|termination: false|is the value false|write none",
         "termination: none|termination: 0|is the number 0|write none",
         "termination: none|termination: 120\u03A9+1nf|cannot be|write 120 ohm + 1 nF",
         "termination: none|termination: yes please|cannot be|write for example none, 120 ohm or 120 ohm + 1 nF",

@@ -61,7 +61,7 @@ class ParserWordsTest {
         "a: & b|1:5|the anchor or alias has no name|put the value in quotes|a: \"& b\"",
         "a: !b!c d|1:4|the tag cannot be read|delete the tag|a: d",
         "a: !<b|1:7|the tag cannot be read|put the value in quotes|a: \"!<b\"",
-        "a: >b|1:5|text stands behind the sign|write the text on the lines below|a: >\\n  b",
+        "a: >b|1:5|text follows the sign|write the text on the lines below|a: >\\n  b",
         "%YAML 9.1\\n---\\na: 1|1:1|this line with % in front|delete the line|---\\na: 1",
         "%YAML 1.1\\na: 1|2:1|the document does not start|delete the line above|a: 1",
         "a: 1\\n...\\nb: 1|3:1|the document does not start or go on here|delete the line above|a: 1\\nb: 1"
