@@ -160,9 +160,13 @@ class CiFilesTest {
   /** The program itself reads the manifest and runs the hook. */
   @Test
   void preCommitRunsTheHook() throws Exception {
-    assumeThat(sh(work, Map.of(), "command -v pre-commit"))
-        .as("pre-commit is on the path (apt-get install pre-commit), or the manifest is not tried")
-        .isNotEmpty();
+    String program = sh(work, Map.of(), "command -v pre-commit");
+    if (System.getenv("CI") == null) {
+      assumeThat(program)
+          .as("pre-commit is on the path (apt-get install pre-commit), or the manifest is not tried")
+          .isNotEmpty();
+    }
+    assertThat(program).as("pre-commit is on the path, which CI needs").isNotEmpty();
     Path hooks = Files.createDirectory(work.resolve("hooks"));
     Files.copy(TOP.resolve(".pre-commit-hooks.yaml"), hooks.resolve(".pre-commit-hooks.yaml"));
     sh(hooks, Map.of(), "git init -q . && git add -A && git commit -qm Hooks");
