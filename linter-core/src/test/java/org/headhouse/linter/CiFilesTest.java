@@ -163,7 +163,8 @@ class CiFilesTest {
     String program = sh(work, Map.of(), "command -v pre-commit");
     if (System.getenv("CI") == null) {
       assumeThat(program)
-          .as("pre-commit is on the path (apt-get install pre-commit), or the manifest is not tried")
+          .as(
+              "pre-commit is on the path (apt-get install pre-commit), or the manifest is not tried")
           .isNotEmpty();
     }
     assertThat(program).as("pre-commit is on the path, which CI needs").isNotEmpty();

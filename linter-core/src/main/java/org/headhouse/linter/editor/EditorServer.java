@@ -51,7 +51,7 @@ public final class EditorServer {
       server.connect(launcher.getRemoteProxy());
       Future<Void> listening = launcher.startListening();
       CompletableFuture<Integer> lost =
-          CompletableFuture.supplyAsync(() -> end(listening), thread("end"));
+          CompletableFuture.supplyAsync(() -> end(listening, worker), thread("end"));
       Object code = CompletableFuture.anyOf(server.ended(), lost).join();
       return server.ended().isDone() ? server.ended().join() : (Integer) code;
     } finally {
@@ -60,9 +60,11 @@ public final class EditorServer {
     }
   }
 
-  private static int end(Future<Void> listening) {
+  /** An editor may close its stream right after it asked for the end, which the worker answers. */
+  private static int end(Future<Void> listening, ExecutorService worker) {
     try {
       listening.get();
+      worker.submit(() -> {}).get();
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
     } catch (ExecutionException failed) {

@@ -208,7 +208,7 @@ class SheetContentTest {
   @Test
   void aLineInDisorderIsMendedFirst() {
     Document page = Sheets.page(Example.SITE.replace("termination: none", "termination: 120 ohm"));
-    assertThat(page.select("#figures").text()).contains("mend those first");
+    assertThat(page.select("#figures").text()).contains("fix those first");
   }
 
   @Test
