@@ -12,7 +12,6 @@ import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.errors.GitAPIException;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.report.FileHistory;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,33 +19,16 @@ import org.junit.jupiter.api.io.TempDir;
 class GitHistoryTest {
   @TempDir Path work;
 
-  @BeforeEach
-  void noSystemSettings() {
-    HermeticSystemReader.use();
-  }
-
   private Path sites() {
     return work.resolve("customer/sites");
   }
 
   private Path write(String file, String text) throws IOException {
-    Path path = sites().resolve(file);
-    Files.createDirectories(path.getParent());
-    return Files.writeString(path, text);
+    return new TestRepository(work).write("customer/sites/" + file, text);
   }
 
-  private String commit() throws IOException, GitAPIException {
-    try (Git git = Git.init().setDirectory(work.toFile()).call()) {
-      git.add().addFilepattern(".").call();
-      return git.commit()
-          .setMessage("A state")
-          .setAuthor("R.O.", "r.o@example.org")
-          .setCommitter("R.O.", "r.o@example.org")
-          .setSign(false)
-          .call()
-          .getName()
-          .substring(0, 12);
-    }
+  private String commit() throws GitAPIException {
+    return new TestRepository(work).commit().substring(0, 12);
   }
 
   private FileHistory history(Path file) throws IOException {
@@ -102,7 +84,7 @@ class GitHistoryTest {
     assertThat(history(write("new.yaml", "1\n"))).isEqualTo(FileHistory.UNKNOWN);
   }
 
-  /** Git writes other line ends where it is told to. */
+  /** Git writes other line ends where its settings say so. */
   @Test
   void otherLineEndsAreNoOtherState() throws Exception {
     Path alder = write("alder.yaml", "a: 1\nb: 2\n");
