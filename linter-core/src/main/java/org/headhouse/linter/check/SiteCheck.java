@@ -177,24 +177,16 @@ public final class SiteCheck {
 
   /** The site in one file with its figures, or null where the file cannot be read as YAML. */
   public ExaminedFile.@Nullable ReadSite read(String path, byte[] bytes) {
-    Document document = SiteDocument.read(path, bytes, setup.limits());
-    var root = document.root();
-    if (root == null) {
-      return null;
-    }
-    Site site = SiteBinder.bind(document.source(), root, setup.deviceTypes()).model();
-    return new ExaminedFile.ReadSite(site, new LineFigures(site, setup.sitePolicy()));
+    Site site = site(path, bytes);
+    return site == null
+        ? null
+        : new ExaminedFile.ReadSite(site, new LineFigures(site, setup.sitePolicy()));
   }
 
   /** The figures of the site in one file, or null where the file cannot be read as YAML. */
   public @Nullable SiteFigures figures(String path, byte[] bytes) {
-    Document document = SiteDocument.read(path, bytes, setup.limits());
-    var root = document.root();
-    return root == null
-        ? null
-        : SiteFigures.of(
-            SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(),
-            setup.sitePolicy());
+    Site site = site(path, bytes);
+    return site == null ? null : SiteFigures.of(site, setup.sitePolicy());
   }
 
   /**
@@ -204,14 +196,12 @@ public final class SiteCheck {
    */
   public @Nullable SiteDiagnosis diagnosis(
       String path, byte[] bytes, @Nullable List<FoundReading> readings) {
-    Document document = SiteDocument.read(path, bytes, setup.limits());
-    var root = document.root();
-    return root == null
-        ? null
-        : SiteDiagnoser.diagnose(
-            SiteBinder.bind(document.source(), root, setup.deviceTypes()).model(),
-            setup.sitePolicy(),
-            readings);
+    Site site = site(path, bytes);
+    return site == null ? null : SiteDiagnoser.diagnose(site, setup.sitePolicy(), readings);
+  }
+
+  private @Nullable Site site(String path, byte[] bytes) {
+    return new SiteReader(setup.deviceTypes(), setup.limits()).read(path, bytes);
   }
 
   private List<Result> suppressed(

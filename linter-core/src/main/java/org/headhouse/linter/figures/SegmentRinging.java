@@ -30,6 +30,7 @@ public final class SegmentRinging {
   private final double work;
   private final @Nullable Integer baud;
   private @Nullable Settling settling;
+  private @Nullable Double quickSeconds;
 
   SegmentRinging(RingingLine line, double work, @Nullable Integer baud) {
     this.line = line;
@@ -135,7 +136,16 @@ public final class SegmentRinging {
   /** Whether the quick bound leaves it open. */
   private boolean mayDisturb() {
     Double bit = bitSeconds();
-    return bit != null && Settling.quickSeconds(line) > MIDDLE * bit;
+    return bit != null && quickSeconds() > MIDDLE * bit;
+  }
+
+  private double quickSeconds() {
+    Double known = quickSeconds;
+    if (known == null) {
+      known = Settling.quickSeconds(line);
+      quickSeconds = known;
+    }
+    return known;
   }
 
   /** When a receiver looks at a bit. */

@@ -35,11 +35,7 @@ final class PrettyJson {
 
   /** One without any line end, for values that get a line each; the stream is left open. */
   static JsonWriter onALine(OutputStream out) {
-    try {
-      return new JsonWriter(LINES.createGenerator(out));
-    } catch (IOException failed) {
-      throw new UncheckedIOException(failed);
-    }
+    return new JsonWriter(generator(LINES, out));
   }
 
   /**
@@ -55,8 +51,12 @@ final class PrettyJson {
   }
 
   private static JsonWriter writer(PrettyPrinter printer, OutputStream out) {
+    return new JsonWriter(generator(JSON, out).setPrettyPrinter(printer));
+  }
+
+  private static JsonGenerator generator(JsonFactory factory, OutputStream out) {
     try {
-      return new JsonWriter(JSON.createGenerator(out).setPrettyPrinter(printer));
+      return factory.createGenerator(out);
     } catch (IOException failed) {
       throw new UncheckedIOException(failed);
     }

@@ -127,35 +127,7 @@ final class WithoutUnit {
               repeater.out(),
               repeater.toNext());
     }
-    return withConnection(item, taken(item.connection(side)));
-  }
-
-  private static ChainItem withConnection(ChainItem item, Connection connection) {
-    if (item instanceof Unit one) {
-      return new Unit(
-          one.identity(),
-          one.device(),
-          connection,
-          one.toNext(),
-          one.role(),
-          one.address(),
-          one.firmware(),
-          one.commModule(),
-          one.ventControl(),
-          one.network());
-    }
-    if (item instanceof Equipment one) {
-      return new Equipment(
-          one.identity(),
-          one.device(),
-          connection,
-          one.toNext(),
-          one.address(),
-          one.broadcasts(),
-          one.polled());
-    }
-    Converter one = (Converter) item;
-    return new Converter(one.identity(), one.device(), connection, one.toNext(), one.latency());
+    return copy(item, item.identity(), taken(item.connection(side)), item.toNext());
   }
 
   /** The terminator and the ground of the shield; what else is connected there stays. */
@@ -188,11 +160,19 @@ final class WithoutUnit {
 
   private static ChainItem copy(ChainItem item, int index, TrunkRun run) {
     ItemIdentity identity = new ItemIdentity(item.place(), index, item.name());
+    return item instanceof Repeater one
+        ? new Repeater(identity, one.device(), one.termination(), one.in(), one.out(), run)
+        : copy(item, identity, item.connection(Side.IN), run);
+  }
+
+  /** Of an item that has one connection only. */
+  private static ChainItem copy(
+      ChainItem item, ItemIdentity identity, Connection connection, TrunkRun run) {
     if (item instanceof Unit one) {
       return new Unit(
           identity,
           one.device(),
-          one.connection(),
+          connection,
           run,
           one.role(),
           one.address(),
@@ -203,19 +183,10 @@ final class WithoutUnit {
     }
     if (item instanceof Equipment one) {
       return new Equipment(
-          identity,
-          one.device(),
-          one.connection(),
-          run,
-          one.address(),
-          one.broadcasts(),
-          one.polled());
+          identity, one.device(), connection, run, one.address(), one.broadcasts(), one.polled());
     }
-    if (item instanceof Converter one) {
-      return new Converter(identity, one.device(), one.connection(), run, one.latency());
-    }
-    Repeater one = (Repeater) item;
-    return new Repeater(identity, one.device(), one.termination(), one.in(), one.out(), run);
+    Converter one = (Converter) item;
+    return new Converter(identity, one.device(), connection, run, one.latency());
   }
 
   private Setting<LineSettings> line() {
