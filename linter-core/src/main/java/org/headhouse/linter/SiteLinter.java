@@ -149,6 +149,32 @@ public final class SiteLinter {
     CheckRun.Outcome outcome =
         new CheckRun(context)
             .over(inputs.iterator(), (path, bytes) -> outcome(path, bytes, today, clean), progress);
+    return report(outcome);
+  }
+
+  /**
+   * Checks a part of the files, for {@link #join}, which may happen in another process.
+   *
+   * @throws IllegalStateException where this linter compares sites with an earlier state, which
+   *     needs all of them; or where the thread is interrupted, which it then still is
+   */
+  public ReportPart checkPart(Stream<SiteInput> inputs) {
+    return ReportPart.of(context, inputs);
+  }
+
+  /**
+   * Puts parts together: the very report of one check of all files in the order of the parts, rules
+   * over all sites and the baseline of this linter included. A part that is missing is not noticed;
+   * compare {@link CheckReport#files} with what you expect.
+   *
+   * @throws IllegalArgumentException where a part was checked by a linter with other rules, policy,
+   *     device types or limits than this one, or on another day
+   */
+  public CheckReport join(List<ReportPart> parts) {
+    return report(ReportPart.joined(context, parts));
+  }
+
+  private CheckReport report(CheckRun.Outcome outcome) {
     return new CheckReport(
         shown(outcome.results()),
         outcome.notifications(),

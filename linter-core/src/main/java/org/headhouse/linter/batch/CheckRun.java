@@ -72,6 +72,36 @@ public final class CheckRun {
     return outcome();
   }
 
+  /**
+   * Checks files that are a part of all, for {@link #of} to put together.
+   *
+   * @param check what is done with one file, by several threads
+   * @return in the order of the files
+   */
+  public static List<FileTask.Outcome<FileOutcome>> part(
+      LinterContext context,
+      Iterator<? extends InputFile> inputs,
+      FileTask.Work<FileOutcome> check) {
+    List<FileTask.Outcome<FileOutcome>> outcomes = new ArrayList<>();
+    try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
+      executor.run(
+          inputs,
+          (InputFile input) ->
+              FileTask.run(
+                  input,
+                  context.settings().limits(),
+                  (path, bytes) -> check.apply(path, bytes).complete()),
+          outcomes::add);
+    }
+    return outcomes;
+  }
+
+  /** What came of files that were checked in parts. */
+  public Outcome of(Iterable<FileTask.Outcome<FileOutcome>> outcomes) {
+    outcomes.forEach(this::add);
+    return outcome();
+  }
+
   private void add(FileTask.Outcome<FileOutcome> outcome) {
     files++;
     if (context.baseline() != null) {

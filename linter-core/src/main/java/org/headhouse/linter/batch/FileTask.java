@@ -1,6 +1,7 @@
 package org.headhouse.linter.batch;
 
 import java.io.IOException;
+import java.io.Serializable;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.source.FileFault;
@@ -13,7 +14,8 @@ public final class FileTask {
   private FileTask() {}
 
   /** What came of a file: a value, or what kept it from having one. */
-  public record Outcome<T>(String path, @Nullable T value, @Nullable Notification notification) {}
+  public record Outcome<T>(String path, @Nullable T value, @Nullable Notification notification)
+      implements Serializable {}
 
   /** What is done with the path and the bytes of a file; null where nothing comes of it. */
   @FunctionalInterface

@@ -1,5 +1,6 @@
 package org.headhouse.linter.check;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.function.Supplier;
 import org.headhouse.linter.result.Identity;
@@ -23,7 +24,8 @@ public record FileOutcome(
     List<Key> keys,
     int units,
     @Nullable String site,
-    boolean isStranger) {
+    boolean isStranger)
+    implements Serializable {
 
   public FileOutcome {
     results = List.copyOf(results);
@@ -35,6 +37,12 @@ public record FileOutcome(
   public FileOutcome(
       List<Result> results, List<Notification> notifications, List<Key> keys, int units) {
     this(results, notifications, keys, units, null, false);
+  }
+
+  /** The same outcome with nothing left to be found, so that it can go to another process. */
+  public FileOutcome complete() {
+    List<Key> complete = keys.stream().map(Key::complete).toList();
+    return new FileOutcome(results, notifications, complete, units, site, isStranger);
   }
 
   /**
@@ -51,5 +59,13 @@ public record FileOutcome(
       Location location,
       @Nullable String site,
       @Nullable Suppression suppression,
-      Supplier<Identity> identity) {}
+      Supplier<Identity> identity)
+      implements Serializable {
+
+    Key complete() {
+      return new Key(rule, text, location, site, suppression, new Found(identity.get()));
+    }
+  }
+
+  private record Found(Identity get) implements Supplier<Identity>, Serializable {}
 }

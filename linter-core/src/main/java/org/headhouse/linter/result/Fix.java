@@ -1,5 +1,6 @@
 package org.headhouse.linter.result;
 
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -8,7 +9,8 @@ import java.util.List;
  * @param description an imperative sentence without a full stop
  * @param replacements in the order of the file, none over another; made all together or not at all
  */
-public record Fix(FixKind kind, String description, List<Replacement> replacements) {
+public record Fix(FixKind kind, String description, List<Replacement> replacements)
+    implements Serializable {
 
   public Fix {
     replacements = List.copyOf(replacements);

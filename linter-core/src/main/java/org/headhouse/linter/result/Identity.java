@@ -1,5 +1,6 @@
 package org.headhouse.linter.result;
 
+import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,4 +23,5 @@ public record Identity(
     @Nullable String unit,
     @Nullable String value,
     @Nullable Level graded,
-    @Nullable String detail) {}
+    @Nullable String detail)
+    implements Serializable {}

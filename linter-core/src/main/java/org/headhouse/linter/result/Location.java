@@ -1,5 +1,6 @@
 package org.headhouse.linter.result;
 
+import java.io.Serializable;
 import java.util.function.Predicate;
 import org.headhouse.linter.source.Region;
 
@@ -9,7 +10,7 @@ import org.headhouse.linter.source.Region;
  * @param file how the file is called, with forward slashes
  * @param line the text of the region's first line, without its end, cut where it is very long
  */
-public record Location(String file, Region region, String line) {
+public record Location(String file, Region region, String line) implements Serializable {
 
   /** The same location; in one of some files without the text of its line. */
   Location withoutLine(Predicate<String> files) {

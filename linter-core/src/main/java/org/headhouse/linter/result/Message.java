@@ -1,5 +1,6 @@
 package org.headhouse.linter.result;
 
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -10,7 +11,7 @@ import java.util.Objects;
  * @param reason a clause without a full stop: {@code both units answer at once}
  * @param remedy an imperative clause without a full stop: {@code give "Potting Shed" address 5}
  */
-public record Message(String fact, String reason, String remedy) {
+public record Message(String fact, String reason, String remedy) implements Serializable {
 
   /** Rules of other jars may be compiled without a check of nulls. */
   public Message {

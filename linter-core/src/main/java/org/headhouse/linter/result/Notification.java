@@ -1,5 +1,6 @@
 package org.headhouse.linter.result;
 
+import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,5 +10,5 @@ import org.jspecify.annotations.Nullable;
  * @param file the file at hand, or null
  * @param rule the rule at hand, or null
  */
-public record Notification(
-    Level level, String text, @Nullable String file, @Nullable String rule) {}
+public record Notification(Level level, String text, @Nullable String file, @Nullable String rule)
+    implements Serializable {}

@@ -1,5 +1,6 @@
 package org.headhouse.linter.result;
 
+import java.io.Serializable;
 import org.headhouse.linter.source.Region;
 
 /**
@@ -8,4 +9,4 @@ import org.headhouse.linter.source.Region;
  * @param region may be empty: then the text is inserted
  * @param text may be empty: then the region is deleted
  */
-public record Replacement(Region region, String text) {}
+public record Replacement(Region region, String text) implements Serializable {}

@@ -1,5 +1,6 @@
 package org.headhouse.linter.result;
 
+import java.io.Serializable;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
@@ -34,7 +35,8 @@ public record Result(
     @Nullable Suppression suppression,
     List<Identity> identities,
     @Nullable BaselineState state,
-    @Nullable Fix fix) {
+    @Nullable Fix fix)
+    implements Serializable {
 
   /** The order in which results are reported: by file, by place, by rule. */
   public static final Comparator<Result> ORDER =

@@ -121,14 +121,12 @@ public record LinterContext(
     }
     return settings
         .cleanFiles()
-        .apply(
-            settings.limits()
-                + "\n"
-                + System.getProperty("java.runtime.version")
-                + text(policyFile)
-                + text(typesFile)
-                + "\n"
-                + today);
+        .apply(System.getProperty("java.runtime.version") + "\n" + validity(today));
+  }
+
+  /** All that the outcome of a file depends on besides the file and the rules. */
+  public String validity(LocalDate today) {
+    return settings.limits() + text(policyFile) + text(typesFile) + "\n" + today;
   }
 
   private static String text(@Nullable SettingsFile file) {

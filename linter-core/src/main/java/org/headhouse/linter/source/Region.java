@@ -1,5 +1,6 @@
 package org.headhouse.linter.source;
 
+import java.io.Serializable;
 import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 
@@ -8,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * the last character. This is SARIF's region with {@code columnKind: unicodeCodePoints}.
  */
 public record Region(int startLine, int startColumn, int endLine, int endColumn)
-    implements Place, Comparable<Region> {
+    implements Place, Comparable<Region>, Serializable {
 
   /** The first position of a file, for faults that concern the file as a whole. */
   public static final Region START_OF_FILE = new Region(1, 1, 1, 1);
