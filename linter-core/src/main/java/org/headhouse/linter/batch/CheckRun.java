@@ -6,6 +6,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.IntConsumer;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.baseline.ComparedResults;
@@ -81,7 +82,7 @@ public final class CheckRun {
   public static List<FileTask.Outcome<FileOutcome>> part(
       LinterContext context,
       Iterator<? extends InputFile> inputs,
-      FileTask.Work<FileOutcome> check) {
+      BiFunction<String, byte[], FileOutcome> check) {
     List<FileTask.Outcome<FileOutcome>> outcomes = new ArrayList<>();
     try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
       executor.run(
