@@ -40,7 +40,7 @@ public final class CommissioningMeasuredOff implements SiteRule {
       ComputedSegment.yielding(
               RuleDescriptor.of(
                   "commissioning.measured-off",
-                  "What was measured is what the line as written shows at that place.",
+                  "Every measured value is one that the line in the file should show at that place.",
                   Level.ERROR,
                   TOLERANCE))
           .yieldingTo("reference.unknown");
