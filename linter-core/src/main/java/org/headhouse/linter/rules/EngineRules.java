@@ -78,7 +78,7 @@ final class EngineRules {
                       "reference.unknown", "suppression.expired", "suppression.unknown-rule")),
           new Listed(
               RuleDescriptor.of(
-                  "suppression.expired", "No suppression is past its end.", Level.WARNING)),
+                  "suppression.expired", "No suppression has expired.", Level.WARNING)),
           new Listed(
               RuleDescriptor.of(
                   "suppression.unknown-rule",

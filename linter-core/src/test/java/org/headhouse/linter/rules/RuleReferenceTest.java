@@ -31,8 +31,8 @@ class RuleReferenceTest {
       This reference is made from the pages of the rules; do not edit it. Each page has an example that
       breaks the rule and one that keeps it. Both are run as tests.
 
-      One mistake gives one result. "Yields to" names the rules that report the cause: if one of them
-      does, the rule is silent. Two rules can yield to each other in different cases; their text says
+      One mistake gives one result. "Yields to" names other rules: if one of them reports the cause,
+      the rule is silent. Two rules can yield to each other in different cases; their text says
       when. Every rule skips values that are missing, and values that a rule on the form of the file
       (`file`, `yaml`, `schema`) reports.
 

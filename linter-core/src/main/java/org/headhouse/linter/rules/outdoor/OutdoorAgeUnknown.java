@@ -25,7 +25,7 @@ public final class OutdoorAgeUnknown implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "outdoor.age-unknown",
-          "If the site limits the age of readings or the time to close vents, the file has every value that decides them.",
+          "If the site limits the age of readings or the time to close vents, the file has every value needed to compute them.",
           Level.WARNING);
 
   @Override

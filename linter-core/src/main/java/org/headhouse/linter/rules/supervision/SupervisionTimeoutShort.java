@@ -23,7 +23,7 @@ public final class SupervisionTimeoutShort implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "supervision.timeout-short",
-          "The timeout of supervision is as long as an answer can take.",
+          "The timeout of supervision is at least as long as an answer can take.",
           Level.ERROR);
 
   @Override
