@@ -11,46 +11,48 @@ final class EngineRules {
   /** Checked while a file is read. */
   static final List<Rule> OF_READING =
       List.of(
-          new Listed(RuleDescriptor.foundation("file.encoding", "A file is UTF-8.")),
+          new Listed(RuleDescriptor.foundation("file.encoding", "A file is encoded in UTF-8.")),
           new Listed(
               RuleDescriptor.foundation(
                   "file.too-large",
-                  "A file stays within the limits: 1 MiB, 64 levels, 200 000 values with its aliases written out, and 5000 faults.")),
+                  "A file is within the limits: 1 MiB, 64 levels, 200 000 values with its aliases expanded, and 5000 faults.")),
           new Listed(
               RuleDescriptor.foundation(
                   "file.line-separator",
-                  "A file has no characters at which some readers end a line and others do not: U+0085, U+2028 and U+2029.")),
+                  "A file has none of the characters U+0085, U+2028 and U+2029, at which only some readers end a line.")),
           new Listed(
               RuleDescriptor.foundation(
-                  "file.merge-marks", "A file has no marks of an unfinished merge.")),
+                  "file.merge-marks", "A file has no conflict markers of an unfinished merge.")),
           new Listed(
               RuleDescriptor.foundation(
                   "yaml.syntax",
-                  "A file is YAML that uses plain keys and the types of the core schema only.")),
+                  "A file is YAML with plain keys, and uses only the types of the core schema.")),
           new Listed(
-              RuleDescriptor.foundation("yaml.duplicate-key", "A key stands once in its block.")),
+              RuleDescriptor.foundation(
+                  "yaml.duplicate-key", "No key appears twice in a mapping.")),
           new Listed(
-              RuleDescriptor.foundation("yaml.several-documents", "A file holds one document.")),
+              RuleDescriptor.foundation(
+                  "yaml.several-documents", "A file contains only one YAML document.")),
           new Listed(
               RuleDescriptor.of(
                   "yaml.ambiguous-scalar",
-                  "A value means the same to readers of YAML 1.1 and of YAML 1.2.",
+                  "A value means the same in YAML 1.1 and in YAML 1.2.",
                   Level.ERROR)),
           new Listed(
               RuleDescriptor.of(
                   "yaml.comment-cut",
-                  "A name or text without quotes is not cut by a comment.",
+                  "No comment cuts off a name or text without quotes.",
                   Level.WARNING)),
           new Listed(
               RuleDescriptor.of(
                   "schema.unknown-key", "Every key is one that the format has.", Level.ERROR)),
           new Listed(
               RuleDescriptor.foundation(
-                  "schema.missing-key", "Every key that the format needs is there.")),
+                  "schema.missing-key", "Every key that the format requires is present.")),
           new Listed(
               RuleDescriptor.foundation(
                   "schema.wrong-type",
-                  "A value is of the type that its key needs: text, number, true or false, list or mapping.")),
+                  "A value has the type that its key needs: text, number, true or false, list or mapping.")),
           new Listed(
               RuleDescriptor.foundation("schema.bad-value", "A value is one that its key allows.")),
           new Listed(
@@ -59,11 +61,11 @@ final class EngineRules {
           new Listed(
               RuleDescriptor.foundation(
                   "schema.bad-quantity",
-                  "A quantity is a number with one of the units that its key allows.")),
+                  "A quantity is a number with a unit that its key allows.")),
           new Listed(
               RuleDescriptor.of(
                   "draft.open-point",
-                  "Nothing that a draft marked with look: is left open once the site is commissioned.",
+                  "No point that a draft marked with look: is still open once the site is commissioned.",
                   Level.ERROR)));
 
   /** Checked once all other rules have run. */
@@ -71,14 +73,12 @@ final class EngineRules {
       List.of(
           new Listed(
               RuleDescriptor.of(
-                      "suppression.unused",
-                      "A suppression has something to suppress.",
-                      Level.WARNING)
+                      "suppression.unused", "Every suppression suppresses a result.", Level.WARNING)
                   .yieldingTo(
                       "reference.unknown", "suppression.expired", "suppression.unknown-rule")),
           new Listed(
               RuleDescriptor.of(
-                  "suppression.expired", "A suppression has not ended.", Level.WARNING)),
+                  "suppression.expired", "No suppression has expired.", Level.WARNING)),
           new Listed(
               RuleDescriptor.of(
                   "suppression.unknown-rule",

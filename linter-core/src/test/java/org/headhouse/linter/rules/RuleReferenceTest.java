@@ -1,8 +1,14 @@
 package org.headhouse.linter.rules;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.headhouse.linter.Written;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -18,6 +24,36 @@ class RuleReferenceTest {
   private static final Path FILE = Path.of("docs", "rules.md");
   private static final String PAGES = "../src/main/resources/org/headhouse/linter/rules/";
 
+  private static final String INTRODUCTION =
+      """
+      # Rules
+
+      This reference is made from the pages of the rules; do not edit it. Each page has an example that
+      breaks the rule and one that keeps it. Both are run as tests.
+
+      One mistake gives one result. "Yields to" names other rules: if one of them reports the cause,
+      the rule is silent. Two rules can yield to each other in different cases; their text says
+      when. Every rule skips values that are missing, and values that a rule on the form of the file
+      (`file`, `yaml`, `schema`) reports.
+
+      """;
+
+  /** Subjects in the order of the reference, each with the first words of the ids of its rules. */
+  private static final List<Subject> SUBJECTS =
+      List.of(
+          new Subject("Reading a file", "file", "yaml", "schema"),
+          new Subject("Names and addresses", "address", "name", "reference", "site"),
+          new Subject("Units and the weather station", "head", "module", "station", "firmware"),
+          new Subject("Outdoor readings and vents", "outdoor"),
+          new Subject("Terminators", "termination"),
+          new Subject("Conductors and cable", "conductors", "cable", "stub", "run"),
+          new Subject("Load, bias and signal", "segment", "driver", "bias", "signal"),
+          new Subject("Serial line and traffic", "serial", "traffic", "equipment"),
+          new Subject("Supervision and networks", "supervision", "network"),
+          new Subject("Commissioning record", "commissioning"),
+          new Subject("Changes", "change"),
+          new Subject("Suppressions and drafts", "suppression", "draft"));
+
   @Test
   void isMadeFromThePages() throws IOException {
     if (Written.anew()) {
@@ -26,79 +62,79 @@ class RuleReferenceTest {
     Written.compare(FILE, reference());
   }
 
+  @Test
+  void everyRuleHasOneSubject() {
+    assertThat(SUBJECTS.stream().flatMap(Subject::rules))
+        .containsExactlyInAnyOrderElementsOf(
+            BuiltInRules.all().stream().map(Rule::descriptor).toList());
+  }
+
   private static String reference() {
-    StringBuilder text = new StringBuilder();
-    text.append("# Rules\n\n")
-        .append("Made from the pages of the rules; do not edit. Each page has an example that\n")
-        .append("breaks the rule and one that keeps it, and both are run as tests.\n\n")
-        .append("| rule | level | requirement |\n|---|---|---|\n");
-    for (Rule rule : BuiltInRules.all()) {
-      RuleDescriptor descriptor = rule.descriptor();
-      text.append(
-          "| %s | %s | %s |\n"
-              .formatted(
-                  link(descriptor.id()),
-                  descriptor.level().word(),
-                  RulePage.of(descriptor.id())
-                      .requirement()
-                      .replace("|", "\\|")
-                      .replace('\n', ' ')));
+    StringBuilder text = new StringBuilder(INTRODUCTION);
+    for (Subject subject : SUBJECTS) {
+      text.append("- [%s](#%s): ".formatted(subject.title, subject.anchor()))
+          .append(links(subject.rules().map(RuleDescriptor::id)))
+          .append('\n');
     }
-    appendYields(text);
-    BuiltInRules.all().forEach(rule -> append(rule.descriptor(), text));
+    for (Subject subject : SUBJECTS) {
+      text.append(
+          "\n## %s\n\n| rule | level | requirement |\n|---|---|---|\n".formatted(subject.title));
+      subject.rules().forEach(rule -> appendRow(rule, text));
+      subject.rules().forEach(rule -> append(rule, text));
+    }
     return text.toString();
   }
 
-  private static void appendYields(StringBuilder text) {
-    text.append("\n## Which rule yields to which\n\n")
-        .append(
-            "One mistake gives one result. A rule on the left is silent where a rule on the right\n")
-        .append(
-            "reports the cause. Two rules can yield to each other, each in another case; their\n")
-        .append(
-            "pages say when. Every rule passes over values that are missing, and over those that\n")
-        .append("a rule on the form of the file (`file`, `yaml`, `schema`) reports.\n\n")
-        .append("| rule | yields to |\n|---|---|\n");
-    for (Rule rule : BuiltInRules.all()) {
-      RuleDescriptor descriptor = rule.descriptor();
-      if (!descriptor.yieldsTo().isEmpty()) {
-        text.append(
-            "| %s | %s |\n"
-                .formatted(
-                    link(descriptor.id()),
-                    descriptor.yieldsTo().stream()
-                        .map(RuleReferenceTest::link)
-                        .collect(Collectors.joining(", "))));
-      }
-    }
+  private static void appendRow(RuleDescriptor rule, StringBuilder text) {
+    text.append(
+        "| %s | %s | %s |\n"
+            .formatted(
+                links(Stream.of(rule.id())),
+                rule.level().word(),
+                rule.requirement().replace("|", "\\|").replace('\n', ' ')));
   }
 
-  private static String link(String id) {
-    return "[`%s`](#%s)".formatted(id, id.replace(".", ""));
+  private static String links(Stream<String> ids) {
+    return ids.map(id -> "[`%s`](#%s)".formatted(id, id.replace(".", "")))
+        .collect(Collectors.joining(", "));
   }
 
   private static void append(RuleDescriptor rule, StringBuilder text) {
     RulePage page = RulePage.of(rule.id());
-    text.append("\n## %s\n\n".formatted(rule.id()))
-        .append(page.requirement())
+    text.append("\n### %s\n\n%s\n\n".formatted(rule.id(), page.requirement()))
         .append(
-            "\n\nLevel: %s%s. Examples: [page](%s%s.md).\n"
+            "Level: %s%s."
                 .formatted(
                     rule.level().word(),
-                    rule.foundation() ? "; other rules count on it, so it is always on" : "",
-                    PAGES,
-                    rule.id()));
-    append("Why", page, text);
-    append("Message", page, text);
-    append("Fix", page, text);
-    append("Parameters", page, text);
-    append("Sources", page, text);
+                    rule.foundation() ? ", always on, because other rules rely on it" : ""))
+        .append(
+            rule.yieldsTo().isEmpty() ? "" : " Yields to: " + links(rule.yieldsTo().stream()) + ".")
+        .append(" Examples: [page](%s%s.md).\n".formatted(PAGES, rule.id()));
+    for (String title : List.of("Why", "Message", "Fix", "Parameters", "Sources")) {
+      append(title, page, text);
+    }
   }
 
   private static void append(String title, RulePage page, StringBuilder text) {
     String section = page.section(title).text().strip();
     if (!section.isEmpty()) {
-      text.append("\n### %s\n\n%s\n".formatted(title, section));
+      text.append("\n#### %s\n\n%s\n".formatted(title, section));
+    }
+  }
+
+  private record Subject(String title, Set<String> firstWords) {
+    Subject(String title, String... firstWords) {
+      this(title, Set.of(firstWords));
+    }
+
+    String anchor() {
+      return title.toLowerCase(Locale.ROOT).replace(",", "").replace(' ', '-');
+    }
+
+    Stream<RuleDescriptor> rules() {
+      return BuiltInRules.all().stream()
+          .map(Rule::descriptor)
+          .filter(rule -> firstWords.contains(rule.id().split("\\.", 2)[0]));
     }
   }
 }

@@ -17,7 +17,7 @@ public final class AddressBeyondLimit implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "address.beyond-limit",
-              "No address is above what the type of device can be set to.",
+              "No address is higher than the device type allows.",
               Level.ERROR)
           .yieldingTo("address.reserved");
 

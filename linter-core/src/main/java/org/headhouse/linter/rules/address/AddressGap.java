@@ -26,7 +26,7 @@ public final class AddressGap implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               AddressHole.RULE,
-              "The addresses are 1, 2, 3 and so on without a gap, but for those that the policy keeps free.",
+              "The addresses are 1, 2, 3 and so on without a gap, except for those that the policy keeps free.",
               Level.ERROR)
           .yieldingTo(
               "head.address",

@@ -21,7 +21,7 @@ import org.headhouse.linter.site.Unit;
  */
 public final class AddressOrder implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("address.order", "Addresses rise along the chain.", Level.WARNING)
+      RuleDescriptor.of("address.order", "Addresses increase along the chain.", Level.WARNING)
           .yieldingTo(
               "head.missing",
               "head.duplicate",

@@ -28,7 +28,7 @@ public final class BiasMissing implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "bias.missing",
-              "A segment has bias, unless every receiver of it reads an undriven pair as idle.",
+              "A segment has bias, unless each of its receivers reads an undriven pair as idle.",
               Level.ERROR)
           .yieldingTo("reference.unknown", "bias.several");
 

@@ -19,7 +19,7 @@ import org.headhouse.linter.site.Site;
 /** {@code bias.several}: MODBUS over Serial Line V1.02 §3.4.6. */
 public final class BiasSeveral implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("bias.several", "A segment is biased at one place.", Level.ERROR);
+      RuleDescriptor.of("bias.several", "A segment has bias at only one place.", Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

@@ -52,7 +52,7 @@ public final class BiasWeak implements SiteRule {
       ComputedSegment.yielding(
               RuleDescriptor.of(
                   "bias.weak",
-                  "The bias holds every item of an idle line above the 200 mV that a receiver needs, at the worst of all tolerances.",
+                  "On an idle line the bias holds every item above the 200 mV that a receiver needs, in the worst case of all tolerances.",
                   Level.ERROR,
                   MARGIN,
                   RESISTORS,

@@ -18,7 +18,7 @@ public final class CableLengthUnknown implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "cable.length-unknown",
-          "The length of the cable is known from each item of the chain to the next.",
+          "The cable length from each item of the chain to the next is known.",
           Level.NOTE);
 
   @Override

@@ -21,7 +21,7 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "change.commissioned-removed",
-          "A commissioned site keeps its file, and a unit of it stays in there.",
+          "A commissioned site keeps its file, and its units stay in it.",
           Level.WARNING);
 
   @Override

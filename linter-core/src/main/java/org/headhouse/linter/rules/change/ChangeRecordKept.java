@@ -29,7 +29,7 @@ public final class ChangeRecordKept implements ChangeRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "change.record-kept",
-              "What a change of a commissioned site touches is proved again, and its record is renewed.",
+              "Everything that a change of a commissioned site affects is proved again, and its record is renewed.",
               Level.ERROR)
           .yieldingTo("commissioning.date");
 

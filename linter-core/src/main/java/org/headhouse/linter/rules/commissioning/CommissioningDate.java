@@ -16,7 +16,7 @@ public final class CommissioningDate implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "commissioning.date",
-          "The record is not dated in the future, and what renews it not before it.",
+          "The record is not dated in the future, and its renewals are not dated before it.",
           Level.ERROR);
 
   @Override

@@ -40,7 +40,7 @@ public final class CommissioningMeasuredOff implements SiteRule {
       ComputedSegment.yielding(
               RuleDescriptor.of(
                   "commissioning.measured-off",
-                  "What was measured is what the line as written shows at that place.",
+                  "Every measured value is within the range computed from the file for that place.",
                   Level.ERROR,
                   TOLERANCE))
           .yieldingTo("reference.unknown");

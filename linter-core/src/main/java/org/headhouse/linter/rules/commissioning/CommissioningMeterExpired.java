@@ -18,7 +18,7 @@ public final class CommissioningMeterExpired implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.meter-expired",
-              "The calibration of the meter had not ended on the day of the record.",
+              "The calibration of the meter was still valid on the day of the record.",
               Level.WARNING)
           .yieldingTo("commissioning.date");
 

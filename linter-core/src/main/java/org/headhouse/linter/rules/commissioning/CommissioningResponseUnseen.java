@@ -28,7 +28,7 @@ public final class CommissioningResponseUnseen implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.response-unseen",
-              "The record names every unit with vents as one that shut them, in a storm and without readings.",
+              "For every unit with vents, the record says that it closed them in a storm and without readings.",
               Level.ERROR)
           .yieldingTo("commissioning.missing", "reference.unknown");
 

@@ -21,7 +21,7 @@ public final class CommissioningSameReadings implements ChangeRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "commissioning.same-readings",
-          "A later record has what was measured and seen on its own day.",
+          "A later record has the measurements and observations of its own day.",
           Level.WARNING);
 
   @Override

@@ -21,7 +21,7 @@ public final class CommissioningUnitUnseen implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.unit-unseen",
-              "The record names every follower as one whose display showed the outdoor readings.",
+              "For every follower, the record says that its display showed the outdoor readings.",
               Level.ERROR)
           .yieldingTo(
               "commissioning.missing", "head.missing", "station.not-at-head", "reference.unknown");

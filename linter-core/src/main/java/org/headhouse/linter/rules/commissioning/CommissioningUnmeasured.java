@@ -28,7 +28,7 @@ public final class CommissioningUnmeasured implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.unmeasured",
-              "The record has what a meter showed at the head unit and at the ends of every segment.",
+              "The record has the meter readings at the head unit and at the ends of every segment.",
               Level.WARNING)
           .yieldingTo(
               "commissioning.missing", "head.missing", "head.duplicate", "reference.unknown");

@@ -23,7 +23,7 @@ public final class ConductorsCommon implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "conductors.common",
-          "The common of the interfaces is landed at every item of a galvanic section or at none, and at every one where an interface is isolated.",
+          "The common of the interfaces is connected at every item of a galvanic section or at none; with an isolated interface in the section, at every item.",
           Level.WARNING);
 
   @Override

@@ -40,7 +40,7 @@ public final class ConductorsGround implements SiteRule {
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "conductors.ground",
-              "The drain of the shield is landed on ground once in each galvanic section, in that of the head unit at the head unit.",
+              "The drain of the shield is connected to ground once in each galvanic section; in the section of the head unit, at the head unit.",
               Level.WARNING,
               LANDED)
           .yieldingTo("head.missing", "head.duplicate");

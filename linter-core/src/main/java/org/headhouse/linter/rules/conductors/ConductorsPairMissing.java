@@ -20,7 +20,7 @@ public final class ConductorsPairMissing implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "conductors.pair-missing",
-          "Both conductors of the pair are landed at every item.",
+          "Both conductors of the pair are connected at every item.",
           Level.ERROR);
 
   @Override

@@ -24,7 +24,7 @@ public final class ConductorsPolarity implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "conductors.polarity",
-              "The pair is crossed exactly where a device type marks its positive terminal differently from the head unit.",
+              "The pair is crossed at each item whose type marks its positive terminal differently from the head unit, and at no other.",
               Level.ERROR)
           .yieldingTo("head.missing", "head.duplicate");
 

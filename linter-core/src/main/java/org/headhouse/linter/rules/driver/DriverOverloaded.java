@@ -18,7 +18,7 @@ public final class DriverOverloaded implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "driver.overloaded",
-              "Every line driver works into at least 54 ohm of terminators, loads, bias and cable.",
+              "Every line driver has a load of at least 54 ohm: terminators, unit loads, bias and cable together.",
               Level.ERROR)
           .yieldingTo("segment.overloaded", "bias.out-of-range");
 

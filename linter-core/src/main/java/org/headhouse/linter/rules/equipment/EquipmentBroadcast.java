@@ -19,7 +19,7 @@ public final class EquipmentBroadcast implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "equipment.broadcast",
-          "No equipment acts on what the head unit sends to all.",
+          "No equipment acts on the broadcasts of the head unit.",
           Level.ERROR);
 
   @Override

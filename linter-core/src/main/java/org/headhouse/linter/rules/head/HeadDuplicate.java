@@ -11,7 +11,7 @@ import org.headhouse.linter.site.Unit;
 /** {@code head.duplicate}. */
 public final class HeadDuplicate implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("head.duplicate", "A chain has one head unit only.", Level.ERROR);
+      RuleDescriptor.of("head.duplicate", "A chain has only one head unit.", Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

@@ -17,7 +17,7 @@ public final class ModuleAbsent implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "module.absent",
-          "Every unit has what it needs to reach the line: a communication module, fitted or built in.",
+          "Every unit has a communication module, fitted or built in.",
           Level.ERROR);
 
   @Override

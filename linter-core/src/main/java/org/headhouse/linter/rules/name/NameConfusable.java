@@ -13,7 +13,7 @@ import org.headhouse.linter.site.Site;
 /** {@code name.confusable}. */
 public final class NameConfusable implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("name.confusable", "No two names look the same.", Level.WARNING)
+      RuleDescriptor.of("name.confusable", "No two names look alike.", Level.WARNING)
           .yieldingTo("name.duplicate");
 
   @Override

@@ -15,7 +15,7 @@ public final class NameDuplicate implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "name.duplicate",
-          "Every unit has a name of its own; case, spaces and width of letters do not count.",
+          "No two units share a name; differences in case, spaces and letter width do not count.",
           Level.ERROR);
 
   @Override

@@ -32,7 +32,7 @@ public final class NamePattern implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "name.pattern",
-              "The name of a unit follows the pattern of the policy.",
+              "The name of a unit matches the pattern of the policy.",
               Level.WARNING,
               PATTERN,
               IN_WORDS)

@@ -11,7 +11,7 @@ import org.headhouse.linter.site.Unit;
 /** {@code name.too-long}. */
 public final class NameTooLong implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("name.too-long", "A name fits the display of its unit.", Level.ERROR);
+      RuleDescriptor.of("name.too-long", "A name fits on the display of its unit.", Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

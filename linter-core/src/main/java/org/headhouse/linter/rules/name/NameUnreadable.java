@@ -21,7 +21,7 @@ public final class NameUnreadable implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "name.unreadable",
-          "A name can be read and said: no control or invisible characters, no spaces around it, at least one letter, and no sign first that a spreadsheet takes for a formula.",
+          "A name can be read and said: at least one letter, no control or invisible characters, no space at either end, and no sign in front that a spreadsheet takes for a formula.",
           Level.ERROR);
 
   @Override

@@ -16,7 +16,7 @@ public final class NetworkBadAddress implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "network.bad-address",
-          "An IP address is one that a device can have, with the length of its network prefix.",
+          "An IP address is one that a device can have, and includes its prefix length.",
           Level.ERROR);
 
   @Override

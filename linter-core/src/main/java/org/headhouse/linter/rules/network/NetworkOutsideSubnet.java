@@ -19,7 +19,7 @@ public final class NetworkOutsideSubnet implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "network.outside-subnet",
-              "All units and their gateways lie in one network.",
+              "All units and their gateways are in one network.",
               Level.ERROR)
           .yieldingTo("network.bad-address");
 

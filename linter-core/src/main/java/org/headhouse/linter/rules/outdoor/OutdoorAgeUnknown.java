@@ -25,7 +25,7 @@ public final class OutdoorAgeUnknown implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "outdoor.age-unknown",
-          "Where the site sets a limit to the age of readings or to the closing of vents, the file says all that decides about it.",
+          "If the site limits the age of readings or the time to close vents, the file has every value needed to compute them.",
           Level.WARNING);
 
   @Override

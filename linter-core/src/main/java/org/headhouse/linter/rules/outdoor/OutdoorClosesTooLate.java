@@ -24,7 +24,7 @@ public final class OutdoorClosesTooLate implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "outdoor.closes-too-late",
-          "Every unit has its vents shut within the time that the site allows from the gust on, and no slower than its close-time says.",
+          "Every unit closes its vents within the time that the site allows after a gust, and within its own close-time.",
           Level.ERROR);
 
   @Override

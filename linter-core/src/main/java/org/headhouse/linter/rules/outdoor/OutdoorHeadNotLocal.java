@@ -20,7 +20,7 @@ public final class OutdoorHeadNotLocal implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "outdoor.head-not-local",
-              "The head unit takes the readings of the weather station as local.",
+              "Every reading of the weather station is set to local at the head unit.",
               Level.ERROR)
           .yieldingTo("head.missing", "head.duplicate", "station.not-at-head");
 

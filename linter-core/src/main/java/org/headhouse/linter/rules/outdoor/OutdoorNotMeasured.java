@@ -22,7 +22,7 @@ public final class OutdoorNotMeasured implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "outdoor.not-measured",
-          "A reading that is taken from the head unit is one that the weather station measures.",
+          "The weather station measures every reading that a unit takes from the head unit.",
           Level.ERROR);
 
   @Override

@@ -28,7 +28,7 @@ public final class OutdoorStaleTime implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "outdoor.stale-time",
-              "A unit with vents waits for the next reading no longer than the site allows, and no shorter than three periods of the broadcast.",
+              "A unit with vents waits for the next reading no longer than the site allows, and for at least three broadcast periods.",
               Level.ERROR)
           .yieldingTo("traffic.overrun", "outdoor.closes-too-late");
 

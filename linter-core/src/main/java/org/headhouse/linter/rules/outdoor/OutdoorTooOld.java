@@ -33,7 +33,7 @@ public final class OutdoorTooOld implements SiteRule {
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "outdoor.too-old",
-              "No reading becomes older at a follower than the site allows, even where a broadcast is lost or one unit is silent.",
+              "No reading at a follower becomes older than the site allows, even if a broadcast is lost or one unit is silent.",
               Level.ERROR,
               LOST)
           .yieldingTo("traffic.overrun");

@@ -43,7 +43,7 @@ public final class ReferenceUnknown implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "reference.unknown",
-              "A name that is referred to exists: a unit, an item of the chain, a device type.",
+              "Every name that the file refers to exists: a unit, an item of the chain, a device type.",
               Level.ERROR)
           .yieldingTo("name.duplicate", "name.unreadable");
 

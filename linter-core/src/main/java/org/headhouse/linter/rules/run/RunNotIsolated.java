@@ -23,7 +23,7 @@ public final class RunNotIsolated implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "run.not-isolated",
-          "A run between buildings joins no interfaces that are not isolated on both of its sides.",
+          "On at least one side of a run between buildings, all interfaces are isolated.",
           Level.WARNING);
 
   @Override

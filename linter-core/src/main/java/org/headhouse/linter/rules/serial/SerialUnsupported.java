@@ -24,7 +24,7 @@ public final class SerialUnsupported implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "serial.unsupported",
-          "Every type of device on the chain can be set to the baud rate and the parity of the line.",
+          "Every device type on the chain can be set to the baud rate and the parity of the line.",
           Level.ERROR);
 
   @Override

@@ -42,7 +42,7 @@ public final class SignalWeak implements SiteRule {
       ComputedSegment.yielding(
               RuleDescriptor.of(
                   "signal.weak",
-                  "Every item receives every other above the 200 mV that a receiver needs, at the worst of all tolerances.",
+                  "Every item receives every other item above the 200 mV that a receiver needs, in the worst case of all tolerances.",
                   Level.ERROR,
                   MARGIN))
           .yieldingTo("driver.overloaded");

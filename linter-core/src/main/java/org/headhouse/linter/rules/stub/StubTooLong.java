@@ -36,7 +36,7 @@ public final class StubTooLong implements SiteRule {
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "stub.too-long",
-          "A branch from the trunk to a unit is at most 20 m, and a signal passes it within a tenth of its rise.",
+          "A stub from the trunk to a unit is at most 20 m long, and a signal passes it within a tenth of its rise time.",
           Level.ERROR,
           VELOCITY_FACTOR);
 

@@ -23,7 +23,7 @@ public final class SupervisionTimeoutShort implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "supervision.timeout-short",
-          "Supervision waits for an answer as long as one can take.",
+          "The timeout of supervision is at least as long as an answer can take.",
           Level.ERROR);
 
   @Override

@@ -22,7 +22,7 @@ public final class SupervisionZoneDuplicate implements SiteRule, RepositoryRule 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "supervision.zone-duplicate",
-              "No zone is listed twice, and no two sites of one customer have a zone of one name.",
+              "No zone is listed twice, and no two sites of one customer have a zone of the same name.",
               Level.ERROR)
           .yieldingTo("site.duplicate-id");
 

@@ -18,7 +18,7 @@ public final class TerminationMidLine implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "termination.mid-line",
-          "Nothing between the ends of a segment has a terminator.",
+          "No item between the ends of a segment has a terminator.",
           Level.ERROR);
 
   @Override

@@ -41,7 +41,7 @@ public final class TerminationMismatch implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "termination.mismatch",
-              "A terminator has the impedance of the cable, within 20 %.",
+              "A terminator matches the impedance of the cable within 20 %.",
               Level.WARNING,
               MOST)
           .yieldingTo("termination.mid-line", "driver.overloaded");

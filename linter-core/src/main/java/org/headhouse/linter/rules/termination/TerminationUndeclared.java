@@ -21,7 +21,7 @@ public final class TerminationUndeclared implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "termination.undeclared",
-          "Every unit and both sides of every repeater say whether they have a terminator.",
+          "Every unit, and each side of every repeater, says whether it has a terminator.",
           Level.ERROR);
 
   @Override

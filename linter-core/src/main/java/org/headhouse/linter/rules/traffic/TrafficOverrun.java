@@ -16,7 +16,8 @@ public final class TrafficOverrun implements SiteRule {
   static final double ALL_OF_THE_TIME = 1;
 
   private static final RuleDescriptor DESCRIPTOR =
-      RuleDescriptor.of("traffic.overrun", "The traffic fits into its periods.", Level.ERROR);
+      RuleDescriptor.of(
+          "traffic.overrun", "The messages on the line fit into their periods.", Level.ERROR);
 
   @Override
   public RuleDescriptor descriptor() {

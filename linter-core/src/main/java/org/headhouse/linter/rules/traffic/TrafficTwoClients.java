@@ -26,7 +26,9 @@ import org.jspecify.annotations.Nullable;
 public final class TrafficTwoClients implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
-              "traffic.two-clients", "Only one client at a time asks on the line.", Level.WARNING)
+              "traffic.two-clients",
+              "Only one client at a time sends requests on the line.",
+              Level.WARNING)
           .yieldingTo("head.missing", "head.duplicate");
 
   @Override
