@@ -615,8 +615,8 @@ class SilenceTest {
     String with = "a revision to compare with (`linter.since`)";
     silences(
         with,
-        "that addresses out of order are a warning, where the line was in operation then: they are a"
-            + " note",
+        "that addresses out of order are a warning: they are a note if the line was in operation"
+            + " then",
         on ->
             SilencedRun.of("Bay 2.address = 3", "Bay 3.address = 2")
                 .since(on, before)
