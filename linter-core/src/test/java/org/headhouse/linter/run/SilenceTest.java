@@ -90,14 +90,14 @@ class SilenceTest {
                 .tells("module.absent"));
     never(
         by,
-        "a fault in which rules that yield to that one are silent, which it then reports as a note",
+        "a fault that silences rules that yield to that one, which then reports it as a note",
         on ->
             SilencedRun.of("Bay 2.address = 3")
                 .policy(on, "address.duplicate: {level: none}")
                 .tells("address.duplicate"));
     never(
         by,
-        "what other rules count on, such as a value that is not understood",
+        "what other rules depend on, such as a value that is not understood",
         on ->
             SilencedRun.of("Bay 2.role = folower")
                 .policy(on, "schema.bad-value: {level: none}")
@@ -153,7 +153,7 @@ class SilenceTest {
                 .tells("termination.mismatch"));
     never(
         by,
-        "anything by a value out of its range",
+        "anything, if its value is out of range",
         on ->
             SilencedRun.of("Bay 4.termination = 220 ohm")
                 .policy(on, "termination.mismatch: {parameters: {most: 900 %}}")
@@ -166,7 +166,7 @@ class SilenceTest {
     String whole = "a suppression without a unit";
     silences(
         whole,
-        "results of that rule in the site, those that come later too",
+        "results of that rule in the site, later ones included",
         on ->
             SilencedRun.of(ABSENT_2, ABSENT_3)
                 .suppressed(on, "rule: module.absent, " + WHY)
@@ -196,7 +196,7 @@ class SilenceTest {
                 .tells("network.duplicate-ip"));
     never(
         whole,
-        "what other rules count on",
+        "what other rules depend on",
         on ->
             SilencedRun.of("Bay 2.role = folower")
                 .suppressed(on, "rule: schema.bad-value, " + WHY)
@@ -223,14 +223,14 @@ class SilenceTest {
     String unit = "a suppression with a unit";
     silences(
         unit,
-        "results of that rule at that unit, those that come later too",
+        "results of that rule at that unit, later ones included",
         on ->
             SilencedRun.of(ABSENT_2)
                 .suppressed(on, "rule: module.absent, unit: Bay 2, " + WHY)
                 .tells("module.absent"));
     silences(
         unit,
-        "a result of several units once each of them has one",
+        "a result of several units, if each of them has one",
         on ->
             SilencedRun.of("Bay 2.cable-to-next = -", "Head House.cable-to-next = -")
                 .suppressed(
@@ -247,7 +247,7 @@ class SilenceTest {
                 .tells("module.absent"));
     never(
         unit,
-        "a result that names a unit without one too",
+        "a result that also names a unit without one",
         on ->
             SilencedRun.of("Bay 2.cable-to-next = -", "Head House.cable-to-next = -")
                 .suppressed(on, "rule: cable.length-unknown, unit: Head House, " + WHY)
@@ -332,7 +332,7 @@ class SilenceTest {
                 .tells("network.duplicate-ip"));
     never(
         by,
-        "a zone of the customer that another site has too by now",
+        "a zone that another site of the customer has got too",
         on -> {
           String zones =
               "site.supervision = {link: serial, zones: [Head House, Bay 2, Bay 3, Bay 4]}";
@@ -344,7 +344,7 @@ class SilenceTest {
         });
     never(
         by,
-        "a unit that the record lacks by now",
+        "a unit that the record has come to lack",
         on -> {
           String live = "site.stage = commissioned";
           String none =
@@ -357,7 +357,7 @@ class SilenceTest {
         });
     never(
         by,
-        "a unit whose vents nobody has seen shut by now",
+        "a unit that has come to have vents, which nobody has seen shut",
         on -> {
           String live = "site.stage = commissioned";
           String record = "site.commissioning = {date: 2026-03-14, by: R.O.}";
@@ -375,14 +375,14 @@ class SilenceTest {
                 .tells("bias.missing"));
     never(
         by,
-        "what other rules count on",
+        "what other rules depend on",
         on ->
             SilencedRun.of("Bay 2.role = folower")
                 .knowing(on, SilencedRun.of("Bay 2.role = folower"))
                 .tells("schema.bad-value"));
     never(
         by,
-        "what is suppressed by now, once it no longer is",
+        "what is suppressed now, once it no longer is",
         on ->
             SilencedRun.of(ABSENT_2)
                 .knowing(
@@ -475,7 +475,7 @@ class SilenceTest {
     String by = "a rule to which another yields";
     silences(
         by,
-        "what the other would say of the same cause, also where the cause is accepted or known",
+        "what the other rule would report of the same cause, even if the cause is accepted or known",
         on ->
             SilencedRun.of(on ? "Bay 2.address = 3" : "Bay 4.address = 5")
                 .suppressed(true, "rule: address.duplicate, " + WHY)
@@ -488,7 +488,7 @@ class SilenceTest {
                 .tells("module.absent"));
     never(
         by,
-        "a line out of order far from the head unit that is missing",
+        "addresses out of order far from a missing head unit",
         on ->
             SilencedRun.of(
                     "Bay 3.address = 4",
@@ -497,7 +497,7 @@ class SilenceTest {
                 .tells("address.order"));
     never(
         by,
-        "a known length that alone is too long, where another is missing",
+        "a known length that alone is too long, if another is missing",
         on ->
             SilencedRun.of(
                     "Bay 3.cable-to-next = 1300 m",
@@ -615,8 +615,8 @@ class SilenceTest {
     String with = "a revision to compare with (`linter.since`)";
     silences(
         with,
-        "that addresses out of order are a warning, where the line was in operation then: they are a"
-            + " note",
+        "that addresses out of order are a warning: they are a note if the line was in operation"
+            + " then",
         on ->
             SilencedRun.of("Bay 2.address = 3", "Bay 3.address = 2")
                 .since(on, before)
@@ -750,7 +750,7 @@ class SilenceTest {
     String by = "`includes` and `excludes`";
     silences(
         by,
-        "all results of files that are no sites by them",
+        "all results of files that they leave out",
         on ->
             found(A, on ? new String[] {"example.yaml"} : new String[0])
                 .contains(A + " module.absent"));
@@ -762,7 +762,7 @@ class SilenceTest {
                 .contains(B + " module.absent"));
     never(
         by,
-        "that a file which is likely to be meant as a site is not read",
+        "that a file which looks like a site is not read",
         on ->
             found(on ? "sites/SECOND.YAML" : "sites/second.yaml.txt").stream()
                 .anyMatch(line -> line.contains("is not read as a site: name it ")));

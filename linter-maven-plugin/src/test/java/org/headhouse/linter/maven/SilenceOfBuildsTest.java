@@ -67,7 +67,7 @@ class SilenceOfBuildsTest {
         new Cell(
             CHANGED_ONLY,
             true,
-            "results of sites that are as they were, while nothing that holds for all differs",
+            "results of unchanged sites, if nothing that applies to all of them differs",
             Map.of("sites/ash-lane.yaml", other),
             Map.of("sites/ash-lane.yaml", other + "# changed\n"),
             FAULT),
@@ -77,32 +77,32 @@ class SilenceOfBuildsTest {
             Map.of("sites/elm-row.yaml", ElmRow.SITE + "# changed\n"),
             FAULT),
         never(
-            "any result where the policy differs",
+            "any result if the policy differs",
             Map.of("linter.yaml", policy),
             Map.of("linter.yaml", policy + "# changed\n"),
             FAULT),
         never(
-            "any result where the device types differ",
+            "any result if the device types differ",
             Map.of(),
             Map.of("device-types.yaml", "format: 1\ndevice-types: []\n"),
             FAULT),
         never(
-            "any result where a `pom.xml` differs",
+            "any result if a `pom.xml` differs",
             Map.of("pom.xml", "<project/>"),
             Map.of("pom.xml", "<project><!-- excludes --></project>"),
             FAULT),
         never(
-            "any result where a file in `.mvn` differs",
+            "any result if a file in `.mvn` differs",
             Map.of(".mvn/maven.config", "-Dlinter.excludes=b*\n"),
             Map.of(".mvn/maven.config", "-Dlinter.excludes=c*\n"),
             FAULT),
         never(
-            "a clash that a site which differs has with one that is as it was",
+            "a clash of a changed site with an unchanged one",
             Map.of(),
             Map.of("sites/more/elm-row.yaml", SOUND),
             "[site.duplicate-id]"),
         never(
-            "a site that is not read though it is likely to be meant as one",
+            "that a file which looks like a site is not read",
             Map.of(),
             Map.of("sites/TWO.YAML", SOUND),
             "is not read as a site"),
