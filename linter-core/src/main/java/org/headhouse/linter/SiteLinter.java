@@ -251,8 +251,8 @@ public final class SiteLinter {
 
   /**
    * Adds what was found on visits to the record of a site: a list as the goal report writes it,
-   * filled in, in UTF-8 or UTF-16. A blank is nothing that was seen. All else of the site stays, and
-   * nothing is written.
+   * filled in, in UTF-8 or UTF-16. A blank is nothing that was seen. All else of the site stays,
+   * and nothing is written.
    *
    * @throws IOException where one of the two cannot be read; what is wrong inside them is in the
    *     result

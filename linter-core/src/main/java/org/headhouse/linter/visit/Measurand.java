@@ -1,7 +1,6 @@
 package org.headhouse.linter.visit;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.headhouse.linter.proof.VisitEntry;
 import org.headhouse.linter.site.Interval;
@@ -19,11 +18,14 @@ enum Measurand {
   WIND("12 m/s", "m/s|km/h kmh kph|mph");
 
   private final String example;
-  private final List<List<String>> units;
+  private final String units;
 
+  /**
+   * @param units the words for each, the first as a site has it
+   */
   Measurand(String example, String units) {
     this.example = example;
-    this.units = List.of(units.split("\\|")).stream().map(one -> List.of(one.split(" "))).toList();
+    this.units = units;
   }
 
   /** What a row asks for; null where it only asks whether something was seen. */
@@ -44,12 +46,13 @@ enum Measurand {
 
   /** A unit as a site has it, or null for a word that is none; case does not count. */
   @Nullable String unit(String word) {
-    String lower = word.toLowerCase(Locale.ROOT);
-    return units.stream()
-        .filter(words -> words.stream().anyMatch(one -> one.toLowerCase(Locale.ROOT).equals(lower)))
-        .map(words -> words.get(0))
-        .findFirst()
-        .orElse(null);
+    for (String unit : units.split("\\|", -1)) {
+      List<String> words = List.of(unit.split(" ", -1));
+      if (words.stream().anyMatch(word::equalsIgnoreCase)) {
+        return words.get(0);
+      }
+    }
+    return null;
   }
 
   /** Ohms, volts, seconds or metres per second of a value as a site has it; NaN if it is none. */

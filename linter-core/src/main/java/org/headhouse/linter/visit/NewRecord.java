@@ -29,13 +29,12 @@ record NewRecord(
   }
 
   /**
-   * Leaves out what the records of the same day and person have already; what they have otherwise is
-   * reported, as a list changes no record.
+   * Leaves out what the records of the same day and person have already; what they have otherwise
+   * is reported, as a list changes no record.
    *
    * @param isComment whether a line is a comment of those records already
    */
-  static NewRecord of(
-      Visit visit, VisitedSite site, Predicate<String> isComment, Faults faults) {
+  static NewRecord of(Visit visit, VisitedSite site, Predicate<String> isComment, Faults faults) {
     RecordedValues recorded = new RecordedValues(site.site(), sameVisit(visit, site));
     List<VisitRow> proofs = new ArrayList<>();
     List<String> notes = new ArrayList<>();

@@ -225,9 +225,7 @@ final class RecordPlace {
     if (record.get(VisitedSite.RENEWED) instanceof List<?> before) {
       renewals.addAll(before);
     }
-    records.stream()
-        .skip(kind == Kind.RECORD ? 1 : 0)
-        .forEach(one -> renewals.add(one.content()));
+    records.stream().skip(kind == Kind.RECORD ? 1 : 0).forEach(one -> renewals.add(one.content()));
     if (!renewals.isEmpty()) {
       record.put(VisitedSite.RENEWED, renewals);
     }

@@ -18,8 +18,8 @@ record Visit(VisitRow.Signed signature, List<VisitRow> rows) {
   }
 
   /**
-   * The visits of a list, the oldest first; those of one day in the order of the list. A remark that
-   * nobody signed belongs to the only visit; where there are several, it is reported.
+   * The visits of a list, the oldest first; those of one day in the order of the list. A remark
+   * that nobody signed belongs to the only visit; where there are several, it is reported.
    */
   static List<Visit> of(List<VisitRow> rows, Faults faults) {
     Map<VisitRow.Signed, List<VisitRow>> signed = new LinkedHashMap<>();

@@ -11,8 +11,7 @@ import java.util.List;
  * @param blank how many are not
  * @param unread the headings of columns that are left alone
  */
-record VisitList(
-    String site, String reason, List<VisitRow> rows, int blank, List<String> unread) {
+record VisitList(String site, String reason, List<VisitRow> rows, int blank, List<String> unread) {
   static final VisitList NONE = new VisitList("", "", List.of(), 0, List.of());
 
   VisitList {

@@ -78,8 +78,7 @@ final class VisitPlaces {
       return null;
     }
     Place place = found.get(0);
-    boolean ofUnits =
-        entry != VisitEntry.PAIR_RESISTANCE && entry != VisitEntry.IDLE_VOLTAGE;
+    boolean ofUnits = entry != VisitEntry.PAIR_RESISTANCE && entry != VisitEntry.IDLE_VOLTAGE;
     if (ofUnits && !(place.item() instanceof Unit)) {
       faults.add(
           where,

@@ -42,7 +42,9 @@ final class VisitReader {
     this.faults = faults;
   }
 
-  /** The site that a list is of, as the list calls it; null where it cannot be read or says none. */
+  /**
+   * The site that a list is of, as the list calls it; null where it cannot be read or says none.
+   */
   static @Nullable String site(SourceText source) {
     Faults faults = new Faults(source);
     List<List<Cell>> rows = CsvReader.read(source, faults).rows();
@@ -191,23 +193,24 @@ final class VisitReader {
       return null;
     }
     VisitPlaces.Place place = places.read(what.entry(), columns.cell(row, "where"));
-    Found value =
-        founds.read(what.entry(), found, columns.cell(row, "acceptable"), what.unit());
+    Found value = founds.read(what.entry(), found, columns.cell(row, "acceptable"), what.unit());
     Cell by = columns.cell(row, "by");
     Cell date = columns.cell(row, "date");
-    boolean signed = !by.saysNothing() || !date.saysNothing();
-    VisitRow.Signed signature = signed || !blank ? signature(by, date) : null;
-    boolean understood = place != null && (blank || value != Found.Nothing.NOTHING);
-    return understood && (signature != null || !(signed || !blank))
-        ? new VisitRow(
-            what.entry(),
-            place.item(),
-            place.side(),
-            value,
-            signature,
-            remark(remark),
-            blank ? remark : found)
-        : null;
+    boolean isSigned = !blank || !by.saysNothing() || !date.saysNothing();
+    VisitRow.Signed signature = isSigned ? signature(by, date) : null;
+    if (place == null
+        || (!blank && value == Found.Nothing.NOTHING)
+        || (isSigned && signature == null)) {
+      return null;
+    }
+    return new VisitRow(
+        what.entry(),
+        place.item(),
+        place.side(),
+        value,
+        signature,
+        remark(remark),
+        blank ? remark : found);
   }
 
   private VisitRow.@Nullable Signed signature(Cell by, Cell date) {

@@ -67,8 +67,7 @@ public final class VisitRecording {
   }
 
   private @Nullable VisitedSite site(String path, byte[] bytes, int length) {
-    return length <= limits.bytes()
-            && Utf8.decode(path, bytes) instanceof Utf8.Decoded.Text decoded
+    return length <= limits.bytes() && Utf8.decode(path, bytes) instanceof Utf8.Decoded.Text decoded
         ? VisitedSite.of(decoded.text(), types, limits)
         : null;
   }
@@ -89,8 +88,7 @@ public final class VisitRecording {
       }
       after = Splice.apply(before, List.of(place.insertion(texts)));
       VisitedSite added = site(site.source().path(), after, before.length);
-      if (added == null
-          || !PlainTree.ofMapping(added.root()).equals(place.content(texts))) {
+      if (added == null || !PlainTree.ofMapping(added.root()).equals(place.content(texts))) {
         faults.add(
             Region.START_OF_FILE,
             "the record cannot be added to this file",
@@ -107,8 +105,7 @@ public final class VisitRecording {
         VisitRemarks.of(list, records, site));
   }
 
-  private static List<RecordText> texts(
-      VisitList list, List<NewRecord> records, VisitedSite site) {
+  private static List<RecordText> texts(VisitList list, List<NewRecord> records, VisitedSite site) {
     List<RecordText> texts = new ArrayList<>();
     boolean begins = site.record() == null;
     for (NewRecord record : records) {

@@ -23,7 +23,8 @@ final class VisitRemarks {
     }
     boolean isWritten = records.stream().anyMatch(NewRecord::isWritten);
     if (records.isEmpty()) {
-      list.rows().forEach(row -> remarks.add(new Remark(Level.WARNING, "Not written: " + row.note())));
+      list.rows()
+          .forEach(row -> remarks.add(new Remark(Level.WARNING, "Not written: " + row.note())));
     }
     if (!isWritten && !site.source().text().contains(list.reason())) {
       remarks.add(new Remark(Level.WARNING, "Not written: " + list.reason()));
@@ -53,8 +54,7 @@ final class VisitRemarks {
   }
 
   private static String unseen(VisitRow row, VisitedSite site) {
-    boolean proved =
-        RecordedValues.isSeen(site.site(), site.records(), row.entry(), row.item());
+    boolean proved = RecordedValues.isSeen(site.site(), site.records(), row.entry(), row.item());
     return "Not seen: "
         + row.called()
         + (proved

@@ -55,7 +55,8 @@ class VisitPageTest {
     assertThat(row.find()).isTrue();
     assertThat(cells(row.group(1)))
         .hasSizeGreaterThan(3)
-        .allSatisfy(cell -> assertThat(update(kind, what, cell)).isInstanceOf(SiteUpdate.Made.class));
+        .allSatisfy(
+            cell -> assertThat(update(kind, what, cell)).isInstanceOf(SiteUpdate.Made.class));
     assertThat(cells(row.group(2)))
         .hasSizeGreaterThan(1)
         .allSatisfy(

@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A list that is understood: what it becomes, and what of the site stays. */
 class VisitRecordTest {
-  private static final String SEEN = "outdoor readings seen (yes),Seedling North,,yes,R.O.,2026-03-14,";
+  private static final String SEEN =
+      "outdoor readings seen (yes),Seedling North,,yes,R.O.,2026-03-14,";
   private static final String OHMS = "pair resistance (ohm),Propagation,,62,R.O.,2026-03-14,";
 
   private static final String RECORD =
@@ -193,16 +194,16 @@ class VisitRecordTest {
   @CsvSource(
       quoteCharacter = '`',
       value = {
-    "'62, 62 ohm",
-    "62, 62 ohm",
-    "61.50, 61.50 ohm",
-    "`\"61,5\"`, 61.5 ohm",
-    "62 Ω, 62 ohm",
-    "62\u00A0Ohm, 62 ohm",
-    "0.062 kΩ, 0.062 kohm",
-    "+62, 62 ohm",
-    "5800, 5800 ohm"
-  })
+        "'62, 62 ohm",
+        "62, 62 ohm",
+        "61.50, 61.50 ohm",
+        "`\"61,5\"`, 61.5 ohm",
+        "62 Ω, 62 ohm",
+        "62\u00A0Ohm, 62 ohm",
+        "0.062 kΩ, 0.062 kohm",
+        "+62, 62 ohm",
+        "5800, 5800 ohm"
+      })
   void aResistanceIsUnderstood(String found, String written) {
     assertThat(Visits.added(Visits.SITE, OHMS.replace(",62,", "," + found + ",")))
         .contains("pair-resistance: " + written + "\n");
@@ -294,8 +295,7 @@ class VisitRecordTest {
   @Test
   void aLastLineWithoutAnEndHasNone() {
     String open = Visits.SITE.stripTrailing();
-    assertThat(Visits.after(open, OHMS, SEEN))
-        .isEqualTo(open + "\n" + RECORD.stripTrailing());
+    assertThat(Visits.after(open, OHMS, SEEN)).isEqualTo(open + "\n" + RECORD.stripTrailing());
   }
 
   @Test

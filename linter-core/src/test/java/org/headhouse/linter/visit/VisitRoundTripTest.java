@@ -29,9 +29,9 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
- * The list as the goal report writes it, filled in by chance, saved by another writer of such files,
- * and brought back: the records that another reader of YAML finds have what was filled in, no more
- * and no less, and every other byte of the site is as it was.
+ * The list as the goal report writes it, filled in by chance, saved by another writer of such
+ * files, and brought back: the records that another reader of YAML finds have what was filled in,
+ * no more and no less, and every other byte of the site is as it was.
  */
 class VisitRoundTripTest {
   private static final List<String> NAMES =
@@ -70,8 +70,7 @@ class VisitRoundTripTest {
     Set<String> proving = new TreeSet<>();
     for (String fact : facts) {
       boolean isLimit = fact.contains(" | storm response: wind limit | ");
-      String storm =
-          fact.replaceFirst("wind limit \\| (.*) \\| .*", "vents shut in | $1 | ");
+      String storm = fact.replaceFirst("wind limit \\| (.*) \\| .*", "vents shut in | $1 | ");
       if (!isLimit || facts.stream().anyMatch(one -> one.startsWith(storm))) {
         proving.add(fact);
       }
@@ -156,7 +155,8 @@ class VisitRoundTripTest {
   /** What another reader of YAML finds in the records, in the words of the list. */
   private static Set<String> recorded(String text) {
     Set<String> facts = new TreeSet<>();
-    Map<?, ?> site = (Map<?, ?>) plain(new Yaml(new LoaderOptions()).compose(new StringReader(text)));
+    Map<?, ?> site =
+        (Map<?, ?>) plain(new Yaml(new LoaderOptions()).compose(new StringReader(text)));
     if (!(site.get("commissioning") instanceof Map<?, ?> first)) {
       return facts;
     }

@@ -1,7 +1,6 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -14,9 +13,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Makes a site of a list of its units: comma-separated values with a row of headings, such as name,
  * address, vents and cable-to-next. Over a site that is there, it shows what the list changes in
- * it, and writes that only where linter.write is set. So it does with a list that was filled in on a
- * visit, which it adds to the record of the site. Nothing is written while the policy or the device
- * types have an error.
+ * it, and writes that only where linter.write is set. So it does with a list that was filled in on
+ * a visit, which it adds to the record of the site. Nothing is written while the policy or the
+ * device types have an error.
  */
 @Mojo(name = "draft", requiresProject = false, threadSafe = true)
 public final class DraftMojo extends SettingsMojo {

@@ -24,8 +24,7 @@ import org.headhouse.linter.run.SharedSettings;
  * @param file of the site
  * @param site how the file is called
  */
-record UpdateOutcome(
-    String list, Path file, String site, SharedSettings shared, Console console) {
+record UpdateOutcome(String list, Path file, String site, SharedSettings shared, Console console) {
 
   /** How a list is brought into a site. */
   @FunctionalInterface

@@ -15,9 +15,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A list from a visit over a site: a difference to look at, and written where that is asked for. */
+/**
+ * A list from a visit over a site: a difference to look at, and written where that is asked for.
+ */
 class DraftVisitTest {
-  private static final String SITE = ElmRow.SITE.replaceFirst("(?s)address: 2(?!.*address)", "address: 3");
+  private static final String SITE =
+      ElmRow.SITE.replaceFirst("(?s)address: 2(?!.*address)", "address: 3");
   private static final String LIST =
       """
       what,where,acceptable,found,by,date,remark
