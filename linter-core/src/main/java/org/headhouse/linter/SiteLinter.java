@@ -276,6 +276,27 @@ public final class SiteLinter {
   }
 
   /**
+   * Adds what was found on visits to the record of a site: a list as the goal report writes it,
+   * filled in, in UTF-8 or UTF-16. A blank is nothing that was seen. All else of the site stays,
+   * and nothing is written.
+   *
+   * @throws IOException where one of the two cannot be read; what is wrong inside them is in the
+   *     result
+   */
+  public SiteUpdate visit(SiteInput visit, SiteInput site) throws IOException {
+    Limits limits = context.settings().limits();
+    return context
+        .recording()
+        .record(visit.path(), visit.bytes(limits), site.path(), site.bytes(limits));
+  }
+
+  /** The id of the site that such a list is of, or the path of its file; empty if it says none. */
+  public Optional<String> siteOfVisit(SiteInput visit) throws IOException {
+    return Optional.ofNullable(
+        context.recording().site(visit.path(), visit.bytes(context.settings().limits())));
+  }
+
+  /**
    * Compares two states of a repository. A site is found again by its id, even in another file,
    * then by its file. No step of the field work uses an address that the policy keeps free, not
    * even for a moment.

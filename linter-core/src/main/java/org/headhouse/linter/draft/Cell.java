@@ -1,5 +1,7 @@
 package org.headhouse.linter.draft;
 
+import org.headhouse.linter.stability.Internal;
+
 /**
  * One cell of a list.
  *
@@ -7,12 +9,13 @@ package org.headhouse.linter.draft;
  * @param start the index of its first character in the file, a quote included
  * @param end the index after its last character
  */
-record Cell(String text, int start, int end) {
+@Internal
+public record Cell(String text, int start, int end) {
   /** For a row that is shorter than the headings, and a list without such a column. */
-  static final Cell NOTHING = new Cell("", 0, 0);
+  public static final Cell NOTHING = new Cell("", 0, 0);
 
   /** The cell of a stretch of a file. */
-  static Cell of(String content, int start, int end) {
+  public static Cell of(String content, int start, int end) {
     return new Cell(withPlainSpaces(content).strip(), start, end);
   }
 
@@ -26,17 +29,17 @@ record Cell(String text, int start, int end) {
     return c == ' ' || c == '\t' || c == '\u00A0' || c == '\u202F' || c == '\u2007';
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return text.isEmpty();
   }
 
   /** Whether nothing is said: nothing is written, or a dash. */
-  boolean saysNothing() {
+  public boolean saysNothing() {
     return text.isEmpty() || text.equals("-") || text.equals("\u2013") || text.equals("\u2014");
   }
 
   /** The text as messages quote it. */
-  String shown() {
+  public String shown() {
     int most = Math.min(text.length(), 60);
     boolean cutsPair = most < text.length() && Character.isHighSurrogate(text.charAt(most - 1));
     String part = text.substring(0, cutsPair ? most - 1 : most);

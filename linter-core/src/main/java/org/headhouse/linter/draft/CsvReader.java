@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * Reads comma-separated values as RFC 4180 has them. Rows may also end with LF or CR alone, as most
@@ -14,7 +15,8 @@ import org.headhouse.linter.source.SourceText;
  *
  * <p>Whatever the text, the rows that could be made out are returned; faults are collected.
  */
-final class CsvReader {
+@Internal
+public final class CsvReader {
   private static final char QUOTE = '"';
 
   /** Of two that are as frequent, the first one counts. */
@@ -46,9 +48,10 @@ final class CsvReader {
    *
    * @param separator between its cells
    */
-  record Table(List<List<Cell>> rows, char separator) {}
+  public record Table(List<List<Cell>> rows, char separator) {}
 
-  static Table read(SourceText source, Faults faults) {
+  /** The rows that could be made out; what could not is reported. */
+  public static Table read(SourceText source, Faults faults) {
     CsvReader reader = new CsvReader(source.text(), faults);
     return new Table(reader.rows(), reader.separator);
   }

@@ -2,6 +2,7 @@ package org.headhouse.linter.draft;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * Which signs a list writes before decimals: then three digits after the other sign, or after the
@@ -12,7 +13,8 @@ import java.util.regex.Pattern;
  * @param mayBeComma whether cells are separated by something else than commas, as they are where
  *     the comma is the decimal sign
  */
-record DecimalSigns(boolean isComma, boolean isPoint, boolean mayBeComma) {
+@Internal
+public record DecimalSigns(boolean isComma, boolean isPoint, boolean mayBeComma) {
   private static final Pattern COMMA = certain(",");
   private static final Pattern POINT = certain("\\.");
 
@@ -27,7 +29,7 @@ record DecimalSigns(boolean isComma, boolean isPoint, boolean mayBeComma) {
   }
 
   /** The signs of the numbers in some cells. */
-  static DecimalSigns of(List<Cell> cells, char separator) {
+  public static DecimalSigns of(List<Cell> cells, char separator) {
     return new DecimalSigns(any(COMMA, cells), any(POINT, cells), separator != ',');
   }
 
@@ -36,7 +38,7 @@ record DecimalSigns(boolean isComma, boolean isPoint, boolean mayBeComma) {
   }
 
   /** Whether a number with three digits after a sign can be read in two ways. */
-  boolean isAmbiguous(String whole, char sign) {
+  public boolean isAmbiguous(String whole, char sign) {
     boolean mayBeThousands = whole.length() <= 3 && !whole.startsWith("0");
     return mayBeThousands && (sign == ',' || isComma || (mayBeComma && !isPoint));
   }

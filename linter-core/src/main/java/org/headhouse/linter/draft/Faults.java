@@ -7,9 +7,11 @@ import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.stability.Internal;
 
 /** Collects the faults of one list. For one thread. */
-final class Faults {
+@Internal
+public final class Faults {
   /** More of them have one cause, such as a file that is no list. */
   private static final int MOST = 1000;
 
@@ -20,12 +22,12 @@ final class Faults {
   private final SourceText source;
   private final List<ListFault> faults = new ArrayList<>();
 
-  Faults(SourceText source) {
+  public Faults(SourceText source) {
     this.source = source;
   }
 
   /** A fault in a cell. */
-  void add(Cell cell, String fact, String reason, String remedy) {
+  public void add(Cell cell, String fact, String reason, String remedy) {
     // Regions are counted from the start of their line, which may be very long.
     if (faults.size() < MOST) {
       Region start = source.at(cell.start());
@@ -39,7 +41,7 @@ final class Faults {
   }
 
   /** A fault somewhere in the file. */
-  void add(Region region, String fact, String reason, String remedy) {
+  public void add(Region region, String fact, String reason, String remedy) {
     if (faults.size() < MOST) {
       String line = source.line(region.startLine(), LONGEST_LINE);
       faults.add(
@@ -48,12 +50,12 @@ final class Faults {
     }
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return faults.isEmpty();
   }
 
   /** In the order of the list. */
-  Draft.Refused refused() {
+  public Draft.Refused refused() {
     return new Draft.Refused(faults.stream().sorted(IN_READING_ORDER).toList());
   }
 }

@@ -4,10 +4,12 @@ import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
 import org.headhouse.linter.source.Utf8;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /** From the bytes of a list to its text. */
-final class ListBytes {
+@Internal
+public final class ListBytes {
   private ListBytes() {}
 
   /**
@@ -15,9 +17,10 @@ final class ListBytes {
    *
    * @param refused null where the text can be read
    */
-  record Read(SourceText source, Draft.@Nullable Refused refused) {}
+  public record Read(SourceText source, Draft.@Nullable Refused refused) {}
 
-  static Read read(String path, byte[] bytes, Limits limits) {
+  /** Reads bytes in UTF-8, with or without a byte order mark. */
+  public static Read read(String path, byte[] bytes, Limits limits) {
     if (bytes.length > limits.bytes()) {
       Faults faults = new Faults(new SourceText(path, ""));
       faults.add(

@@ -16,11 +16,11 @@ final class QuantityCell {
   private static final Pattern CAPACITOR =
       Pattern.compile("([0-9]{1,9})(?:([.,])([0-9]{1,9}))?\\s*([np]F)");
 
-  private final DecimalSigns signs;
+  private final DecimalCell numbers;
   private final Faults faults;
 
   QuantityCell(DecimalSigns signs, Faults faults) {
-    this.signs = signs;
+    this.numbers = new DecimalCell(signs, faults);
     this.faults = faults;
   }
 
@@ -49,7 +49,7 @@ final class QuantityCell {
       report(cell, "termination", "is not understood", "120 ohm + 1 nF");
       return null;
     }
-    String number = number(cell, matcher, "termination");
+    String number = numbers.number(cell, matcher, "termination");
     return number == null ? null : resistor + " + " + number + " " + matcher.group(4);
   }
 
@@ -62,33 +62,12 @@ final class QuantityCell {
       report(cell, what, "is not understood", example);
       return null;
     }
-    String number = number(cell, matcher, what);
+    String number = numbers.number(cell, matcher, what);
     if (number != null && known.isEmpty()) {
       report(cell, what, "has no unit", example);
       return null;
     }
     return number == null ? null : number + " " + known;
-  }
-
-  /** Three digits after a sign may be decimals, or the thousands of a greater number. */
-  private @Nullable String number(Cell cell, Matcher matcher, String what) {
-    String whole = matcher.group(1);
-    String decimals = matcher.group(3);
-    if (decimals == null) {
-      return whole;
-    }
-    char sign = matcher.group(2).charAt(0);
-    if (decimals.length() == 3 && signs.isAmbiguous(whole, sign)) {
-      faults.add(
-          cell,
-          "the " + what + " " + cell.shown() + " can be read in two ways",
-          sign == ','
-              ? "a comma before three digits marks thousands to some and decimals to others"
-              : "a point before three digits marks thousands where the comma is the decimal sign",
-          "write " + whole + decimals + " or " + whole + sign + decimals + "0, whichever is meant");
-      return null;
-    }
-    return whole + "." + decimals;
   }
 
   private void report(Cell cell, String what, String fact, String example) {

@@ -3,7 +3,7 @@ package org.headhouse.linter.draft;
 import java.util.List;
 import org.headhouse.linter.result.Level;
 
-/** What a list of units changes in a site that is there. */
+/** What a list, of units or from a visit, changes in a site that is there. */
 public sealed interface SiteUpdate {
 
   /**

@@ -1,12 +1,14 @@
 package org.headhouse.linter.draft;
 
 import org.headhouse.linter.source.InvisibleCharacters;
+import org.headhouse.linter.stability.Internal;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.DoubleQuoted;
 import org.headhouse.linter.yaml.Yaml11Interpretation;
 
 /** Writes text so that readers of YAML 1.1 and of YAML 1.2 read just that text, in any place. */
-final class YamlScalar {
+@Internal
+public final class YamlScalar {
   /** What may stand in a plain text of ours after its first letter, besides letters and digits. */
   private static final String HARMLESS = " ._-/()+";
 
@@ -16,7 +18,7 @@ final class YamlScalar {
   private YamlScalar() {}
 
   /** The text as it is where that is safe, else in double quotes. */
-  static String of(String text) {
+  public static String of(String text) {
     return isPlain(text) ? text : DoubleQuoted.of(text);
   }
 

@@ -1,6 +1,8 @@
 package org.headhouse.linter.proof;
 
 import java.util.List;
+import org.headhouse.linter.site.Side;
+import org.jspecify.annotations.Nullable;
 
 /** One thing that somebody enters on a visit, as a list to fill in names it. */
 public enum VisitEntry {
@@ -31,5 +33,15 @@ public enum VisitEntry {
   /** The same with what is to be entered: {@code idle voltage (V)}. */
   public String asked(String unit) {
     return words + " (" + unit + ")";
+  }
+
+  /**
+   * How a row says where: {@code East Boiler Room, side out}.
+   *
+   * @param item its name
+   * @param side of a repeater; null for any other item
+   */
+  public static String where(String item, @Nullable Side side) {
+    return item + (side == null ? "" : ", side " + side.word());
   }
 }

@@ -23,6 +23,7 @@ import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rules.BuiltInRules;
 import org.headhouse.linter.rules.SitePolicies;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.visit.VisitRecording;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -136,6 +137,11 @@ public record LinterContext(
   /** Brings sites up to date with lists of units. */
   public SiteUpdating updating() {
     return new SiteUpdating(types, sitePolicy, settings.limits());
+  }
+
+  /** Adds what was found on visits to the records of sites. */
+  public VisitRecording recording() {
+    return new VisitRecording(types, settings.limits());
   }
 
   /** Makes sites of lists of units. */

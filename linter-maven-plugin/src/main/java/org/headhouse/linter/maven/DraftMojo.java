@@ -1,7 +1,6 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -14,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Makes a site of a list of its units: comma-separated values with a row of headings, such as name,
  * address, vents and cable-to-next. Over a site that is there, it shows what the list changes in
- * it, and writes that only where linter.write is set. Nothing is written while the policy or the
+ * it, and writes that only where linter.write is set. So it does with a list that was filled in on
+ * a visit, which it adds to the record of the site. Nothing is written while the policy or the
  * device types have an error.
  */
 @Mojo(name = "draft", requiresProject = false, threadSafe = true)
@@ -22,6 +22,14 @@ public final class DraftMojo extends SettingsMojo {
   /** The list of units; there is none by default. */
   @Parameter(property = "linter.csv")
   private @Nullable File csv;
+
+  /**
+   * A list that was filled in on a visit, as the goal report writes it for each site, in UTF-8 or
+   * UTF-16; there is none by default. What was found is added to the record of commissioning of the
+   * site that the list names, in place of a list of units.
+   */
+  @Parameter(property = "linter.visit")
+  private @Nullable File visit;
 
   /** The id of the site: lower-case letters, digits and hyphens; there is none by default. */
   @Parameter(property = "linter.site")
@@ -76,19 +84,25 @@ public final class DraftMojo extends SettingsMojo {
   private @Nullable String biasSupply;
 
   @Override
-  DraftRequest request() throws UserError {
+  GoalRequest request() throws UserError {
+    if (visit != null) {
+      return visitRequest(visit);
+    }
     if (csv == null || site == null) {
       throw new UserError(missing());
     }
     SettingsRequest settings = settingsRequest();
-    Path file = output == null ? usual(settings.sites(), site) : output.toPath();
+    Path file = output == null ? UsualSiteFile.of(settings.sites(), site) : output.toPath();
     return new DraftRequest(settings, csv.toPath(), draft(site), file, write);
   }
 
-  /** A site is a file, or has a folder of its own. */
-  private static Path usual(Path sites, String site) {
-    Path inFolder = sites.resolve(site).resolve("site.yaml");
-    return Files.exists(inFolder) ? inFolder : sites.resolve(site + ".yaml");
+  private VisitRequest visitRequest(File list) throws UserError {
+    if (csv != null) {
+      throw new UserError(
+          "linter.csv is a list of units, and linter.visit one from a visit: give one of the two");
+    }
+    return new VisitRequest(
+        settingsRequest(), list.toPath(), site, output == null ? null : output.toPath(), write);
   }
 
   /** Maven's own word for it would name the parameters, and not how they are written. */

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -14,12 +13,9 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
-import org.headhouse.linter.draft.ListFault;
 import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.FileUpdate;
 import org.headhouse.linter.files.UserError;
-import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
@@ -77,23 +73,15 @@ record DraftRequest(
       throw UserError.of("the list of units cannot be read", unreadable);
     }
     if (made instanceof Draft.Refused refused) {
-      throw refused(refused.faults(), shared, console);
+      throw outcome(shared, console).refused(refused.faults());
     }
     return ((Draft.Made) made).text();
   }
 
   private void update(SiteLinter linter, SharedSettings shared, Console console)
       throws MojoFailureException, MojoExecutionException, UserError {
-    SiteUpdate update;
-    try {
-      update = linter.update(listInput(), SiteInput.file(file, settings.base().shown(file)));
-    } catch (IOException unreadable) {
-      throw UserError.of("the list of units or the site cannot be read", unreadable);
-    }
-    if (update instanceof SiteUpdate.Refused refused) {
-      throw refused(refused.faults(), shared, console);
-    }
-    SiteUpdate.Made made = (SiteUpdate.Made) update;
+    UpdateOutcome outcome = outcome(shared, console);
+    SiteUpdate.Made made = outcome.made(linter::update, listInput());
     if (!made.site().equals(draft.site())) {
       throw new UserError(
           made.path()
@@ -105,39 +93,15 @@ record DraftRequest(
               + made.site()
               + ", or name another file with linter.output");
     }
-    new UpdateReport(made, shared, console).print();
-    if (write && UpdateReport.isChanged(made)) {
-      FileUpdate.write(file, made.before(), made.after());
-      console.report(Level.NOTE, "Wrote " + made.path());
-    } else if (UpdateReport.isChanged(made)) {
-      console.report(Level.NOTE, "Nothing is written. To write it: -Dlinter.write=true");
-    }
+    outcome.show(made, write);
+  }
+
+  private UpdateOutcome outcome(SharedSettings shared, Console console) {
+    return new UpdateOutcome(
+        "the list of units", file, settings.base().shown(file), shared, console);
   }
 
   private SiteInput listInput() {
     return SiteInput.file(list, settings.base().shown(list));
-  }
-
-  private MojoFailureException refused(
-      List<ListFault> faults, SharedSettings shared, Console console) {
-    faults.stream()
-        .flatMap(fault -> lines(fault, shared.mayShow(fault.location().file())))
-        .forEach(line -> console.found(Level.ERROR, line));
-    return new MojoFailureException(repeated(faults));
-  }
-
-  private static Stream<String> lines(ListFault fault, boolean withExcerpt) {
-    return withExcerpt
-        ? TextReport.lines(fault.location(), fault.message()).stream()
-        : Stream.of(TextReport.headline(fault.location(), fault.message()));
-  }
-
-  private String repeated(List<ListFault> faults) {
-    boolean ofSite = faults.get(0).location().file().equals(settings.base().shown(file));
-    return (ofSite ? "the site has " : "the list of units has ")
-        + (faults.size() == 1 ? "1 fault" : faults.size() + " faults")
-        + ", and nothing is written:\n"
-        + BuildOutcome.first(
-            faults, fault -> TextReport.headline(fault.location(), fault.message()));
   }
 }

@@ -18,7 +18,6 @@ import org.headhouse.linter.proof.RequiredProofs;
 import org.headhouse.linter.proof.VisitEntry;
 import org.headhouse.linter.report.CsvLine;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 
 /**
@@ -58,8 +57,7 @@ final class VisitCsv {
   }
 
   private void add(Proof proof) {
-    Side side = proof.side();
-    String where = proof.at() + (side == null ? "" : ", side " + side.word());
+    String where = VisitEntry.where(proof.at(), proof.side());
     switch (proof.kind()) {
       case READINGS -> row(VisitEntry.READINGS.asked(SEEN), where, "");
       case STORM_RESPONSE -> {

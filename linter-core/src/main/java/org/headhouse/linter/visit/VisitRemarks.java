@@ -1,0 +1,64 @@
+package org.headhouse.linter.visit;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.headhouse.linter.draft.SiteUpdate.Remark;
+import org.headhouse.linter.result.Level;
+import org.headhouse.linter.site.Stage;
+
+/** What somebody has to know before a record is taken. */
+final class VisitRemarks {
+  private VisitRemarks() {}
+
+  /** All remarks, what can hurt first. */
+  static List<Remark> of(VisitList list, List<NewRecord> records, VisitedSite site) {
+    List<Remark> remarks = new ArrayList<>();
+    list.rows().stream()
+        .filter(row -> row.found() == Found.Seen.NO)
+        .forEach(row -> remarks.add(new Remark(Level.WARNING, unseen(row, site))));
+    for (NewRecord record : records) {
+      record.left().forEach(note -> remarks.add(new Remark(Level.WARNING, "Not written: " + note)));
+    }
+    boolean isWritten = records.stream().anyMatch(NewRecord::isWritten);
+    if (records.isEmpty()) {
+      list.rows()
+          .forEach(row -> remarks.add(new Remark(Level.WARNING, "Not written: " + row.note())));
+    }
+    if (!isWritten && !site.source().text().contains(list.reason())) {
+      remarks.add(new Remark(Level.WARNING, "Not written: " + list.reason()));
+    }
+    if (list.blank() > 0) {
+      remarks.add(
+          new Remark(
+              Level.NOTE,
+              (list.blank() == 1 ? "1 row is" : list.blank() + " rows are")
+                  + " blank, and count as not seen"));
+    }
+    if (isWritten && !site.site().stage().is(Stage.COMMISSIONED)) {
+      remarks.add(
+          new Remark(
+              Level.NOTE,
+              "The stage stays as it is: once the line is as the site says, set stage: commissioned,"
+                  + " and the check says what the record lacks"));
+    }
+    if (!list.unread().isEmpty()) {
+      remarks.add(
+          new Remark(
+              Level.NOTE,
+              "Columns of the list that were not read: "
+                  + list.unread().stream().collect(joining(", "))));
+    }
+    return List.copyOf(remarks);
+  }
+
+  private static String unseen(VisitRow row, VisitedSite site) {
+    boolean proved = RecordedValues.isSeen(site.site(), site.records(), row.entry(), row.item());
+    return "Not seen: "
+        + row.called()
+        + (proved
+            ? ". A record says that it was seen before: set stage: planned until it is proved again"
+            : "");
+  }
+}

@@ -1,0 +1,73 @@
+package org.headhouse.linter.maven;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.SettingsRequest;
+import org.headhouse.linter.run.SharedSettings;
+import org.headhouse.linter.site.Format;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was found on a visit is added to the record of its site.
+ *
+ * @param settings what holds for the site
+ * @param list that was filled in
+ * @param site the id of the site; null for the one that the list names
+ * @param output the file of the site; null for the usual one
+ * @param write whether the site is written; else only the difference is shown
+ */
+record VisitRequest(
+    SettingsRequest settings,
+    Path list,
+    @Nullable String site,
+    @Nullable Path output,
+    boolean write)
+    implements GoalRequest {
+
+  @Override
+  public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
+    SharedSettings shared = settings.find();
+    shared.report(settings.sites(), console);
+    SiteLinter linter = PluginLinterFactory.build(shared.builder());
+    ValidSettingsGuard.require(linter, console);
+    SiteInput input = SiteInput.file(list, settings.base().shown(list));
+    Path file = output == null ? usual(linter, input) : output;
+    String shown = settings.base().shown(file);
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new UserError(
+          "there is no " + shown + ": name the file of the site with -Dlinter.output=<file>");
+    }
+    UpdateOutcome outcome =
+        new UpdateOutcome("the list from the visit", file, shown, shared, console);
+    outcome.show(outcome.made(linter::visit, input), write);
+  }
+
+  private Path usual(SiteLinter linter, SiteInput input) throws UserError {
+    String id = site;
+    if (id == null) {
+      try {
+        id = linter.siteOfVisit(input).orElse(null);
+      } catch (IOException unreadable) {
+        throw UserError.of("the list from the visit cannot be read", unreadable);
+      }
+    }
+    if (id == null) {
+      throw new UserError(
+          input.path() + " does not say which site it is of: name it with -Dlinter.site=<id>");
+    }
+    if (!Format.isId(id)) {
+      throw new UserError(
+          "the site has no id that its file can be found by: name the file with"
+              + " -Dlinter.output=<file>");
+    }
+    return UsualSiteFile.of(settings.sites(), id);
+  }
+}
