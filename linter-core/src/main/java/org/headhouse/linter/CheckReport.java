@@ -66,6 +66,19 @@ public record CheckReport(
         .toList();
   }
 
+  /** What kept the linter from looking: a site that is meant may be wrong without a result. */
+  public List<Notification> failures() {
+    return notifications.stream().filter(Notification::isFailure).toList();
+  }
+
+  /**
+   * Whether there is neither a result of a level or a more severe one that is new and not
+   * suppressed, nor a failure of the linter itself. With {@link Level#NONE} only failures count.
+   */
+  public boolean passes(Level failing) {
+    return at(failing).isEmpty() && failures().isEmpty();
+  }
+
   /** The results that are in the baseline. */
   public List<Result> known() {
     return results.stream().filter(Result::known).toList();

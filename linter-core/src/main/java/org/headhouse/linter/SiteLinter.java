@@ -27,6 +27,7 @@ import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.ExaminedFile;
 import org.headhouse.linter.check.FileOutcome;
 import org.headhouse.linter.check.ReadingsText;
+import org.headhouse.linter.check.ValidatorTrial;
 import org.headhouse.linter.diagnosis.SiteDiagnosis;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
@@ -64,7 +65,8 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * SiteLinter linter = SiteLinter.builder().deviceTypes(Path.of("device-types.yaml")).build();
  * CheckReport report = linter.checkFiles(List.of(Path.of("sites/alder-brook.yaml")));
- * report.results().forEach(result -> System.out.println(result.message()));
+ * report.at(Level.WARNING).forEach(result -> System.out.println(result.message()));
+ * boolean passed = report.passes(Level.ERROR);
  * }</pre>
  *
  * <p>A linter is immutable and safe for use by several threads. It prints nothing, keeps no sites,
@@ -311,6 +313,7 @@ public final class SiteLinter {
     private EarlierSites earlier = EarlierSites.NONE;
     private @Nullable Function<String, CleanFiles> cleanFiles;
     private @Nullable Predicate<String> withoutLines;
+    private boolean trying = true;
 
     private Builder() {}
 
@@ -390,6 +393,16 @@ public final class SiteLinter {
       return this;
     }
 
+    /**
+     * Leaves out the trial of the schema's validator, for a program whose jar has all libraries in
+     * it: a check that finds nothing then loads none of them.
+     */
+    @Internal
+    public Builder withoutTrial() {
+      this.trying = false;
+      return this;
+    }
+
     /** How many files are worked on at a time; 1 by default, and never more than is of use. */
     public Builder threads(int number) {
       if (number < 1) {
@@ -424,15 +437,21 @@ public final class SiteLinter {
     }
 
     /**
-     * The linter.
+     * The linter. The first call in a program tries the schema's validator, which takes as long as
+     * the check of the first faulty file.
      *
      * @throws IOException where the policy, the device types or the baseline cannot be read; what
      *     is wrong inside the first two is a result of every check, and what is wrong inside a
      *     baseline is a {@link org.headhouse.linter.baseline.UnusableBaseline}
      * @throws IllegalArgumentException where two rules have one id, or a rule of another jar cannot
      *     be used
+     * @throws IllegalStateException where the schema's validator does not work with the libraries
+     *     on the class path
      */
     public SiteLinter build() throws IOException {
+      if (trying) {
+        ValidatorTrial.require();
+      }
       return new SiteLinter(
           LinterContext.of(
               new LinterSettings(

@@ -88,7 +88,9 @@ class EmbeddingTest {
     for (Result result : report.at(Level.WARNING)) {
       lines.add(TextReport.headline(result));
     }
+    boolean passed = report.passes(Level.ERROR);
     // to here
+    assertThat(passed).isFalse();
     assertThat(lines).singleElement().asString().startsWith("alder-brook.yaml:25:14: error: no");
   }
 

@@ -54,7 +54,7 @@ public final class JUnitReport {
   public void write(List<Result> results, List<Notification> notifications, OutputStream out)
       throws IOException {
     List<Notification> troubles =
-        notifications.stream().filter(one -> one.level() == Level.ERROR).toList();
+        notifications.stream().filter(Notification::isFailure).toList();
     Map<Case, List<Result>> cases =
         results.stream()
             .filter(result -> !result.suppressed())

@@ -10,4 +10,10 @@ import org.jspecify.annotations.Nullable;
  * @param rule the rule at hand, or null
  */
 public record Notification(
-    Level level, String text, @Nullable String file, @Nullable String rule) {}
+    Level level, String text, @Nullable String file, @Nullable String rule) {
+
+  /** Whether the tool could not do its work, so that no file of the run may pass. */
+  public boolean isFailure() {
+    return level == Level.ERROR;
+  }
+}
