@@ -26,8 +26,8 @@ import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.ExaminedFile;
 import org.headhouse.linter.check.FileOutcome;
+import org.headhouse.linter.check.LibraryTrial;
 import org.headhouse.linter.check.ReadingsText;
-import org.headhouse.linter.check.ValidatorTrial;
 import org.headhouse.linter.diagnosis.SiteDiagnosis;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
@@ -394,8 +394,8 @@ public final class SiteLinter {
     }
 
     /**
-     * Leaves out the trial of the schema's validator, for a program whose jar has all libraries in
-     * it: a check that finds nothing then loads none of them.
+     * Leaves out the trial of the libraries, for a program whose jar has all of them in it: a check
+     * that finds nothing then does not load the schema's validator.
      */
     @Internal
     public Builder withoutTrial() {
@@ -437,20 +437,19 @@ public final class SiteLinter {
     }
 
     /**
-     * The linter. The first call in a program tries the schema's validator, which takes as long as
-     * the check of the first faulty file.
+     * The linter. The first call in a program tries its libraries, which takes as long as the check
+     * of the first faulty file.
      *
      * @throws IOException where the policy, the device types or the baseline cannot be read; what
      *     is wrong inside the first two is a result of every check, and what is wrong inside a
      *     baseline is a {@link org.headhouse.linter.baseline.UnusableBaseline}
      * @throws IllegalArgumentException where two rules have one id, or a rule of another jar cannot
      *     be used
-     * @throws IllegalStateException where the schema's validator does not work with the libraries
-     *     on the class path
+     * @throws IllegalStateException where a check does not work with the libraries of the program
      */
     public SiteLinter build() throws IOException {
       if (trying) {
-        ValidatorTrial.require();
+        LibraryTrial.require();
       }
       return new SiteLinter(
           LinterContext.of(

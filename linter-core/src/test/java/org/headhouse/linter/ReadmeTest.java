@@ -61,6 +61,10 @@ class ReadmeTest {
                   .map(name -> Path.of("docs", name + ".md")))
           .toList();
 
+  /** It is run with the libraries of several BOMs. */
+  private static final Path EMBEDDING_PROGRAM =
+      Path.of("../linter-maven-plugin/src/it/program/src/main/java/example/program/Program.java");
+
   private static final int MOST_BYTES = 9000;
   private static final Path SAMPLES = Path.of("../sample-sites");
 
@@ -146,6 +150,8 @@ class ReadmeTest {
             .split(" *// to here", 2)[0];
     assertThat(program.replace("folder.resolve", "Path.of"))
         .isEqualToNormalizingWhitespace(example("java"));
+    assertThat(Files.readString(EMBEDDING_PROGRAM))
+        .containsIgnoringWhitespaces("// from here" + example("java") + "// to here");
     Files.createDirectory(folder.resolve("sites"));
     Files.writeString(folder.resolve("sites/alder-brook.yaml"), example("site"));
     Files.writeString(folder.resolve("device-types.yaml"), example("device-types"));

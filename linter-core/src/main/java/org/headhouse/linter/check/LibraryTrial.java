@@ -9,29 +9,33 @@ import org.headhouse.linter.yaml.Node;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Whether the schema's validator works with the libraries that a program has. It is loaded where a
- * file has a fault, so without a trial the first faulty site would tell.
+ * Whether a check works with the libraries that a program has. Most of them are loaded where a file
+ * has a fault, so without a trial the first faulty site would tell.
  */
-public final class ValidatorTrial {
+public final class LibraryTrial {
   private static final byte[] FAULTY = "format: none\n".getBytes(UTF_8);
 
   /** Made once: the libraries stay the same while the program runs. */
-  private static final @Nullable Throwable FAILURE = failure();
+  private static final LibraryTrial MADE = new LibraryTrial();
 
-  private ValidatorTrial() {}
+  private final @Nullable Throwable failure = failure();
+
+  private LibraryTrial() {}
 
   /**
-   * Requires that the validator works.
+   * Requires that it does.
    *
    * @throws IllegalStateException where it does not
    */
   public static void require() {
-    if (FAILURE != null) {
+    Throwable failure = MADE.failure;
+    if (failure != null) {
       throw new IllegalStateException(
-          "the class path has no JSON Schema validator that works here ("
-              + FAILURE
-              + "): json-schema-validator 2.0 and Jackson 2.15 or later are needed",
-          FAILURE);
+          "the linter does not work with the libraries of this program ("
+              + failure
+              + "): it needs SnakeYAML 2, json-schema-validator 2 and Jackson 2 from 2.15 on,"
+              + " and on the module path the option --add-modules ALL-MODULE-PATH",
+          failure);
     }
   }
 
@@ -39,7 +43,7 @@ public final class ValidatorTrial {
     try {
       Node.Valued root = SiteDocument.read("trial.yaml", FAULTY, Limits.DEFAULT).root();
       if (root == null || new SchemaCheck(FileKind.SITE).explain(root).isEmpty()) {
-        return new IllegalStateException("it finds no fault in a faulty site");
+        return new IllegalStateException("no fault is found in a faulty site");
       }
       return null;
     } catch (RuntimeException | LinkageError unusable) {
