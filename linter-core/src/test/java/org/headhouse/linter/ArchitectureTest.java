@@ -292,7 +292,6 @@ class ArchitectureTest {
   void everyPackageSaysWhatItIsFor(Path folder) throws IOException {
     assertThat(Files.readString(folder.resolve("package-info.java")))
         .matches(
-            "(?s)/\\*\\*\\n \\* [A-Z].+?\\. ?.*\\*/\\n@NullMarked\\npackage .*"
-                + "|(?s)/\\*\\* [A-Z].+\\. \\*/\\n@NullMarked\\npackage .*");
+            "(?s)/\\*\\*(\\n \\*)? [A-Z].+?\\. ?.*\\*/\\n@NullMarked\\n@(Stable|Internal)\\npackage .*");
   }
 }

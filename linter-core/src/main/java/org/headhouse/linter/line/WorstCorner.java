@@ -58,7 +58,7 @@ public final class WorstCorner {
 
   /**
    * The weakest that each item receives from any other; O(n) an item. At each corner the weakest
-   * sender is the first item or the last (see {@link ReceivedVoltage#weakest}).
+   * sender is the first item or the last (see {@link ReceivedVoltage}).
    *
    * @return in the order of the chain; empty with less than two items
    */

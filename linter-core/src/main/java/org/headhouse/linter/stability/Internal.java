@@ -7,10 +7,10 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * Marks a type of a stable package, or a method of a stable type, that is public only because
- * another package of the project needs it. It may change in any release.
+ * Marks what may change in any release: a package, or a type or method of a stable package that is
+ * public only because another package of the project needs it.
  */
 @Documented
 @Retention(RetentionPolicy.CLASS)
-@Target({ElementType.TYPE, ElementType.METHOD})
+@Target({ElementType.PACKAGE, ElementType.TYPE, ElementType.METHOD, ElementType.CONSTRUCTOR})
 public @interface Internal {}
