@@ -138,11 +138,11 @@ class ArchitectureTest {
     noClasses()
         .that()
         .resideOutsideOfPackages(
-            ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+            ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
-            ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+            ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
         .check(OURS);
     noClasses()
         .that()

@@ -26,14 +26,14 @@ public final class FileTask {
     try {
       return new Outcome<>(input.path(), work.apply(input.path(), input.bytes(limits)), null);
     } catch (IOException exception) {
-      return failed(input, "the file cannot be read: " + FileFault.reason(exception));
+      return failed(input, "the file cannot be read: " + FileFault.reason(exception), exception);
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {
-      return failed(input, "the tool failed on this file: " + failure);
+      return failed(input, "the tool failed on this file: " + failure, failure);
     }
   }
 
-  private static <T> Outcome<T> failed(InputFile input, String text) {
+  private static <T> Outcome<T> failed(InputFile input, String text, Throwable cause) {
     return new Outcome<>(
-        input.path(), null, new Notification(Level.ERROR, text, input.path(), null));
+        input.path(), null, new Notification(Level.ERROR, text, input.path(), null, cause));
   }
 }

@@ -3,7 +3,7 @@
  * written so that no half of it is ever seen.
  *
  * <p>For runs of the linter on folders. Nothing here knows the content of a file, and a program
- * that has its sites elsewhere needs none of it.
+ * that has its sites elsewhere needs none of it; the usual names need no library.
  */
 @NullMarked
 @Internal

@@ -1,5 +1,6 @@
 package org.headhouse.linter.result;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,12 +9,37 @@ import org.jspecify.annotations.Nullable;
  *
  * @param file the file at hand, or null
  * @param rule the rule at hand, or null
+ * @param cause what was thrown, or null; two notifications that say the same are equal whatever it
+ *     was
  */
 public record Notification(
-    Level level, String text, @Nullable String file, @Nullable String rule) {
+    Level level,
+    String text,
+    @Nullable String file,
+    @Nullable String rule,
+    @Nullable Throwable cause) {
+
+  /** A notification for which nothing was thrown. */
+  public Notification(Level level, String text, @Nullable String file, @Nullable String rule) {
+    this(level, text, file, rule, null);
+  }
 
   /** Whether the tool could not do its work, so that no file of the run may pass. */
   public boolean isFailure() {
     return level == Level.ERROR;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Notification that
+        && level == that.level
+        && text.equals(that.text)
+        && Objects.equals(file, that.file)
+        && Objects.equals(rule, that.rule);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(level, text, file, rule);
   }
 }

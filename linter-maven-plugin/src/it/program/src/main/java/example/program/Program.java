@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
@@ -38,8 +37,7 @@ public final class Program {
     }
     try (OutputStream out = Files.newOutputStream(folder.resolve("figures.json"));
         FiguresReport figures = new FiguresReport(out)) {
-      linter.figures(
-          Stream.of(SiteInput.file(Path.of("sites/alder-brook.yaml"))), figures::add);
+      linter.figures(SiteInput.in(Path.of("sites")).stream(), figures::add);
     }
   }
 }
