@@ -7,6 +7,7 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * The outcome of a check.
@@ -26,6 +27,7 @@ public record CheckReport(
     List<RuleDescriptor> rules,
     List<AbsentResult> absent) {
 
+  @Internal
   public CheckReport {
     results = List.copyOf(results);
     notifications = List.copyOf(notifications);

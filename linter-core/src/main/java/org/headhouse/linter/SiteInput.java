@@ -51,8 +51,8 @@ public record SiteInput(String path, Content content) implements InputFile {
 
   /**
    * The sites in a folder and below it, as the plugin and the command find them: every {@code
-   * .yaml} and {@code .yml}, but for what is hidden by a dot in front of its name. A link that leads
-   * out of the folder is found, and cannot be read.
+   * .yaml} and {@code .yml}, but for what is hidden by a dot in front of its name. A link that
+   * leads out of the folder is found, and cannot be read.
    *
    * @param folder of sites alone; policy and device types lie beside it
    * @return in the order of their paths

@@ -22,6 +22,8 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.line.PollLoad;
 import org.headhouse.linter.stability.Internal;
 import org.headhouse.linter.stability.Stable;
 import org.junit.jupiter.api.Test;
@@ -31,6 +33,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What an embedding program can see, and what it may count on. */
 class ApiTest {
   private static final String ROOT = "org.headhouse.linter";
+
+  private static final int MOST_PROMISED = 4;
+
+  private static final Set<String> FILLED_BY_PROGRAMS =
+      Set.of(DraftSettings.class.getName(), PollLoad.class.getName());
 
   private static final JavaClasses OURS =
       new ClassFileImporter()
@@ -59,7 +66,8 @@ class ApiTest {
   @ParameterizedTest
   @MethodSource("packages")
   void everyPackageSaysWhetherItIsStable(JavaPackage each) {
-    assertThat(each.isAnnotatedWith(Stable.class)).isNotEqualTo(each.isAnnotatedWith(Internal.class));
+    assertThat(each.isAnnotatedWith(Stable.class))
+        .isNotEqualTo(each.isAnnotatedWith(Internal.class));
   }
 
   static Set<String> stablePackages() {
@@ -126,6 +134,23 @@ class ApiTest {
         && (modifiers.contains(JavaModifier.PUBLIC) || modifiers.contains(JavaModifier.PROTECTED));
   }
 
+  /**
+   * A record that is handed out may get more components, and its constructor would be another one.
+   * Those that a program fills itself are promised.
+   */
+  @Test
+  void noLongConstructorIsPromised() {
+    Set<String> stable = stablePackages();
+    assertThat(
+            PUBLIC.stream()
+                .filter(type -> stable.contains(type.getPackageName()) && !isMarked(type))
+                .filter(type -> !FILLED_BY_PROGRAMS.contains(type.getName()))
+                .flatMap(type -> type.getConstructors().stream())
+                .filter(ApiTest::isSeen)
+                .filter(constructor -> constructor.getParameters().size() > MOST_PROMISED))
+        .isEmpty();
+  }
+
   /** A mark where nothing is promised would promise something elsewhere. */
   @Test
   void onlyStablePackagesHaveMarks() {
@@ -138,7 +163,8 @@ class ApiTest {
   @Test
   void thePageOnEmbeddingListsTheStablePackages() throws IOException {
     String listed =
-        Files.readString(Path.of("docs/embedding.md")).split("Stable are", 2)[1]
+        Files.readString(Path.of("docs/embedding.md"))
+            .split("Stable are", 2)[1]
             .split("\\.\n", 2)[0];
     assertThat(
             Pattern.compile("`([a-z.]+)`")

@@ -141,8 +141,7 @@ class ArchitectureTest {
             ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(
-            ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
         .check(OURS);
     noClasses()
         .that()

@@ -142,8 +142,7 @@ class EmbeddingTest {
     List<SiteInput> inputs = SiteInput.in(folder.resolve("sites"));
     CheckReport whole =
         linter.checkEach(
-            inputs.stream(),
-            (path, report) -> passed.put(path, report.passes(Level.ERROR)));
+            inputs.stream(), (path, report) -> passed.put(path, report.passes(Level.ERROR)));
     // to here
     String sites = folder.toString().replace('\\', '/') + "/sites/";
     assertThat(passed)
@@ -151,11 +150,17 @@ class EmbeddingTest {
             Map.entry(sites + "alder-brook.yaml", false),
             Map.entry(sites + "leads-out.yaml", false),
             Map.entry(sites + "north/example.yml", true));
-    assertThat(whole.failures()).extracting(Notification::file).containsExactly(sites + "leads-out.yaml");
+    assertThat(whole.failures())
+        .extracting(Notification::file)
+        .containsExactly(sites + "leads-out.yaml");
     assertThat(whole.passes(Level.ERROR)).isFalse();
     Path none = Files.createDirectory(folder.resolve("none"));
-    assertThatThrownBy(() -> SiteInput.in(none)).isInstanceOf(IOException.class).hasMessageContaining("none matches");
-    assertThatThrownBy(() -> SiteInput.in(folder.resolve("missing"))).isInstanceOf(IOException.class).hasMessageContaining("which does not exist");
+    assertThatThrownBy(() -> SiteInput.in(none))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("none matches");
+    assertThatThrownBy(() -> SiteInput.in(folder.resolve("missing")))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("which does not exist");
   }
 
   /** Two sites that clash are each sound alone. */
@@ -165,7 +170,9 @@ class EmbeddingTest {
     List<CheckReport> alone = new ArrayList<>();
     CheckReport whole =
         linter.checkEach(
-            Stream.of(SiteInput.text("a/example.yaml", Example.SITE), SiteInput.text("b/example.yaml", Example.SITE)),
+            Stream.of(
+                SiteInput.text("a/example.yaml", Example.SITE),
+                SiteInput.text("b/example.yaml", Example.SITE)),
             (path, report) -> alone.add(report));
     assertThat(alone).hasSize(2).allMatch(report -> report.passes(Level.NOTE));
     assertThat(whole.results()).extracting(Result::rule).contains("site.duplicate-id");
@@ -180,10 +187,11 @@ class EmbeddingTest {
     new JsonLinesReport().write(report.results(), report.notifications(), out);
     // to here
     List<String> rules = new ArrayList<>();
-    for (String line : out.toString(UTF_8).split("\n")) {
+    for (String line : out.toString(UTF_8).lines().toList()) {
       rules.add(new ObjectMapper().readTree(line).get("rule").textValue());
     }
-    assertThat(rules).containsExactlyElementsOf(report.results().stream().map(Result::rule).toList());
+    assertThat(rules)
+        .containsExactlyElementsOf(report.results().stream().map(Result::rule).toList());
   }
 
   /** A letter beyond the basic plane is one code point and two units. */
@@ -236,7 +244,8 @@ class EmbeddingTest {
     assertThat(places.values())
         .allSatisfy(
             place -> assertThat(lines.get(place.startLine() - 1)).startsWith("    address: "))
-        .allSatisfy(place -> assertThat(place.startColumn()).isEqualTo("    address: ".length() + 1));
+        .allSatisfy(
+            place -> assertThat(place.startColumn()).isEqualTo("    address: ".length() + 1));
     assertThat(linter.site(SiteInput.text("alder-brook.yaml", "a: [b"))).isEmpty();
   }
 

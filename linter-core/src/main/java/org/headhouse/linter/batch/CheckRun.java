@@ -60,9 +60,7 @@ public final class CheckRun {
    * @param check what is done with one file, by several threads
    */
   public Outcome over(
-      Iterator<? extends InputFile> inputs,
-      FileTask.Work<FileOutcome> check,
-      Progress progress) {
+      Iterator<? extends InputFile> inputs, FileTask.Work<FileOutcome> check, Progress progress) {
     try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
       executor.run(
           inputs,

@@ -1,5 +1,6 @@
 package org.headhouse.linter.result;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,4 +23,7 @@ public record Identity(
     @Nullable String unit,
     @Nullable String value,
     @Nullable Level graded,
-    @Nullable String detail) {}
+    @Nullable String detail) {
+  @Internal
+  public Identity {}
+}

@@ -1,6 +1,7 @@
 package org.headhouse.linter.result;
 
 import java.util.Objects;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,8 @@ public record Notification(
     @Nullable String file,
     @Nullable String rule,
     @Nullable Throwable cause) {
+  @Internal
+  public Notification {}
 
   /** A notification for which nothing was thrown. */
   public Notification(Level level, String text, @Nullable String file, @Nullable String rule) {

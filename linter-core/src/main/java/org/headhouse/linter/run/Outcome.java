@@ -25,7 +25,6 @@ public record Outcome(List<Result> failed, List<Notification> toolErrors) {
 
   /** The outcome where only errors of the tool count. */
   public static Outcome of(List<Notification> notifications) {
-    return new Outcome(
-        List.of(), notifications.stream().filter(Notification::isFailure).toList());
+    return new Outcome(List.of(), notifications.stream().filter(Notification::isFailure).toList());
   }
 }

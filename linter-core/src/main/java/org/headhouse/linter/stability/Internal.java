@@ -7,8 +7,9 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * Marks what may change in any release: a package, or a type or method of a stable package that is
- * public only because another package of the project needs it.
+ * Marks what may change in any release: a package, or a type, method or constructor of a stable
+ * package that is public only because another package of the project needs it. A record whose
+ * constructor is marked is read by its accessors; it may get more components.
  */
 @Documented
 @Retention(RetentionPolicy.CLASS)
