@@ -84,6 +84,6 @@ class JavadocTest {
         .containsExactlyInAnyOrderElementsOf(ApiTest.stablePackages());
     assertThat(PAGES.resolve("org/headhouse/linter/SiteLinter.html"))
         .content(UTF_8)
-        .contains(JAVA + "java.base/java/nio/file/Path.html", "result/Level.html");
+        .contains(JAVA + "java.base/java/nio/file/Path.html", "result/FixKind.html");
   }
 }

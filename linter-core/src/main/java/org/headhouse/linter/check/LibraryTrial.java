@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * has a fault, so without a trial the first faulty site would tell.
  */
 public final class LibraryTrial {
-  private static final byte[] FAULTY = "format: none\n".getBytes(UTF_8);
+  private static final String FAULTY = "format: none\n";
 
   /** Made once: the libraries stay the same while the program runs. */
   private static final LibraryTrial MADE = new LibraryTrial();
@@ -41,7 +41,8 @@ public final class LibraryTrial {
 
   private static @Nullable Throwable failure() {
     try {
-      Node.Valued root = SiteDocument.read("trial.yaml", FAULTY, Limits.DEFAULT).root();
+      Node.Valued root =
+          SiteDocument.read("trial.yaml", FAULTY.getBytes(UTF_8), Limits.DEFAULT).root();
       if (root == null || new SchemaCheck(FileKind.SITE).explain(root).isEmpty()) {
         return new IllegalStateException("no fault is found in a faulty site");
       }
