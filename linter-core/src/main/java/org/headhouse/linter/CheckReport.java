@@ -7,6 +7,7 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.RuleDescriptor;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * The outcome of a check.
@@ -26,6 +27,7 @@ public record CheckReport(
     List<RuleDescriptor> rules,
     List<AbsentResult> absent) {
 
+  @Internal
   public CheckReport {
     results = List.copyOf(results);
     notifications = List.copyOf(notifications);
@@ -64,6 +66,19 @@ public record CheckReport(
         .filter(result -> !result.suppressed() && !result.known())
         .filter(result -> result.level().reaches(level))
         .toList();
+  }
+
+  /** What kept the linter from looking: a site that is meant may be wrong without a result. */
+  public List<Notification> failures() {
+    return notifications.stream().filter(Notification::isFailure).toList();
+  }
+
+  /**
+   * Whether there is neither a result of a level or a more severe one that is new and not
+   * suppressed, nor a failure of the linter itself. With {@link Level#NONE} only failures count.
+   */
+  public boolean passes(Level failing) {
+    return at(failing).isEmpty() && failures().isEmpty();
   }
 
   /** The results that are in the baseline. */

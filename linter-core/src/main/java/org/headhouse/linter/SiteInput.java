@@ -5,8 +5,14 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.List;
+import org.headhouse.linter.files.FoundFile;
+import org.headhouse.linter.files.SiteFiles;
+import org.headhouse.linter.files.SiteNames;
+import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.source.InputFile;
 import org.headhouse.linter.source.RegularFile;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,7 +42,46 @@ public record SiteInput(String path, Content content) implements InputFile {
 
   /** A file under the name by which it was found. */
   public static SiteInput file(Path file) {
-    return file(file, file.toString().replace(file.getFileSystem().getSeparator(), "/"));
+    return file(file, slashes(file));
+  }
+
+  private static String slashes(Path file) {
+    return file.toString().replace(file.getFileSystem().getSeparator(), "/");
+  }
+
+  /**
+   * The sites in a folder and below it, as the plugin and the command find them: every {@code
+   * .yaml} and {@code .yml}, but for what is hidden by a dot in front of its name. A link that
+   * leads out of the folder is found, and cannot be read.
+   *
+   * @param folder of sites alone; policy and device types lie beside it
+   * @return in the order of their paths
+   * @throws IOException where it cannot be read, or has no site
+   */
+  public static List<SiteInput> in(Path folder) throws IOException {
+    try {
+      SiteNames names = new SiteNames(SiteNames.USUAL, List.of(), parameter -> "the program");
+      List<FoundFile> files =
+          new SiteFiles(folder, names, true, parameter -> "the program").find(List.of());
+      if (files.isEmpty()) {
+        throw new IOException("no file in " + folder + " matches " + names);
+      }
+      return files.stream().map(file -> found(file, slashes(file.path()))).toList();
+    } catch (UserError unreadable) {
+      throw new IOException(unreadable.getMessage(), unreadable);
+    }
+  }
+
+  /** A file that was looked for; reading one that was refused fails with the reason. */
+  @Internal
+  public static SiteInput found(FoundFile file, String shownAs) {
+    return file.refused() == null
+        ? file(file.path(), shownAs)
+        : new SiteInput(
+            shownAs,
+            most -> {
+              throw file.refused();
+            });
   }
 
   /** A text. */

@@ -10,6 +10,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
@@ -20,12 +22,14 @@ import org.headhouse.linter.baseline.BaselineSelection;
 import org.headhouse.linter.batch.CheckRun;
 import org.headhouse.linter.batch.DiagnosisRun;
 import org.headhouse.linter.batch.FiguresRun;
+import org.headhouse.linter.batch.FileTask;
 import org.headhouse.linter.batch.FixRun;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.check.CleanFiles;
 import org.headhouse.linter.check.EarlierSites;
 import org.headhouse.linter.check.ExaminedFile;
 import org.headhouse.linter.check.FileOutcome;
+import org.headhouse.linter.check.LibraryTrial;
 import org.headhouse.linter.check.ReadingsText;
 import org.headhouse.linter.diagnosis.SiteDiagnosis;
 import org.headhouse.linter.draft.Draft;
@@ -50,10 +54,13 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.RulePages;
+import org.headhouse.linter.schema.FileKind;
+import org.headhouse.linter.schema.PublishedSchemas;
 import org.headhouse.linter.settings.LinterContext;
 import org.headhouse.linter.settings.LinterSettings;
 import org.headhouse.linter.sheets.SheetRun;
 import org.headhouse.linter.site.DeviceTypes;
+import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.Limits;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
@@ -64,7 +71,8 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * SiteLinter linter = SiteLinter.builder().deviceTypes(Path.of("device-types.yaml")).build();
  * CheckReport report = linter.checkFiles(List.of(Path.of("sites/alder-brook.yaml")));
- * report.results().forEach(result -> System.out.println(result.message()));
+ * report.at(Level.WARNING).forEach(result -> System.out.println(result.message()));
+ * boolean passed = report.passes(Level.ERROR);
  * }</pre>
  *
  * <p>A linter is immutable and safe for use by several threads. It prints nothing, keeps no sites,
@@ -117,6 +125,29 @@ public final class SiteLinter {
     return context.check().read(input.path(), input.bytes(context.settings().limits()));
   }
 
+  /**
+   * Reads the site of one file or text without checking it. Each value has its place; one that is
+   * missing or not understood is missing.
+   *
+   * @return empty where it cannot be read as YAML
+   * @throws IOException where it cannot be read at all
+   */
+  public Optional<Site> site(SiteInput input) throws IOException {
+    return Optional.ofNullable(read(input)).map(ExaminedFile.ReadSite::site);
+  }
+
+  /**
+   * The published JSON Schemas, by the names of their files: those of a site, of the device types
+   * and of the policy.
+   */
+  public static Map<String, String> schemas() {
+    Map<String, String> schemas = new TreeMap<>();
+    for (FileKind kind : FileKind.values()) {
+      schemas.put(kind.schemaFile(), PublishedSchemas.text(kind));
+    }
+    return schemas;
+  }
+
   /** Checks one text. */
   public CheckReport checkText(String name, String text) {
     return check(Stream.of(SiteInput.text(name, text)));
@@ -144,6 +175,42 @@ public final class SiteLinter {
    * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public CheckReport check(Stream<SiteInput> inputs, IntConsumer progress) {
+    return checkAll(inputs, (files, outcome) -> progress.accept(files));
+  }
+
+  /**
+   * Checks a stream of files or texts, and hands on what is found in each as soon as it is checked.
+   * The results of policy and device types are in the report at the end, as is what comes of
+   * comparing sites with each other, with a baseline, and with an earlier state: it alone says
+   * whether the whole passes.
+   *
+   * @param taker gets the path of each input and the report on it alone, in the order of the
+   *     inputs, on the calling thread
+   * @throws IllegalStateException where the thread is interrupted, which it then still is
+   */
+  public CheckReport checkEach(Stream<SiteInput> inputs, BiConsumer<String, CheckReport> taker) {
+    return checkAll(inputs, (files, outcome) -> taker.accept(outcome.path(), alone(outcome)));
+  }
+
+  private CheckReport alone(FileTask.Outcome<FileOutcome> checked) {
+    FileOutcome outcome = checked.value();
+    List<Notification> notifications = new ArrayList<>();
+    if (checked.notification() != null) {
+      notifications.add(checked.notification());
+    }
+    if (outcome != null) {
+      notifications.addAll(outcome.notifications());
+    }
+    return new CheckReport(
+        outcome == null ? List.of() : shown(outcome.results()),
+        notifications,
+        1,
+        outcome == null ? 0 : outcome.units(),
+        rules(),
+        List.of());
+  }
+
+  private CheckReport checkAll(Stream<SiteInput> inputs, CheckRun.Progress progress) {
     LocalDate today = context.today();
     CleanFiles clean = context.cleanFiles(today);
     CheckRun.Outcome outcome =
@@ -358,6 +425,7 @@ public final class SiteLinter {
     private EarlierSites earlier = EarlierSites.NONE;
     private @Nullable Function<String, CleanFiles> cleanFiles;
     private @Nullable Predicate<String> withoutLines;
+    private boolean trying = true;
 
     private Builder() {}
 
@@ -437,6 +505,16 @@ public final class SiteLinter {
       return this;
     }
 
+    /**
+     * Leaves out the trial of the libraries, for a program whose jar has all of them in it: a check
+     * that finds nothing then does not load the schema's validator.
+     */
+    @Internal
+    public Builder withoutTrial() {
+      this.trying = false;
+      return this;
+    }
+
     /** How many files are worked on at a time; 1 by default, and never more than is of use. */
     public Builder threads(int number) {
       if (number < 1) {
@@ -471,15 +549,20 @@ public final class SiteLinter {
     }
 
     /**
-     * The linter.
+     * The linter. The first call in a program tries its libraries, which takes as long as the check
+     * of the first faulty file.
      *
      * @throws IOException where the policy, the device types or the baseline cannot be read; what
      *     is wrong inside the first two is a result of every check, and what is wrong inside a
      *     baseline is a {@link org.headhouse.linter.baseline.UnusableBaseline}
      * @throws IllegalArgumentException where two rules have one id, or a rule of another jar cannot
      *     be used
+     * @throws IllegalStateException where a check does not work with the libraries of the program
      */
     public SiteLinter build() throws IOException {
+      if (trying) {
+        LibraryTrial.require();
+      }
       return new SiteLinter(
           LinterContext.of(
               new LinterSettings(

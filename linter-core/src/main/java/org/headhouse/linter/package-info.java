@@ -1,9 +1,7 @@
-/**
- * The façade that an embedding program uses, and nothing else.
- *
- * <p>Stable: names and meanings stay within a major version.
- */
+/** The façade that an embedding program uses, and nothing else. */
 @NullMarked
+@Stable
 package org.headhouse.linter;
 
+import org.headhouse.linter.stability.Stable;
 import org.jspecify.annotations.NullMarked;

@@ -3,13 +3,14 @@ package org.headhouse.linter;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaMember;
 import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.domain.JavaPackage;
 import com.tngtech.archunit.core.domain.JavaType;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +22,10 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.headhouse.linter.draft.DraftSettings;
+import org.headhouse.linter.line.PollLoad;
 import org.headhouse.linter.stability.Internal;
+import org.headhouse.linter.stability.Stable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,46 +33,49 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What an embedding program can see, and what it may count on. */
 class ApiTest {
   private static final String ROOT = "org.headhouse.linter";
-  private static final Path SOURCES = Path.of("src", "main", "java");
-  private static final Pattern WORD = Pattern.compile("<p>(Stable|Internal): ");
+
+  private static final int MOST_PROMISED = 4;
+
+  private static final Set<String> FILLED_BY_PROGRAMS =
+      Set.of(DraftSettings.class.getName(), PollLoad.class.getName());
+
+  private static final JavaClasses OURS =
+      new ClassFileImporter()
+          .withImportOption(location -> !location.contains("/test-classes/"))
+          .importPackages(ROOT);
 
   private static final List<JavaClass> PUBLIC =
-      new ClassFileImporter()
-          .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages(ROOT).stream()
-              .filter(ApiTest::isPublic)
-              .filter(type -> !type.getSimpleName().startsWith("Jte"))
-              .toList();
+      OURS.stream()
+          .filter(ApiTest::isPublic)
+          .filter(type -> !type.getSimpleName().startsWith("Jte"))
+          .toList();
 
   private static boolean isPublic(JavaClass type) {
     return type.getModifiers().contains(JavaModifier.PUBLIC)
         && type.getEnclosingClass().map(ApiTest::isPublic).orElse(true);
   }
 
-  private static String packageInfo(Path folder) {
-    try {
-      return Files.readString(folder.resolve("package-info.java"));
-    } catch (IOException unreadable) {
-      throw new AssertionError(folder + " says nothing of itself", unreadable);
-    }
-  }
-
-  static List<Path> packages() throws IOException {
-    return ArchitectureTest.packages();
+  static List<JavaPackage> packages() {
+    return OURS.stream()
+        .filter(type -> !type.getSimpleName().equals("package-info"))
+        .map(JavaClass::getPackage)
+        .distinct()
+        .toList();
   }
 
   @ParameterizedTest
   @MethodSource("packages")
-  void everyPackageSaysWhetherItIsStable(Path folder) {
-    assertThat(WORD.matcher(packageInfo(folder)).results()).hasSize(1);
+  void everyPackageSaysWhetherItIsStable(JavaPackage each) {
+    assertThat(each.isAnnotatedWith(Stable.class))
+        .isNotEqualTo(each.isAnnotatedWith(Internal.class));
   }
 
-  private static Set<String> stablePackages() throws IOException {
-    Set<String> stable = new TreeSet<>();
-    for (Path folder : packages()) {
-      if (packageInfo(folder).contains("<p>Stable: ")) {
-        stable.add(SOURCES.relativize(folder).toString().replaceAll("[/\\\\]", "."));
-      }
-    }
+  static Set<String> stablePackages() {
+    Set<String> stable =
+        packages().stream()
+            .filter(each -> each.isAnnotatedWith(Stable.class))
+            .map(JavaPackage::getName)
+            .collect(Collectors.toCollection(TreeSet::new));
     assertThat(stable).contains(ROOT, ROOT + ".rule", ROOT + ".result");
     return stable;
   }
@@ -80,7 +87,7 @@ class ApiTest {
 
   /** Whoever uses a stable type needs no other to compile. */
   @Test
-  void stableTypesSpeakOfStableTypesOnly() throws IOException {
+  void stableTypesSpeakOfStableTypesOnly() {
     Set<String> stable = stablePackages();
     List<String> leaks = new ArrayList<>();
     int types = 0;
@@ -127,13 +134,45 @@ class ApiTest {
         && (modifiers.contains(JavaModifier.PUBLIC) || modifiers.contains(JavaModifier.PROTECTED));
   }
 
+  /**
+   * A record that is handed out may get more components, and its constructor would be another one.
+   * Those that a program fills itself are promised.
+   */
+  @Test
+  void noLongConstructorIsPromised() {
+    Set<String> stable = stablePackages();
+    assertThat(
+            PUBLIC.stream()
+                .filter(type -> stable.contains(type.getPackageName()) && !isMarked(type))
+                .filter(type -> !FILLED_BY_PROGRAMS.contains(type.getName()))
+                .flatMap(type -> type.getConstructors().stream())
+                .filter(ApiTest::isSeen)
+                .filter(constructor -> constructor.getParameters().size() > MOST_PROMISED))
+        .isEmpty();
+  }
+
   /** A mark where nothing is promised would promise something elsewhere. */
   @Test
-  void onlyStablePackagesHaveMarks() throws IOException {
+  void onlyStablePackagesHaveMarks() {
     Set<String> stable = stablePackages();
     assertThat(PUBLIC.stream().filter(ApiTest::isMarked))
         .isNotEmpty()
         .allSatisfy(type -> assertThat(stable).contains(type.getPackageName()));
+  }
+
+  @Test
+  void thePageOnEmbeddingListsTheStablePackages() throws IOException {
+    String listed =
+        Files.readString(Path.of("docs/embedding.md"))
+            .split("Stable are", 2)[1]
+            .split("\\.\n", 2)[0];
+    assertThat(
+            Pattern.compile("`([a-z.]+)`")
+                .matcher(listed)
+                .results()
+                .map(match -> match.group(1))
+                .map(name -> name.equals(ROOT) ? ROOT : ROOT + "." + name))
+        .containsExactlyInAnyOrderElementsOf(stablePackages());
   }
 
   /** What a release is compared with is what is promised. */

@@ -139,11 +139,10 @@ class ArchitectureTest {
     noClasses()
         .that()
         .resideOutsideOfPackages(
-            ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+            ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(
-            ROOT + ".files", ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
         .check(OURS);
     noClasses()
         .that()
@@ -293,7 +292,6 @@ class ArchitectureTest {
   void everyPackageSaysWhatItIsFor(Path folder) throws IOException {
     assertThat(Files.readString(folder.resolve("package-info.java")))
         .matches(
-            "(?s)/\\*\\*\\n \\* [A-Z].+?\\. ?.*\\*/\\n@NullMarked\\npackage .*"
-                + "|(?s)/\\*\\* [A-Z].+\\. \\*/\\n@NullMarked\\npackage .*");
+            "(?s)/\\*\\*(\\n \\*)? [A-Z].+?\\. ?.*\\*/\\n@NullMarked\\n@(Stable|Internal)\\npackage .*");
   }
 }

@@ -10,13 +10,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.jar.Attributes;
 import java.util.jar.Manifest;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The manifest as other programs' containers read it: OSGi Core Release 8, chapter 3.2. */
 class BundleTest {
   private static final Path CLASSES = Path.of("target", "classes");
-  private static final Path SOURCES = Path.of("src", "main", "java");
 
   private static Attributes manifest() throws IOException {
     try (InputStream in = Files.newInputStream(CLASSES.resolve("META-INF/MANIFEST.MF"))) {
@@ -38,25 +36,9 @@ class BundleTest {
 
   @Test
   void exportsTheStablePackagesOnly() throws IOException {
-    List<String> stable;
-    try (Stream<Path> files = Files.walk(SOURCES)) {
-      stable =
-          files
-              .filter(file -> file.endsWith("package-info.java") && saysStable(file))
-              .map(file -> SOURCES.relativize(file.getParent()).toString().replace('/', '.'))
-              .toList();
-    }
     assertThat(clauses("Export-Package"))
         .extracting(clause -> clause.substring(0, clause.indexOf(';')))
-        .containsExactlyInAnyOrderElementsOf(stable);
-  }
-
-  private static boolean saysStable(Path file) {
-    try {
-      return Files.readString(file).contains("<p>Stable: ");
-    } catch (IOException unreadable) {
-      return false;
-    }
+        .containsExactlyInAnyOrderElementsOf(ApiTest.stablePackages());
   }
 
   /** What a program that embeds the library may leave out is optional here too. */

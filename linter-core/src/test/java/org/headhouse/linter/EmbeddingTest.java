@@ -1,10 +1,15 @@
 package org.headhouse.linter;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -12,9 +17,11 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TimeZone;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -22,6 +29,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.headhouse.linter.report.JsonLinesReport;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.FixKind;
@@ -33,7 +41,10 @@ import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.source.Region;
+import org.headhouse.linter.source.SourceText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,7 +99,9 @@ class EmbeddingTest {
     for (Result result : report.at(Level.WARNING)) {
       lines.add(TextReport.headline(result));
     }
+    boolean passed = report.passes(Level.ERROR);
     // to here
+    assertThat(passed).isFalse();
     assertThat(lines).singleElement().asString().startsWith("alder-brook.yaml:25:14: error: no");
   }
 
@@ -112,6 +125,128 @@ class EmbeddingTest {
     // to here
     assertThat(report.at(Level.ERROR)).extracting(Result::rule).contains("address.gap");
     assertThat(folder.resolve("results.sarif")).content().contains("address.gap");
+  }
+
+  @Test
+  void aFolder() throws IOException {
+    SiteLinter linter = SiteLinter.builder().threads(3).build();
+    Files.createDirectories(folder.resolve("sites/north"));
+    Files.writeString(folder.resolve("sites/alder-brook.yaml"), GAP);
+    Files.writeString(folder.resolve("sites/north/example.yml"), Example.SITE);
+    Files.writeString(folder.resolve("sites/notes.txt"), "no site");
+    Files.writeString(folder.resolve("sites/.hidden.yaml"), "no site");
+    Files.createSymbolicLink(
+        folder.resolve("sites/leads-out.yaml"), Files.createFile(folder.resolve("other.yaml")));
+    Map<String, Boolean> passed = new LinkedHashMap<>();
+    // folder: from here
+    List<SiteInput> inputs = SiteInput.in(folder.resolve("sites"));
+    CheckReport whole =
+        linter.checkEach(
+            inputs.stream(), (path, report) -> passed.put(path, report.passes(Level.ERROR)));
+    // to here
+    String sites = folder.toString().replace('\\', '/') + "/sites/";
+    assertThat(passed)
+        .containsExactly(
+            Map.entry(sites + "alder-brook.yaml", false),
+            Map.entry(sites + "leads-out.yaml", false),
+            Map.entry(sites + "north/example.yml", true));
+    assertThat(whole.failures())
+        .extracting(Notification::file)
+        .containsExactly(sites + "leads-out.yaml");
+    assertThat(whole.passes(Level.ERROR)).isFalse();
+    Path none = Files.createDirectory(folder.resolve("none"));
+    assertThatThrownBy(() -> SiteInput.in(none))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("none matches");
+    assertThatThrownBy(() -> SiteInput.in(folder.resolve("missing")))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("which does not exist");
+  }
+
+  /** Two sites that clash are each sound alone. */
+  @Test
+  void whatComesOfSeveralSitesIsInTheReportAtTheEnd() throws IOException {
+    SiteLinter linter = SiteLinter.builder().build();
+    List<CheckReport> alone = new ArrayList<>();
+    CheckReport whole =
+        linter.checkEach(
+            Stream.of(
+                SiteInput.text("a/example.yaml", Example.SITE),
+                SiteInput.text("b/example.yaml", Example.SITE)),
+            (path, report) -> alone.add(report));
+    assertThat(alone).hasSize(2).allMatch(report -> report.passes(Level.NOTE));
+    assertThat(whole.results()).extracting(Result::rule).contains("site.duplicate-id");
+    assertThat(whole.units()).isEqualTo(alone.stream().mapToInt(CheckReport::units).sum());
+  }
+
+  @Test
+  void json() throws IOException {
+    CheckReport report = Checks.of(GAP);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    // json: from here
+    new JsonLinesReport().write(report.results(), report.notifications(), out);
+    // to here
+    List<String> rules = new ArrayList<>();
+    for (String line : out.toString(UTF_8).lines().toList()) {
+      rules.add(new ObjectMapper().readTree(line).get("rule").textValue());
+    }
+    assertThat(rules)
+        .containsExactlyElementsOf(report.results().stream().map(Result::rule).toList());
+  }
+
+  /** A letter beyond the basic plane is one code point and two units. */
+  @Test
+  void columnsOfAnEditor() throws IOException {
+    String text =
+        SITE.replace(
+            "{at: Propagation, readings: [light,", "{at: \"\ud83c\udf31\", readings: [lightt,");
+    Result result =
+        SiteLinter.builder().build().checkText("alder-brook.yaml", text).results().stream()
+            .filter(one -> one.rule().startsWith("schema."))
+            .findFirst()
+            .orElseThrow();
+    // utf-16: from here
+    SourceText source = new SourceText("alder-brook.yaml", text);
+    Region region = result.location().region();
+    int line = source.offset(region.startLine(), 1);
+    int start = source.offset(region.startLine(), region.startColumn());
+    int end = source.offset(region.endLine(), region.endColumn());
+    String marked =
+        (region.startLine() - 1) + ":" + (start - line) + " " + text.substring(start, end);
+    // to here
+    String written = text.lines().toList().get(3);
+    assertThat(marked).isEqualTo("3:" + written.indexOf("lightt") + " lightt");
+    assertThat(region.startColumn() - 1).isEqualTo(written.indexOf("lightt") - 1);
+  }
+
+  @Test
+  void schemas() throws IOException {
+    // schemas: from here
+    String schema = SiteLinter.schemas().get("site.schema.json");
+    // to here
+    assertThat(new ObjectMapper().readTree(schema).at("/properties/chain").isObject()).isTrue();
+    assertThat(SiteLinter.schemas()).hasSize(3);
+  }
+
+  @Test
+  void site() throws IOException {
+    SiteLinter linter = SiteLinter.builder().build();
+    String text = SITE;
+    Map<String, Region> places = new LinkedHashMap<>();
+    // site: from here
+    Optional<Site> site = linter.site(SiteInput.text("alder-brook.yaml", text));
+    for (Unit unit : site.orElseThrow().units()) {
+      places.put(unit.name().orNull(), unit.address().place().region());
+    }
+    // to here
+    List<String> lines = text.lines().toList();
+    assertThat(places.keySet()).containsExactly("Propagation", "Seedling North", "Hardening Bay");
+    assertThat(places.values())
+        .allSatisfy(
+            place -> assertThat(lines.get(place.startLine() - 1)).startsWith("    address: "))
+        .allSatisfy(
+            place -> assertThat(place.startColumn()).isEqualTo("    address: ".length() + 1));
+    assertThat(linter.site(SiteInput.text("alder-brook.yaml", "a: [b"))).isEmpty();
   }
 
   private static String text(long number) {
@@ -243,7 +378,7 @@ class EmbeddingTest {
     }
     CheckReport report = linter.checkFiles(List.of(folder.resolve("missing.yaml")));
     for (Notification trouble : report.notifications()) {
-      return trouble.file() + ": " + trouble.text();
+      return trouble.file() + ": " + trouble.text() + " " + trouble.cause();
     }
     // to here
     return "";
@@ -254,7 +389,8 @@ class EmbeddingTest {
     assertThat(trouble(folder)).startsWith("the policy cannot be read: ");
     Files.writeString(folder.resolve("linter.yaml"), "{format: 1, rule-set: 1}\n");
     assertThat(trouble(folder))
-        .endsWith("missing.yaml: the file cannot be read: it does not exist");
+        .contains("missing.yaml: the file cannot be read: it does not exist ")
+        .contains(NoSuchFileException.class.getName());
   }
 
   /** The faulty samples give the most to tell; they are checked alone, and then in any company. */

@@ -10,6 +10,7 @@ import static org.headhouse.linter.site.Reading.WIND_SPEED;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,6 +32,7 @@ import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Gauge;
 import org.headhouse.linter.site.Parity;
@@ -58,6 +60,10 @@ class ReadmeTest {
                       "fixing")
                   .map(name -> Path.of("docs", name + ".md")))
           .toList();
+
+  /** It is run with the libraries of several BOMs. */
+  private static final Path EMBEDDING_PROGRAM =
+      Path.of("../linter-maven-plugin/src/it/program/src/main/java/example/program/Program.java");
 
   private static final int MOST_BYTES = 9000;
   private static final Path SAMPLES = Path.of("../sample-sites");
@@ -144,10 +150,20 @@ class ReadmeTest {
             .split(" *// to here", 2)[0];
     assertThat(program.replace("folder.resolve", "Path.of"))
         .isEqualToNormalizingWhitespace(example("java"));
+    assertThat(Files.readString(EMBEDDING_PROGRAM))
+        .containsIgnoringWhitespaces("// from here" + example("java") + "// to here");
     Files.createDirectory(folder.resolve("sites"));
     Files.writeString(folder.resolve("sites/alder-brook.yaml"), example("site"));
     Files.writeString(folder.resolve("device-types.yaml"), example("device-types"));
-    program(folder);
+    PrintStream console = System.out;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(printed, true, UTF_8));
+    try {
+      program(folder);
+    } finally {
+      System.setOut(console);
+    }
+    assertThat(printed.toString(UTF_8)).isEqualTo("passed\n");
   }
 
   @SuppressWarnings("SystemOut")
@@ -159,6 +175,10 @@ class ReadmeTest {
     for (Result result : report.at(Level.WARNING)) {
       System.out.println(TextReport.headline(result));
     }
+    for (Notification failure : report.failures()) {
+      System.out.println(failure.file() + ": " + failure.text());
+    }
+    System.out.println(report.passes(Level.ERROR) ? "passed" : "failed");
     // to here
   }
 

@@ -3,11 +3,10 @@
  *
  * <p>Lines and regions have no place here, since they change; who fails on what is not known
  * either.
- *
- * <p>Stable: names and meanings stay within a major version; types marked {@link
- * org.headhouse.linter.stability.Internal} are not meant.
  */
 @NullMarked
+@Stable
 package org.headhouse.linter.baseline;
 
+import org.headhouse.linter.stability.Stable;
 import org.jspecify.annotations.NullMarked;

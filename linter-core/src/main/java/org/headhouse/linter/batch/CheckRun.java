@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.BiFunction;
-import java.util.function.IntConsumer;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.baseline.ComparedResults;
 import org.headhouse.linter.check.FileOutcome;
@@ -50,16 +49,19 @@ public final class CheckRun {
       int units,
       List<AbsentResult> absent) {}
 
+  /** What is told of each file once it is checked, in the order of the files. */
+  @FunctionalInterface
+  public interface Progress {
+    void checked(int files, FileTask.Outcome<FileOutcome> outcome);
+  }
+
   /**
    * Checks files.
    *
    * @param check what is done with one file, by several threads
-   * @param progress gets the number of files that are checked, after each
    */
   public Outcome over(
-      Iterator<? extends InputFile> inputs,
-      FileTask.Work<FileOutcome> check,
-      IntConsumer progress) {
+      Iterator<? extends InputFile> inputs, FileTask.Work<FileOutcome> check, Progress progress) {
     try (OrderedExecutor executor = new OrderedExecutor(context.settings().threads())) {
       executor.run(
           inputs,
@@ -67,7 +69,7 @@ public final class CheckRun {
               withheld.noted(input, FileTask.run(input, context.settings().limits(), check)),
           outcome -> {
             add(outcome);
-            progress.accept(files);
+            progress.checked(files, outcome);
           });
     }
     return outcome();
@@ -92,7 +94,7 @@ public final class CheckRun {
                   input,
                   context.settings().limits(),
                   (path, bytes) -> check.apply(path, bytes).complete()),
-          outcomes::add);
+          outcome -> outcomes.add(outcome.withoutCause()));
     }
     return outcomes;
   }

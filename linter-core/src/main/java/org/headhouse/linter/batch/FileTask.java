@@ -15,7 +15,14 @@ public final class FileTask {
 
   /** What came of a file: a value, or what kept it from having one. */
   public record Outcome<T>(String path, @Nullable T value, @Nullable Notification notification)
-      implements Serializable {}
+      implements Serializable {
+
+    /** The same for another process. */
+    Outcome<T> withoutCause() {
+      return new Outcome<>(
+          path, value, notification == null ? null : notification.withoutCause());
+    }
+  }
 
   /** What is done with the path and the bytes of a file; null where nothing comes of it. */
   @FunctionalInterface
@@ -28,14 +35,14 @@ public final class FileTask {
     try {
       return new Outcome<>(input.path(), work.apply(input.path(), input.bytes(limits)), null);
     } catch (IOException exception) {
-      return failed(input, "the file cannot be read: " + FileFault.reason(exception));
+      return failed(input, "the file cannot be read: " + FileFault.reason(exception), exception);
     } catch (RuntimeException | StackOverflowError | LinkageError failure) {
-      return failed(input, "the tool failed on this file: " + failure);
+      return failed(input, "the tool failed on this file: " + failure, failure);
     }
   }
 
-  private static <T> Outcome<T> failed(InputFile input, String text) {
+  private static <T> Outcome<T> failed(InputFile input, String text, Throwable cause) {
     return new Outcome<>(
-        input.path(), null, new Notification(Level.ERROR, text, input.path(), null));
+        input.path(), null, new Notification(Level.ERROR, text, input.path(), null, cause));
   }
 }

@@ -3,10 +3,10 @@
  * which it fails does not end the run.
  *
  * <p>What the job does with one file is known by the packages before this one.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.batch;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -5,10 +5,10 @@
  * one: {@link org.headhouse.linter.bind.Bound#needsSchemaCheck()}. What the fault is, is reported
  * by {@code schema}, which then looks at the same tree; other files need no second look. Faults
  * that a schema cannot express, such as a day that the calendar lacks, are reported here.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.bind;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

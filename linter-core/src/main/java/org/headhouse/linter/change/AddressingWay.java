@@ -3,6 +3,7 @@ package org.headhouse.linter.change;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * One way of giving addresses to units that join a commissioned line.
@@ -36,6 +37,7 @@ public record AddressingWay(
     }
   }
 
+  @Internal
   public AddressingWay {
     addresses = Collections.unmodifiableMap(new LinkedHashMap<>(addresses));
   }

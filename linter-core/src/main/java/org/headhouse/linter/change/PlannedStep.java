@@ -1,6 +1,7 @@
 package org.headhouse.linter.change;
 
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * A step of the field work, with all that keeps it from doing harm.
@@ -20,6 +21,7 @@ public record PlannedStep(
     List<PollingChange> pollingLast,
     List<Check> checks,
     WayBack wayBack) {
+  @Internal
   public PlannedStep {
     pollingFirst = List.copyOf(pollingFirst);
     withoutReadings = List.copyOf(withoutReadings);

@@ -1,5 +1,6 @@
 package org.headhouse.linter.change;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,8 @@ public record PollingChange(
     @Nullable Integer from,
     @Nullable Integer to,
     @Nullable String was) {
+  @Internal
+  public PollingChange {}
 
   /** Who asks. */
   public enum Client {

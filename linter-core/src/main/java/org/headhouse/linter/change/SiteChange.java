@@ -3,6 +3,7 @@ package org.headhouse.linter.change;
 import java.util.List;
 import org.headhouse.linter.materials.BillOfMaterials;
 import org.headhouse.linter.materials.MaterialChange;
+import org.headhouse.linter.stability.Internal;
 
 /** How one site differs between two states of a repository. */
 public sealed interface SiteChange {
@@ -40,6 +41,7 @@ public sealed interface SiteChange {
       List<Consequence> consequences,
       MaterialChange materials)
       implements SiteChange {
+    @Internal
     public Changed {
       differences = List.copyOf(differences);
       consequences = List.copyOf(consequences);

@@ -1,6 +1,7 @@
 package org.headhouse.linter.change;
 
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /** What is done in one go. Between two steps the line is whole. */
@@ -25,6 +26,7 @@ public sealed interface Step {
       boolean instead,
       List<ValueChange> settings)
       implements Step {
+    @Internal
     public Prepare {
       settings = List.copyOf(settings);
     }
@@ -44,6 +46,7 @@ public sealed interface Step {
    */
   record SetAddress(String unit, int from, int to, boolean spare, List<ValueChange> settings)
       implements Step {
+    @Internal
     public SetAddress {
       settings = List.copyOf(settings);
     }

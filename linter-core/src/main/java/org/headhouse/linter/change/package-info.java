@@ -4,11 +4,10 @@
  *
  * <p>It compares models of sites, and knows neither files nor rules. The words for a change are in
  * {@code report}.
- *
- * <p>Stable: names and meanings stay within a major version; types marked {@link
- * org.headhouse.linter.stability.Internal} are not part of it.
  */
 @NullMarked
+@Stable
 package org.headhouse.linter.change;
 
+import org.headhouse.linter.stability.Stable;
 import org.jspecify.annotations.NullMarked;

@@ -41,8 +41,13 @@ public record FileOutcome(
 
   /** The same outcome with nothing left to be found, so that it can go to another process. */
   public FileOutcome complete() {
-    List<Key> complete = keys.stream().map(Key::complete).toList();
-    return new FileOutcome(results, notifications, complete, units, site, isStranger);
+    return new FileOutcome(
+        results,
+        notifications.stream().map(Notification::withoutCause).toList(),
+        keys.stream().map(Key::complete).toList(),
+        units,
+        site,
+        isStranger);
   }
 
   /**

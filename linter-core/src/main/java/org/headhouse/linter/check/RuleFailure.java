@@ -23,7 +23,7 @@ public final class RuleFailure {
    */
   public static Notification of(String rule, String file, Throwable failure) {
     return new Notification(
-        Level.ERROR, "the rule " + rule + " failed: " + said(failure), file, rule);
+        Level.ERROR, "the rule " + rule + " failed: " + said(failure), file, rule, failure);
   }
 
   /**

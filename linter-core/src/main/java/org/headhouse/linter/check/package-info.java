@@ -7,10 +7,10 @@
  * seal of {@link org.headhouse.linter.check.CleanFiles}, made with a secret that only one user has:
  * whatever has another seal is as good as nothing, and whoever reads the secret can make a faulty
  * file pass. Where the secret and the sealed bytes are is not known here either.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.check;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

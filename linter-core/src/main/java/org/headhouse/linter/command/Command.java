@@ -152,9 +152,8 @@ final class Command {
       SiteLinter linter = linter(run.builder().withoutBaseline());
       CheckReport settings = linter.check(Stream.empty());
       new ConsoleReport(console, Level.NOTE).printFound(settings);
-      Outcome outcome = Outcome.of(settings, Level.ERROR);
-      if (!outcome.isClean()) {
-        return code(outcome);
+      if (!settings.passes(Level.ERROR)) {
+        return code(Outcome.of(settings, Level.ERROR));
       }
       runs.put(run, linter);
     }
@@ -219,7 +218,7 @@ final class Command {
     if (!outcome.failed().isEmpty()) {
       return FAILED;
     }
-    return outcome.isClean() ? CLEAN : TROUBLE;
+    return outcome.toolErrors().isEmpty() ? CLEAN : TROUBLE;
   }
 
   private SiteLinter.Builder builder(SiteRun run, @Nullable String baseline) {

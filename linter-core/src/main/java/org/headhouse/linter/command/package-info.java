@@ -4,10 +4,10 @@
  *
  * <p>Everything that a run does is in the packages above; only this one prints, and ends the
  * program.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.command;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

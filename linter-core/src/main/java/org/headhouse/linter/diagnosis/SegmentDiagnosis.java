@@ -1,6 +1,7 @@
 package org.headhouse.linter.diagnosis;
 
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,7 @@ public record SegmentDiagnosis(
     @Nullable NextMeasurement next,
     List<String> notJudged) {
 
+  @Internal
   public SegmentDiagnosis {
     items = List.copyOf(items);
     candidates = List.copyOf(candidates);

@@ -1,6 +1,7 @@
 package org.headhouse.linter.diagnosis;
 
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +20,7 @@ public record SegmentPlan(
     List<NamedFault> unseen,
     @Nullable String notJudged) {
 
+  @Internal
   public SegmentPlan {
     items = List.copyOf(items);
     steps = List.copyOf(steps);

@@ -4,11 +4,10 @@
  *
  * <p>What is missing or not understood in a site is said, not guessed. No rule is used here, and no
  * text is laid out.
- *
- * <p>Stable: names and meanings stay within a major version; types marked {@link
- * org.headhouse.linter.stability.Internal} are not meant.
  */
 @NullMarked
+@Stable
 package org.headhouse.linter.diagnosis;
 
+import org.headhouse.linter.stability.Stable;
 import org.jspecify.annotations.NullMarked;

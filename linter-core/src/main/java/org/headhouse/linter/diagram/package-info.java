@@ -4,10 +4,10 @@
  * <p>The model becomes a layout, which is records of parts with their places, and the layout
  * becomes text: what decides on places writes no SVG, and what writes SVG moves nothing. No HTML,
  * file or rule is used here.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.diagram;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

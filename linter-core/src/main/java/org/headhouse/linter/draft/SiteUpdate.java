@@ -2,6 +2,7 @@ package org.headhouse.linter.draft;
 
 import java.util.List;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.stability.Internal;
 
 /** What a list, of units or from a visit, changes in a site that is there. */
 public sealed interface SiteUpdate {
@@ -25,6 +26,7 @@ public sealed interface SiteUpdate {
   @SuppressWarnings("ArrayRecordComponent") // Written to a file, and never compared.
   record Made(String site, String path, byte[] before, byte[] after, List<Remark> remarks)
       implements SiteUpdate {
+    @Internal
     public Made {
       remarks = List.copyOf(remarks);
     }

@@ -4,11 +4,10 @@
  *
  * <p>Pure: bytes and settings in, text or faults out. What a list does not say is left out or
  * marked in the text, never made up. No rules are known here; the text is checked like any other.
- *
- * <p>Stable: names and meanings stay within a major version; types marked {@link
- * org.headhouse.linter.stability.Internal} are not meant.
  */
 @NullMarked
+@Stable
 package org.headhouse.linter.draft;
 
+import org.headhouse.linter.stability.Stable;
 import org.jspecify.annotations.NullMarked;

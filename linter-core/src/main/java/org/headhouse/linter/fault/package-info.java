@@ -8,10 +8,10 @@
  *
  * <p>What the model leaves out: two faults at a time, contacts that come and go, noise that a meter
  * takes for a voltage, differences of ground along the line, and the resistance of stubs.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.fault;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

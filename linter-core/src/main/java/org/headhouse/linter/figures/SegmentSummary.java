@@ -3,6 +3,7 @@ package org.headhouse.linter.figures;
 import java.util.List;
 import org.headhouse.linter.line.SegmentFigures;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +30,7 @@ public record SegmentSummary(
     @Nullable EdgeFigures edges,
     List<CapacitorTerminator> terminators) {
 
+  @Internal
   public SegmentSummary {
     items = List.copyOf(items);
     driverLoadOhms = driverLoadOhms == null ? null : List.copyOf(driverLoadOhms);

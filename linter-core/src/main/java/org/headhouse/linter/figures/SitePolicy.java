@@ -6,6 +6,7 @@ import org.headhouse.linter.line.ReadingAge;
 import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.line.Tolerances;
 import org.headhouse.linter.site.ExcludedAddresses;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * The policy for every site of a repository: rules check it, figures are computed with it, sheets
@@ -36,6 +37,8 @@ public record SitePolicy(
     Tolerances tolerances,
     double velocityFactor,
     UsualInterface usualInterface) {
+  @Internal
+  public SitePolicy {}
 
   /** The values where the policy gives none (common practice, no source). */
   public static final SitePolicy DEFAULT =

@@ -4,10 +4,10 @@
  *
  * <p>What is right is known by the rules; the caller brings a check of the fixed bytes. No rule may
  * enter.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.fix;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,8 @@ public record ClosingTime(
     @Nullable Double staleSeconds,
     @Nullable Double closeSeconds,
     boolean isComplete) {
+  @Internal
+  public ClosingTime {}
 
   /** Of the head unit, to which the station is wired: {@code averaging + close-time}. */
   public static ClosingTime ofHeadUnit(

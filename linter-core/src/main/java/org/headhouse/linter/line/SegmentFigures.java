@@ -2,6 +2,7 @@ package org.headhouse.linter.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,7 @@ public record SegmentFigures(
     @Nullable ReceivedVoltage weakestReceived,
     PairResistance pairResistance) {
 
+  @Internal
   public SegmentFigures {
     items = List.copyOf(items);
     idleVolts = idleVolts == null ? null : List.copyOf(idleVolts);

@@ -1,5 +1,7 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
+
 /**
  * How long software must wait for an answer at least, with its parts (from MODBUS over Serial Line
  * V1.02 §2.4.1 and the Application Protocol V1.1b3 §6.3; computed).
@@ -18,6 +20,7 @@ public record TimeoutNeed(
     double latencySeconds,
     double otherSeconds) {
 
+  @Internal
   public TimeoutNeed {
     Require.notNegative(processingSeconds, "processing time");
     Require.notNegative(latencySeconds, "latency");

@@ -1,5 +1,6 @@
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,8 @@ public record TrafficFigures(
     int lostBroadcasts,
     @Nullable ReadingAge age,
     @Nullable ReadingAge ageOneSilent) {
+  @Internal
+  public TrafficFigures {}
 
   /**
    * Computes all figures; the formulas are with {@link Traffic} and its parts.

@@ -11,11 +11,10 @@
  * <p>What the model of the network leaves out: losses that grow with frequency, differences of
  * ground, noise, resistance of stubs and contacts, and the current limit of a real driver. A margin
  * computed here is no guarantee.
- *
- * <p>Stable: names and meanings stay within a major version; types marked {@link
- * org.headhouse.linter.stability.Internal} are not meant.
  */
 @NullMarked
+@Stable
 package org.headhouse.linter.line;
 
+import org.headhouse.linter.stability.Stable;
 import org.jspecify.annotations.NullMarked;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +39,8 @@ public final class MaterialTotals {
       @Nullable Double amount,
       @Nullable Double toOrder,
       int incomplete) {
+    @Internal
+    public Total {}
 
     /** The amount in the unit of length, or in pieces; null where nothing is counted. */
     public @Nullable Double amountInUnits() {

@@ -4,10 +4,10 @@
  *
  * <p>Each is counted from what the file says of one place. What the file does not say is named, and
  * never counted as none. Words for people and forms of files are in {@code report}.
- *
- * <p>Stable: names and meanings stay within a major version.
  */
 @NullMarked
+@Stable
 package org.headhouse.linter.materials;
 
+import org.headhouse.linter.stability.Stable;
 import org.jspecify.annotations.NullMarked;

@@ -26,7 +26,7 @@ public record AnnotationReport(RepositoryPaths paths) {
   public Stream<String> lines(List<Result> results, List<Notification> notifications) {
     return Stream.concat(
         results.stream().map(this::line),
-        notifications.stream().filter(one -> one.level() == Level.ERROR).map(this::line));
+        notifications.stream().filter(Notification::isFailure).map(this::line));
   }
 
   private String line(Result result) {

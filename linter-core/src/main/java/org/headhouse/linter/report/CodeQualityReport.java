@@ -47,7 +47,7 @@ public record CodeQualityReport(RepositoryPaths paths) {
         json.writeEndObject();
       }
       notifications.stream()
-          .filter(one -> one.level() == Level.ERROR)
+          .filter(Notification::isFailure)
           .forEach(one -> notification(json, one));
       json.writeEndArray();
       json.writeRaw('\n');

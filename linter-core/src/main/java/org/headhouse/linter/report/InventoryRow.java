@@ -1,6 +1,7 @@
 package org.headhouse.linter.report;
 
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * One unit in the inventory of all sites; what the file does not say is empty.
@@ -28,6 +29,8 @@ public record InventoryRow(
     String provedBy,
     String nextProof,
     String openExceptions) {
+  @Internal
+  public InventoryRow {}
 
   static final List<String> HEADINGS =
       List.of(

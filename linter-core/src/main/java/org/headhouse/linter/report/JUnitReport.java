@@ -53,8 +53,7 @@ public final class JUnitReport {
   /** Writes the report; the stream is left open. */
   public void write(List<Result> results, List<Notification> notifications, OutputStream out)
       throws IOException {
-    List<Notification> troubles =
-        notifications.stream().filter(one -> one.level() == Level.ERROR).toList();
+    List<Notification> troubles = notifications.stream().filter(Notification::isFailure).toList();
     Map<Case, List<Result>> cases =
         results.stream()
             .filter(result -> !result.suppressed())

@@ -18,6 +18,11 @@ import org.jspecify.annotations.Nullable;
  */
 public record JsonLinesReport(RepositoryPaths paths) {
 
+  /** A report that calls files as results do. */
+  public JsonLinesReport() {
+    this(RepositoryPaths.unknown());
+  }
+
   /** Writes the lines; the stream is left open. */
   public void write(List<Result> results, List<Notification> notifications, OutputStream out) {
     try (JsonWriter json = PrettyJson.onALine(out)) {

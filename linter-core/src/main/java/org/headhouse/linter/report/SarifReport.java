@@ -99,7 +99,7 @@ public final class SarifReport {
     json.writeArrayPropertyStart("invocations");
     json.writeStartObject();
     json.writeBooleanProperty(
-        "executionSuccessful", notifications.stream().noneMatch(one -> one.level() == Level.ERROR));
+        "executionSuccessful", notifications.stream().noneMatch(Notification::isFailure));
     json.writeArrayPropertyStart("toolExecutionNotifications");
     for (Notification notification : notifications) {
       json.writeStartObject();

@@ -2,6 +2,7 @@ package org.headhouse.linter.report;
 
 import java.util.List;
 import org.headhouse.linter.result.Notification;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * The outcome once all sheets are made.
@@ -30,6 +31,7 @@ public record SheetReport(
   /** The name of the table of all materials, to which that page has a link. */
   public static final String MATERIALS = "materials.csv";
 
+  @Internal
   public SheetReport {
     papers = List.copyOf(papers);
     bundles = List.copyOf(bundles);

@@ -3,6 +3,7 @@ package org.headhouse.linter.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.SiteFigures;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * The sheets of one site, and what it adds to those over all sites.
@@ -29,6 +30,7 @@ public record SiteSheet(
     List<InventoryRow> inventory,
     SiteMaterials materials) {
 
+  @Internal
   public SiteSheet {
     papers = List.copyOf(papers);
     inventory = List.copyOf(inventory);

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.source.SourceText;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -53,6 +54,7 @@ public record Finding(
    */
   public record Case(@Nullable String unit, @Nullable String detail) {}
 
+  @Internal
   public Finding {
     Objects.requireNonNull(rule, "a finding without a rule");
     Objects.requireNonNull(place, "a finding without a place");

@@ -2,6 +2,7 @@ package org.headhouse.linter.result;
 
 import java.util.Arrays;
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * A file before and after its results were fixed as far as possible; nothing is written.
@@ -16,6 +17,7 @@ import java.util.List;
 public record FixedSite(
     String path, byte[] before, byte[] after, List<AppliedFix> applied, List<Result> remaining) {
 
+  @Internal
   public FixedSite {
     applied = List.copyOf(applied);
     remaining = List.copyOf(remaining);

@@ -1,6 +1,7 @@
 package org.headhouse.linter.result;
 
 import java.io.Serializable;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,4 +25,7 @@ public record Identity(
     @Nullable String value,
     @Nullable Level graded,
     @Nullable String detail)
-    implements Serializable {}
+    implements Serializable {
+  @Internal
+  public Identity {}
+}

@@ -45,12 +45,14 @@ public record Result(
           .thenComparing(Result::rule)
           .thenComparing(result -> result.message().text());
 
+  @Internal
   public Result {
     related = List.copyOf(related);
     identities = List.copyOf(identities);
   }
 
   /** A result that nothing is known to mend. */
+  @Internal
   public Result(
       String rule,
       Level level,

@@ -4,10 +4,10 @@
  *
  * <p>Git's library is known here only. It is an optional dependency: nothing of this package is
  * loaded where nobody names a revision or asks for sheets.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.revision;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

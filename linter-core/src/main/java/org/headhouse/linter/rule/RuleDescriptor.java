@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * What is known of a rule without running it.
@@ -32,6 +33,7 @@ public record RuleDescriptor(
   private static final Pattern ID = Pattern.compile("[a-z][a-z0-9-]*\\.[a-z][a-z0-9-]*");
 
   /** Checks what is given. */
+  @Internal
   public RuleDescriptor {
     Objects.requireNonNull(requirement, "a rule without a requirement");
     Objects.requireNonNull(level, "a rule without a level");

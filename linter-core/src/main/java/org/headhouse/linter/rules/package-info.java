@@ -3,10 +3,10 @@
  *
  * <p>What rules of one subject share is in the package of that subject; what rules of several need
  * belongs into the model, the figures or {@code line}.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

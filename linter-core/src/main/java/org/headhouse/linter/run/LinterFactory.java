@@ -10,7 +10,7 @@ public final class LinterFactory {
   private LinterFactory() {}
 
   /**
-   * A linter that also knows the rules of other jars.
+   * A linter that also knows the rules of other jars. The libraries are in the caller's jar.
    *
    * @param jars what they are loaded by
    * @param place where those jars are looked for; it is reported where a rule cannot be used
@@ -21,7 +21,7 @@ public final class LinterFactory {
       SiteLinter.Builder builder, ClassLoader jars, String place, String howToMakeBaseline)
       throws UserError {
     try {
-      return builder.rulesFrom(jars).build();
+      return builder.rulesFrom(jars).withoutTrial().build();
     } catch (UnusableBaseline baseline) {
       throw new UserError(
           baseline.getMessage() + (baseline.isMissing() ? ": " + howToMakeBaseline : ""), baseline);

@@ -20,17 +20,11 @@ public record Outcome(List<Result> failed, List<Notification> toolErrors) {
 
   /** The outcome of a check. */
   public static Outcome of(CheckReport report, Level failing) {
-    return new Outcome(report.at(failing), of(report.notifications()).toolErrors());
+    return new Outcome(report.at(failing), report.failures());
   }
 
   /** The outcome where only errors of the tool count. */
   public static Outcome of(List<Notification> notifications) {
-    return new Outcome(
-        List.of(), notifications.stream().filter(one -> one.level() == Level.ERROR).toList());
-  }
-
-  /** Whether nothing failed, and the tool could do all of its work. */
-  public boolean isClean() {
-    return failed.isEmpty() && toolErrors.isEmpty();
+    return new Outcome(List.of(), notifications.stream().filter(Notification::isFailure).toList());
   }
 }

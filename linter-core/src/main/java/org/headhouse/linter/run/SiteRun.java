@@ -7,7 +7,6 @@ import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
-import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.result.Level;
@@ -57,7 +56,7 @@ public record SiteRun(FoundSites found, BaseFolder base, int threads) {
 
   /** The files as they are read and shown; reading one that was refused fails with the reason. */
   public Stream<SiteInput> inputs() {
-    return found.files().stream().map(file -> input(file, base.shown(file.path())));
+    return found.files().stream().map(file -> SiteInput.found(file, base.shown(file.path())));
   }
 
   /** How the files are called in results. */
@@ -65,15 +64,5 @@ public record SiteRun(FoundSites found, BaseFolder base, int threads) {
     return found.files().stream()
         .map(file -> base.shown(file.path()))
         .collect(Collectors.toUnmodifiableSet());
-  }
-
-  private static SiteInput input(FoundFile file, String shown) {
-    return file.refused() == null
-        ? SiteInput.file(file.path(), shown)
-        : new SiteInput(
-            shown,
-            most -> {
-              throw file.refused();
-            });
   }
 }

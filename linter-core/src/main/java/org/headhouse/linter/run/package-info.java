@@ -5,10 +5,10 @@
  *
  * <p>The caller brings the parameters, as a request, and a console. Nothing here prints by itself,
  * or knows how a parameter was given.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.run;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

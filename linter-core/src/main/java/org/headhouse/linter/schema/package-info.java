@@ -3,10 +3,10 @@
  *
  * <p>A schema is loaded only when a file is in doubt: loading one costs more than checking hundreds
  * of clean files.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.schema;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

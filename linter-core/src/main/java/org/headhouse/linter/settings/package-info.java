@@ -3,10 +3,10 @@
  * and the check that they give.
  *
  * <p>Only files that hold for all sites are read here; what is done with sites comes after.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.settings;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

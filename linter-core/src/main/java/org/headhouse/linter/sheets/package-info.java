@@ -3,10 +3,10 @@
  *
  * <p>What is on a page is known by {@code report.sheet}, and what a drawing looks like by {@code
  * diagram}.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.sheets;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * Resistors that hold an idle line: one from the supply to D1, one from D0 to common.
@@ -16,4 +17,7 @@ public record Bias(
     Setting<Side> side,
     Setting<Resistance> resistors,
     Setting<Voltage> supply,
-    Setting<Percentage> tolerance) {}
+    Setting<Percentage> tolerance) {
+  @Internal
+  public Bias {}
+}

@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * The cable of the trunk.
@@ -15,4 +16,7 @@ public record Cable(
     Setting<Boolean> shielded,
     Setting<Resistance> impedance,
     Setting<Double> velocityFactor,
-    Setting<Capacitance> capacitance) {}
+    Setting<Capacitance> capacitance) {
+  @Internal
+  public Cable {}
+}

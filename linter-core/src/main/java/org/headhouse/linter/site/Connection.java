@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * How an item is connected to the pair, on one of its sides.
@@ -19,4 +20,7 @@ public record Connection(
     Setting<Pair> pair,
     Setting<Length> stub,
     Setting<Double> unitLoad,
-    Setting<IdleBias> idleBias) {}
+    Setting<IdleBias> idleBias) {
+  @Internal
+  public Connection {}
+}

@@ -1,5 +1,7 @@
 package org.headhouse.linter.site;
 
+import org.headhouse.linter.stability.Internal;
+
 /**
  * The interface with which supervising software is attached to the pair.
  *
@@ -12,6 +14,8 @@ public record Converter(
     TrunkRun toNext,
     Setting<Interval> latency)
     implements ChainItem {
+  @Internal
+  public Converter {}
 
   @Override
   public ItemKind kind() {

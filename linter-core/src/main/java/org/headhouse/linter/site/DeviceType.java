@@ -3,6 +3,7 @@ package org.headhouse.linter.site;
 import java.util.List;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * What is known of one type of device. The methods without {@code Setting} give the documented
@@ -23,6 +24,8 @@ public record DeviceType(
     Setting<Integer> defaultAddress,
     Setting<ModuleNeed> commModule,
     Setting<Boolean> ethernet) {
+  @Internal
+  public DeviceType {}
 
   /** The load of a device of which nothing is known: that of TIA/EIA-485-A. */
   static final double USUAL_UNIT_LOAD = 1;

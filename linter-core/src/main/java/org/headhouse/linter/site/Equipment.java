@@ -1,5 +1,7 @@
 package org.headhouse.linter.site;
 
+import org.headhouse.linter.stability.Internal;
+
 /**
  * Another Modbus device on the pair that is no climate controller: a meter, a dosing rig, a boiler.
  *
@@ -16,6 +18,8 @@ public record Equipment(
     Setting<BroadcastHandling> broadcasts,
     Setting<Polled> polled)
     implements ChainItem {
+  @Internal
+  public Equipment {}
 
   @Override
   public ItemKind kind() {

@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * What was found at one item of a line that misbehaves, or where the answers end.
@@ -27,6 +28,8 @@ public record FoundReading(
     Setting<Voltage> d1Voltage,
     Setting<Voltage> d0Voltage,
     Setting<String> firstSilent) {
+  @Internal
+  public FoundReading {}
 
   /** Where the answers end. */
   public static FoundReading silent(Place place, Setting<String> firstSilent) {

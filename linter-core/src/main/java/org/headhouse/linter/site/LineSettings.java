@@ -2,6 +2,7 @@ package org.headhouse.linter.site;
 
 import java.util.List;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * What holds for the whole line.
@@ -20,6 +21,8 @@ public record LineSettings(
     Setting<List<Bias>> bias,
     Setting<Broadcast> broadcast,
     Setting<Temperature> maximumTemperature) {
+  @Internal
+  public LineSettings {}
 
   /** The rates that a line can have, in bit/s. */
   public static final List<Integer> BAUD_RATES =

@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * What the meter showed at one item.
@@ -15,4 +16,7 @@ public record MeasuredAt(
     Setting<String> at,
     Setting<Side> side,
     Setting<Resistance> pairResistance,
-    Setting<Voltage> idleVoltage) {}
+    Setting<Voltage> idleVoltage) {
+  @Internal
+  public MeasuredAt {}
+}

@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * How the supervising software polls the units.
@@ -13,4 +14,7 @@ public record Polling(
     Setting<Interval> every,
     Setting<Integer> registers,
     Setting<Interval> timeout,
-    Setting<Integer> retries) {}
+    Setting<Integer> retries) {
+  @Internal
+  public Polling {}
+}

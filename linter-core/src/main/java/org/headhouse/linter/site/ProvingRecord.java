@@ -3,6 +3,7 @@ package org.headhouse.linter.site;
 import java.time.LocalDate;
 import java.util.List;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,8 @@ public record ProvingRecord(
     Setting<List<Setting<StormResponse>>> stormResponseSeen,
     Setting<List<Setting<String>>> staleResponseSeen,
     Setting<Meter> meter) {
+  @Internal
+  public ProvingRecord {}
 
   /** The day on which it was proved; null where it is not known, or not filled in yet. */
   public @Nullable LocalDate dayOrNull() {

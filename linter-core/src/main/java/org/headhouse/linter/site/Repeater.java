@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * A repeater: the end of one segment and the start of the next.
@@ -17,6 +18,8 @@ public record Repeater(
     Connection out,
     TrunkRun toNext)
     implements ChainItem {
+  @Internal
+  public Repeater {}
 
   @Override
   public ItemKind kind() {

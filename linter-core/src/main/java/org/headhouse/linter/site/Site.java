@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.SourceText;
 import org.headhouse.linter.source.SpellingSuggester;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /** One customer's line, as one file defines it. */
@@ -37,6 +38,7 @@ public final class Site {
    * @param chain its items; an item that is not understood stands as a unit of which all settings
    *     are faulty
    */
+  @Internal
   public Site(
       SourceText source,
       Setting<String> id,

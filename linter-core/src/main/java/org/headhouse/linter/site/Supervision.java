@@ -2,6 +2,7 @@ package org.headhouse.linter.site;
 
 import java.util.List;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * Software that lists and polls the units.
@@ -15,4 +16,7 @@ public record Supervision(
     Setting<Link> link,
     Setting<String> at,
     Setting<List<Setting<String>>> zones,
-    Setting<Polling> polling) {}
+    Setting<Polling> polling) {
+  @Internal
+  public Supervision {}
+}

@@ -2,6 +2,7 @@ package org.headhouse.linter.site;
 
 import java.time.LocalDate;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,8 @@ public record SuppressionEntry(
     Setting<String> unit,
     Setting<String> justification,
     Setting<LocalDate> until) {
+  @Internal
+  public SuppressionEntry {}
 
   /**
    * Whether results of a rule are accepted on a day.

@@ -1,5 +1,7 @@
 package org.headhouse.linter.site;
 
+import org.headhouse.linter.stability.Internal;
+
 /**
  * What a type of device connects to the pair.
  *
@@ -18,4 +20,7 @@ public record Transceiver(
     Setting<IdleBias> idleBias,
     Setting<Boolean> isolated,
     Setting<Conductor> positiveTerminal,
-    Setting<TerminalMarks> terminals) {}
+    Setting<TerminalMarks> terminals) {
+  @Internal
+  public Transceiver {}
+}

@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import java.util.List;
+import org.headhouse.linter.stability.Internal;
 
 /** One controller on the chain. */
 public record Unit(
@@ -15,6 +16,8 @@ public record Unit(
     VentControl ventControl,
     Setting<Network> network)
     implements ChainItem {
+  @Internal
+  public Unit {}
 
   @Override
   public ItemKind kind() {

@@ -1,5 +1,7 @@
 package org.headhouse.linter.site;
 
+import org.headhouse.linter.stability.Internal;
+
 /**
  * What a unit moves, and by which readings.
  *
@@ -14,4 +16,7 @@ public record VentControl(
     Setting<Vents> vents,
     Setting<StaleAction> onStaleReadings,
     Setting<Interval> staleAfter,
-    Setting<Interval> closeTime) {}
+    Setting<Interval> closeTime) {
+  @Internal
+  public VentControl {}
+}

@@ -3,6 +3,7 @@ package org.headhouse.linter.site;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.stability.Internal;
 
 /**
  * The weather station.
@@ -21,6 +22,8 @@ public record WeatherStation(
     Setting<Interval> maximumAge,
     Setting<Interval> averaging,
     Setting<Interval> closeWithin) {
+  @Internal
+  public WeatherStation {}
 
   /** What the station measures, in the order of readings, as far as the file is understood. */
   public List<Reading> measured() {

@@ -2,11 +2,10 @@
  * From bytes to text: decoding, lines, positions and regions.
  *
  * <p>Nothing here knows of YAML, of rules or of results.
- *
- * <p>Stable: names and meanings stay within a major version; types marked {@link
- * org.headhouse.linter.stability.Internal} are not meant.
  */
 @NullMarked
+@Stable
 package org.headhouse.linter.source;
 
+import org.headhouse.linter.stability.Stable;
 import org.jspecify.annotations.NullMarked;

@@ -7,10 +7,11 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * Marks a type of a stable package, or a method of a stable type, that is public only because
- * another package of the project needs it. It may change in any release.
+ * Marks what may change in any release: a package, or a type, method or constructor of a stable
+ * package that is public only because another package of the project needs it. A record whose
+ * constructor is marked is read by its accessors; it may get more components.
  */
 @Documented
 @Retention(RetentionPolicy.CLASS)
-@Target({ElementType.TYPE, ElementType.METHOD})
+@Target({ElementType.PACKAGE, ElementType.TYPE, ElementType.METHOD, ElementType.CONSTRUCTOR})
 public @interface Internal {}

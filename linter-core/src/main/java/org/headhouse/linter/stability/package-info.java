@@ -1,9 +1,6 @@
-/**
- * What an embedding program may count on, said of types. Of packages their own pages say it.
- *
- * <p>Stable: the marks keep their meaning.
- */
+/** What an embedding program may count on. */
 @NullMarked
+@Stable
 package org.headhouse.linter.stability;
 
 import org.jspecify.annotations.NullMarked;

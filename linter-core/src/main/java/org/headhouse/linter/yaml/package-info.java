@@ -3,10 +3,10 @@
  *
  * <p>Nothing here knows what a site is. The tree is built from the parser's events: the library's
  * own tree would be a second one, without aliases and duplicate keys.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.yaml;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -659,7 +659,7 @@ class SilenceTest {
           new CheckOutput(failing, printed, out)
               .write(run.report(), console, new BaseFolder(folder));
       return new Ended(
-          !outcome.isClean(),
+          !outcome.failed().isEmpty(),
           console.lines().stream().anyMatch(line -> line.contains("warning: ")),
           Files.readString(out.resolve("results.sarif"))
               .matches("(?s).*\"ruleId\" ?: ?\"cable.unshielded\".*"));
@@ -699,7 +699,7 @@ class SilenceTest {
                               most -> {
                                 throw new IOException("it is gone");
                               })));
-          return !Outcome.of(report, on ? Level.NONE : Level.ERROR).isClean();
+          return !report.passes(on ? Level.NONE : Level.ERROR);
         });
     String print = "`printLevel`";
     silences(

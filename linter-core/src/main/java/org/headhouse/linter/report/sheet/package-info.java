@@ -6,10 +6,10 @@
  * org.headhouse.linter.report.sheet.PlainText}, and is escaped by the templates. What is computed
  * comes from {@code figures}; what is drawn comes as {@link
  * org.headhouse.linter.report.sheet.Drawings}.
- *
- * <p>Internal: may change in any release.
  */
 @NullMarked
+@Internal
 package org.headhouse.linter.report.sheet;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

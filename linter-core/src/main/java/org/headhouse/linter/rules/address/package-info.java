@@ -1,9 +1,7 @@
-/**
- * The server addresses of the units on a line.
- *
- * <p>Internal: may change in any release.
- */
+/** The server addresses of the units on a line. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.address;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * The bias of a segment.
- *
- * <p>Internal: may change in any release.
- */
+/** The bias of a segment. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.bias;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

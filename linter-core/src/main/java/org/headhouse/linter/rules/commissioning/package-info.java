@@ -1,9 +1,7 @@
-/**
- * The record of the visit on which a line was proved.
- *
- * <p>Internal: may change in any release.
- */
+/** The record of the visit on which a line was proved. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.commissioning;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

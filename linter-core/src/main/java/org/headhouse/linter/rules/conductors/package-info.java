@@ -1,9 +1,7 @@
-/**
- * What is landed on the line terminals of each item.
- *
- * <p>Internal: may change in any release.
- */
+/** What is landed on the line terminals of each item. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.conductors;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * What the line drivers work into.
- *
- * <p>Internal: may change in any release.
- */
+/** What the line drivers work into. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.driver;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * Devices on the pair that are no units.
- *
- * <p>Internal: may change in any release.
- */
+/** Devices on the pair that are no units. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.equipment;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * The firmware of units.
- *
- * <p>Internal: may change in any release.
- */
+/** The firmware of units. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.firmware;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * Names that stand for something written elsewhere.
- *
- * <p>Internal: may change in any release.
- */
+/** Names that stand for something written elsewhere. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.reference;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * What a segment carries.
- *
- * <p>Internal: may change in any release.
- */
+/** What a segment carries. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.segment;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * The ids of sites and their files.
- *
- * <p>Internal: may change in any release.
- */
+/** The ids of sites and their files. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.site;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * Where the weather station is wired.
- *
- * <p>Internal: may change in any release.
- */
+/** Where the weather station is wired. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.station;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * Branches from the trunk to a unit.
- *
- * <p>Internal: may change in any release.
- */
+/** Branches from the trunk to a unit. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.stub;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

@@ -1,9 +1,7 @@
-/**
- * What the supervising software lists and reaches.
- *
- * <p>Internal: may change in any release.
- */
+/** What the supervising software lists and reaches. */
 @NullMarked
+@Internal
 package org.headhouse.linter.rules.supervision;
 
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.NullMarked;

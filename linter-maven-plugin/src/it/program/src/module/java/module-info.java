@@ -1,0 +1,4 @@
+/** The same program as a module. */
+module example.program {
+  requires org.headhouse.linter;
+}
