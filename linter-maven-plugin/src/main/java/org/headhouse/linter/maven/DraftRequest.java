@@ -25,6 +25,7 @@ import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.SettingsRequest;
 import org.headhouse.linter.run.SharedSettings;
+import org.headhouse.linter.source.FolderBoundary;
 
 /**
  * A site is made of a list of units; one that is there is compared with the list.
@@ -86,6 +87,7 @@ record DraftRequest(
       throws MojoFailureException, MojoExecutionException, UserError {
     SiteUpdate update;
     try {
+      requireInside();
       update = linter.update(listInput(), SiteInput.file(file, settings.base().shown(file)));
     } catch (IOException unreadable) {
       throw UserError.of("the list of units or the site cannot be read", unreadable);
@@ -111,6 +113,16 @@ record DraftRequest(
       console.report(Level.NOTE, "Wrote " + made.path());
     } else if (UpdateReport.isChanged(made)) {
       console.report(Level.NOTE, "Nothing is written. To write it: -Dlinter.write=true");
+    }
+  }
+
+  /** Whoever sends in a link among the sites must not have another file shown or changed. */
+  private void requireInside() throws IOException, UserError {
+    Path sites = settings.sites();
+    if (file.startsWith(sites) && !new FolderBoundary(sites.toRealPath()).contains(file)) {
+      throw new UserError(
+          settings.base().shown(file)
+              + " is a link that leads out of the folder of sites: put a copy in its place");
     }
   }
 
