@@ -69,9 +69,7 @@ public final class NameUnreadable implements SiteRule {
     List<Edit> edits = new ArrayList<>();
     edits.add(Edit.write(item.name().place(), bare));
     site.references(name).forEach(place -> edits.add(Edit.write(place, bare)));
-    return FixDraft.onSite(
-        site.isUntouched(),
-        "Write the name \"" + bare + "\" without spaces around it",
+    return FixDraft.onSite("Write the name \"" + bare + "\" without spaces around it",
         edits.toArray(Edit[]::new));
   }
 

@@ -45,9 +45,7 @@ public final class TerminationMidLine implements SiteRule {
                           "a third terminator takes more current than the drivers can give",
                           "remove the terminator, and write none"))
                   .fixedBy(
-                      FixDraft.onSite(
-                          site.isUntouched(),
-                          "Leave out the terminator of " + item.called(),
+                      FixDraft.onSite("Leave out the terminator of " + item.called(),
                           Edit.write(setting.place(), "none"))));
         }
       }
