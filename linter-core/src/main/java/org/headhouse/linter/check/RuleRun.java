@@ -42,8 +42,8 @@ final class RuleRun {
   private final List<Notification> notifications = new ArrayList<>();
 
   /**
-   * @param understood whether all main parts of the file are known: one that is not may be what says
-   *     that the line is in operation
+   * @param understood whether all main parts of the file are known: one that is not may be what
+   *     says that the line is in operation
    */
   RuleRun(
       Site site,

@@ -113,12 +113,7 @@ record ItemTexts(
   /** A list that has the column for others, and nothing for this item, leaves it open. */
   private void usual(List<ItemText.Line> lines, ListedItem item, Column column, String usual) {
     boolean open = columns.contains(column);
-    given(
-        lines,
-        item,
-        column,
-        usual,
-        open ? openInTheList(column) : null);
+    given(lines, item, column, usual, open ? openInTheList(column) : null);
   }
 
   private static String openInTheList(Column column) {

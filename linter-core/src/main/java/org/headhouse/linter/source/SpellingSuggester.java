@@ -24,7 +24,9 @@ public final class SpellingSuggester {
 
   private static final int LONGEST = 80;
 
-  /** One letter of a shorter word is a third of it or more: {@code on} is as near to in as to no. */
+  /**
+   * One letter of a shorter word is a third of it or more: {@code on} is as near to in as to no.
+   */
   private static final int SHORTEST_CERTAIN = 4;
 
   private static final Pattern ROMAN = Pattern.compile("[ivx]{2,5}");

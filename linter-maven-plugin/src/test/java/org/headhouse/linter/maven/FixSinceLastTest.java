@@ -32,7 +32,12 @@ class FixSinceLastTest {
     HermeticSystemReader.use();
     try (Git git = Git.init().setDirectory(folder.toFile()).call()) {
       git.add().addFilepattern(".").call();
-      git.commit().setMessage("as it was").setAuthor("R.O.", "r.o@example.org").setCommitter("R.O.", "r.o@example.org").setSign(false).call();
+      git.commit()
+          .setMessage("as it was")
+          .setAuthor("R.O.", "r.o@example.org")
+          .setCommitter("R.O.", "r.o@example.org")
+          .setSign(false)
+          .call();
     }
   }
 
@@ -47,7 +52,9 @@ class FixSinceLastTest {
     site(OPEN + ElmRow.SITE);
     commit();
     site(ElmRow.SITE);
-    assertThat(fixed()).noneMatch(line -> line.contains(SAFE)).anyMatch(one -> one.contains(PROPOSED));
+    assertThat(fixed())
+        .noneMatch(line -> line.contains(SAFE))
+        .anyMatch(one -> one.contains(PROPOSED));
   }
 
   @Test

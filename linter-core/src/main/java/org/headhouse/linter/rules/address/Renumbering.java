@@ -42,7 +42,8 @@ public final class Renumbering {
         edits.add(Edit.plain(unit.address().place(), number));
       }
     }
-    return FixDraft.onSite("Number the units 1 to "
+    return FixDraft.onSite(
+        "Number the units 1 to "
             + number
             + " along the chain"
             + (number > units.size() ? ", without the addresses that are kept free" : ""),

@@ -63,7 +63,8 @@ public final class ConductorsPairMissing implements SiteRule {
   private static FixDraft fix(
       Terminals terminals, List<Setting<Conductor>> landed, List<String> missing) {
     boolean behindFirst = !landed.isEmpty() && landed.get(0).is(Conductor.A);
-    return FixDraft.onSite("Land " + String.join(" and ", missing) + " at " + terminals.called(),
+    return FixDraft.onSite(
+        "Land " + String.join(" and ", missing) + " at " + terminals.called(),
         new Edit.AddItems(
             terminals.connection().conductors().place(), behindFirst ? 1 : 0, missing));
   }

@@ -57,9 +57,7 @@ public final class ConductorsPolarity implements SiteRule {
         && others.size() == known - 1
         && !others.isEmpty()) {
       context.report(
-          context
-              .finding(head.connection().pair().place(), headAlone(head))
-              .fixedBy(fix(head)));
+          context.finding(head.connection().pair().place(), headAlone(head)).fixedBy(fix(head)));
     } else {
       others.forEach(terminals -> report(terminals, head, context));
     }
@@ -122,7 +120,8 @@ public final class ConductorsPolarity implements SiteRule {
     boolean ofOneSide = terminals.item() instanceof Repeater && pair.isMissing();
     return ofOneSide
         ? null
-        : FixDraft.onSite("Land the pair " + wanted.word() + " at " + terminals.called(),
+        : FixDraft.onSite(
+            "Land the pair " + wanted.word() + " at " + terminals.called(),
             pair.isMissing()
                 ? Edit.addKey(terminals.item().place(), after(terminals), "pair", wanted.word())
                 : Edit.write(pair.place(), wanted.word()));

@@ -69,8 +69,8 @@ public final class NameUnreadable implements SiteRule {
     List<Edit> edits = new ArrayList<>();
     edits.add(Edit.write(item.name().place(), bare));
     site.references(name).forEach(place -> edits.add(Edit.write(place, bare)));
-    return FixDraft.onSite("Write the name \"" + bare + "\" without spaces around it",
-        edits.toArray(Edit[]::new));
+    return FixDraft.onSite(
+        "Write the name \"" + bare + "\" without spaces around it", edits.toArray(Edit[]::new));
   }
 
   /** Whether this rule reports a name; then no other rule judges it or proposes it. */

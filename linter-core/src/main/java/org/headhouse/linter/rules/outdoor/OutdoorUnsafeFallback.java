@@ -45,7 +45,8 @@ public final class OutdoorUnsafeFallback implements SiteRule {
 
   private static FixDraft closing(Unit unit) {
     String close = StaleAction.CLOSE.word();
-    return FixDraft.onSite("Set " + unit.called() + " to close its vents on stale readings",
+    return FixDraft.onSite(
+        "Set " + unit.called() + " to close its vents on stale readings",
         unit.onStaleReadings().isMissing()
             ? Edit.addKey(unit.place(), "vents", "on-stale-readings", close)
             : Edit.write(unit.onStaleReadings().place(), close));

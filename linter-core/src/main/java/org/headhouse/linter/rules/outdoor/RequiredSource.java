@@ -55,8 +55,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
   }
 
   /** One word for all readings is one mistake. */
-  private void checkAll(
-      Unit unit, Outdoor outdoor, List<Reading> measured, RuleContext context) {
+  private void checkAll(Unit unit, Outdoor outdoor, List<Reading> measured, RuleContext context) {
     Setting<ReadingSource> all = measured.isEmpty() ? null : outdoor.source(measured.get(0));
     if (all != null && all.isGiven() && !all.is(source)) {
       String readings = measured.stream().map(Reading::word).collect(Collectors.joining(", "));
@@ -123,7 +122,8 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
   }
 
   private FixDraft fix(String readings, Unit unit, Edit edit) {
-    return FixDraft.onSite("Set "
+    return FixDraft.onSite(
+        "Set "
             + unit.called()
             + " to take "
             + readings

@@ -50,7 +50,8 @@ public final class SerialFraming implements SiteRule {
                       "the Modbus standard has 11, and units that keep to it lose characters",
                       "write stop-bits: " + wanted))
               .fixedBy(
-                  FixDraft.onSite("Set the line and all units to stop-bits " + wanted,
+                  FixDraft.onSite(
+                      "Set the line and all units to stop-bits " + wanted,
                       Edit.plain(line.stopBits().place(), wanted))));
     }
   }

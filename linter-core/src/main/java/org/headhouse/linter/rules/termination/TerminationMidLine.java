@@ -45,7 +45,8 @@ public final class TerminationMidLine implements SiteRule {
                           "a third terminator takes more current than the drivers can give",
                           "remove the terminator, and write none"))
                   .fixedBy(
-                      FixDraft.onSite("Leave out the terminator of " + item.called(),
+                      FixDraft.onSite(
+                          "Leave out the terminator of " + item.called(),
                           Edit.write(setting.place(), "none"))));
         }
       }

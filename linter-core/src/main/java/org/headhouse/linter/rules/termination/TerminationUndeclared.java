@@ -52,7 +52,8 @@ public final class TerminationUndeclared implements SiteRule {
   }
 
   private static FixDraft none(ChainItem item) {
-    return FixDraft.onSite("Say that " + item.called() + " has no terminator",
+    return FixDraft.onSite(
+        "Say that " + item.called() + " has no terminator",
         Edit.addKey(
             item.place(),
             item instanceof Unit ? "conductors" : item.kind().word(),

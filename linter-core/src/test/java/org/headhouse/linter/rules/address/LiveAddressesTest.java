@@ -62,8 +62,7 @@ class LiveAddressesTest {
           site + "as-found:\n  - {at: Propagation, pair-resistance: 118 ohm}\n";
       case SERIAL_NUMBER ->
           site.replace(
-              "  - unit: Hardening Bay\n",
-              "  - unit: Hardening Bay\n    serial-number: HH-0042\n");
+              "  - unit: Hardening Bay\n", "  - unit: Hardening Bay\n    serial-number: HH-0042\n");
       case OPEN_POINT -> site + "# look: whether the line works\n";
     };
   }

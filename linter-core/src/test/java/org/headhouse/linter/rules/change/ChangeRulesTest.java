@@ -152,8 +152,7 @@ class ChangeRulesTest {
         .containsExactly(
             "commissioned-readdressed at 9: the live unit \"Bay 2\" gets address 9, it had 2");
     assertThat(reported(planned, without("Bay 3").replace("stage: commissioned", "stage: planned")))
-        .containsExactly(
-            REMOVED + "Bay 2: the live unit \"Bay 3\" is no longer on the chain");
+        .containsExactly(REMOVED + "Bay 2: the live unit \"Bay 3\" is no longer on the chain");
   }
 
   /** The change may have been made before the revision that is compared with. */
