@@ -12,7 +12,6 @@ import org.headhouse.linter.change.ReaddressingOrder.Turn;
 import org.headhouse.linter.site.BusAddress;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Stage;
 import org.jspecify.annotations.Nullable;
 
 /** Compares the ways of giving addresses to units that join a commissioned line. */
@@ -36,7 +35,7 @@ final class AddressingWays {
       Site before, ChainStates chains, ExcludedAddresses keptFree, List<Phase> phases) {
     boolean joins = chains.after().items().stream().anyMatch(AddressingWays::isNewUnit);
     if (!joins
-        || !before.stage().is(Stage.COMMISSIONED)
+        || !before.wasCommissioned()
         || chains.after().items().stream()
             .anyMatch(item -> isNewUnit(item) && item.isHeadAfter())) {
       return List.of();

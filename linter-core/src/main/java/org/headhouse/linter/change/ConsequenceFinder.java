@@ -10,7 +10,6 @@ import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.SuppressionEntry;
 import org.headhouse.linter.site.Unit;
 
@@ -30,7 +29,7 @@ final class ConsequenceFinder {
     } else if (before.supervision().isGiven() || after.supervision().isGiven()) {
       supervision(after, differences, found);
     }
-    if (before.stage().is(Stage.COMMISSIONED) && ReprovingCheck.isDue(differences)) {
+    if (before.wasCommissioned() && ReprovingCheck.isDue(differences)) {
       found.add(new Consequence(Consequence.Kind.RECORD, proving(after, differences)));
     }
     renamedDevices(after, differences, found);

@@ -1,5 +1,6 @@
 package org.headhouse.linter.change;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.headhouse.linter.materials.MaterialChange;
+import org.headhouse.linter.site.AddressHole;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
@@ -22,12 +24,14 @@ public final class SiteComparison {
   /**
    * All that differs, and the work that leads from one state to the other.
    *
-   * @param keptFree addresses that no step uses
+   * @param keptFree addresses that no step uses; nor does one use what the site holds for a unit
+   *     that is to come, also where the day until which it does is over
    */
   public static SiteChange.Changed of(Site before, Site after, ExcludedAddresses keptFree) {
     List<TrackedItem> items = ItemMatcher.of(before, after);
-    ExcludedAddresses excluded =
+    ExcludedAddresses others =
         keptFree.and(before.addressesOfEquipment()).and(after.addressesOfEquipment());
+    ExcludedAddresses excluded = others.and(AddressHole.held(after, others, LocalDate.MIN));
     List<Difference> differences = SiteDifferences.between(before, after, items);
     FieldWork work = work(before, after, ChainStates.of(items), differences, excluded);
     return new SiteChange.Changed(

@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Reports values that YAML 1.1 readers take for something else. */
 final class AmbiguousScalars {
+  private static final String NUMBER = "the number ";
   private static final Set<String> DATE_KEYS = Set.of("date", "until", "calibrated-until");
 
   /** What the schema says of values, by the place where they are written. */
@@ -125,8 +126,24 @@ final class AmbiguousScalars {
           "Put quotes around " + scalar.text(), Edit.quote(place, scalar.text()));
     }
     return PlainNumber.of(scalar.text())
-        .map(number -> FixDraft.inFile("Write " + number, Edit.plain(place, number)))
+        .map(number -> plain(scalar.text(), number, Edit.plain(place, number)))
         .orElse(null);
+  }
+
+  /** Where readers see two numbers, the other one may be what is set on site. */
+  private static FixDraft plain(String text, String number, Edit edit) {
+    String description = "Write " + number;
+    return older(text).startsWith(NUMBER) && !isSameNumber(text, number)
+        ? FixDraft.proposed(description, edit)
+        : FixDraft.inFile(description, edit);
+  }
+
+  private static boolean isSameNumber(String text, String number) {
+    return older(text).equals(NUMBER + number);
+  }
+
+  private static String older(String text) {
+    return Yaml11Interpretation.of(text).orElse("something else");
   }
 
   private static Finding finding(Scalar scalar, String remedy) {
@@ -139,13 +156,13 @@ final class AmbiguousScalars {
   }
 
   private static String readings(Scalar scalar) {
-    String older = Yaml11Interpretation.of(scalar.text()).orElse("something else");
+    String older = older(scalar.text());
     String number =
         scalar.type() == CoreType.TEXT ? null : PlainNumber.of(scalar.text()).orElse(null);
     if (number == null) {
       return "readers of YAML 1.1 take it for " + older;
     }
-    return older.equals("the number " + number)
+    return isSameNumber(scalar.text(), number)
         ? "to readers of YAML 1.1 a zero in front means the base 8"
         : "readers of YAML 1.1 take it for " + older + ", those of YAML 1.2 for " + number;
   }

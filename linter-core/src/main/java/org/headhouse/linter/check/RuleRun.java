@@ -35,13 +35,19 @@ final class RuleRun {
   private final ParameterValues parameters;
   private final LocalDate today;
   private final Site site;
+  private final boolean understood;
   private final @Nullable EarlierState earlier;
   private final LineFigures figures;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
 
+  /**
+   * @param understood whether all main parts of the file are known: one that is not may be what
+   *     says that the line is in operation
+   */
   RuleRun(
       Site site,
+      boolean understood,
       @Nullable EarlierState earlier,
       CheckSettings setup,
       ParameterValues parameters,
@@ -51,6 +57,7 @@ final class RuleRun {
     this.parameters = parameters;
     this.today = today;
     this.site = site;
+    this.understood = understood;
     this.figures = new LineFigures(site, setup.sitePolicy());
   }
 
@@ -164,11 +171,8 @@ final class RuleRun {
 
     @Override
     public boolean isLive() {
-      return !site.isUntouched() || wasLive();
-    }
-
-    private boolean wasLive() {
-      return earlier != null && earlier.site().wasCommissioned();
+      return !(understood && site.isUntouched())
+          || (earlier != null && !earlier.site().isUntouched());
     }
 
     @Override
@@ -195,7 +199,8 @@ final class RuleRun {
         reported = new ArrayList<>();
       }
       FixDraft fix = finding.fix();
-      reported.add(fix != null && wasLive() ? finding.fixedBy(fix.whileLive()) : finding);
+      reported.add(
+          fix != null && fix.onSite() && isLive() ? finding.fixedBy(fix.whileLive()) : finding);
     }
   }
 }

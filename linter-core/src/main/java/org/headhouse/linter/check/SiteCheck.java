@@ -135,7 +135,8 @@ public final class SiteCheck {
     Site before = compared.of(site);
     // A site that is found under another id is of the same state as the others.
     EarlierState state = before == null ? null : new EarlierState(before, earlier.name());
-    RuleRun run = new RuleRun(site, state, setup, parameters, today);
+    boolean understood = MainParts.areKnown(root, document.findings(), faults);
+    RuleRun run = new RuleRun(site, understood, state, setup, parameters, today);
     for (SiteRule rule : rules) {
       run.run(rule);
     }
@@ -170,7 +171,7 @@ public final class SiteCheck {
    * @param today the day of the check
    */
   public List<Finding> findings(Site site, LocalDate today) {
-    RuleRun run = new RuleRun(site, null, setup, parameters, today);
+    RuleRun run = new RuleRun(site, true, null, setup, parameters, today);
     rules.forEach(run::run);
     return List.copyOf(run.findings());
   }

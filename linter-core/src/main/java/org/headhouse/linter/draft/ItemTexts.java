@@ -113,12 +113,11 @@ record ItemTexts(
   /** A list that has the column for others, and nothing for this item, leaves it open. */
   private void usual(List<ItemText.Line> lines, ListedItem item, Column column, String usual) {
     boolean open = columns.contains(column);
-    given(
-        lines,
-        item,
-        column,
-        usual,
-        open ? "its " + column.heading() + ", which the list does not say" : null);
+    given(lines, item, column, usual, open ? openInTheList(column) : null);
+  }
+
+  private static String openInTheList(Column column) {
+    return "its " + column.heading() + ", which the list does not say";
   }
 
   private void pair(List<ItemText.Line> lines, ListedItem item) {
@@ -153,10 +152,17 @@ record ItemTexts(
     given(lines, item, Column.TERMINATION, usual, null);
   }
 
-  private static void vents(List<ItemText.Line> lines, ListedItem item, boolean head) {
+  /** What a unit does without readings is never taken for safe where the list leaves it open. */
+  private void vents(List<ItemText.Line> lines, ListedItem item, boolean head) {
     add(lines, "outdoor", (head ? ReadingSource.LOCAL : ReadingSource.HEAD).word());
     given(
         lines, item, Column.VENTS, null, "its vents; set vents: none, roof, side or roof-and-side");
-    given(lines, item, Column.STALE, StaleAction.CLOSE.word(), null);
+    boolean open = columns.contains(Column.STALE);
+    given(
+        lines,
+        item,
+        Column.STALE,
+        open ? null : StaleAction.CLOSE.word(),
+        open ? openInTheList(Column.STALE) : null);
   }
 }

@@ -11,7 +11,6 @@ import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.CommModule;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.Vents;
 import org.headhouse.linter.source.Place;
@@ -66,13 +65,13 @@ final class UpdateRemarks {
   }
 
   private void removed() {
-    boolean commissioned = site.stage().is(Stage.COMMISSIONED);
+    boolean live = site.wasCommissioned();
     for (ChainItem item : pairs.removed()) {
       warn(
           item.called()
               + described(item)
               + " is not in the list, and the difference removes it"
-              + (commissioned
+              + (live
                   ? ". It is on the live line: isolate the supply and take it off before you take"
                       + " the difference"
                   : ""));

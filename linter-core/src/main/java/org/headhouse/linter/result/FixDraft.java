@@ -30,14 +30,11 @@ public record FixDraft(FixKind kind, String description, List<Edit> edits, boole
   }
 
   /**
-   * A fix that follows from the rules, and that somebody has to carry out where the line stands.
-   *
-   * @param planned whether nothing is in operation yet, so that the file is all there is; where an
-   *     earlier state of the site was, the fix is proposed all the same
+   * A fix that follows from the rules, and that somebody has to carry out where the line stands: it
+   * is only proposed where the line is or may be in operation.
    */
-  public static FixDraft onSite(boolean planned, String description, Edit... edits) {
-    return new FixDraft(
-        planned ? FixKind.SAFE : FixKind.PROPOSED, description, List.of(edits), true);
+  public static FixDraft onSite(String description, Edit... edits) {
+    return new FixDraft(FixKind.SAFE, description, List.of(edits), true);
   }
 
   /** The same fix for a line that is in operation: what takes work there needs a look. */

@@ -28,9 +28,9 @@ public interface RuleContext {
   @Nullable EarlierState earlier();
 
   /**
-   * Whether the line is or may be in operation: it is unless the file says that it is planned, has
-   * no record and no open point of a draft, and the earlier state says nothing else. What is
-   * changed at a unit then takes a visit, and can go wrong there.
+   * Whether the line is or may be in operation: it is unless the file says that it is planned, and
+   * neither it nor the earlier state shows that somebody was at the line. What is changed at a unit
+   * then takes a visit, and can go wrong there.
    */
   boolean isLive();
 

@@ -122,11 +122,17 @@ public final class Site {
   }
 
   /**
-   * Whether nothing is set on site, so that the file is all there is: a draft with open points may
-   * be that of a line that works.
+   * Whether nothing is set on site, so that the file is all there is: it says planned, and nothing
+   * in it shows that somebody was at the line. A record of commissioning shows it also where it is
+   * not understood, and a serial number is read off a device. A draft with open points may be that
+   * of a line that works.
    */
   public boolean isUntouched() {
-    return isPlanned() && !OpenMark.isIn(source.text());
+    return stage.is(Stage.PLANNED)
+        && commissioning.isMissing()
+        && asFound.isMissing()
+        && items.stream().allMatch(item -> item.device().serialNumber().isMissing())
+        && !OpenMark.isIn(source.text());
   }
 
   /**

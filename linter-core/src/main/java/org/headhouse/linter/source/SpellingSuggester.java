@@ -24,6 +24,11 @@ public final class SpellingSuggester {
 
   private static final int LONGEST = 80;
 
+  /**
+   * One letter of a shorter word is a third of it or more: {@code on} is as near to in as to no.
+   */
+  private static final int SHORTEST_CERTAIN = 4;
+
   private static final Pattern ROMAN = Pattern.compile("[ivx]{2,5}");
 
   private final Collection<String> known;
@@ -92,10 +97,15 @@ public final class SpellingSuggester {
 
   /**
    * Whether a suggestion can be nothing but the word that was meant: one letter is another,
-   * missing, too much or swapped with its neighbour, and no other known word is as near.
+   * missing, too much or swapped with its neighbour, and no other known word is as near. A very
+   * short word has to be written as it is.
    */
   public boolean isCertain(String written, String suggestion) {
     String wanted = normal(written);
+    String meant = normal(suggestion);
+    if (meant.length() < SHORTEST_CERTAIN && !meant.equals(wanted)) {
+      return false;
+    }
     boolean isNear = false;
     for (Candidate candidate : candidates()) {
       if (Math.abs(wanted.length() - candidate.text.length()) <= 1

@@ -70,6 +70,28 @@ class AddressingWaysTest {
         .containsExactly("next-free {N=5} 0 3", "chain-order {N=5, C=6} 1 3");
   }
 
+  /** An address that the site holds for a unit in store is handed out by neither way. */
+  @ParameterizedTest
+  @CsvSource({"''", "', until: 2020-01-01'"})
+  void anAddressThatIsHeldIsPassedOver(String until) {
+    String before =
+        """
+        stage: commissioned
+        chain:
+          - {unit: H, role: head, address: 1}
+          - {unit: B, role: follower, address: 3}
+        suppressions: [{rule: address.gap, unit: B, justification: Unit 2 is in store%s}]
+        """
+            .formatted(until);
+    String after =
+        before.replace("  - {unit: B", "  - {unit: N, role: follower, address: 4}\n  - {unit: B");
+    FieldWork work =
+        SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
+    assertThat(((FieldWork.Plan) work).addressing())
+        .extracting(AddressingWaysTest::reported)
+        .containsExactly("next-free {N=4} 0 3 written", "chain-order {N=3, B=4} 1 3");
+  }
+
   /** Nobody is asked where no unit joins, or where the head unit itself is new. */
   @ParameterizedTest
   @CsvSource(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.headhouse.linter.site.Site;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -116,5 +117,13 @@ class ConsequenceFinderTest {
     assertThat(reported(before, before.replace(text, other)).stream())
         .anyMatch(one -> one.startsWith("record: prove ") || !renewed)
         .noneMatch(one -> one.startsWith("record: ") && !renewed);
+  }
+
+  /** So is one that is planned again for a change, and keeps the record of its visit. */
+  @Test
+  void theRecordOfALineThatIsPlannedAgainIsRenewed() {
+    String before = SITE + "commissioning: {date: 2026-03-14, by: R.O.}\n";
+    assertThat(reported(before, before.replace("address: 3", "address: 5")))
+        .anyMatch(one -> one.startsWith("record: prove "));
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.headhouse.linter.Checks;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.Region;
 import org.junit.jupiter.api.Test;
@@ -106,6 +107,15 @@ class AmbiguousScalarsTest {
     assertThat(ofReading(Example.with("address: 2", "address: " + value)))
         .singleElement()
         .satisfies(result -> assertThat(result.message().reason()).isEqualTo(reason));
+  }
+
+  /** Of two numbers, either may be set on site. */
+  @ParameterizedTest
+  @CsvSource({"010, PROPOSED", "02, SAFE", "0o2, SAFE", "1_0, SAFE"})
+  void theFixIsSafeWhereNobodyReadsAnotherNumber(String value, FixKind kind) {
+    assertThat(ofReading(Example.with("address: 2", "address: " + value)))
+        .singleElement()
+        .satisfies(result -> assertThat(result.fix().kind()).isEqualTo(kind));
   }
 
   /** Behind a key that stands twice nothing is read, and that is what is told. */

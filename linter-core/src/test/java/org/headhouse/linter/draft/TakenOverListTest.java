@@ -116,6 +116,32 @@ class TakenOverListTest {
         .anyMatch(result -> result.endsWith("[termination.undeclared]"));
   }
 
+  /** Whether vents close in a storm is not said by a cell that nobody filled in. */
+  @Test
+  void whatAUnitDoesWithoutReadingsIsNotTakenForSafe() {
+    String text =
+        Lists.made(
+            """
+            name,address,vents,on-stale-readings,cable
+            Palms,1,none,close,4 m
+            Cacti,2,roof,,5 m
+            Ferns,3,side,hold,
+            """);
+    assertThat(text)
+        .contains(
+            """
+                vents: roof
+                # look: its on-stale-readings, which the list does not say
+                cable-to-next: 5 m
+            """)
+        .contains("on-stale-readings: hold\n");
+    assertThat(Lists.results(Lists.linter(""), text))
+        .filteredOn(result -> result.endsWith("[outdoor.unsafe-fallback]"))
+        .hasSize(2);
+    assertThat(Lists.made("name,vents,cable\nPalms,none,4 m\nCacti,roof,\n"))
+        .contains("vents: roof\n    on-stale-readings: close\n");
+  }
+
   /** Addresses of equipment are taken, and none is handed out twice. */
   @Test
   void addressesAreHandedOutAroundEquipment() {

@@ -81,6 +81,15 @@ class SpellingSuggesterTest {
     assertThat(suggester.isCertain(written, near)).isEqualTo(certain);
   }
 
+  /** A side "on" is as well none of the two as it is in; one written in capitals is that side. */
+  @ParameterizedTest
+  @CsvSource({"on, in, false", "OUT, out, true", "ut, out, false"})
+  void aShortWordIsNeverCertain(String written, String near, boolean certain) {
+    SpellingSuggester suggester = new SpellingSuggester(List.of("in", "out"));
+    assertThat(suggester.suggest(written)).contains(near);
+    assertThat(suggester.isCertain(written, near)).isEqualTo(certain);
+  }
+
   /** Against the definition, without anything that makes it quick. */
   @Test
   void theNearestOfRandomWordsIsFound() {

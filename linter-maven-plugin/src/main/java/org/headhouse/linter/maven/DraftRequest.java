@@ -98,7 +98,7 @@ record DraftRequest(
 
   private UpdateOutcome outcome(SharedSettings shared, Console console) {
     return new UpdateOutcome(
-        "the list of units", file, settings.base().shown(file), shared, console);
+        "the list of units", settings.sites(), file, settings.base().shown(file), shared, console);
   }
 
   private SiteInput listInput() {

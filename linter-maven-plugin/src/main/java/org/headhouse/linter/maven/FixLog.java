@@ -18,6 +18,7 @@ final class FixLog {
   private int left;
   private int proposable;
   private boolean anyProposed;
+  private boolean anyOpen;
 
   FixLog(FixKind asked) {
     this.asked = asked;
@@ -26,6 +27,7 @@ final class FixLog {
   /** What was fixed in a file, and the difference; none where nothing was. */
   List<String> lines(FixedSite site) {
     files++;
+    int before = proposable;
     for (Result result : site.remaining()) {
       if (!result.suppressed()) {
         left++;
@@ -33,6 +35,7 @@ final class FixLog {
         proposable += fix != null && !fix.kind().isWithin(asked) ? 1 : 0;
       }
     }
+    anyOpen |= proposable > before && site.remaining().stream().anyMatch(FixLog::isOpenPoint);
     List<String> lines = new ArrayList<>();
     if (site.isChanged()) {
       changed++;
@@ -45,6 +48,10 @@ final class FixLog {
           .forEach(line -> lines.add(TextReport.printable(line)));
     }
     return lines;
+  }
+
+  private static boolean isOpenPoint(Result result) {
+    return result.rule().equals("draft.open-point");
   }
 
   private static String headline(String path, AppliedFix one) {
@@ -78,6 +85,11 @@ final class FixLog {
             + (proposable == 0
                 ? ""
                 : ", of which " + proposable + " would have a fix with -Dlinter.fixes=proposed"));
+    if (anyOpen) {
+      lines.add(
+          "While a comment that begins with look: is left, the line may work: what is set at its"
+              + " units is only changed by a proposed fix.");
+    }
     if (anyProposed) {
       lines.add(
           "Proposed fixes change the file only: the work at the units goes with them. Isolate the"

@@ -26,8 +26,9 @@ public final class FixMojo extends SitesMojo {
   private boolean write;
 
   /**
-   * A revision of the git repository: where the line was in operation then, what takes work at its
-   * units is proposed only, and what still has the old name of a unit follows the new one.
+   * A revision of the git repository, by default the last commit, where there is one: where the
+   * line was in operation then, what takes work at its units is proposed only, and what still has
+   * the old name of a unit follows the new one.
    */
   @Parameter(property = "linter.since")
   private @Nullable String since;

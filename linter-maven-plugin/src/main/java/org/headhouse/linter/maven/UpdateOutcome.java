@@ -15,16 +15,18 @@ import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.SharedSettings;
+import org.headhouse.linter.source.FolderBoundary;
 
 /**
  * What becomes of a list over a site: its faults, or a difference that is shown, and written where
  * that is asked for.
  *
  * @param list what it is called: {@code the list of units}
+ * @param sites the folder of sites
  * @param file of the site
  * @param site how the file is called
  */
-record UpdateOutcome(String list, Path file, String site, SharedSettings shared, Console console) {
+record UpdateOutcome(String list, Path sites, Path file, String site, SharedSettings shared, Console console) {
 
   /** How a list is brought into a site. */
   @FunctionalInterface
@@ -36,6 +38,7 @@ record UpdateOutcome(String list, Path file, String site, SharedSettings shared,
   SiteUpdate.Made made(Update update, SiteInput input) throws MojoFailureException, UserError {
     SiteUpdate made;
     try {
+      requireInside();
       made = update.of(input, SiteInput.file(file, site));
     } catch (IOException unreadable) {
       throw UserError.of(list + " or the site cannot be read", unreadable);
@@ -44,6 +47,14 @@ record UpdateOutcome(String list, Path file, String site, SharedSettings shared,
       throw refused(refused.faults());
     }
     return (SiteUpdate.Made) made;
+  }
+
+  /** Whoever sends in a link among the sites must not have another file shown or changed. */
+  private void requireInside() throws IOException, UserError {
+    if (file.startsWith(sites) && !new FolderBoundary(sites.toRealPath()).contains(file)) {
+      throw new UserError(
+          site + " is a link that leads out of the folder of sites: put a copy in its place");
+    }
   }
 
   /** Shows what an update changes, and writes it where that is asked for. */

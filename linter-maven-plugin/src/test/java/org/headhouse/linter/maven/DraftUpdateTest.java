@@ -67,6 +67,22 @@ class DraftUpdateTest {
     assertThat(folder.toFile().list()).containsExactlyInAnyOrder("sites", "units.csv");
   }
 
+  /** A link that was sent in leads to no other file, by its own name or by that of a folder. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sites/elm-row.yaml", "sites/elm-row"})
+  void whatIsOutsideOfTheSitesIsLeftAlone(String link) throws Exception {
+    Path outside = Files.createDirectory(folder.resolve("outside")).resolve("site.yaml");
+    Files.move(folder.resolve("sites/elm-row.yaml"), outside);
+    boolean isFile = link.endsWith(".yaml");
+    Files.createSymbolicLink(folder.resolve(link), isFile ? outside : outside.getParent());
+    GoalRun goal = goal(LIST).with("write", true);
+    assertThatThrownBy(goal::execute)
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessageContaining("is a link that leads out of the folder of sites");
+    assertThat(Files.readString(outside)).isEqualTo(ElmRow.SITE);
+    assertThat(goal.lines()).noneMatch(line -> line.contains("Propagation"));
+  }
+
   @Test
   void itIsWrittenWhereThatIsAskedFor() throws Exception {
     GoalRun goal = goal(LIST).with("write", true);

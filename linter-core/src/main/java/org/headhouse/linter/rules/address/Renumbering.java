@@ -43,7 +43,6 @@ public final class Renumbering {
       }
     }
     return FixDraft.onSite(
-        site.isUntouched(),
         "Number the units 1 to "
             + number
             + " along the chain"

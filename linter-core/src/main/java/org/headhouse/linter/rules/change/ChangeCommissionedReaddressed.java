@@ -8,7 +8,6 @@ import org.headhouse.linter.rule.ChangeRule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
 
 /** {@code change.commissioned-readdressed}. */
@@ -26,7 +25,7 @@ public final class ChangeCommissionedReaddressed implements ChangeRule {
 
   @Override
   public void check(Site before, Site after, RuleContext context) {
-    if (!before.stage().is(Stage.COMMISSIONED)) {
+    if (!before.wasCommissioned()) {
       return;
     }
     for (Difference difference : SiteDifferences.between(before, after)) {

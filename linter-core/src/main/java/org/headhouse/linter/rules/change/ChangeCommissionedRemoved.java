@@ -12,7 +12,6 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.source.Place;
 import org.jspecify.annotations.Nullable;
 
@@ -31,7 +30,7 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
 
   @Override
   public void check(Site before, Site after, RuleContext context) {
-    if (!before.stage().is(Stage.COMMISSIONED) || !after.chain().isGiven()) {
+    if (!before.wasCommissioned() || !after.chain().isGiven()) {
       return;
     }
     for (Difference difference : SiteDifferences.between(before, after)) {
@@ -54,7 +53,7 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
 
   @Override
   public @Nullable Message gone(Site before) {
-    return before.stage().is(Stage.COMMISSIONED)
+    return before.wasCommissioned()
         ? new Message(
             "the commissioned site \"" + before.id().or("") + "\" has no file any more",
             "its line is still wired, and from now on nobody checks it or finds its addresses",

@@ -44,7 +44,7 @@ public final class ChangeRecordKept implements ChangeRule {
     Commissioning record = after.commissioning().orNull();
     if (was == null
         || record == null
-        || !before.stage().is(Stage.COMMISSIONED)
+        || !before.wasCommissioned()
         || !after.stage().is(Stage.COMMISSIONED)) {
       return;
     }
@@ -54,14 +54,17 @@ public final class ChangeRecordKept implements ChangeRule {
     if (date == null || later.first() || record.renewed().isFaulty() || isOutOfOrder(record)) {
       return;
     }
+    if (later.renewals().isEmpty() && !before.stage().is(Stage.COMMISSIONED)) {
+      reportResumed(record, context);
+      return;
+    }
     List<Difference> differences = SiteDifferences.between(before, after);
     if (!ReprovingCheck.isDue(differences)) {
       return;
     }
     List<Proof> due = DueProofs.of(after, differences);
-    boolean all = DueProofs.concernsAll(after, differences);
     if (later.renewals().isEmpty()) {
-      reportKept(record, due, all, context);
+      reportKept(record, due, DueProofs.concernsAll(after, differences), context);
     } else {
       Set<Proof> given = GivenProofs.of(after, later.renewals());
       List<Proof> missing = due.stream().filter(one -> !given.contains(one)).toList();
@@ -83,18 +86,44 @@ public final class ChangeRecordKept implements ChangeRule {
     return !days.stream().sorted().toList().equals(days);
   }
 
-  private static void reportKept(
-      Commissioning record, List<Proof> due, boolean all, RuleContext context) {
-    List<ProvingRecord> records = record.records();
-    ProvingRecord latest = records.get(records.size() - 1);
-    LocalDate day = latest.dayOrNull();
+  /**
+   * The change may have been made, and proved, before the revision that is compared with: from
+   * there it cannot be judged.
+   */
+  private static void reportResumed(Commissioning record, RuleContext context) {
+    ProvingRecord latest = latest(record);
     context.report(
         context
             .finding(
                 latest.day().place(),
                 new Message(
-                    "the line is changed, and its record is still that of "
-                        + (day == null ? "before" : day),
+                    "the line was planned for a change, and its record is still that of "
+                        + day(latest),
+                    "what was measured and seen before a change says nothing of what is changed",
+                    "compare with the revision that was proved last; prove what the change touches,"
+                        + " and add an entry to renewed with the day of that visit"))
+            .at(Level.WARNING));
+  }
+
+  private static ProvingRecord latest(Commissioning record) {
+    List<ProvingRecord> records = record.records();
+    return records.get(records.size() - 1);
+  }
+
+  private static String day(ProvingRecord record) {
+    LocalDate day = record.dayOrNull();
+    return day == null ? "before" : day.toString();
+  }
+
+  private static void reportKept(
+      Commissioning record, List<Proof> due, boolean all, RuleContext context) {
+    ProvingRecord latest = latest(record);
+    context.report(
+        context
+            .finding(
+                latest.day().place(),
+                new Message(
+                    "the line is changed, and its record is still that of " + day(latest),
                     "what was measured and seen then says nothing of what is changed",
                     proving(due, all)
                         + " add an entry to renewed with the day of that visit; until then set stage:"

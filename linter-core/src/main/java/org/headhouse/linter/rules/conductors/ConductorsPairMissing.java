@@ -51,7 +51,7 @@ public final class ConductorsPairMissing implements SiteRule {
                       "at " + terminals.called() + " conductor " + which + " is not landed",
                       half(terminals.item()),
                       "isolate the supply, land " + which + ", and add it to the list"))
-              .fixedBy(fix(terminals, landed, missing, site)));
+              .fixedBy(fix(terminals, landed, missing)));
     }
   }
 
@@ -61,10 +61,9 @@ public final class ConductorsPairMissing implements SiteRule {
   }
 
   private static FixDraft fix(
-      Terminals terminals, List<Setting<Conductor>> landed, List<String> missing, Site site) {
+      Terminals terminals, List<Setting<Conductor>> landed, List<String> missing) {
     boolean behindFirst = !landed.isEmpty() && landed.get(0).is(Conductor.A);
     return FixDraft.onSite(
-        site.isUntouched(),
         "Land " + String.join(" and ", missing) + " at " + terminals.called(),
         new Edit.AddItems(
             terminals.connection().conductors().place(), behindFirst ? 1 : 0, missing));

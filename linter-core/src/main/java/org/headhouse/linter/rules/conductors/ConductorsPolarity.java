@@ -57,11 +57,9 @@ public final class ConductorsPolarity implements SiteRule {
         && others.size() == known - 1
         && !others.isEmpty()) {
       context.report(
-          context
-              .finding(head.connection().pair().place(), headAlone(head))
-              .fixedBy(fix(head, site)));
+          context.finding(head.connection().pair().place(), headAlone(head)).fixedBy(fix(head)));
     } else {
-      others.forEach(terminals -> report(terminals, head, site, context));
+      others.forEach(terminals -> report(terminals, head, context));
     }
   }
 
@@ -94,7 +92,7 @@ public final class ConductorsPolarity implements SiteRule {
         && !terminals.connection().pair().isFaulty();
   }
 
-  private static void report(Terminals terminals, Terminals head, Site site, RuleContext context) {
+  private static void report(Terminals terminals, Terminals head, RuleContext context) {
     Setting<Pair> pair = terminals.connection().pair();
     boolean crossed = pair.is(Pair.CROSSED);
     context.report(
@@ -113,17 +111,16 @@ public final class ConductorsPolarity implements SiteRule {
                     "land the pair accordingly, and write pair: "
                         + (crossed ? "straight" : "crossed")))
             .about(terminals.called())
-            .fixedBy(fix(terminals, site)));
+            .fixedBy(fix(terminals)));
   }
 
-  private static @Nullable FixDraft fix(Terminals terminals, Site site) {
+  private static @Nullable FixDraft fix(Terminals terminals) {
     Setting<Pair> pair = terminals.connection().pair();
     Pair wanted = pair.is(Pair.CROSSED) ? Pair.STRAIGHT : Pair.CROSSED;
     boolean ofOneSide = terminals.item() instanceof Repeater && pair.isMissing();
     return ofOneSide
         ? null
         : FixDraft.onSite(
-            site.isUntouched(),
             "Land the pair " + wanted.word() + " at " + terminals.called(),
             pair.isMissing()
                 ? Edit.addKey(terminals.item().place(), after(terminals), "pair", wanted.word())

@@ -70,9 +70,7 @@ public final class NameUnreadable implements SiteRule {
     edits.add(Edit.write(item.name().place(), bare));
     site.references(name).forEach(place -> edits.add(Edit.write(place, bare)));
     return FixDraft.onSite(
-        site.isUntouched(),
-        "Write the name \"" + bare + "\" without spaces around it",
-        edits.toArray(Edit[]::new));
+        "Write the name \"" + bare + "\" without spaces around it", edits.toArray(Edit[]::new));
   }
 
   /** Whether this rule reports a name; then no other rule judges it or proposes it. */

@@ -37,7 +37,7 @@ public final class OutdoorHeadNotLocal implements SiteRule {
         && head != null
         && !head.outdoor().isFaulty()
         && !isElsewhere(site, station, head)) {
-      LOCAL.check(head, station.measured(), site, context);
+      LOCAL.check(head, station.measured(), context);
     }
   }
 

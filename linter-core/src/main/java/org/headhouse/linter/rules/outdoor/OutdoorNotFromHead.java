@@ -47,7 +47,7 @@ public final class OutdoorNotFromHead implements SiteRule {
     for (Unit unit : site.units()) {
       // A station at the wrong unit and a head unit of the wrong role have rules of their own.
       if (unit.isFollower() && !site.hasStation(unit) && !unit.outdoor().isFaulty()) {
-        HEAD.check(unit, measured, site, context);
+        HEAD.check(unit, measured, context);
       }
     }
   }

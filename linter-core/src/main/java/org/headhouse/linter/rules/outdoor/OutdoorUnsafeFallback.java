@@ -38,15 +38,14 @@ public final class OutdoorUnsafeFallback implements SiteRule {
                         ? unit.vents().place()
                         : unit.onStaleReadings().place(),
                     message(unit, vents))
-                .fixedBy(closing(unit, site)));
+                .fixedBy(closing(unit)));
       }
     }
   }
 
-  private static FixDraft closing(Unit unit, Site site) {
+  private static FixDraft closing(Unit unit) {
     String close = StaleAction.CLOSE.word();
     return FixDraft.onSite(
-        site.isUntouched(),
         "Set " + unit.called() + " to close its vents on stale readings",
         unit.onStaleReadings().isMissing()
             ? Edit.addKey(unit.place(), "vents", "on-stale-readings", close)

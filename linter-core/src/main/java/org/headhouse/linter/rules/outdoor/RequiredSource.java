@@ -12,7 +12,6 @@ import org.headhouse.linter.site.Outdoor;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Setting;
-import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
@@ -35,10 +34,10 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
    *
    * @param measured the readings of the weather station
    */
-  void check(Unit unit, List<Reading> measured, Site site, RuleContext context) {
+  void check(Unit unit, List<Reading> measured, RuleContext context) {
     Outdoor outdoor = unit.outdoor().orNull();
     if (outdoor != null && outdoor.forAll()) {
-      checkAll(unit, outdoor, measured, site, context);
+      checkAll(unit, outdoor, measured, context);
       return;
     }
     List<String> missing = new ArrayList<>(0);
@@ -47,17 +46,16 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
       if (given == null || given.isMissing()) {
         missing.add(reading.word());
       } else if (given.isGiven() && !given.is(source)) {
-        reportWrong(unit, reading, given, site, context);
+        reportWrong(unit, reading, given, context);
       }
     }
     if (!missing.isEmpty()) {
-      reportMissing(unit, outdoor, missing, site, context);
+      reportMissing(unit, outdoor, missing, context);
     }
   }
 
   /** One word for all readings is one mistake. */
-  private void checkAll(
-      Unit unit, Outdoor outdoor, List<Reading> measured, Site site, RuleContext context) {
+  private void checkAll(Unit unit, Outdoor outdoor, List<Reading> measured, RuleContext context) {
     Setting<ReadingSource> all = measured.isEmpty() ? null : outdoor.source(measured.get(0));
     if (all != null && all.isGiven() && !all.is(source)) {
       String readings = measured.stream().map(Reading::word).collect(Collectors.joining(", "));
@@ -69,12 +67,12 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                       wrong.of(called(unit), readings, all.or(ReadingSource.NONE)),
                       reason,
                       "set the unit and the file to outdoor: " + source.word()))
-              .fixedBy(fix(readings, unit, site, Edit.write(all.place(), source.word()))));
+              .fixedBy(fix(readings, unit, Edit.write(all.place(), source.word()))));
     }
   }
 
   private void reportWrong(
-      Unit unit, Reading reading, Setting<ReadingSource> given, Site site, RuleContext context) {
+      Unit unit, Reading reading, Setting<ReadingSource> given, RuleContext context) {
     context.report(
         context
             .finding(
@@ -84,14 +82,14 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                     reason,
                     "write " + reading.word() + ": " + source.word()))
             .about(reading.word())
-            .fixedBy(fix(reading.word(), unit, site, Edit.write(given.place(), source.word()))));
+            .fixedBy(fix(reading.word(), unit, Edit.write(given.place(), source.word()))));
   }
 
   /**
    * @param outdoor null where the unit says nothing at all
    */
   private void reportMissing(
-      Unit unit, @Nullable Outdoor outdoor, List<String> readings, Site site, RuleContext context) {
+      Unit unit, @Nullable Outdoor outdoor, List<String> readings, RuleContext context) {
     String entry = ": " + source.word();
     context.report(
         context
@@ -112,7 +110,6 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                 fix(
                     String.join(", ", readings),
                     unit,
-                    site,
                     outdoor == null
                         ? Edit.addKey(
                             unit.place(),
@@ -124,9 +121,8 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                         : new Edit.AddKeys(outdoor.place(), "", readings, source.word()))));
   }
 
-  private FixDraft fix(String readings, Unit unit, Site site, Edit edit) {
+  private FixDraft fix(String readings, Unit unit, Edit edit) {
     return FixDraft.onSite(
-        site.isUntouched(),
         "Set "
             + unit.called()
             + " to take "

@@ -51,7 +51,6 @@ public final class SerialFraming implements SiteRule {
                       "write stop-bits: " + wanted))
               .fixedBy(
                   FixDraft.onSite(
-                      site.isUntouched(),
                       "Set the line and all units to stop-bits " + wanted,
                       Edit.plain(line.stopBits().place(), wanted))));
     }

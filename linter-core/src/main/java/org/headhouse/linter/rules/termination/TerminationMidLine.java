@@ -46,7 +46,6 @@ public final class TerminationMidLine implements SiteRule {
                           "remove the terminator, and write none"))
                   .fixedBy(
                       FixDraft.onSite(
-                          site.isUntouched(),
                           "Leave out the terminator of " + item.called(),
                           Edit.write(setting.place(), "none"))));
         }

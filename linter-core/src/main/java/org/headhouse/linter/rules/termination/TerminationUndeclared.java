@@ -39,7 +39,7 @@ public final class TerminationUndeclared implements SiteRule {
                 .finding(
                     item.name().place(),
                     message(item.called(), "termination: none, or the terminator"))
-                .fixedBy(isBetweenEnds(item, site) ? none(item, site) : null));
+                .fixedBy(isBetweenEnds(item, site) ? none(item) : null));
       }
       if (item instanceof Repeater repeater) {
         check(repeater, context);
@@ -51,9 +51,8 @@ public final class TerminationUndeclared implements SiteRule {
     return site.segments().stream().noneMatch(segment -> segment.endsAt(item));
   }
 
-  private static FixDraft none(ChainItem item, Site site) {
+  private static FixDraft none(ChainItem item) {
     return FixDraft.onSite(
-        site.isUntouched(),
         "Say that " + item.called() + " has no terminator",
         Edit.addKey(
             item.place(),

@@ -37,7 +37,12 @@ class LiveAddressesTest {
   private enum Evidence {
     STAGE,
     EARLIER_STAGE,
-    RECORD_OF_A_PLANNED_SITE
+    EARLIER_OPEN_POINT,
+    RECORD_OF_A_PLANNED_SITE,
+    RECORD_THAT_IS_NOT_UNDERSTOOD,
+    READINGS_AS_FOUND,
+    SERIAL_NUMBER,
+    OPEN_POINT
   }
 
   private static String addresses(int second, int third) {
@@ -50,15 +55,24 @@ class LiveAddressesTest {
   private static String text(String site, Evidence evidence) {
     return switch (evidence) {
       case STAGE -> site.replace("stage: planned", "stage: commissioned") + RECORD;
-      case EARLIER_STAGE -> site;
+      case EARLIER_STAGE, EARLIER_OPEN_POINT -> site;
       case RECORD_OF_A_PLANNED_SITE -> site + RECORD;
+      case RECORD_THAT_IS_NOT_UNDERSTOOD -> site + RECORD.replace("2026-03-14", "14.3.2026");
+      case READINGS_AS_FOUND ->
+          site + "as-found:\n  - {at: Propagation, pair-resistance: 118 ohm}\n";
+      case SERIAL_NUMBER ->
+          site.replace(
+              "  - unit: Hardening Bay\n", "  - unit: Hardening Bay\n    serial-number: HH-0042\n");
+      case OPEN_POINT -> site + "# look: whether the line works\n";
     };
   }
 
   private static SiteLinter linter(Evidence evidence) throws IOException {
-    return evidence == Evidence.EARLIER_STAGE
-        ? since(Example.with("stage: planned", "stage: commissioned"))
-        : SiteLinter.builder().build();
+    return switch (evidence) {
+      case EARLIER_STAGE -> since(Example.with("stage: planned", "stage: commissioned"));
+      case EARLIER_OPEN_POINT -> since(text(Example.SITE, Evidence.OPEN_POINT));
+      default -> SiteLinter.builder().build();
+    };
   }
 
   private static SiteLinter since(String before) throws IOException {
@@ -161,6 +175,25 @@ class LiveAddressesTest {
     assertThat(Fixing.fix(since, "example.yaml", faulty, FixKind.PROPOSED)).isEqualTo(Example.SITE);
     assertThat(Fixing.fix(SiteLinter.builder().build(), "example.yaml", faulty, FixKind.SAFE))
         .isEqualTo(Example.SITE);
+  }
+
+  /**
+   * What is misspelt or written twice may be what says that the line is in operation: its spelling
+   * is put right, and then nothing is renumbered.
+   */
+  @ParameterizedTest
+  @CsvSource({"comissioning:, commissioning:", "commisioning:, commissioning:"})
+  void aMisspeltRecordIsARecord(String misspelt, String key) throws IOException {
+    String text = addresses(3, 2) + RECORD.replace("commissioning:", misspelt);
+    assertThat(Fixing.fix(SiteLinter.builder().build(), "example.yaml", text, FixKind.SAFE))
+        .isEqualTo(addresses(3, 2) + RECORD.replace("commissioning:", key));
+  }
+
+  @Test
+  void aSecondStageCounts() throws IOException {
+    String text = addresses(3, 2) + "stage: commissioned\n";
+    assertThat(Fixing.fix(SiteLinter.builder().build(), "example.yaml", text, FixKind.SAFE))
+        .isEqualTo(text);
   }
 
   /** The unit that is new gets the other address, above all others, wherever it is on the chain. */

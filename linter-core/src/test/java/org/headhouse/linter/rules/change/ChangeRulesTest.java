@@ -10,6 +10,7 @@ import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.SiteText;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Result;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -124,11 +125,14 @@ class ChangeRulesTest {
     assertThat(reported(SITE, SITE.replaceFirst(text, other))).isEmpty();
   }
 
-  /** A site that is not live, or is no longer, is free to change. */
+  /** A site that never was live is free to change. */
   @ParameterizedTest
   @CsvSource({"planned, commissioned, 0", "commissioned, planned, 1", "planned, planned, 0"})
   void onlyALiveSiteIsHeld(String before, String after, int results) throws IOException {
     String earlier = SITE.replace("stage: commissioned", "stage: " + before);
+    if (before.equals("planned")) {
+      earlier = earlier.replaceFirst("(?s)\ncommissioning:.*", "\n");
+    }
     String later =
         SITE.replace("stage: commissioned", "stage: " + after).replace("address: 2", "address: 9");
     assertThat(reported(earlier, later))
@@ -138,6 +142,36 @@ class ChangeRulesTest {
     assertThat(reported(earlier, shorter))
         .hasSize(results)
         .allMatch(reported -> reported.startsWith("commissioned-removed"));
+  }
+
+  /** The word planned, with which a change begins, takes no unit off the line. */
+  @Test
+  void aLineThatIsPlannedForAChangeIsLive() throws IOException {
+    String planned = SITE.replace("stage: commissioned", "stage: planned");
+    assertThat(reported(planned, planned.replace("address: 2", "address: 9")))
+        .containsExactly(
+            "commissioned-readdressed at 9: the live unit \"Bay 2\" gets address 9, it had 2");
+    assertThat(reported(planned, without("Bay 3").replace("stage: commissioned", "stage: planned")))
+        .containsExactly(REMOVED + "Bay 2: the live unit \"Bay 3\" is no longer on the chain");
+  }
+
+  /** The change may have been made before the revision that is compared with. */
+  @Test
+  void aLineThatWasPlannedForAChangeNeedsANewRecord() throws IOException {
+    String planned = SITE.replace("stage: commissioned", "stage: planned");
+    assertThat(reported(planned, SITE))
+        .containsExactly(
+            "record-kept at 2020-01-01: the line was planned for a change, and its record is still"
+                + " that of 2020-01-01");
+    assertThat(reported(planned, SITE.replace("2020-01-01", "2020-02-02"))).isEmpty();
+    String renewed =
+        SITE.replace(
+            "commissioning: {",
+            "commissioning: {renewed: [{date: 2020-02-02, by: R.O., reason: changed}], ");
+    assertThat(reported(planned, renewed)).isEmpty();
+    assertThat(reported(planned, renewed.replace("address: 2", "address: 9")))
+        .hasSize(2)
+        .anyMatch(one -> one.contains("the record is renewed after a change without"));
   }
 
   @ParameterizedTest
