@@ -130,7 +130,7 @@ class ArchitectureTest {
                 .filter(JavaClass::isTopLevelClass)
                 .map(JavaClass::getSimpleName)
                 .filter(name -> !name.equals("package-info")))
-        .containsExactlyInAnyOrder("SiteLinter", "SiteInput", "CheckReport");
+        .containsExactlyInAnyOrder("SiteLinter", "SiteInput", "CheckReport", "ReportPart");
   }
 
   /** Programs that embed the library need nothing of what runs it on folders. */
