@@ -101,7 +101,7 @@ record DraftRequest(
               + made.site()
               + ", and not "
               + draft.site()
-              + ": write -Dlinter.site="
+              + ": use -Dlinter.site="
               + made.site()
               + ", or name another file with linter.output");
     }
@@ -110,7 +110,7 @@ record DraftRequest(
       FileUpdate.write(file, made.before(), made.after());
       console.report(Level.NOTE, "Wrote " + made.path());
     } else if (UpdateReport.isChanged(made)) {
-      console.report(Level.NOTE, "Nothing is written. To write it: -Dlinter.write=true");
+      console.report(Level.NOTE, "Nothing is written. To write the changes: -Dlinter.write=true");
     }
   }
 
