@@ -23,9 +23,9 @@ def fault = 'lists/faulty.csv:'
   fault + '3:21: error: the device type "eightway" is not known', fault + '4:1: error: the unit has no name',
   fault + '5:1: error: the name "propagation" is used twice', fault + '5:13: error: the last unit has 5 m'],
  ['the list of units cannot be read: ', 'lists/missing.csv', 'it does not exist'],
- ['linter.readings cannot be "winds-peed": write wind-speed'],
+ ['linter.readings cannot be "winds-peed": use wind-speed'],
  ['lists/device-types.yaml:3:40: error: '],
- ['there is neither a list of units nor an id for the site: write -Dlinter.csv=<file> and -Dlinter.site=<id>']].eachWithIndex { wanted, i ->
+ ['there is neither a list of units nor an id for the site: use -Dlinter.csv=<file> and -Dlinter.site=<id>']].eachWithIndex { wanted, i ->
   wanted.each { assert failures[i].contains(it) }
 }
 assert failures.size() == 5
@@ -36,7 +36,7 @@ build.says('[cable.too-long]')
 // A site that is there: the difference, and nothing else.
 build.says('[WARNING] sites/elm-row.yaml: "Seedling North" (unit, address 2) is not in the list, and the difference removes it')
 ['--- a/sites/elm-row.yaml', '-    cable-to-next: 42 m', '+    cable-to-next: 45 m', '-  - unit: Seedling North',
- 'Nothing is written. To write it: -Dlinter.write=true'].each { build.says('[INFO] ' + it) }
+ 'Nothing is written. To write the changes: -Dlinter.write=true'].each { build.says('[INFO] ' + it) }
 assert text('sites/elm-row.yaml').contains('  - unit: Seedling North\n')
 
 // What is set on site, faults and all; then the later list, with the comments and the repeater left as they were.

@@ -21,5 +21,5 @@ def planned = goals[2]
 assert planned.contains('safe: Number the units 1 to 4 along the chain [address.order]')
 
 assert build.failures().size() == 1
-build.fails('standalone-pom', 'linter.since: there is no revision HEAD~1: write one that git log shows, or a branch or tag that is fetched')
+build.fails('standalone-pom', 'linter.since: there is no revision HEAD~1: use one that git log shows, or a branch or tag that is fetched')
 return true

@@ -29,7 +29,7 @@ build.says('''[INFO] --- a/shown/elm-row.yaml
 [INFO]      termination: 120 ohm
 '''.replace('\n', System.lineSeparator()))
 build.says('4 fixes in 1 of 1 site; 1 result is left, of which 1 would have a fix with -Dlinter.fixes=proposed')
-build.says('Nothing is written. To write it: -Dlinter.write=true')
+build.says('Nothing is written. To write the changes: -Dlinter.write=true')
 def shown = new File(basedir, 'shown/elm-row.yaml').bytes
 assert shown == new File(basedir, '../../../../src/it/fix/shown/elm-row.yaml').bytes
 
@@ -44,9 +44,9 @@ def expected = new String(shown, 'UTF-8')
 assert new File(basedir, 'written/elm-row.yaml').getText('UTF-8') == '\uFEFF' + expected
 build.says('0 fixes in 0 of 1 site; 1 result is left')
 build.says('written/elm-row.yaml: proposed: Use a cable of 24 AWG [cable.too-thin]')
-build.says('the work at the units goes with them')
+build.says('do the work at the units too')
 assert new File(basedir, 'written').list() == ['elm-row.yaml']
 
 assert build.failures().size() == 1
-build.fails('standalone-pom', 'linter.fixes cannot be "all": write one of safe, proposed')
+build.fails('standalone-pom', 'linter.fixes cannot be "all": use one of safe, proposed')
 return true

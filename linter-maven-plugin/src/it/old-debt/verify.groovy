@@ -22,7 +22,7 @@ assert new File(basedir, 'written').list().sort() == ['known.jsonl', 'linter.yam
 def twice = 'sites/fern-dell.yaml:' + build.place('later/sites/fern-dell.yaml', '1\n', 3)
 build.fails('later', '1 result fails the build:', twice + ': error: address 1 is used twice')
 build.says('1 site, 2 units: 1 error, 0 warnings, 0 notes, 1 known from the baseline')
-build.says('1 result of the baseline is gone: write it anew, so that none can come back unseen:')
+build.says('1 result of the baseline is gone: write the baseline again, so that none can come back unseen:')
 build.says('[INFO]   sites/fern-dell.yaml: chain/Seedling North/conductors: [A] [conductors.pair-missing]')
 assert states('later') == ['unchanged cable.unshielded', 'new address.duplicate', 'absent conductors.pair-missing']
 assert build.failedCases('later/target/linter') == 1

@@ -12,6 +12,6 @@ assert new File(basedir, 'target/linter').list().sort() ==
 assert new JsonSlurper().parse(new File(basedir, 'target/linter/site.schema.json'))['$schema'] ==
     'https://json-schema.org/draft/2020-12/schema'
 
-build.fails('wrong-rule', 'there is no rule "adress.gap": write address.gap')
-build.fails('far-off-rule', 'there is no rule "zzz": write one of ', 'address.gap, ')
+build.fails('wrong-rule', 'there is no rule "adress.gap": use address.gap')
+build.fails('far-off-rule', 'there is no rule "zzz": use one of ', 'address.gap, ')
 return true

@@ -4,9 +4,9 @@ def build = new BuildRecord(basedir)
 def at = { String module, String name -> new File(new File(basedir, module), name).path }
 build.passes('wrong-parameters')
 
-build.fails('fail-level', 'linter.failLevel cannot be "loud": write one of error, warning, note, none')
-build.fails('print-level', 'linter.printLevel cannot be "warnign": write warning')
-build.fails('no-threads', 'linter.threads cannot be 0: write 1 or more')
+build.fails('fail-level', 'linter.failLevel cannot be "loud": use one of error, warning, note, none')
+build.fails('print-level', 'linter.printLevel cannot be "warnign": use warning')
+build.fails('no-threads', 'linter.threads cannot be 0: use 1 or more')
 build.fails('threads-in-words', 'threads', "'two'")
 build.passes('many-threads')
 build.fails('missing-folder', 'linter.sites names ' + at('missing-folder', 'no-such-folder') + ', which does not exist')

@@ -49,7 +49,7 @@ assert build.failedCases('target/known') == 0
 build.says('0 errors, 0 warnings, 0 notes, 1 known from the baseline')
 
 build.says('0 results are in the baseline target/torn.jsonl')
-build.says(' not in it, since other rules depend on what they report')
+build.says(' not in it, because other rules depend on them')
 build.says('[WARNING]   torn/fern-dell.yaml:')
 assert new File(basedir, 'target/torn.jsonl').text == '{"baseline-format":1}\n'
 

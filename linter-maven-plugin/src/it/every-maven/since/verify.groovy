@@ -31,11 +31,11 @@ def only = build.results('target/only')
 assert only.contains(record)
 assert only.contains(clash)
 assert !only.any { it.endsWith('[termination.missing-at-end]') }
-build.says('Only what differs from HEAD is reported: 3 of 4 files.')
+build.says('Only sites that differ from HEAD are reported: 3 of 4 files.')
 assert build.results('target/green') == []
 
 assert changes('target/folder').sites.collect { it.kind } == ['changed', 'removed', 'removed', 'removed']
-build.says('linter.since: there is no revision HEAD~1: write one that git log shows')
-build.says('there is nothing to compare with: write -Dlinter.since=HEAD, or -Dlinter.before')
-build.says('linter.changedOnly needs linter.since: write for example -Dlinter.since=origin/main')
+build.says('linter.since: there is no revision HEAD~1: use one that git log shows')
+build.says('there is nothing to compare with: use -Dlinter.since=HEAD, or -Dlinter.before')
+build.says('linter.changedOnly needs linter.since: use for example -Dlinter.since=origin/main')
 return true

@@ -34,7 +34,7 @@ public final class ReadingsText {
         || !document.findings().isEmpty()
         || !bound.findings().isEmpty()) {
       throw new IllegalArgumentException(
-          "the readings are not understood: write them as under as-found, such as"
+          "the readings are not understood: enter them in the form of as-found, such as"
               + " [{at: Propagation, pair-resistance: 118 ohm}]");
     }
     return bound.model();

@@ -57,7 +57,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
     if (before != null && option.adds()) {
       values.put(option, before + "," + value);
     } else if (before != null) {
-      throw new UserError("--" + option.word() + " is given twice: write it once");
+      throw new UserError("--" + option.word() + " is given twice: give it once");
     }
   }
 
@@ -65,7 +65,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
       throws UserError {
     String found = value == null && rest.hasNext() ? rest.next() : value;
     if (found == null || found.isEmpty() || (value == null && found.startsWith("--"))) {
-      throw new UserError("--" + option.word() + " needs a value: write " + option.form());
+      throw new UserError("--" + option.word() + " needs a value: use " + option.form());
     }
     return found;
   }
@@ -74,7 +74,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
     String found = value == null ? "true" : value;
     if (!List.of("true", "false").contains(found)) {
       throw new UserError(
-          "--" + option.word() + " cannot be \"" + value + "\": write " + option.form());
+          "--" + option.word() + " cannot be \"" + value + "\": use " + option.form());
     }
     return found;
   }
@@ -85,14 +85,14 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
         plugin ? written.substring(OF_THE_PLUGIN.length()) : written.replaceFirst("^--?", "");
     if (ONLY_THERE.contains(word)) {
       return new UserError(
-          "the option " + written + " is one of the Maven plugin's goal check only: leave it out");
+          "only the goal check of the Maven plugin has the option " + written + ": leave it out");
     }
     List<String> words = Arrays.stream(CommandOption.values()).map(CommandOption::word).toList();
     String remedy =
         SpellingSuggester.suggest(word, words)
             .flatMap(CommandOption::of)
-            .map(option -> "write " + option.form())
-            .orElse("--help lists the options; a file of that name is written ./" + written);
+            .map(option -> "use " + option.form())
+            .orElse("--help lists the options; to name a file, use ./" + written);
     return new UserError("there is no option " + written + ": " + remedy);
   }
 

@@ -59,7 +59,7 @@ final class AskedSites {
     whole = all;
     if (all) {
       console.report(
-          Level.NOTE, "All sites are checked, since what holds for all is among the files named");
+          Level.NOTE, "All sites are checked, because a file that applies to all of them is named");
     }
     Map<Path, SettingsFiles> outside = outside(asked, settings);
     SiteGroups groups = new SiteGroups(names);
@@ -107,7 +107,7 @@ final class AskedSites {
     }
     if (Files.isDirectory(file)) {
       throw new UserError(
-          "\"" + written + "\" is a folder: write --sites=" + written + ", or name files in it");
+          "\"" + written + "\" is a folder: use --sites=" + written + ", or name files in it");
     }
     return file;
   }
@@ -150,9 +150,9 @@ final class AskedSites {
 
   private void reportLeftOut(Path file, SiteGroups groups) {
     if (!names.matches(name(file))) {
-      console.report(Level.NOTE, base.shown(file) + " is no site: left out");
+      console.report(Level.NOTE, base.shown(file) + " is not a site: left out");
     } else if (groups.leavesOut(file)) {
-      console.report(Level.NOTE, base.shown(file) + " holds for sites and is none: left out");
+      console.report(Level.NOTE, base.shown(file) + " applies to sites and is not one: left out");
     }
   }
 }

@@ -48,7 +48,7 @@ final class Command {
 
   static final ParameterNames CALLED = "--"::concat;
 
-  /** The first argument that asks for a diagnosis; a file of that name is written ./diagnose. */
+  /** The first argument that asks for a diagnosis; to name a file, use ./diagnose. */
   private static final String DIAGNOSE = "diagnose";
 
   /** The first argument that asks for the language server; a file of that name is ./lsp. */
@@ -108,7 +108,8 @@ final class Command {
 
   private int check(Arguments arguments) throws UserError {
     if (arguments.get(CommandOption.AS_FOUND) != null) {
-      throw new UserError("--asFound goes with diagnose: write diagnose first, or leave it out");
+      throw new UserError(
+          "--asFound works only with diagnose: put diagnose first, or leave it out");
     }
     SitesRequest request = request(arguments);
     CheckOutput output = output(arguments, request);
@@ -242,7 +243,7 @@ final class Command {
     try {
       return written == null ? null : Integer.valueOf(written);
     } catch (NumberFormatException noNumber) {
-      throw new UserError("--threads cannot be \"" + written + "\": write 1 or more", noNumber);
+      throw new UserError("--threads cannot be \"" + written + "\": use 1 or more", noNumber);
     }
   }
 }

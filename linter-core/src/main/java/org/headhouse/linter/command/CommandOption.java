@@ -10,7 +10,7 @@ enum CommandOption {
       "includes",
       "<patterns>",
       "which files of the folder are sites; by default **/*.yaml,**/*.yml"),
-  EXCLUDES("excludes", "<patterns>", "which files of the folder are none"),
+  EXCLUDES("excludes", "<patterns>", "which files of the folder are not sites"),
   POLICY(
       "policy",
       "<file>",
@@ -18,16 +18,16 @@ enum CommandOption {
   DEVICE_TYPES(
       "deviceTypes",
       "<file>",
-      "the types of device; by default device-types.yaml beside the folder of sites, if there is"
+      "the device types; by default device-types.yaml beside the folder of sites, if there is"
           + " one"),
   BASELINE(
       "baseline",
       "<file>",
-      "results that were there before and fail nothing; by default the file that the policy names"),
+      "old results, which fail nothing; by default the file that the policy names"),
   SINCE(
       "since",
       "<revision>",
-      "a revision of the git repository with which rules on changes compare; by default none"),
+      "the revision of the git repository that rules on changes compare with; by default none"),
   FAIL_LEVEL(
       "failLevel",
       "<level>",
@@ -39,8 +39,8 @@ enum CommandOption {
   OUTPUT_DIRECTORY(
       "outputDirectory",
       "<folder>",
-      "where results.sarif and results-junit.xml, or diagnosis.json, are written; by default they are"
-          + " not"),
+      "the folder for results.sarif and results-junit.xml, or for diagnosis.json; by default they are"
+          + " not written"),
   FORMAT(
       "format",
       "<format>",
@@ -53,11 +53,11 @@ enum CommandOption {
   AS_FOUND(
       "asFound",
       "<readings>",
-      "diagnose only: readings of the one site named, as under as-found; by default those of each"
-          + " file"),
+      "diagnose only: readings of the one site named, in the form of as-found; by default those of"
+          + " each file"),
   NAME("name", "<file>", "with - only: the file that the text from the standard input is for"),
-  THREADS("threads", "<number>", "how many files are checked at a time; by default one a core"),
-  ALLOW_EMPTY("allowEmpty", "", "no site at all is no error"),
+  THREADS("threads", "<number>", "how many files to check at a time; by default one per core"),
+  ALLOW_EMPTY("allowEmpty", "", "allows a run without any site"),
   HELP("help", "", "shows this help"),
   VERSION("version", "", "shows the version");
 

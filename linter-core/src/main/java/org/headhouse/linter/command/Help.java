@@ -28,12 +28,11 @@ final class Help {
       lines.add(form + " ".repeat(Math.max(1, COLUMN - form.length())) + option.meaning());
     }
     lines.add("");
-    lines.add("Of the files that are named, those are checked that are sites by their names. The");
-    lines.add("policy or the device types among them stand for all sites of their folder.");
+    lines.add("Named files are checked if their names are those of sites. If the policy or the");
+    lines.add("device types are named, all sites of their folder are checked.");
     lines.add("");
-    lines.add(
-        "Results go to the standard output, all else to the standard error. The exit code is");
-    lines.add("0 where nothing fails, 1 where results do, 2 where not all could be checked.");
+    lines.add("Results go to the standard output, everything else to the standard error. The exit");
+    lines.add("code is 0 if nothing fails, 1 if results do, 2 if not everything could be checked.");
     return lines;
   }
 

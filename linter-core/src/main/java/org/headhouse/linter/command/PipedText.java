@@ -36,7 +36,7 @@ record PipedText(@Nullable Path file, SiteInput input) {
       throw new UserError(
           arguments.files().contains(MARK)
               ? "- goes with no other file: call the command once for each"
-              : "--name goes with - only: write - as the one file, or leave it out");
+              : "--name works only with -: use - as the one file, or leave it out");
     }
     if (arguments.get(CommandOption.SINCE) != null) {
       throw new UserError("--since does not go with -: name the file that is compared");

@@ -90,7 +90,7 @@ public final class AtomicFile {
       move.move(beside, file);
     } catch (IOException failure) {
       if (failure instanceof FileAlreadyExistsException && Files.isRegularFile(file)) {
-        throw new UserError(file + " is there already, and is left as it is", failure);
+        throw new UserError(file + " exists already, and was not changed", failure);
       }
       throw UserError.of(file + " cannot be written", failure);
     } catch (UserError known) {

@@ -61,7 +61,7 @@ public final class FileUpdate {
       throws IOException, UserError {
     if (!has(target, before)) {
       throw new UserError(
-          file + " was changed by somebody else meanwhile, and is left as it is: try again");
+          file + " was changed by somebody else meanwhile, and was not written: try again");
     }
   }
 

@@ -115,7 +115,7 @@ public final class SiteFiles {
             called.of("sites")
                 + " names "
                 + sites
-                + ", which does not exist: write the folder of the sites, or one file",
+                + ", which does not exist: name the folder of the sites, or one file",
             unreadable);
       }
       throw UserError.of("the folder of sites cannot be read", unreadable);

@@ -29,7 +29,7 @@ public final class UserError extends Exception {
     return new UserError(
         "\""
             + noName.getInput()
-            + "\" cannot be the name of a file here: correct it; where letters of the name are lost,"
+            + "\" cannot be the name of a file here: correct it; if letters of the name are lost,"
             + " set LC_ALL=C.UTF-8",
         noName);
   }

@@ -100,7 +100,7 @@ public final class Revision implements AutoCloseable {
               + name
               + ", and "
               + inside
-              + " is in no git repository: run it in one, or leave out "
+              + " is not in a git repository: run it in one, or leave out "
               + since);
     }
     Repository repository = builder.build();
@@ -144,10 +144,10 @@ public final class Revision implements AutoCloseable {
       }
     } catch (AmbiguousObjectException ambiguous) {
       throw new UserError(
-          since + ": several revisions start with " + name + ": write more of it", ambiguous);
+          since + ": several revisions start with " + name + ": give more of it", ambiguous);
     } catch (RevisionSyntaxException | IncorrectObjectTypeException noRevision) {
       throw new UserError(
-          since + ": " + name + " is no revision: write for example HEAD~1 or origin/main",
+          since + ": " + name + " is not a revision: use for example HEAD~1 or origin/main",
           noRevision);
     } catch (MissingObjectException missing) {
       throw lacking(repository, name, since);
@@ -164,7 +164,7 @@ public final class Revision implements AutoCloseable {
           since
               + ": the git repository uses "
               + hash
-              + ", and only those with sha1 can be read: leave out "
+              + ", and only repositories with sha1 can be read: leave out "
               + since);
     }
     if (name.startsWith(":/") || name.contains("^{/")) {
@@ -172,7 +172,7 @@ public final class Revision implements AutoCloseable {
           since
               + ": "
               + name
-              + " searches the messages of commits, which is not done here: write the number that"
+              + " searches the messages of commits, which is not supported: use the number that"
               + " git rev-parse prints for it");
     }
   }
@@ -198,7 +198,7 @@ public final class Revision implements AutoCloseable {
         since
             + ": there is no revision "
             + name
-            + ": write one that git log shows, or a branch or tag that is fetched");
+            + ": use one that git log shows, or a branch or tag that is fetched");
   }
 
   /** As it was asked for. */

@@ -44,7 +44,7 @@ public final class ConsoleReport {
           (times == 1
                   ? "1 result of the baseline is gone"
                   : times + " results of the baseline are gone")
-              + ": write it anew, so that none can come back unseen:");
+              + ": write the baseline again, so that none can come back unseen:");
       absent.stream()
           .limit(MOST_ABSENT)
           .forEach(one -> console.found(Level.NOTE, "  " + TextReport.printable(one.text())));

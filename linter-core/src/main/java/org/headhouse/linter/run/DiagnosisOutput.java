@@ -36,7 +36,7 @@ public record DiagnosisOutput(@Nullable String readings, @Nullable Path folder) 
     if (readings != null) {
       requireReadings(readings);
       if (runs.keySet().stream().mapToInt(run -> run.found().files().size()).sum() > 1) {
-        throw new UserError("the readings are of one line: name the one file that they belong to");
+        throw new UserError("the readings belong to one line: name the one file of that line");
       }
     }
     Printed printed = new Printed(console);
@@ -92,7 +92,7 @@ public record DiagnosisOutput(@Nullable String readings, @Nullable Path folder) 
       if (!any) {
         console.found(
             Level.NOTE,
-            "No site has readings: write them under as-found, or give them as readings.");
+            "No site has readings: enter them under as-found, or give them as readings.");
       }
     }
 

@@ -27,7 +27,7 @@ public final class EnumParameter {
         parameter
             + " cannot be \""
             + written
-            + "\": write "
+            + "\": use "
             + SpellingSuggester.suggest(written, words)
                 .orElse("one of " + String.join(", ", words)));
   }

@@ -42,7 +42,7 @@ public record SitesRequest(
       return Runtime.getRuntime().availableProcessors();
     }
     if (asked < 1) {
-      throw new UserError(called.of("threads") + " cannot be " + asked + ": write 1 or more");
+      throw new UserError(called.of("threads") + " cannot be " + asked + ": use 1 or more");
     }
     return asked;
   }

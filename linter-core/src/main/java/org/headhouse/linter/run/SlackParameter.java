@@ -26,9 +26,6 @@ public final class SlackParameter {
       }
     }
     throw new UserError(
-        parameter
-            + " cannot be \""
-            + written
-            + "\": set a number of percent from 0 to 100, such as 10");
+        parameter + " cannot be \"" + written + "\": set a percentage from 0 to 100, such as 10");
   }
 }

@@ -125,7 +125,7 @@ class CommandJarIT {
   void aWrongOptionIsTwo() throws Exception {
     assertThat(CommandProcess.linter(folder, "--failevel=note"))
         .isEqualTo(
-            new Ended(2, "", "error: there is no option --failevel: write --failLevel=<level>\n"));
+            new Ended(2, "", "error: there is no option --failevel: use --failLevel=<level>\n"));
   }
 
   @ParameterizedTest

@@ -194,35 +194,35 @@ class CommandTest {
       quoteCharacter = '`',
       textBlock =
           """
-          --site=x               | there is no option --site: write --sites=<folder>
-          --faillevel=error      | there is no option --faillevel: write --failLevel=<level>
-          --output-directory=x   | there is no option --output-directory: write --outputDirectory=<folder>
-          -h                     | there is no option -h: --help lists the options; a file of that name is written ./-h
-          --colour               | there is no option --colour: --help lists the options; a file of that name is written ./--colour
+          --site=x               | there is no option --site: use --sites=<folder>
+          --faillevel=error      | there is no option --faillevel: use --failLevel=<level>
+          --output-directory=x   | there is no option --output-directory: use --outputDirectory=<folder>
+          -h                     | there is no option -h: --help lists the options; to name a file, use ./-h
+          --colour               | there is no option --colour: --help lists the options; to name a file, use ./--colour
           - sites/example.yaml   | - goes with no other file: call the command once for each
-          --name=x               | --name goes with - only: write - as the one file, or leave it out
+          --name=x               | --name works only with -: use - as the one file, or leave it out
           - --since=HEAD         | --since does not go with -: name the file that is compared
           diagnose -             | - does not go with diagnose: name the file
           lsp --threads=2        | --threads does not go with lsp: leave it out
           lsp sites/example.yaml | lsp takes no files: the editor says which texts it has; leave them out
-          -Dlinter.sites=x       | there is no option -Dlinter.sites: write --sites=<folder>
-          --changedOnly          | the option --changedOnly is one of the Maven plugin's goal check only: leave it out
-          --sites                | --sites needs a value: write --sites=<folder>
-          --sites=               | --sites needs a value: write --sites=<folder>
-          --sites --help         | --sites needs a value: write --sites=<folder>
-          --sites=a --sites=b    | --sites is given twice: write it once
-          --help=yes             | --help cannot be "yes": write --help
-          --allowEmpty=perhaps   | --allowEmpty cannot be "perhaps": write --allowEmpty
-          --failLevel=eror       | --failLevel cannot be "eror": write error
-          --printLevel=loud      | --printLevel cannot be "loud": write one of error, warning, note, none
-          --threads=0            | --threads cannot be 0: write 1 or more
-          --threads=two          | --threads cannot be "two": write 1 or more
+          -Dlinter.sites=x       | there is no option -Dlinter.sites: use --sites=<folder>
+          --changedOnly          | only the goal check of the Maven plugin has the option --changedOnly: leave it out
+          --sites                | --sites needs a value: use --sites=<folder>
+          --sites=               | --sites needs a value: use --sites=<folder>
+          --sites --help         | --sites needs a value: use --sites=<folder>
+          --sites=a --sites=b    | --sites is given twice: give it once
+          --help=yes             | --help cannot be "yes": use --help
+          --allowEmpty=perhaps   | --allowEmpty cannot be "perhaps": use --allowEmpty
+          --failLevel=eror       | --failLevel cannot be "eror": use error
+          --printLevel=loud      | --printLevel cannot be "loud": use one of error, warning, note, none
+          --threads=0            | --threads cannot be 0: use 1 or more
+          --threads=two          | --threads cannot be "two": use 1 or more
           --includes=%regex[((]  | --includes or --excludes has a pattern that cannot be read, "((": correct it
           --includes=*.json      | no file in FOLDER/sites matches *.json: correct --sites, --includes or --excludes, or set --allowEmpty to true
-          --sites=lost           | --sites names FOLDER/lost, which does not exist: write the folder of the sites, or one file
+          --sites=lost           | --sites names FOLDER/lost, which does not exist: name the folder of the sites, or one file
           --policy=lost          | --policy names FOLDER/lost, which is not a file: correct the path, or leave it out
           --deviceTypes=sites    | --deviceTypes names FOLDER/sites, which is not a file: correct the path, or leave it out
-          sites                  | "sites" is a folder: write --sites=sites, or name files in it
+          sites                  | "sites" is a folder: use --sites=sites, or name files in it
           --outputDirectory=device-types.yaml | FOLDER/device-types.yaml/results.sarif cannot be written: FOLDER/device-types.yaml: a file stands where a folder is needed
           """)
   void whatIsWrongIsTroubleAndSaysWhatToWrite(String arguments, String message) {
@@ -280,7 +280,7 @@ class CommandTest {
     assertThat(run(changed, "sites/example.yaml")).isEqualTo(1);
     assertThat(out).contains("\n2 sites, 3 units: ");
     assertThat(err)
-        .startsWith("All sites are checked, since what holds for all is among the files named\n");
+        .startsWith("All sites are checked, because a file that applies to all of them is named\n");
   }
 
   /** A name may hold what would garble a terminal. */
@@ -306,7 +306,7 @@ class CommandTest {
   }
 
   private static final String ALL =
-      "All sites are checked, since what holds for all is among the files named\n";
+      "All sites are checked, because a file that applies to all of them is named\n";
 
   /** However it is written, it is a policy and no site. */
   @ParameterizedTest
@@ -343,7 +343,7 @@ class CommandTest {
     assertThat(err)
         .isEqualTo(
             """
-            linter.yaml holds for sites and is none: left out
+            linter.yaml applies to sites and is not one: left out
             Device types: device-types.yaml; policy: linter.yaml
             """);
   }
@@ -357,7 +357,7 @@ class CommandTest {
     assertThat(err)
         .isEqualTo(
             """
-            north/linter.yaml holds for sites and is none: left out
+            north/linter.yaml applies to sites and is not one: left out
             No device types; policy: north/linter.yaml
             """);
   }
@@ -383,8 +383,8 @@ class CommandTest {
         .isEqualTo(
             ALL
                 + """
-                README.md is no site: left out
-                sites/notes.txt is no site: left out
+                README.md is not a site: left out
+                sites/notes.txt is not a site: left out
                 Device types: device-types.yaml; policy: linter.yaml
                 error: sites/typo.yaml: the file cannot be read: it does not exist
                 error: other/typo.yaml: the file cannot be read: it does not exist
@@ -446,10 +446,10 @@ class CommandTest {
     assertThat(err)
         .isEqualTo(
             """
-            README.md is no site: left out
-            sites/notes.txt is no site: left out
-            sites/draft/oak.yaml is no site: left out
-            sites/.hidden.yaml is no site: left out
+            README.md is not a site: left out
+            sites/notes.txt is not a site: left out
+            sites/draft/oak.yaml is not a site: left out
+            sites/.hidden.yaml is not a site: left out
             """);
   }
 

@@ -76,7 +76,7 @@ class HardFilesIT {
       assertThat(named.code()).isEqualTo(2);
       assertThat(named.err())
           .contains("sites/pipe.yaml" + noFile)
-          .contains("/dev/zero is no site: left out\n")
+          .contains("/dev/zero is not a site: left out\n")
           .contains("sites/zero.yaml: the file cannot be read: it is a link that leads out");
     }
   }

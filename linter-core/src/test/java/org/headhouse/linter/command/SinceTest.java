@@ -99,7 +99,7 @@ class SinceTest {
     assertThat(run("--since=HEAD~7")).isEqualTo(2);
     assertThat(err)
         .endsWith(
-            "error: --since: there is no revision HEAD~7: write one that git log shows, or a branch"
+            "error: --since: there is no revision HEAD~7: use one that git log shows, or a branch"
                 + " or tag that is fetched\n");
   }
 }

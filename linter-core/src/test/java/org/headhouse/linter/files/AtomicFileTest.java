@@ -147,7 +147,7 @@ class AtomicFileTest {
     AtomicFile.writeNew(file, out -> out.write("first".getBytes(UTF_8)));
     assertThatThrownBy(() -> AtomicFile.writeNew(file, out -> out.write("second".getBytes(UTF_8))))
         .isInstanceOf(UserError.class)
-        .hasMessage(file + " is there already, and is left as it is");
+        .hasMessage(file + " exists already, and was not changed");
     assertThat(file).hasContent("first");
     assertThat(names(folder.resolve("sites"))).containsExactly("elm-row.yaml");
   }
@@ -193,7 +193,7 @@ class AtomicFileTest {
                       Files.writeString(file, "theirs");
                     }))
         .isInstanceOf(UserError.class)
-        .hasMessage(file + " is there already, and is left as it is");
+        .hasMessage(file + " exists already, and was not changed");
     assertThat(file).hasContent("theirs");
     assertThat(names(folder)).containsExactly("elm-row.yaml");
   }

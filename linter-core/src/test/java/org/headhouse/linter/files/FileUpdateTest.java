@@ -76,7 +76,7 @@ class FileUpdateTest {
     assertThatThrownBy(() -> FileUpdate.write(file, OLD, NEW))
         .isInstanceOf(UserError.class)
         .hasMessage(
-            file + " was changed by somebody else meanwhile, and is left as it is: try again");
+            file + " was changed by somebody else meanwhile, and was not written: try again");
     assertThat(file).hasContent("newer");
     assertThat(names()).containsExactly("site.yaml");
   }

@@ -290,6 +290,6 @@ class SiteFilesTest {
         .hasMessage(
             "linter.sites names "
                 + missing
-                + ", which does not exist: write the folder of the sites, or one file");
+                + ", which does not exist: name the folder of the sites, or one file");
   }
 }

@@ -105,12 +105,12 @@ class RevisionTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "HEAD~2         | there is no revision HEAD~2: write one that git log shows",
-        "no-such-branch | there is no revision no-such-branch: write one that git log shows",
-        "HEAD^{tree     | HEAD^{tree is no revision: write for example HEAD~1 or origin/main",
-        "HEAD:customer  | there is no revision HEAD:customer: write one that git log shows",
-        ":/A state      | :/A state searches the messages of commits, which is not done here",
-        "@^{/A state}   | @^{/A state} searches the messages of commits, which is not done here"
+        "HEAD~2         | there is no revision HEAD~2: use one that git log shows",
+        "no-such-branch | there is no revision no-such-branch: use one that git log shows",
+        "HEAD^{tree     | HEAD^{tree is not a revision: use for example HEAD~1 or origin/main",
+        "HEAD:customer  | there is no revision HEAD:customer: use one that git log shows",
+        ":/A state      | :/A state searches the messages of commits, which is not supported",
+        "@^{/A state}   | @^{/A state} searches the messages of commits, which is not supported"
       })
   void whatIsNoRevisionIsReported(String name, String message) {
     assertThatThrownBy(() -> Revision.open(sites(), name, CALLED))
@@ -134,7 +134,7 @@ class RevisionTest {
       delimiter = '|',
       value = {
         "config | '[core' | the configuration of the git repository is damaged: git config --list",
-        "config | '[core]\n\trepositoryformatversion = 1\n[extensions]\n\tobjectformat = sha256' | the git repository uses sha256, and only those with sha1",
+        "config | '[core]\n\trepositoryformatversion = 1\n[extensions]\n\tobjectformat = sha256' | the git repository uses sha256, and only repositories with sha1",
         "HEAD   | garbage | {git} is damaged or leads nowhere: git status says what is wrong",
         "HEAD   | ''      | {git} is damaged or leads nowhere: git status says what is wrong",
       })
@@ -184,7 +184,7 @@ class RevisionTest {
         .hasMessage(
             "--since is HEAD, and "
                 + outside
-                + " is in no git repository: run it in one, or leave out --since");
+                + " is not in a git repository: run it in one, or leave out --since");
   }
 
   private Set<String> changed(Revision revision) throws UserError {

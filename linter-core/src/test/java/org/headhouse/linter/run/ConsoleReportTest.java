@@ -106,7 +106,7 @@ class ConsoleReportTest {
     assertThat(console.lines())
         .hasSize(22)
         .startsWith(
-            "found note 15000 results of the baseline are gone: write it anew, so that none can come"
+            "found note 15000 results of the baseline are gone: write the baseline again, so that none can come"
                 + " back unseen:",
             "found note   sites/a.yaml: chain/Bay\uFFFD[2J/address: 5 [address.gap], 3 times")
         .endsWith("found note   and 4980 more");

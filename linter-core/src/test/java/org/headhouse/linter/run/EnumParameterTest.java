@@ -48,7 +48,7 @@ class EnumParameterTest {
     assertThatThrownBy(
             () -> EnumParameter.of("linter.printLevel", word, Level.values(), Level::word))
         .isInstanceOf(UserError.class)
-        .hasMessage("linter.printLevel cannot be \"" + word + "\": write " + remedy);
+        .hasMessage("linter.printLevel cannot be \"" + word + "\": use " + remedy);
   }
 
   @ParameterizedTest
@@ -63,6 +63,6 @@ class EnumParameterTest {
   void otherWordsAreQuotedWithWhatToWrite(String word, String remedy) {
     assertThatThrownBy(() -> EnumParameter.of("linter.paper", word, Paper.values(), Paper::word))
         .isInstanceOf(UserError.class)
-        .hasMessage("linter.paper cannot be \"" + word + "\": write " + remedy);
+        .hasMessage("linter.paper cannot be \"" + word + "\": use " + remedy);
   }
 }

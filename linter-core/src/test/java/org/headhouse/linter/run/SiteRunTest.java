@@ -144,6 +144,6 @@ class SiteRunTest {
     assertThat(SitesRequest.threads(5, CALLED)).isEqualTo(5);
     assertThatThrownBy(() -> SitesRequest.threads(0, CALLED))
         .isInstanceOf(UserError.class)
-        .hasMessage("linter.threads cannot be 0: write 1 or more");
+        .hasMessage("linter.threads cannot be 0: use 1 or more");
   }
 }

@@ -25,6 +25,6 @@ class SlackParameterTest {
         .hasMessage(
             "linter.slack cannot be \""
                 + written
-                + "\": set a number of percent from 0 to 100, such as 10");
+                + "\": set a percentage from 0 to 100, such as 10");
   }
 }

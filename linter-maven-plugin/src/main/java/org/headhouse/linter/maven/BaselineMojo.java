@@ -7,9 +7,9 @@ import org.headhouse.linter.files.UserError;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes the results that there are into a baseline, so that only new ones fail a check. A
- * suppression in the site's file is better for a single result, since it gives the reason. Nothing
- * is written while the policy or the device types have an error, or a file cannot be read.
+ * Writes the present results into a baseline, so that only new results fail a check. For a single
+ * result, a suppression in the site's file is better, because it gives the reason. Nothing is
+ * written while the policy or the device types have an error, or a file cannot be read.
  */
 @Mojo(name = "baseline", requiresProject = false, threadSafe = true)
 public final class BaselineMojo extends SitesMojo {

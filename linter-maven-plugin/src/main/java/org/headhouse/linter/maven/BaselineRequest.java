@@ -77,7 +77,7 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
     } catch (UnusableBaseline unusable) {
       if (!unusable.isMissing()) {
         refuseToReplaceOther(file, base);
-        console.report(Level.WARNING, unusable.getMessage() + ": written anew");
+        console.report(Level.WARNING, unusable.getMessage() + ": it is written again");
       }
       return Baseline.empty(paths);
     } catch (IOException unreadable) {
@@ -95,7 +95,7 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
     if (!may) {
       throw new UserError(
           base.shown(file)
-              + " is there and is no baseline, and is left as it is: name another file with"
+              + " exists, but is not a baseline, and was not changed: name another file with"
               + " linter.baseline");
     }
   }
@@ -110,8 +110,7 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
     if (!leftOut.isEmpty()) {
       console.report(
           Level.WARNING,
-          counted(leftOut.size())
-              + " not in it, since other rules depend on what they report. Fix these:");
+          counted(leftOut.size()) + " not in it, because other rules depend on them. Fix these:");
       leftOut.stream()
           .limit(MOST_LEFT_OUT)
           .forEach(result -> console.report(Level.WARNING, "  " + TextReport.headline(result)));

@@ -9,9 +9,9 @@ import org.headhouse.linter.run.SlackParameter;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reports what differs between two states of the sites, and the order of the field work that leads
- * from one to the other, and the materials that it needs. Writes changes.md and changes.json. Fails
- * and gives no order while the policy or the device types have an error.
+ * Reports what differs between two states of the sites, the order of the field work that leads from
+ * one to the other, and the materials for it. Writes changes.md and changes.json. Fails and gives
+ * no order while the policy or the device types have an error.
  */
 @Mojo(name = "changes", requiresProject = false, threadSafe = true)
 public final class ChangesMojo extends SitesMojo {
@@ -24,8 +24,8 @@ public final class ChangesMojo extends SitesMojo {
   private @Nullable File before;
 
   /**
-   * The cable that is ordered beyond the measured lengths, in percent of them (the default is
-   * common practice, no source).
+   * The extra cable to order, in percent of the measured lengths (the default is common practice,
+   * no source).
    */
   @Parameter(property = "linter.slack", defaultValue = "10")
   private String slack = "10";
@@ -37,8 +37,8 @@ public final class ChangesMojo extends SitesMojo {
       throw new UserError(
           (since == null
                   ? "there is nothing to compare with"
-                  : "linter.since and linter.before exclude each other")
-              + ": write -Dlinter.since=HEAD, or -Dlinter.before with a folder of sites or one file");
+                  : "linter.since and linter.before cannot be combined")
+              + ": use -Dlinter.since=HEAD, or -Dlinter.before with a folder of sites or one file");
     }
     if (before != null && !before.exists()) {
       throw new UserError(

@@ -21,8 +21,8 @@ import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Checks the sites of a repository, and fails the build where a rule is broken. Writes
- * results.sarif and results-junit.xml.
+ * Checks the sites of a repository, and fails the build if a rule is broken. Writes results.sarif
+ * and results-junit.xml.
  */
 @Mojo(
     name = "check",
@@ -39,37 +39,38 @@ public final class CheckMojo extends SitesMojo {
   private String printLevel = "note";
 
   /**
-   * The file with results that were there before, which fail nothing; by default the one that the
-   * policy names, if it names one. The goal baseline writes it.
+   * The file with old results, which do not fail the build; by default the one that the policy
+   * names, if any. The goal baseline writes it.
    */
   @Parameter(property = "linter.baseline")
   private @Nullable File baseline;
 
-  /** A revision of the git repository with which rules on changes compare. */
+  /** The revision of the git repository that rules on changes compare with. */
   @Parameter(property = "linter.since")
   private @Nullable String since;
 
   /**
-   * Whether to report only sites that differ from linter.since; all where device types, policy,
-   * baseline, a pom.xml or a file in .mvn differ.
+   * Whether to report only sites that differ from linter.since. All sites are reported if device
+   * types, policy, baseline, a pom.xml or a file in .mvn differ.
    */
   @Parameter(property = "linter.changedOnly", defaultValue = "false")
   private boolean changedOnly;
 
-  /** Whether to check also the sites that were clean before and did not change. */
+  /** Whether to check again the sites that were clean before and did not change. */
   @Parameter(property = "linter.recheck", defaultValue = "false")
   private boolean recheck;
 
   /**
-   * What is given beside results.sarif and results-junit.xml: text, github (annotations in the
-   * log), gitlab (results-gitlab.json, its code quality report) or json (results.jsonl).
+   * The format of the results, in addition to results.sarif and results-junit.xml: text, github
+   * (annotations in the log), gitlab (results-gitlab.json, its code quality report) or json
+   * (results.jsonl).
    */
   @Parameter(property = "linter.format", defaultValue = "text")
   private String format = "text";
 
   /**
-   * Whether to write results-open.sarif too, without results that are accepted, known or gone: for
-   * hosts that do not look at suppressions and baseline.
+   * Whether to write results-open.sarif too, without results that are accepted, known or gone, for
+   * hosts that ignore suppressions and baseline.
    */
   @Parameter(property = "linter.openResults", defaultValue = "false")
   private boolean openResults;
@@ -100,7 +101,7 @@ public final class CheckMojo extends SitesMojo {
             details(sites.settings()));
     if (changedOnly && since == null) {
       throw new UserError(
-          "linter.changedOnly needs linter.since: write for example -Dlinter.since=origin/main");
+          "linter.changedOnly needs linter.since: use for example -Dlinter.since=origin/main");
     }
     return new CheckRequest(sites, results, path(baseline), since, changedOnly, recheck, own());
   }

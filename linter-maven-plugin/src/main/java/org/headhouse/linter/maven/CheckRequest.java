@@ -88,17 +88,17 @@ record CheckRequest(
       console.report(
           Level.NOTE,
           changes.forAll()
-              + " holds for all sites and differs from "
+              + " applies to all sites and differs from "
               + name
-              + ", so that all of them are reported.");
+              + ", so all of them are reported.");
       return;
     }
     long sites = run.names().stream().filter(changes.files()::contains).count();
     console.report(
         Level.NOTE,
-        "Only what differs from "
+        "Only sites that differ from "
             + name
-            + " is reported: "
+            + " are reported: "
             + sites
             + " of "
             + report.files()

@@ -7,17 +7,17 @@ import org.headhouse.linter.run.DiagnosisOutput;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Compares readings of a meter with what each single fault of a line would make it show, prints the
- * faults that agree and what to measure next, and writes both into diagnosis.json. The readings are
- * those under as-found of each site, else those of its latest record; sites without any are left
- * out. Sites need not be without results; what is missing in one is reported. Policy and device
- * types have to be without an error.
+ * Compares meter readings with what the meter would show for each single fault of a line. Prints
+ * the faults that agree and what to measure next, and writes both into diagnosis.json. The readings
+ * come from as-found of each site, else from its latest record; sites without readings are left
+ * out. Sites may have results; what is missing in a site is reported. Policy and device types must
+ * have no error.
  */
 @Mojo(name = "diagnose", requiresProject = false, threadSafe = true)
 public final class DiagnoseMojo extends SitesMojo {
   /**
-   * Readings of the one site that linter.sites names, in place of those of its file, written as
-   * under as-found: [{at: Propagation, pair-resistance: 118 ohm}].
+   * Readings of the one site that linter.sites names, instead of those in its file, in the form of
+   * as-found: [{at: Propagation, pair-resistance: 118 ohm}].
    */
   @Parameter(property = "linter.asFound")
   private @Nullable String asFound;

@@ -11,38 +11,38 @@ import org.headhouse.linter.run.SettingsRequest;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes a site of a list of its units: comma-separated values with a row of headings, such as name,
- * address, vents and cable-to-next. Over a site that is there, it shows what the list changes in
- * it, and writes that only where linter.write is set. So it does with a list that was filled in on
- * a visit, which it adds to the record of the site. Nothing is written while the policy or the
+ * Makes a site from a list of its units: comma-separated values with a row of headings, such as
+ * name, address, vents and cable-to-next. If the site exists, shows what the list changes in it,
+ * and writes the changes only if linter.write is set. A list that was filled in on a visit is added
+ * to the record of its site in the same way. Nothing is written while the policy or the
  * device types have an error.
  */
 @Mojo(name = "draft", requiresProject = false, threadSafe = true)
 public final class DraftMojo extends SettingsMojo {
-  /** The list of units; there is none by default. */
+  /** The list of units; has no default. */
   @Parameter(property = "linter.csv")
   private @Nullable File csv;
 
   /**
    * A list that was filled in on a visit, as the goal report writes it for each site, in UTF-8 or
-   * UTF-16; there is none by default. What was found is added to the record of commissioning of the
-   * site that the list names, in place of a list of units.
+   * UTF-16; has no default. What was found is added to the record of commissioning of the site that
+   * the list names. Takes the place of a list of units.
    */
   @Parameter(property = "linter.visit")
   private @Nullable File visit;
 
-  /** The id of the site: lower-case letters, digits and hyphens; there is none by default. */
+  /** The id of the site: lower-case letters, digits and hyphens; has no default. */
   @Parameter(property = "linter.site")
   private @Nullable String site;
 
   /**
-   * The file of the site; by default named after the site, in the folder of sites, or the file
-   * site.yaml in a folder of its name. One that is there is compared with the list.
+   * The file of the site; by default named after the site, in the folder of sites, or site.yaml in
+   * a folder of its name. An existing file is compared with the list.
    */
   @Parameter(property = "linter.output")
   private @Nullable File output;
 
-  /** Whether a site that is there is written; without it, the goal only shows what would change. */
+  /** Whether to write an existing site; without it, the goal only shows what would change. */
   @Parameter(property = "linter.write", defaultValue = "false")
   private boolean write;
 
@@ -72,7 +72,7 @@ public final class DraftMojo extends SettingsMojo {
   @Parameter(property = "linter.shielded", defaultValue = "true")
   private boolean shielded = true;
 
-  /** The impedance of the cable, which its ends are terminated by. */
+  /** The impedance of the cable, and of the terminators at its ends. */
   @Parameter(property = "linter.impedance", defaultValue = "120 ohm")
   private String impedance = "120 ohm";
 
@@ -108,11 +108,11 @@ public final class DraftMojo extends SettingsMojo {
   /** Maven's own word for it would name the parameters, and not how they are written. */
   private String missing() {
     if (site != null) {
-      return "there is no list of units: write -Dlinter.csv=<file>";
+      return "there is no list of units: use -Dlinter.csv=<file>";
     }
     return csv != null
-        ? "the site has no id: write -Dlinter.site=<id>"
-        : "there is neither a list of units nor an id for the site: write -Dlinter.csv=<file> and"
+        ? "the site has no id: use -Dlinter.site=<id>"
+        : "there is neither a list of units nor an id for the site: use -Dlinter.csv=<file> and"
             + " -Dlinter.site=<id>";
   }
 

@@ -56,7 +56,7 @@ final class DraftParameters {
       throws UserError {
     T quantity = reader.apply(BEFORE_UNIT.matcher(written.strip()).replaceFirst(" "));
     if (quantity == null) {
-      throw new UserError(property + " cannot be \"" + written + "\": write " + form);
+      throw new UserError(property + " cannot be \"" + written + "\": use " + form);
     }
     return quantity;
   }

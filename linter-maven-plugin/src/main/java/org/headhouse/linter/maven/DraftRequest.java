@@ -89,7 +89,7 @@ record DraftRequest(
               + made.site()
               + ", and not "
               + draft.site()
-              + ": write -Dlinter.site="
+              + ": use -Dlinter.site="
               + made.site()
               + ", or name another file with linter.output");
     }

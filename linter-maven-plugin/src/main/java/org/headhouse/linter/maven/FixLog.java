@@ -92,11 +92,11 @@ final class FixLog {
     }
     if (anyProposed) {
       lines.add(
-          "Proposed fixes change the file only: the work at the units goes with them. Isolate the"
+          "Proposed fixes change only the file: do the work at the units too. Isolate the"
               + " supply before you open a unit, and follow the local electrical code.");
     }
     if (fixed > 0 && !written) {
-      lines.add("Nothing is written. To write it: -Dlinter.write=true");
+      lines.add("Nothing is written. To write the changes: -Dlinter.write=true");
     }
     return lines;
   }

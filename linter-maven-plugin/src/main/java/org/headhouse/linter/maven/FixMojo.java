@@ -9,26 +9,26 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Fixes what can be fixed in the sites of a repository, and shows the difference. Files are written
- * only where linter.write is set. Fails and fixes nothing while the policy or the device types have
- * an error.
+ * only if linter.write is set. Fails and fixes nothing while the policy or the device types have an
+ * error.
  */
 @Mojo(name = "fix", requiresProject = false, threadSafe = true)
 public final class FixMojo extends SitesMojo {
   /**
-   * Which fixes: safe for those that follow from the rules alone, proposed for those that need a
-   * look as well.
+   * Which fixes: safe for those that follow from the rules alone; proposed for those that need a
+   * look too.
    */
   @Parameter(property = "linter.fixes", defaultValue = "safe")
   private String fixes = "safe";
 
-  /** Whether the files are written; without it, the goal only shows what would change. */
+  /** Whether to write the files; without it, the goal only shows what would change. */
   @Parameter(property = "linter.write", defaultValue = "false")
   private boolean write;
 
   /**
-   * A revision of the git repository, by default the last commit, where there is one: where the
-   * line was in operation then, what takes work at its units is proposed only, and what still has
-   * the old name of a unit follows the new one.
+   * A revision of the git repository, by default the last commit if there is one. If the line was
+   * in operation then, fixes that need work at its units are only proposed. If a unit was renamed
+   * since, its old name is replaced everywhere.
    */
   @Parameter(property = "linter.since")
   private @Nullable String since;

@@ -77,14 +77,14 @@ record KnownProperties(Map<String, String> types) {
           && !types.containsKey(name)
           && !ofProject.containsKey(name)) {
         meant(name)
-            .ifPresent(meant -> faults.add("there is no property " + name + ": write " + meant));
+            .ifPresent(meant -> faults.add("there is no property " + name + ": use " + meant));
       }
     }
     types.forEach(
         (name, type) -> {
           String value = given.getProperty(name, ofProject.getProperty(name));
           if (type.equals("boolean") && value != null && !isTruthValue(value)) {
-            faults.add(name + " cannot be \"" + value + "\": write true or false");
+            faults.add(name + " cannot be \"" + value + "\": use true or false");
           }
         });
     if (!faults.isEmpty()) {

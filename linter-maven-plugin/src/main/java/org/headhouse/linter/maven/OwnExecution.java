@@ -32,7 +32,7 @@ record OwnExecution(@Nullable Instant buildStart, @Nullable String name) {
           Level.WARNING,
           "The results of another execution of this build are in "
               + base.shown(own)
-              + " and are replaced: give each execution an outputDirectory of its own");
+              + " and are replaced: give each execution its own outputDirectory");
       return asked.into(own);
     }
     console.report(
@@ -41,7 +41,7 @@ record OwnExecution(@Nullable Instant buildStart, @Nullable String name) {
             + base.shown(folder)
             + ": those of "
             + name
-            + " go into a folder of its name inside");
+            + " go into a subfolder of that name");
     return asked.into(own);
   }
 

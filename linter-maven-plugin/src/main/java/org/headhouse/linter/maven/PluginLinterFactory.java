@@ -8,7 +8,7 @@ import org.headhouse.linter.run.LinterFactory;
 final class PluginLinterFactory {
   private static final String HOW_TO_MAKE_IT =
       "correct the name, or make it with mvn org.headhouse:linter-maven-plugin:baseline, and"
-          + " -Dlinter.baseline=<file> where the policy does not name it";
+          + " -Dlinter.baseline=<file> if the policy does not name it";
 
   private PluginLinterFactory() {}
 

@@ -9,14 +9,14 @@ import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.run.SlackParameter;
 
 /**
- * Writes the sheets that people take to each site, a page of HTML and a table of zones each, with a
- * certificate, a night card and a yearly sheet of one page each, a page with its materials and
- * labels, one for a line that does not work, and a list to fill in on a visit; a cover for each
- * customer with several sites; the page index.html over all sites; due.ics, the days on which lines
- * are due, where the policy sets how often; inventory.csv with every unit; materials.csv with the
- * materials of each site and of all; and figures.json: what is computed of each site's line, in
- * full precision. Sites need not be without results; what is missing in one leaves out the figures
- * that need it. Policy and device types have to be without an error.
+ * Writes the sheets that people take to each site: an HTML page and a table of zones; a
+ * certificate, a night card and a yearly sheet of one page each; a page with materials and labels,
+ * one for a line that does not work, and a list to fill in on a visit. Also writes a cover for each
+ * customer with several sites; index.html, which lists all sites; due.ics, the days on which lines
+ * are due, if the policy sets how often; inventory.csv with every unit; materials.csv with the
+ * materials of each site and of all; and figures.json, the computed figures of each line in full
+ * precision. Sites may have results; figures that need what a site lacks are left out. Policy and
+ * device types must have no error.
  */
 @Mojo(name = "report", requiresProject = false, threadSafe = true)
 public final class ReportMojo extends SitesMojo {
@@ -29,15 +29,15 @@ public final class ReportMojo extends SitesMojo {
   private String paper = "A4";
 
   /**
-   * The cable that is ordered beyond the measured lengths, in percent of them (the default is
-   * common practice, no source).
+   * The extra cable to order, in percent of the measured lengths (the default is common practice,
+   * no source).
    */
   @Parameter(property = "linter.slack", defaultValue = "10")
   private String slack = "10";
 
   /**
-   * Whether the papers of each customer are put into one ZIP file as well, which can be sent: those
-   * of a site without a customer have one of their own. Nothing of other customers is in it.
+   * Whether to put the papers of each customer into a ZIP file too, which can be sent to that
+   * customer. It has nothing of other customers. A site without a customer gets its own ZIP file.
    */
   @Parameter(property = "linter.bundle", defaultValue = "false")
   private boolean bundle;

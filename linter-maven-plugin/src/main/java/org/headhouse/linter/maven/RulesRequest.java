@@ -39,7 +39,7 @@ record RulesRequest(@Nullable String rule) implements GoalRequest {
       throw new UserError(
           "there is no rule \""
               + id
-              + "\": write "
+              + "\": use "
               + SpellingSuggester.suggest(id, ids).orElse("one of " + String.join(", ", ids)));
     }
     return linter.page(id).orElse("The rule " + id + " has no page.");

@@ -7,7 +7,7 @@ import org.apache.maven.plugins.annotations.Parameter;
 /** Writes the JSON Schemas of the three kinds of file, for editors. */
 @Mojo(name = "schema", requiresProject = false, threadSafe = true)
 public final class SchemaMojo extends LinterMojo {
-  /** Where the schemas are written. */
+  /** The folder that the schemas are written to. */
   @Parameter(
       property = "linter.outputDirectory",
       defaultValue = "${project.build.directory}/linter")

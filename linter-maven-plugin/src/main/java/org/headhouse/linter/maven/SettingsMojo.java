@@ -12,14 +12,11 @@ abstract class SettingsMojo extends LinterMojo {
   @Parameter(property = "linter.sites", defaultValue = "${basedir}/sites")
   private File sites = new File("sites");
 
-  /** The policy; by default the file linter.yaml beside the folder of sites, where there is one. */
+  /** The policy; by default linter.yaml beside the folder of sites, if there is one. */
   @Parameter(property = "linter.policy")
   private @Nullable File policy;
 
-  /**
-   * The types of device; by default the file device-types.yaml beside the folder of sites, where
-   * there is one.
-   */
+  /** The device types; by default device-types.yaml beside the folder of sites, if there is one. */
   @Parameter(property = "linter.deviceTypes")
   private @Nullable File deviceTypes;
 

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A goal that reads the sites of a repository. */
 abstract class SitesMojo extends SettingsMojo {
-  /** Which files of the folder are sites; files and folders with a dot in front never are. */
+  /** Which files of the folder are sites; names that begin with a dot never are. */
   @Parameter(property = "linter.includes", defaultValue = "**/*.yaml,**/*.yml")
   private List<String> includes = List.of();
 
@@ -18,17 +18,17 @@ abstract class SitesMojo extends SettingsMojo {
   @Parameter(property = "linter.excludes")
   private List<String> excludes = List.of();
 
-  /** Where the goal writes. */
+  /** The folder that the goal writes to. */
   @Parameter(
       property = "linter.outputDirectory",
       defaultValue = "${project.build.directory}/linter")
   private File outputDirectory = new File("target/linter");
 
-  /** How many files are worked on at a time; by default the number of cores. */
+  /** How many files to work on at a time; by default the number of cores. */
   @Parameter(property = "linter.threads")
   private @Nullable Integer threads;
 
-  /** Whether it is fine that there is no site at all. */
+  /** Whether a run without any site is allowed. */
   @Parameter(property = "linter.allowEmpty", defaultValue = "false")
   private boolean allowEmpty;
 

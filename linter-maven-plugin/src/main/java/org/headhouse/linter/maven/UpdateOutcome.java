@@ -64,7 +64,7 @@ record UpdateOutcome(String list, Path sites, Path file, String site, SharedSett
       FileUpdate.write(file, made.before(), made.after());
       console.report(Level.NOTE, "Wrote " + made.path());
     } else if (UpdateReport.isChanged(made)) {
-      console.report(Level.NOTE, "Nothing is written. To write it: -Dlinter.write=true");
+      console.report(Level.NOTE, "Nothing is written. To write the changes: -Dlinter.write=true");
     }
   }
 

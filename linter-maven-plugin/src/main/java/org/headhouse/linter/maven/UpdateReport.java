@@ -43,7 +43,7 @@ final class UpdateReport {
       console.report(remark.level(), TextReport.printable(update.path() + ": " + remark.text()));
     }
     if (!isChanged(update)) {
-      note(update.path() + " has all that the list says");
+      note(update.path() + " already has everything in the list");
       return;
     }
     if (shared.mayShow(update.path())) {
@@ -52,7 +52,7 @@ final class UpdateReport {
     SiteState before = state(update.before());
     SiteLinter linter = PluginLinterFactory.build(shared.builder().before(before));
     consequences(linter.changes(before, state(update.after())));
-    note("With the difference, " + update.path() + " has these results:");
+    note("With these changes, " + update.path() + " has these results:");
     new ConsoleReport(console, Level.NOTE).print(linter.check(Stream.of(input(update.after()))));
   }
 
@@ -65,7 +65,7 @@ final class UpdateReport {
               TextReport.printable("Also to do: " + consequence.text()));
         }
         if (changed.work() instanceof FieldWork.Plan plan && !plan.steps().isEmpty()) {
-          note("Goal changes has the order of the work, once the difference is taken");
+          note("Once the changes are written, the goal changes gives the order of the work");
         }
       }
     }

@@ -49,7 +49,7 @@ class BaselineMojoTest {
         .isInstanceOf(MojoExecutionException.class)
         .hasMessage(
             file
-                + " is there and is no baseline, and is left as it is: name another file with"
+                + " exists, but is not a baseline, and was not changed: name another file with"
                 + " linter.baseline");
     assertThat(folder.resolve(file)).hasContent(before);
   }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What one execution does to the results of another. */
 class CheckMojoTest {
   private static final String REPLACED =
-      " and are replaced: give each execution an outputDirectory of its own";
+      " and are replaced: give each execution its own outputDirectory";
 
   @TempDir private Path folder = Path.of("");
 
@@ -71,7 +71,7 @@ class CheckMojoTest {
     assertThat(run(start, "second", "json"))
         .singleElement()
         .asString()
-        .contains("are in target: those of second go into a folder of its name inside");
+        .contains("are in target: those of second go into a subfolder of that name");
     assertThat(folder.resolve("target/results-gitlab.json")).content().startsWith("[");
     assertThat(folder.resolve("target/second/results.jsonl")).exists();
     assertThat(Files.readString(folder.resolve("target/results.sarif")))

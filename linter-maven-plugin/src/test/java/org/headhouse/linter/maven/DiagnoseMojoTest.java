@@ -80,7 +80,7 @@ class DiagnoseMojoTest {
   void readingsThatAreNotUnderstoodAreAnErrorInPlainWords() {
     assertThatThrownBy(run().with("asFound", "118 ohm")::execute)
         .isInstanceOf(MojoExecutionException.class)
-        .hasMessageStartingWith("the readings are not understood: write them as under as-found");
+        .hasMessageStartingWith("the readings are not understood: enter them in the form of as-found");
     assertThat(folder.resolve("target/diagnosis.json")).doesNotExist();
   }
 
@@ -89,6 +89,6 @@ class DiagnoseMojoTest {
     write("oak-row", SITE.replace("elm", "oak"));
     assertThatThrownBy(run().with("asFound", "{at: A, pair-resistance: 61 ohm}")::execute)
         .isInstanceOf(MojoExecutionException.class)
-        .hasMessage("the readings are of one line: name the one file that they belong to");
+        .hasMessage("the readings belong to one line: name the one file of that line");
   }
 }

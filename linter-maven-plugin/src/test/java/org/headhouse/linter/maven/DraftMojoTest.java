@@ -16,18 +16,18 @@ class DraftMojoTest {
     assertThatThrownBy(new GoalRun(new DraftMojo(), FOLDER)::execute)
         .isInstanceOf(MojoExecutionException.class)
         .hasMessage(
-            "there is neither a list of units nor an id for the site: write -Dlinter.csv=<file>"
+            "there is neither a list of units nor an id for the site: use -Dlinter.csv=<file>"
                 + " and -Dlinter.site=<id>");
   }
 
   @Test
   void whatIsThereIsNotAskedFor() {
     assertThatThrownBy(new GoalRun(new DraftMojo(), FOLDER).with("site", "elm-row")::execute)
-        .hasMessage("there is no list of units: write -Dlinter.csv=<file>");
+        .hasMessage("there is no list of units: use -Dlinter.csv=<file>");
     assertThatThrownBy(
             new GoalRun(new DraftMojo(), FOLDER).with("csv", FOLDER.resolve("units.csv").toFile())
                 ::execute)
-        .hasMessage("the site has no id: write -Dlinter.site=<id>");
+        .hasMessage("the site has no id: use -Dlinter.site=<id>");
   }
 
   /** A name that no file can have is reported as any other error. */

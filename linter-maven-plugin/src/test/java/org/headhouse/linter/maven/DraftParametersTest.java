@@ -51,6 +51,6 @@ class DraftParametersTest {
   void otherWordsAreQuotedWithWhatToWrite(String name, String written, String remedy) {
     assertThatThrownBy(() -> read(name, written))
         .isInstanceOf(UserError.class)
-        .hasMessage("linter." + name + " cannot be \"" + written + "\": write " + remedy);
+        .hasMessage("linter." + name + " cannot be \"" + written + "\": use " + remedy);
   }
 }

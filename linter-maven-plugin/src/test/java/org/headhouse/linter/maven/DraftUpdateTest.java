@@ -59,7 +59,7 @@ class DraftUpdateTest {
             "info +    cable-to-next: 45 m",
             "info -  - unit: Hardening Bay",
             "info +  - unit: Fernery",
-            "info Nothing is written. To write it: -Dlinter.write=true")
+            "info Nothing is written. To write the changes: -Dlinter.write=true")
         .anyMatch(
             line ->
                 line.startsWith(
@@ -91,7 +91,8 @@ class DraftUpdateTest {
     assertThat(goal.lines()).contains("info Wrote sites/elm-row.yaml");
     GoalRun again = goal(LIST).with("write", true);
     again.execute();
-    assertThat(again.lines()).contains("info sites/elm-row.yaml has all that the list says");
+    assertThat(again.lines())
+        .contains("info sites/elm-row.yaml already has everything in the list");
   }
 
   /** A site in a folder of its own is found as well, and no second one is made beside it. */
@@ -127,7 +128,8 @@ class DraftUpdateTest {
             line -> line.startsWith("warn ") && line.contains("It is on the live line: isolate"))
         .anyMatch(line -> line.startsWith("warn Also to do: prove "))
         .anyMatch(line -> line.contains("[change.record-kept]"))
-        .contains("info Goal changes has the order of the work, once the difference is taken");
+        .contains(
+            "info Once the changes are written, the goal changes gives the order of the work");
     assertThat(written()).isEqualTo(live);
   }
 

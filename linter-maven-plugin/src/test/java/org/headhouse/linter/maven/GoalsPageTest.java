@@ -26,11 +26,12 @@ class GoalsPageTest {
       # Goals and parameters
 
       A goal is called by `mvn org.headhouse:linter-maven-plugin:1.0.0-SNAPSHOT:<goal>`, in any folder, with a POM or without. `check` runs in
-      the phase `validate` where a POM binds it. This page is made from the plugin's descriptor.
+      the phase `validate` if a POM binds it. This page is made from the plugin's descriptor.
 
-      A misspelt property `linter.…` on the command line fails the goal, which names the one that is meant. So does a word other than `true`
-      or `false` where one of them is wanted. A property of another goal is ignored, since one command line may run several goals. So is one
-      that your POM sets for itself, or that is like none of ours. Maven warns of a misspelt parameter in the POM from 3.9 on.
+      A misspelt property `linter.…` on the command line fails the goal, which suggests the right one. So does any value but `true` or
+      `false` for a parameter that takes one of them. Properties of other goals are ignored, because one command line may run several goals.
+      So are properties that your POM sets for itself, and those that resemble none of ours. From 3.9 on, Maven warns of a misspelt
+      parameter in the POM.
       """;
 
   @Test

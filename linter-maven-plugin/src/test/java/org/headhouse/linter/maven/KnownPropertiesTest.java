@@ -55,7 +55,7 @@ class KnownPropertiesTest {
   void theNearestIsNamed(String written, String known) {
     assertThatThrownBy(() -> KNOWN.check(properties(written, "warning"), properties()))
         .isInstanceOf(UserError.class)
-        .hasMessage("there is no property " + written + ": write " + known);
+        .hasMessage("there is no property " + written + ": use " + known);
   }
 
   /** A POM may have the plugin's version from the command line. */
@@ -74,16 +74,16 @@ class KnownPropertiesTest {
     assertThatThrownBy(() -> KNOWN.check(given, properties()))
         .hasMessage(
             """
-            there is no property linter.failLevl: write linter.failLevel
-            there is no property linter.sitees: write linter.sites
-            linter.skip cannot be "no": write true or false""");
+            there is no property linter.failLevl: use linter.failLevel
+            there is no property linter.sitees: use linter.sites
+            linter.skip cannot be "no": use true or false""");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"maybe", "yes", "1", ""})
   void whatIsNoTruthValueIsRefusedWhoeverSetsIt(String value) {
     Properties wrong = properties("linter.recheck", value);
-    String message = "linter.recheck cannot be \"" + value + "\": write true or false";
+    String message = "linter.recheck cannot be \"" + value + "\": use true or false";
     assertThatThrownBy(() -> KNOWN.check(wrong, properties())).hasMessage(message);
     assertThatThrownBy(() -> KNOWN.check(properties(), wrong)).hasMessage(message);
   }
@@ -123,7 +123,7 @@ class KnownPropertiesTest {
       assertThatThrownBy(run::execute)
           .as(goal.getClass().getSimpleName())
           .isInstanceOf(MojoExecutionException.class)
-          .hasMessage("there is no property linter.failLevl: write linter.failLevel");
+          .hasMessage("there is no property linter.failLevl: use linter.failLevel");
     }
     try (var files = Files.list(folder)) {
       assertThat(files).isEmpty();

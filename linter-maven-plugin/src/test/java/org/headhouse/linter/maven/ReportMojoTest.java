@@ -98,8 +98,7 @@ class ReportMojoTest {
   void aSlackThatIsNoneIsRefusedBeforeAnythingIsWritten() {
     assertThatThrownBy(run().with("slack", "a lot")::execute)
         .isInstanceOf(MojoExecutionException.class)
-        .hasMessage(
-            "linter.slack cannot be \"a lot\": set a number of percent from 0 to 100, such as 10");
+        .hasMessage("linter.slack cannot be \"a lot\": set a percentage from 0 to 100, such as 10");
     assertThat(folder.resolve("target")).doesNotExist();
   }
 
