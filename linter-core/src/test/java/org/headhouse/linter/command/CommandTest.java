@@ -487,7 +487,7 @@ class CommandTest {
   @Test
   void readingsGoWithADiagnosisOnly() {
     assertThat(run("--asFound={at: Propagation, pair-resistance: 5 ohm}")).isEqualTo(2);
-    assertThat(err).contains("--asFound goes with diagnose");
+    assertThat(err).contains("--asFound works only with diagnose");
     assertThat(run("diagnose", "--asFound=five ohm")).isEqualTo(2);
     assertThat(err).contains("the readings are not understood");
   }

@@ -80,7 +80,8 @@ class DiagnoseMojoTest {
   void readingsThatAreNotUnderstoodAreAnErrorInPlainWords() {
     assertThatThrownBy(run().with("asFound", "118 ohm")::execute)
         .isInstanceOf(MojoExecutionException.class)
-        .hasMessageStartingWith("the readings are not understood: enter them in the form of as-found");
+        .hasMessageStartingWith(
+            "the readings are not understood: enter them in the form of as-found");
     assertThat(folder.resolve("target/diagnosis.json")).doesNotExist();
   }
 
