@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import org.headhouse.linter.draft.Cell;
 import org.headhouse.linter.draft.Faults;
 import org.headhouse.linter.source.SourceText;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The day of a visit as people and spreadsheets write it. */
 class DateCellTest {
-  private static LocalDate read(String text) {
+  private static @Nullable LocalDate read(String text) {
     Faults faults = new Faults(new SourceText("visit.csv", text));
     LocalDate day = new DateCell(faults).read(new Cell(text, 0, text.length()));
     assertThat(day == null).isEqualTo(!faults.isEmpty());

@@ -31,6 +31,7 @@ import java.util.TreeSet;
  * @param facts each as day, person, what and value, of all that proves something
  * @param comments the text of each comment to expect
  */
+@SuppressWarnings("ArrayRecordComponent") // Given to a reader, and never compared.
 record FilledList(byte[] bytes, Set<String> facts, List<String> comments) {
   private static final List<String> FORMS =
       List.of(

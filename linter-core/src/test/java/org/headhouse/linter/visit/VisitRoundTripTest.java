@@ -20,6 +20,7 @@ import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.sheet.Sheets;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -224,11 +225,11 @@ class VisitRoundTripTest {
     return FilledList.fact(day, text(record.get("by")), what, place, value);
   }
 
-  private static List<?> list(Object value) {
+  private static List<?> list(@Nullable Object value) {
     return value instanceof List<?> list ? list : List.of();
   }
 
-  private static String text(Object value) {
+  private static String text(@Nullable Object value) {
     return value == null ? "" : value.toString();
   }
 

@@ -65,7 +65,7 @@ class DraftVisitTest {
             "info +    pair-resistance: 120.5 ohm",
             "info +    - Seedling North",
             "info sites/elm-row.yaml: 1 row is blank, and count as not seen",
-            "info Nothing is written. To write it: -Dlinter.write=true")
+            "info Nothing is written. To write the changes: -Dlinter.write=true")
         .noneMatch(line -> line.startsWith("info -  "))
         .anyMatch(line -> line.contains(": The stage stays as it is: once"));
     assertThat(folder.toFile().list()).containsExactlyInAnyOrder("sites", "visit.csv");
