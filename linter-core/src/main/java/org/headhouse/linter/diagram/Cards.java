@@ -214,7 +214,7 @@ final class Cards {
     Lettering.wrap("weather station", room, TextStyle.STRONG, 2)
         .forEach(line -> rows.add(CardRow.Line.of(line, TextStyle.STRONG)));
     String readings = readings(site.weatherStation().orNull());
-    Lettering.wrap(readings, inner, TextStyle.SMALL, MOST_LINES_OF_READINGS)
+    Lettering.wrap(readings, room, TextStyle.SMALL, MOST_LINES_OF_READINGS)
         .forEach(line -> rows.add(CardRow.Line.of(line, TextStyle.SMALL)));
     return new Card(item.index(), Frame.Kind.STATION, width, rows, mark, null);
   }
