@@ -49,7 +49,7 @@ class HostileTextTest {
   }
 
   private static String revision(Document page) {
-    return page.selectXpath("//dt[.='Revision of the file']/following-sibling::dd").text();
+    return page.selectXpath("//dt[.='File fingerprint (SHA-256)']/following-sibling::dd").text();
   }
 
   @ParameterizedTest
