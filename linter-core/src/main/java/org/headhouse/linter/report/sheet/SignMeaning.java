@@ -11,6 +11,7 @@ import java.util.List;
  */
 public record SignMeaning(int number, String level, String place, List<String> facts) {
   public SignMeaning {
-    facts = List.copyOf(facts);
+    place = PlainText.sentence(place);
+    facts = facts.stream().map(PlainText::sentence).toList();
   }
 }

@@ -50,7 +50,7 @@ class SheetsOfManyFilesTest {
                 .filter(
                     name ->
                         name.matches(
-                            ".*(?<!-certificate|-night-card|-yearly|-materials|-faults)\\.html")))
+                            ".*(?<!-certificate|-night-card|-yearly|-materials|-faults|-van)\\.html")))
         .containsExactly(
             "example.html",
             "example-2.html",
