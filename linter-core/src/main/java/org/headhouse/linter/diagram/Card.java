@@ -10,16 +10,18 @@ import org.jspecify.annotations.Nullable;
  * The content of one outline, with what hangs below it.
  *
  * @param item the place in the chain
+ * @param width of the outline
  * @param mark what is wrong there, or null
  * @param below the card of the weather station wired to it, or null
  */
 record Card(
-    int item, Frame.Kind kind, List<CardRow> rows, @Nullable Mark mark, @Nullable Card below) {
-  static final double WIDTH = 122;
+    int item,
+    Frame.Kind kind,
+    double width,
+    List<CardRow> rows,
+    @Nullable Mark mark,
+    @Nullable Card below) {
   static final double PADDING = 5;
-
-  /** The width of its content. */
-  static final double INNER = WIDTH - 2 * PADDING;
 
   private static final double LEAD = 12;
   private static final double ABOVE = 5;
@@ -38,18 +40,18 @@ record Card(
   }
 
   void place(double left, double top, List<Part> parts) {
-    parts.add(new Frame(new Area(left, top, WIDTH, ownHeight()), kind, item));
+    parts.add(new Frame(new Area(left, top, width, ownHeight()), kind, item));
     if (mark != null) {
-      parts.add(Sign.at(left + WIDTH - Sign.WIDTH - 3, top + 3, mark));
+      parts.add(Sign.at(left + width - Sign.WIDTH - 3, top + 3, mark));
     }
     double y = top + ABOVE;
     for (CardRow row : rows) {
-      row.place(left + PADDING, y, parts);
+      row.place(left + PADDING, y, width - 2 * PADDING, parts);
       y += row.height();
     }
     if (below != null) {
       double bottom = top + ownHeight();
-      double x = left + WIDTH / 2;
+      double x = left + width / 2;
       parts.add(Wire.lead(new Point(x, bottom), new Point(x, bottom + LEAD)));
       below.place(left, bottom + LEAD, parts);
     }

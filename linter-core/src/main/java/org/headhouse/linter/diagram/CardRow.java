@@ -10,19 +10,23 @@ sealed interface CardRow {
 
   double height();
 
-  /** Adds the row's parts below a corner. */
-  void place(double left, double top, List<Part> parts);
+  /**
+   * Adds the row's parts below a corner.
+   *
+   * @param inner the width that there is
+   */
+  void place(double left, double top, double inner, List<Part> parts);
 
   /**
    * A line of text.
    *
-   * @param shown cut to the room there is
-   * @param whole what it was cut from
+   * @param shown cut to the room there is where it is wider
+   * @param whole the text that it is a line of
    */
   record Line(String shown, String whole, TextStyle style) implements CardRow {
 
     static Line of(String text, TextStyle style) {
-      return new Line(Lettering.fit(text, Card.INNER, style), text, style);
+      return new Line(text, text, style);
     }
 
     @Override
@@ -31,8 +35,9 @@ sealed interface CardRow {
     }
 
     @Override
-    public void place(double left, double top, List<Part> parts) {
-      parts.add(TextPart.shown(shown, whole, left, top, Card.INNER, style, Align.START));
+    public void place(double left, double top, double inner, List<Part> parts) {
+      String fitting = Lettering.fit(shown, inner, style);
+      parts.add(TextPart.shown(fitting, whole, left, top, inner, style, Align.START));
     }
   }
 
@@ -44,8 +49,8 @@ sealed interface CardRow {
     }
 
     @Override
-    public void place(double left, double top, List<Part> parts) {
-      parts.add(new Symbol(new Area(left, top + 1, 20, 12), Symbol.Kind.AMPLIFIERS));
+    public void place(double left, double top, double inner, List<Part> parts) {
+      parts.add(new Symbol(new Area(left, top + 1, 20, 12), Symbol.Kind.REPEATER));
       parts.add(TextPart.fitted("repeater", left + 23, top, 62, TextStyle.STRONG, Align.START));
     }
   }
@@ -58,18 +63,18 @@ sealed interface CardRow {
     }
 
     @Override
-    public void place(double left, double top, List<Part> parts) {
+    public void place(double left, double top, double inner, List<Part> parts) {
       double y = top + 4;
       parts.add(
           new Wire(
               List.of(
                   new Point(left - Card.PADDING, y),
-                  new Point(left + Card.INNER + Card.PADDING, y)),
+                  new Point(left + inner + Card.PADDING, y)),
               Wire.Kind.DIVIDER));
     }
   }
 
-  /** A resistor between A and B, alone or with a capacitor. */
+  /** A resistor between D1 and D0, alone or with a capacitor. */
   record Terminator(boolean capacitor) implements CardRow {
     @Override
     public double height() {
@@ -77,10 +82,10 @@ sealed interface CardRow {
     }
 
     @Override
-    public void place(double left, double top, List<Part> parts) {
+    public void place(double left, double top, double inner, List<Part> parts) {
       double y = top + height() / 2;
-      Leads.place("A", "B", left, y, parts);
-      double centre = left + Card.INNER / 2;
+      Leads.place("D1", "D0", left, y, inner, parts);
+      double centre = left + inner / 2;
       parts.add(
           new Symbol(
               Area.around(capacitor ? centre - 12 : centre, y, 24, 9), Symbol.Kind.RESISTOR));
@@ -103,9 +108,9 @@ sealed interface CardRow {
     }
 
     @Override
-    public void place(double left, double top, List<Part> parts) {
+    public void place(double left, double top, double inner, List<Part> parts) {
       double y = top + height() / 2;
-      Leads.place(conductor, to, left, y, parts);
+      Leads.place(conductor, to, left, y, inner, parts);
       parts.add(new Symbol(Area.around(left + 42, y, 20, 9), Symbol.Kind.RESISTOR));
     }
   }
@@ -118,7 +123,7 @@ sealed interface CardRow {
     }
 
     @Override
-    public void place(double left, double top, List<Part> parts) {
+    public void place(double left, double top, double inner, List<Part> parts) {
       double y = top + 2 + TextStyle.SMALL.line() / 2;
       parts.add(Leads.mark("G", left, y, 10));
       parts.add(new Symbol(Area.around(left + 15, y, 5, 5), Symbol.Kind.TERMINAL));
@@ -127,7 +132,7 @@ sealed interface CardRow {
               new Point(left + 17.5, y), new Point(left + 30, y), new Point(left + 30, y + 3)));
       parts.add(new Symbol(new Area(left + 21, y + 3, 18, 13), Symbol.Kind.EARTH));
       double text = left + 44;
-      double room = Card.INNER - 44;
+      double room = inner - 44;
       TextStyle style = TextStyle.SMALL;
       parts.add(TextPart.fitted("to earth", text, top + 1, room, style, Align.START));
       parts.add(
@@ -141,14 +146,15 @@ sealed interface CardRow {
 
     private Leads() {}
 
-    static void place(String from, String to, double left, double y, List<Part> parts) {
+    static void place(
+        String from, String to, double left, double y, double inner, List<Part> parts) {
       double toWidth = TextStyle.SMALL.widthOf(to);
-      double end = left + Card.INNER - toWidth - 8;
+      double end = left + inner - toWidth - 8;
       parts.add(mark(from, left, y, LEFT));
       parts.add(new Symbol(Area.around(left + LEFT + 2.5, y, 5, 5), Symbol.Kind.TERMINAL));
       parts.add(Wire.lead(new Point(left + LEFT + 5, y), new Point(end, y)));
       parts.add(new Symbol(Area.around(end + 2.5, y, 5, 5), Symbol.Kind.TERMINAL));
-      parts.add(mark(to, left + Card.INNER - toWidth, y, toWidth));
+      parts.add(mark(to, left + inner - toWidth, y, toWidth));
     }
 
     static TextPart mark(String text, double left, double y, double room) {

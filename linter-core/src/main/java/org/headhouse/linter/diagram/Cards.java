@@ -10,6 +10,7 @@ import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.Capacitance;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Connection;
+import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.Pair;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.Repeater;
@@ -25,15 +26,22 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes the cards of a line's items. */
 final class Cards {
-  private static final int MOST_LINES_OF_A_NAME = 2;
+  private static final int MOST_LINES_OF_A_NAME = 16;
   private static final int MOST_LINES_OF_READINGS = 4;
 
   private final Site site;
   private final ResultMarks marks;
   private final int stationAt;
   private final int earthAt;
+  private final double width;
+  private final double inner;
 
-  Cards(Site site, ResultMarks marks, int stationAt) {
+  /**
+   * @param width of every card
+   */
+  Cards(Site site, ResultMarks marks, int stationAt, double width) {
+    this.width = width;
+    this.inner = width - 2 * Card.PADDING;
     this.site = site;
     this.marks = marks;
     this.stationAt = stationAt;
@@ -59,7 +67,7 @@ final class Cards {
       rows.add(new CardRow.Earth());
     }
     Card station = item.index() == stationAt ? station(item) : null;
-    return new Card(item.index(), kind, rows, mark, station);
+    return new Card(item.index(), kind, width, rows, mark, station);
   }
 
   private void unit(Unit unit, boolean marked, List<CardRow> rows) {
@@ -72,7 +80,7 @@ final class Cards {
             unit.address().optional().map(address -> "address " + address).orElse("no address"),
             TextStyle.STRONG));
     rows.add(
-        CardRow.Line.of(LandedConductors.marks(unit.conductors()) + " landed", TextStyle.SMALL));
+        CardRow.Line.of(LandedConductors.marks(unit.conductors(), unit.type()) + " landed", TextStyle.SMALL));
     if (unit.pair().is(Pair.CROSSED)) {
       rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
     }
@@ -80,7 +88,7 @@ final class Cards {
   }
 
   /** Equipment or a converter. */
-  private static void device(ChainItem item, boolean marked, List<CardRow> rows) {
+  private void device(ChainItem item, boolean marked, List<CardRow> rows) {
     rows.add(CardRow.Line.of(item.kind().word(), TextStyle.SMALL));
     name(item, marked, rows);
     item.address()
@@ -90,7 +98,7 @@ final class Cards {
     if (connection.conductors().isGiven()) {
       rows.add(
           CardRow.Line.of(
-              LandedConductors.marks(connection.conductors()) + " landed", TextStyle.SMALL));
+              LandedConductors.marks(connection.conductors(), item.type()) + " landed", TextStyle.SMALL));
     }
     if (connection.pair().is(Pair.CROSSED)) {
       rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
@@ -118,16 +126,16 @@ final class Cards {
     return first == last ? "segment " + first : "segment " + first + " in, " + last + " out";
   }
 
-  private static void name(ChainItem item, boolean marked, List<CardRow> rows) {
+  private void name(ChainItem item, boolean marked, List<CardRow> rows) {
     String name = Names.plain(item);
-    double room = marked ? Card.INNER - Sign.WIDTH : Card.INNER;
+    double room = marked ? inner - Sign.WIDTH : inner;
     List<String> lines = Lettering.wrap(name, room, TextStyle.NAME, MOST_LINES_OF_A_NAME);
     for (String line : lines) {
       rows.add(new CardRow.Line(line, name, TextStyle.NAME));
     }
   }
 
-  private static void terminator(Setting<Termination> setting, String label, List<CardRow> rows) {
+  private void terminator(Setting<Termination> setting, String label, List<CardRow> rows) {
     Termination termination = setting.orNull();
     Resistance resistance = termination == null ? null : termination.resistance();
     if (termination == null) {
@@ -142,10 +150,10 @@ final class Cards {
   }
 
   /** Label and value, on one line where both fit. */
-  private static void labelled(String label, String value, List<CardRow> rows) {
+  private void labelled(String label, String value, List<CardRow> rows) {
     TextStyle style = TextStyle.SMALL;
     String both = label + " " + value;
-    (style.widthOf(both) <= Card.INNER ? List.of(both) : List.of(label, value))
+    (style.widthOf(both) <= inner ? List.of(both) : List.of(label, value))
         .forEach(line -> rows.add(CardRow.Line.of(line, style)));
   }
 
@@ -176,9 +184,15 @@ final class Cards {
       }
       if (item instanceof Unit unit && unit.type().isKnown()) {
         rows.add(
-            CardRow.Line.of("D1 is " + unit.type().positiveTerminal().word(), TextStyle.SMALL));
+            CardRow.Line.of(
+                "D1 is on " + Lettering.visible(positive(unit.type())), TextStyle.SMALL));
       }
     }
+  }
+
+  /** The mark of the terminal for D1. */
+  private static String positive(DeviceType type) {
+    return type.mark(type.positiveTerminal());
   }
 
   /** The bias that the file has for an item; of two items with one name, the first has it. */
@@ -196,13 +210,13 @@ final class Cards {
   private Card station(ChainItem item) {
     List<CardRow> rows = new ArrayList<>();
     Mark mark = marks.ofStation();
-    double room = mark == null ? Card.INNER : Card.INNER - Sign.WIDTH;
+    double room = mark == null ? inner : inner - Sign.WIDTH;
     Lettering.wrap("weather station", room, TextStyle.STRONG, 2)
         .forEach(line -> rows.add(CardRow.Line.of(line, TextStyle.STRONG)));
     String readings = readings(site.weatherStation().orNull());
-    Lettering.wrap(readings, Card.INNER, TextStyle.SMALL, MOST_LINES_OF_READINGS)
+    Lettering.wrap(readings, room, TextStyle.SMALL, MOST_LINES_OF_READINGS)
         .forEach(line -> rows.add(CardRow.Line.of(line, TextStyle.SMALL)));
-    return new Card(item.index(), Frame.Kind.STATION, rows, mark, null);
+    return new Card(item.index(), Frame.Kind.STATION, width, rows, mark, null);
   }
 
   /** What the station measures, in words. */

@@ -18,9 +18,12 @@ record ChainRow(List<Stop> stops, double pitch) {
 
   /** The rows of a line, each filled before the next begins. */
   static List<ChainRow> of(List<Stop> stops, double width) {
-    double room = width - 2 * Trunk.GUTTER;
-    int columns = (int) (room / (Card.WIDTH + 10));
     List<ChainRow> rows = new ArrayList<>();
+    if (stops.isEmpty()) {
+      return rows;
+    }
+    double room = width - 2 * Trunk.GUTTER;
+    int columns = (int) (room / (stops.get(0).card().width() + CardWidth.BETWEEN));
     for (int from = 0; from < stops.size(); from += columns) {
       List<Stop> some = stops.subList(from, Math.min(from + columns, stops.size()));
       rows.add(new ChainRow(some, room / columns));

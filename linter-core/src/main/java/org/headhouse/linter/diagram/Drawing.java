@@ -29,7 +29,7 @@ final class Drawing {
    * @param prefix of its ids
    * @param description what is to be seen, in words
    */
-  static String svg(Page page, String prefix, String title, String description) {
+  static String svg(Strip page, String prefix, String title, String description) {
     SvgDocument svg = new SvgDocument(page.width(), page.height(), prefix, title, description);
     new Drawing(svg).add(page.parts());
     return svg.finish();
@@ -134,17 +134,17 @@ final class Drawing {
 
   private void frame(Frame frame) {
     Area area = frame.area();
-    outline(area, frame.kind() == Frame.Kind.PAGE_REFERENCE ? area.height() / 2 : 0);
+    outline(area);
     if (frame.kind() == Frame.Kind.HEAD) {
-      outline(new Area(area.x() + 2.5, area.y() + 2.5, area.width() - 5, area.height() - 5), 0);
+      outline(new Area(area.x() + 2.5, area.y() + 2.5, area.width() - 5, area.height() - 5));
     }
     if (frame.kind() == Frame.Kind.STATION) {
       svg.path("thin", move(area.x(), area.y() + 2) + "h" + number(area.width()));
     }
   }
 
-  private void outline(Area area, double round) {
-    svg.rectangle("frame", area, "rx", number(round));
+  private void outline(Area area) {
+    svg.rectangle("frame", area);
   }
 
   private void wire(Wire wire) {

@@ -6,28 +6,22 @@ import org.headhouse.linter.diagram.Part.TextPart;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The heading of every page, and the cautions at its foot.
+ * The heading of a diagram. Its cautions are beside it on every page that has it.
  *
  * @param mark of the line as a whole, or null
  */
 record Heading(String title, String facts, @Nullable Mark mark) {
-  private static final double PAGE_NUMBER = 110;
   private static final double GAP = 4;
   private static final TextStyle SMALL = TextStyle.SMALL;
   private static final int MOST_LINES = 3;
+  private static final int MOST_LINES_OF_A_TITLE = 8;
 
   private static final String HOW_TO_READ =
-      "Read each row from left to right, then the next; the cable turns back between the rows."
-          + " Two legs into a box: the cable goes in and out at the terminals."
-          + " A dot with one leg: a stub. Dashed: between buildings.";
-
-  private static final String CAUTION =
-      "Isolate and lock off the supply before you open a unit. Keep signal wiring apart from line"
-          + " voltage. Work by licensed people, under the local electrical code and the makers'"
-          + " manuals, which come before this plan.";
+      "Read each row from left to right, then the next. Two legs into a box: the cable goes in and"
+          + " out at the terminals. A dot with one leg: a stub. Dashed: between buildings.";
 
   double height(double width) {
-    return TextStyle.TITLE.line()
+    return titles(width).size() * TextStyle.TITLE.line()
         + GAP
         + Math.max(facts(width).size() * TextStyle.NORMAL.line(), mark == null ? 0 : Sign.HEIGHT)
         + lines(HOW_TO_READ, width).size() * SMALL.line()
@@ -43,13 +37,17 @@ record Heading(String title, String facts, @Nullable Mark mark) {
     return Lettering.wrap(text, width, SMALL, MOST_LINES);
   }
 
-  void place(int number, int pages, double width, List<Part> parts) {
-    TextStyle strong = TextStyle.TITLE;
-    parts.add(TextPart.fitted(title, 0, 0, width - PAGE_NUMBER, strong, Align.START));
-    String page = "page " + number + " of " + pages;
-    parts.add(
-        TextPart.fitted(page, width - PAGE_NUMBER, 1, PAGE_NUMBER, TextStyle.NORMAL, Align.END));
-    double y = strong.line() + GAP;
+  private List<String> titles(double width) {
+    return Lettering.wrap(title, width, TextStyle.TITLE, MOST_LINES_OF_A_TITLE);
+  }
+
+  void place(double width, List<Part> parts) {
+    double y = 0;
+    for (String line : titles(width)) {
+      parts.add(TextPart.shown(line, title, 0, y, width, TextStyle.TITLE, Align.START));
+      y += TextStyle.TITLE.line();
+    }
+    y += GAP;
     double left = 0;
     if (mark != null) {
       parts.add(Sign.at(0, y, mark));
@@ -62,14 +60,6 @@ record Heading(String title, String facts, @Nullable Mark mark) {
     }
     y = Math.max(y, factsTop + (mark == null ? 0 : Sign.HEIGHT)) + GAP;
     place(lines(HOW_TO_READ, width), y, width, parts);
-  }
-
-  static double footHeight(double width) {
-    return 2 * GAP + lines(CAUTION, width).size() * SMALL.line() + 2;
-  }
-
-  static void placeFoot(double top, double width, List<Part> parts) {
-    place(lines(CAUTION, width), top + 2 * GAP, width, parts);
   }
 
   private static void place(List<String> lines, double top, double width, List<Part> parts) {

@@ -3,6 +3,7 @@ package org.headhouse.linter.diagram;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.headhouse.linter.site.Conductor;
+import org.headhouse.linter.site.DeviceType;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -14,7 +15,7 @@ final class LandedConductors {
   private LandedConductors() {}
 
   /** The marks of the terminals of an item that carry a conductor: {@code A B G}. */
-  static String marks(Setting<List<Setting<Conductor>>> landed) {
+  static String marks(Setting<List<Setting<Conductor>>> landed, DeviceType type) {
     List<Setting<Conductor>> conductors = landed.orNull();
     if (conductors == null) {
       return "not known what is";
@@ -22,7 +23,8 @@ final class LandedConductors {
     return conductors.isEmpty()
         ? "nothing"
         : conductors.stream()
-            .map(conductor -> conductor.optional().map(Conductor::word).orElse("?"))
+            .map(conductor -> conductor.optional().map(type::mark).orElse("?"))
+            .map(Lettering::visible)
             .sorted()
             .distinct()
             .collect(Collectors.joining(" "));

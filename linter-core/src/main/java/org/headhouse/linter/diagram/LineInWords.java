@@ -99,7 +99,7 @@ final class LineInWords {
   private void unit(Unit unit, List<String> clauses) {
     clauses.add(unit.isHead() ? "head unit" : "follower");
     clauses.add("address " + unit.address().optional().map(String::valueOf).orElse("not known"));
-    clauses.add(LandedConductors.marks(unit.conductors()) + " landed");
+    clauses.add(LandedConductors.marks(unit.conductors(), unit.type()) + " landed");
     if (unit.pair().is(Pair.CROSSED)) {
       clauses.add("pair crossed");
     }

@@ -30,6 +30,12 @@ record LineProfile(
   /** A voltage at an item. */
   record Value(String name, double metres, double volts) {}
 
+  /** How many values the longer of the curves has. */
+  int items() {
+    return Math.max(
+        idle.stream().mapToInt(List::size).sum(), received.stream().mapToInt(List::size).sum());
+  }
+
   static LineProfile of(LineFigures figures) {
     List<List<Value>> idle = new ArrayList<>();
     List<List<Value>> received = new ArrayList<>();

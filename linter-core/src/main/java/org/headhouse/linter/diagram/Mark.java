@@ -7,18 +7,18 @@ import org.headhouse.linter.result.Result;
 /**
  * A faulty place of the drawing.
  *
- * @param number as the legend has it, from 1
+ * @param number as its sign has it, from 1
  * @param place in words
  * @param results what is wrong there, in the order of the file; at least one
  */
-record Mark(int number, String place, List<Result> results) {
+public record Mark(int number, String place, List<Result> results) {
 
-  Mark {
+  public Mark {
     results = List.copyOf(results);
   }
 
   /** The most severe level of its results. */
-  Level level() {
+  public Level level() {
     return results.stream().map(Result::level).min(Level::compareTo).orElse(Level.NOTE);
   }
 }

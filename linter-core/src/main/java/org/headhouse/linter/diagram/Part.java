@@ -59,8 +59,7 @@ sealed interface Part {
       HEAD,
       UNIT,
       REPEATER,
-      STATION,
-      PAGE_REFERENCE
+      STATION
     }
   }
 
@@ -92,13 +91,13 @@ sealed interface Part {
 
   /** A symbol of the trade. */
   record Symbol(Area area, Symbol.Kind kind) implements Part {
-    /** IEC 60617 has the first four; a repeater is two of its amplifiers, one for each way. */
+    /** IEC 60617 has the first four; a repeater is a box with the triangle of an amplifier. */
     enum Kind {
       RESISTOR,
       CAPACITOR,
       EARTH,
       ARRESTER,
-      AMPLIFIERS,
+      REPEATER,
       TERMINAL,
       JUNCTION
     }

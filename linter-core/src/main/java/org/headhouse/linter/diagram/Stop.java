@@ -11,11 +11,10 @@ import org.jspecify.annotations.Nullable;
  * One item of the chain with its connection to the trunk: the cable comes in on the left and leaves
  * on the right, through its terminals, or passes by where the item is on a stub.
  *
- * @param name as references on other pages have it
  * @param stub the length of the branch in words, or null
  * @param toNext the cable to the next item, or null at the end of the line
  */
-record Stop(Card card, String name, @Nullable String stub, @Nullable Hop toNext) {
+record Stop(Card card, @Nullable String stub, @Nullable Hop toNext) {
 
   /** The distance from the trunk down to the outline. */
   static final double DROP = 13;
@@ -44,13 +43,13 @@ record Stop(Card card, String name, @Nullable String stub, @Nullable Hop toNext)
   }
 
   void place(double centreX, double trunkY, double cardTop, List<Part> parts) {
-    card.place(centreX - Card.WIDTH / 2, cardTop, parts);
+    card.place(centreX - card.width() / 2, cardTop, parts);
     if (stub != null) {
       parts.add(
           new Wire(
               List.of(new Point(centreX, trunkY), new Point(centreX, cardTop)), Wire.Kind.CABLE));
       parts.add(new Symbol(Area.around(centreX, trunkY, 6, 6), Symbol.Kind.JUNCTION));
-      double room = Card.WIDTH - 30;
+      double room = card.width() - 30;
       parts.add(
           TextPart.fitted(
               "stub " + stub, centreX + 5, trunkY + 8, room, TextStyle.SMALL, Align.START));

@@ -35,7 +35,7 @@ final class Symbols {
       case CAPACITOR -> capacitor(area);
       case EARTH -> earth(area);
       case ARRESTER -> arrester(area);
-      case AMPLIFIERS -> amplifiers(area);
+      case REPEATER -> repeater(area);
       case TERMINAL -> circle("frame", area);
       case JUNCTION -> circle("solid", area);
     }
@@ -90,18 +90,14 @@ final class Symbols {
     svg.path("solid", move(x - 3, y - 1) + line(x + 3, y - 1) + line(x, area.bottom() - 2) + "Z");
   }
 
-  /** A triangle points the way that the signal goes. */
-  private void amplifiers(Area area) {
-    double half = area.width() / 2 - 1;
+  /** A box with a triangle that points away from the head unit. */
+  private void repeater(Area area) {
+    svg.rectangle("frame", area);
     svg.path(
-        "frame",
-        move(area.x(), area.y())
-            + line(area.x() + half, area.centreY())
-            + line(area.x(), area.bottom())
-            + "Z"
-            + move(area.right(), area.y())
-            + line(area.right() - half, area.centreY())
-            + line(area.right(), area.bottom())
+        "solid",
+        move(area.x() + 6, area.y() + 2.5)
+            + line(area.right() - 5, area.centreY())
+            + line(area.x() + 6, area.bottom() - 2.5)
             + "Z");
   }
 

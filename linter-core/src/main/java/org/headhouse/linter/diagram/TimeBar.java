@@ -12,11 +12,11 @@ import org.headhouse.linter.line.Traffic;
 
 /** How the time of a line is spent: broadcast, polls and what is free. */
 record TimeBar(Traffic traffic) {
-  private static final double HEIGHT = 108;
+  private static final double HEIGHT = 86;
 
   private static final double BAR_TOP = 20;
-  private static final double BAR_HEIGHT = 24;
-  private static final double LABEL_TOP = 64;
+  private static final double BAR_HEIGHT = 14;
+  private static final double LABEL_TOP = 46;
 
   /**
    * A stretch of the bar.
@@ -81,7 +81,7 @@ record TimeBar(Traffic traffic) {
   }
 
   /** The bar as a page. */
-  Page page(double width) {
+  Strip page(double width) {
     List<Part> parts = new ArrayList<>();
     parts.add(TextPart.fitted(summary(), 0, 0, width, TextStyle.STRONG, Align.START));
     List<Share> shares = shares();
@@ -102,7 +102,7 @@ record TimeBar(Traffic traffic) {
     if (whole > 1) {
       allTheTime(2 + inner / whole, width, parts);
     }
-    return new Page(width, HEIGHT, parts, List.of());
+    return new Strip(width, HEIGHT, parts, List.of());
   }
 
   private static void label(Share share, double centre, double column, List<Part> parts) {

@@ -3,16 +3,15 @@ package org.headhouse.linter.diagram;
 import static org.headhouse.linter.diagram.Stop.joined;
 
 import java.util.List;
-import org.headhouse.linter.diagram.Part.Frame;
 import org.headhouse.linter.diagram.Part.Sign;
 import org.headhouse.linter.diagram.Part.Symbol;
 import org.headhouse.linter.diagram.Part.TextPart;
 import org.headhouse.linter.diagram.Part.Wire;
 import org.jspecify.annotations.Nullable;
 
-/** The cables: between neighbours of a row, back to the next row, and to other pages. */
+/** The cables: between neighbours of a row, and back to the next row. */
 final class Trunk {
-  /** The room at both edges of a page in which the cable turns back. */
+  /** The room at both edges of a strip in which the cable turns back. */
   static final double GUTTER = 16;
 
   /** The room between two rows for the cable that turns back. */
@@ -23,7 +22,6 @@ final class Trunk {
   private static final double ARRESTER = 12;
   private static final double OFF_ITEM = 16;
   private static final double FROM_EDGE = 26;
-  private static final double REFERENCE_HEIGHT = 17;
   private static final TextStyle TEXT = TextStyle.SMALL;
 
   private Trunk() {}
@@ -75,9 +73,9 @@ final class Trunk {
     parts.add(TextPart.fitted(text, left + sign, lineTop, width, TEXT, Align.START));
   }
 
-  /** The cable from the end of a row to the start of the next, through the channel between. */
-  static void back(
-      Hop hop, List<Point> out, List<Point> in, double channelTop, double width, List<Part> parts) {
+  /** The cable from the end of a row to the lower edge of its strip, below a channel. */
+  static void leave(
+      Hop hop, List<Point> out, double channelTop, double width, List<Part> parts) {
     double y = channelTop + CHANNEL_LINE;
     double right = width - TURN;
     List<Point> turn =
@@ -85,8 +83,8 @@ final class Trunk {
             new Point(right, out.get(out.size() - 1).y()),
             new Point(right, y),
             new Point(TURN, y),
-            new Point(TURN, in.get(0).y()));
-    parts.add(new Wire(joined(out, turn, in), hop.kind()));
+            new Point(TURN, channelTop + CHANNEL));
+    parts.add(new Wire(joined(out, turn, List.of()), hop.kind()));
     if (hop.arrested()) {
       arrester(right - FROM_EDGE, y, parts);
       arrester(TURN + FROM_EDGE, y, parts);
@@ -97,67 +95,10 @@ final class Trunk {
     labelWithMark(hop.mark(), text, width / 2, y - 3 - height, room, height, parts);
   }
 
-  /** The cable from the end of a page's last row to another page. */
-  static void away(
-      Hop hop,
-      String reference,
-      List<Point> out,
-      double channelTop,
-      double width,
-      List<Part> parts) {
-    double y = channelTop + CHANNEL_LINE;
-    double right = width - TURN;
-    double end = right - 2 * FROM_EDGE;
-    TextPart label = referenceWords(reference + ", " + String.join(", ", hop.lines()), width, y);
-    double left = end - label.area().width() - 16;
-    List<Point> turn =
-        List.of(
-            new Point(right, out.get(out.size() - 1).y()), new Point(right, y), new Point(end, y));
-    parts.add(new Wire(joined(out, turn, List.of()), hop.kind()));
-    reference(label, left, y, parts);
-    if (hop.arrested()) {
-      arrester(right - FROM_EDGE, y, parts);
-    }
-    Mark mark = hop.mark();
-    if (mark != null) {
-      parts.add(Sign.at(left - Sign.WIDTH - 4, y - Sign.HEIGHT / 2 - 2, mark));
-    }
-  }
-
-  /** The cable from another page to the start of a page's first row. */
-  static void here(
-      Hop hop,
-      String reference,
-      List<Point> in,
-      double channelTop,
-      double width,
-      List<Part> parts) {
-    double y = channelTop + CHANNEL_LINE;
-    double start = TURN + 2 * FROM_EDGE;
-    List<Point> turn =
-        List.of(new Point(start, y), new Point(TURN, y), new Point(TURN, in.get(0).y()));
+  /** The cable from the upper edge of a strip to the start of its row. */
+  static void enter(Hop hop, List<Point> in, List<Part> parts) {
+    List<Point> turn = List.of(new Point(TURN, 0), new Point(TURN, in.get(0).y()));
     parts.add(new Wire(joined(List.of(), turn, in), hop.kind()));
-    TextPart label = referenceWords(reference + ", " + String.join(", ", hop.lines()), width, y);
-    reference(label, start, y, parts);
-    if (hop.arrested()) {
-      arrester(TURN + FROM_EDGE, y, parts);
-    }
-  }
-
-  private static TextPart referenceWords(String text, double width, double y) {
-    double room = width - 8 * FROM_EDGE;
-    return TextPart.fitted(text, 0, y - TEXT.line() / 2, room, TEXT, Align.START);
-  }
-
-  private static void reference(TextPart label, double left, double y, List<Part> parts) {
-    Area at = label.area();
-    parts.add(
-        new Frame(
-            new Area(left, y - REFERENCE_HEIGHT / 2, at.width() + 16, REFERENCE_HEIGHT),
-            Frame.Kind.PAGE_REFERENCE,
-            -1));
-    Area moved = new Area(left + 8, at.y(), at.width(), at.height());
-    parts.add(new TextPart(moved, label.shown(), TEXT, Align.START, label.full()));
   }
 
   private static void arrester(double x, double y, List<Part> parts) {

@@ -16,6 +16,8 @@ import org.headhouse.linter.line.Levels;
  * @param repeaters where one stretch ends and the next begins
  * @param margin over the threshold, in volts; 0 for none
  * @param distances from metres to places
+ * @param left where it begins
+ * @param width from there to its end
  */
 record VoltagePanel(
     String title,
@@ -23,19 +25,21 @@ record VoltagePanel(
     List<Value> repeaters,
     double margin,
     Scale distances,
+    double left,
+    double width,
     Measure measure) {
   /** The room left of the axis. */
   static final double LEFT = 56;
 
   /** The room right of the curve, for the names of the limits. */
-  static final double RIGHT = 132;
+  static final double RIGHT = 124;
 
   /** From the foot of the curve to the next panel. */
   static final double GAP = 20;
 
   private static final double TITLE = 36;
   private static final double LEAST_ROOM_FOR_A_NAME = 30;
-  private static final double PLOT = 138;
+  private static final double PLOT = 92;
   private static final int MOST_STEPS = 5;
   private static final double MILLI = 1e3;
   private static final TextStyle SMALL = TextStyle.SMALL;
@@ -71,9 +75,9 @@ record VoltagePanel(
         + ".";
   }
 
-  void place(double top, double width, List<Part> parts) {
+  void place(double top, List<Part> parts) {
     Value lowest = lowest();
-    parts.add(TextPart.fitted(title, 0, top, width, TextStyle.STRONG, Align.START));
+    parts.add(TextPart.fitted(title, left, top, width - 4, TextStyle.STRONG, Align.START));
     String note =
         "lowest "
             + Shown.volts(lowest.volts())
@@ -84,7 +88,7 @@ record VoltagePanel(
             + ", in the ring: "
             + lowest.name();
     double noteTop = top + TextStyle.STRONG.line() + 1;
-    parts.add(TextPart.fitted(note, 0, noteTop, width, TextStyle.NORMAL, Align.START));
+    parts.add(TextPart.fitted(note, left, noteTop, width - 4, TextStyle.NORMAL, Align.START));
     double bottom = top + height();
     double most =
         stretches.stream().flatMap(List::stream).mapToDouble(Value::volts).max().orElse(0);
@@ -96,9 +100,9 @@ record VoltagePanel(
             MOST_STEPS,
             bottom,
             top + head());
-    axis(volts, bottom, width, parts);
-    repeaters(top + head(), width, parts);
-    double right = width - RIGHT;
+    axis(volts, bottom, parts);
+    repeaters(top + head(), parts);
+    double right = left + width - RIGHT;
     limit(Levels.RECEIVER_THRESHOLD_VOLTS, Wire.Kind.LIMIT, volts, right, parts);
     if (margin > 0) {
       limit(wanted, Wire.Kind.MARGIN, volts, right, parts);
@@ -108,21 +112,21 @@ record VoltagePanel(
     }
   }
 
-  private void axis(Scale volts, double bottom, double width, List<Part> parts) {
+  private void axis(Scale volts, double bottom, List<Part> parts) {
     for (double tick : volts.ticks()) {
       double y = volts.at(tick);
       String text = Shown.plain(tick) + " mV";
-      parts.add(TextPart.fitted(text, 0, y - SMALL.line() / 2, LEFT - 5, SMALL, Align.END));
-      parts.add(across(y, width - RIGHT, Wire.Kind.DIVIDER));
+      parts.add(TextPart.fitted(text, left, y - SMALL.line() / 2, LEFT - 5, SMALL, Align.END));
+      parts.add(across(y, left + width - RIGHT, Wire.Kind.DIVIDER));
     }
-    parts.add(Wire.lead(new Point(LEFT, volts.end()), new Point(LEFT, bottom)));
+    parts.add(Wire.lead(new Point(left + LEFT, volts.end()), new Point(left + LEFT, bottom)));
   }
 
   /** Names above the curve, where there is room before the next. */
-  private void repeaters(double top, double width, List<Part> parts) {
+  private void repeaters(double top, List<Part> parts) {
     for (int i = 0; i < repeaters.size(); i++) {
       double x = place(repeaters.get(i));
-      double end = i == repeaters.size() - 1 ? width : place(repeaters.get(i + 1)) - 4;
+      double end = i == repeaters.size() - 1 ? left + width - 4 : place(repeaters.get(i + 1)) - 4;
       parts.add(
           new Wire(
               List.of(new Point(x, top - SMALL.line()), new Point(x, top + PLOT)),
@@ -139,15 +143,15 @@ record VoltagePanel(
     return distances.at(measure.lengthOf(value.metres()));
   }
 
-  private static Wire across(double y, double right, Wire.Kind kind) {
-    return new Wire(List.of(new Point(LEFT, y), new Point(right, y)), kind);
+  private Wire across(double y, double right, Wire.Kind kind) {
+    return new Wire(List.of(new Point(left + LEFT, y), new Point(right, y)), kind);
   }
 
   /**
    * The label of the threshold is below its line and that of the margin above, so that they never
    * overlap.
    */
-  private static void limit(
+  private void limit(
       double limit, Wire.Kind kind, Scale volts, double right, List<Part> parts) {
     double y = volts.at(limit * MILLI);
     boolean threshold = kind == Wire.Kind.LIMIT;

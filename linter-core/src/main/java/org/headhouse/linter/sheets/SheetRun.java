@@ -63,7 +63,7 @@ public final class SheetRun {
   public SheetRun(LinterContext context, SheetRequest request, Consumer<SiteSheet> taker) {
     this.context = context;
     this.settings = settings(request, context);
-    this.index = new IndexFacts(request.slack());
+    this.index = new IndexFacts(request.slack(), context.sitePolicy());
     this.drawings = new SiteDrawings(request.measure(), request.paper(), context.sitePolicy());
     this.histories =
         new ProofHistories(

@@ -1,7 +1,7 @@
 package org.headhouse.linter.sheets;
 
-import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.diagram.Mark;
 import org.headhouse.linter.diagram.PageFormat;
 import org.headhouse.linter.diagram.Plots;
 import org.headhouse.linter.diagram.WiringDiagram;
@@ -11,6 +11,7 @@ import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.Traffic;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.sheet.Drawings;
+import org.headhouse.linter.report.sheet.SignMeaning;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Site;
 
@@ -23,12 +24,20 @@ record SiteDrawings(Measure measure, Paper paper, SitePolicy policy) {
 
   Drawings of(Site site, LineFigures figures, List<Result> results) {
     PageFormat format = paper == Paper.A4 ? PageFormat.A4 : PageFormat.LETTER;
-    List<String> plots = new ArrayList<>();
-    Plots.alongTheLine(figures, policy, measure, format, "voltages").ifPresent(plots::add);
     Traffic traffic = figures.traffic();
-    if (traffic != null) {
-      plots.add(Plots.useOfTime(traffic, format, "time"));
-    }
-    return new Drawings(WiringDiagram.svg(site, results, measure, format, "wiring"), plots);
+    WiringDiagram wiring = new WiringDiagram(site, results, measure);
+    return new Drawings(
+        wiring.svg(format, "wiring"),
+        wiring.signs().stream().map(SiteDrawings::meaning).toList(),
+        Plots.alongTheLine(figures, policy, measure, format, "voltages").orElse(""),
+        traffic == null ? "" : Plots.useOfTime(traffic, format, "time"));
+  }
+
+  private static SignMeaning meaning(Mark mark) {
+    return new SignMeaning(
+        mark.number(),
+        mark.level().word(),
+        mark.place(),
+        mark.results().stream().map(result -> result.message().fact()).toList());
   }
 }

@@ -115,4 +115,13 @@ public record DeviceType(
   public Conductor positiveTerminal() {
     return positiveTerminalSetting().or(Conductor.B);
   }
+
+  /**
+   * What the maker wrote beside the terminal that the files name so; where nobody noted it, that
+   * name itself.
+   */
+  public String mark(Conductor terminal) {
+    TerminalMarks marks = transceiver.terminals().orNull();
+    return marks == null ? terminal.word() : marks.of(terminal, positiveTerminal());
+  }
 }

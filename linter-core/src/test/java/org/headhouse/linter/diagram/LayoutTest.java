@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.headhouse.linter.diagram.Part.Frame;
@@ -36,33 +37,34 @@ class LayoutTest {
     DrawnSite drawn = DrawnSite.of(RandomSite.text(units, random));
     assertThat(drawn.site().units()).hasSize(units);
     Measure measure = format == PageFormat.A4 ? Measure.METRIC : Measure.US;
-    ResultMarks marks =
-        new ResultMarks(drawn.site(), drawn.results(), ResultMarks.stationAt(drawn.site()));
-    List<Page> pages = WiringDiagram.pages(drawn.site(), marks, measure, format);
+    WiringDiagram diagram = new WiringDiagram(drawn.site(), drawn.results(), measure);
+    List<Strip> strips = diagram.strips(format);
 
-    everyItemStandsOnceAndInOrder(drawn, pages);
-    everyFaultHasItsSign(marks, pages);
-    for (Page page : pages) {
-      assertThat(page.width()).isLessThanOrEqualTo(format.width());
-      assertThat(page.height()).isLessThanOrEqualTo(format.height());
-      everythingLiesOnThePage(page);
-      nothingOverlaps(page);
-      noCableRunsThroughAnything(page);
+    everyItemStandsOnceAndInOrder(drawn, strips);
+    everyFaultHasItsSign(diagram.signs(), strips);
+    everyNameIsWhole(drawn, strips);
+    theCableRunsOnFromStripToStrip(strips);
+    for (Strip strip : strips) {
+      assertThat(strip.width()).isLessThanOrEqualTo(format.width());
+      assertThat(strip.height()).isLessThanOrEqualTo(format.height());
+      everythingLiesOnThePage(strip);
+      nothingOverlaps(strip);
+      noCableRunsThroughAnything(strip);
     }
   }
 
-  private static void everyItemStandsOnceAndInOrder(DrawnSite drawn, List<Page> pages) {
+  private static void everyItemStandsOnceAndInOrder(DrawnSite drawn, List<Strip> strips) {
     List<Integer> wanted = IntStream.range(0, drawn.site().items().size()).boxed().toList();
-    assertThat(pages.stream().flatMap(page -> items(page).stream())).isEqualTo(wanted);
-    assertThat(pages.stream().flatMap(page -> page.stops().stream()).map(s -> s.card().item()))
+    assertThat(strips.stream().flatMap(strip -> items(strip).stream())).isEqualTo(wanted);
+    assertThat(strips.stream().flatMap(strip -> strip.stops().stream()).map(s -> s.card().item()))
         .isEqualTo(wanted);
   }
 
   /** The items of a page as they are read: row by row, each from left to right. */
-  private static List<Integer> items(Page page) {
+  private static List<Integer> items(Strip strip) {
     List<Frame> frames =
         new ArrayList<>(
-            all(page, Frame.class).stream()
+            all(strip, Frame.class).stream()
                 .filter(frame -> frame.item() >= 0 && frame.kind() != Frame.Kind.STATION)
                 .toList());
     frames.sort(
@@ -73,28 +75,59 @@ class LayoutTest {
     return frames.stream().map(Frame::item).toList();
   }
 
-  /** Once in the legend, and at its place; that of the line as a whole stands on every page. */
-  private static void everyFaultHasItsSign(ResultMarks marks, List<Page> pages) {
-    for (Mark mark : marks.all()) {
+  /** Once in the legend, and at its place; that of the line as a whole stands on every strip. */
+  private static void everyFaultHasItsSign(List<Mark> marks, List<Strip> strips) {
+    for (Mark mark : marks) {
       long signs =
-          pages.stream()
-              .flatMap(page -> all(page, Sign.class).stream())
+          strips.stream()
+              .flatMap(strip -> all(strip, Sign.class).stream())
               .filter(sign -> sign.mark().equals(mark))
               .count();
-      assertThat(signs)
-          .as("signs of %s", mark.place())
-          .isEqualTo(mark.equals(marks.ofWholeLine()) ? 1 + pages.size() : 2);
+      assertThat(signs).as("signs of %s", mark.place()).isOne();
     }
   }
 
-  static void everythingLiesOnThePage(Page page) {
-    Area whole = new Area(0, 0, page.width(), page.height());
-    assertThat(page.parts())
+  /** All letters of a name are shown, on as many lines as it needs. */
+  private static void everyNameIsWhole(DrawnSite drawn, List<Strip> strips) {
+    for (Strip strip : strips) {
+      for (Stop stop : strip.stops()) {
+        String shown =
+            stop.card().rows().stream()
+                .filter(CardRow.Line.class::isInstance)
+                .map(CardRow.Line.class::cast)
+                .filter(line -> line.style() == TextStyle.NAME)
+                .map(CardRow.Line::shown)
+                .collect(Collectors.joining());
+        String name = Names.plain(drawn.site().items().get(stop.card().item()));
+        assertThat(shown.replace(" ", "")).isEqualTo(name.replace(" ", ""));
+      }
+    }
+  }
+
+  /** Where it leaves a strip at its lower edge, it enters the next at its upper edge. */
+  private static void theCableRunsOnFromStripToStrip(List<Strip> strips) {
+    for (int i = 0; i < strips.size() - 1; i++) {
+      double lower = strips.get(i).height();
+      List<Double> leaving =
+          points(strips.get(i)).filter(p -> Math.abs(p.y() - lower) < 1).map(Point::x).toList();
+      List<Double> entering =
+          points(strips.get(i + 1)).filter(p -> p.y() == 0).map(Point::x).toList();
+      assertThat(leaving).hasSize(1).isEqualTo(entering);
+    }
+  }
+
+  private static Stream<Point> points(Strip strip) {
+    return all(strip, Wire.class).stream().flatMap(wire -> wire.points().stream());
+  }
+
+  static void everythingLiesOnThePage(Strip strip) {
+    Area whole = new Area(0, 0, strip.width(), strip.height());
+    assertThat(strip.parts())
         .allSatisfy(part -> assertThat(holds(whole, part.area())).as("%s", part).isTrue());
   }
 
-  static void nothingOverlaps(Page page) {
-    List<Part> solid = page.parts().stream().filter(part -> !(part instanceof Wire)).toList();
+  static void nothingOverlaps(Strip strip) {
+    List<Part> solid = strip.parts().stream().filter(part -> !(part instanceof Wire)).toList();
     for (int i = 0; i < solid.size(); i++) {
       for (int j = i + 1; j < solid.size(); j++) {
         Part one = solid.get(i);
@@ -110,12 +143,12 @@ class LayoutTest {
     }
   }
 
-  private static void noCableRunsThroughAnything(Page page) {
-    for (Wire wire : all(page, Wire.class)) {
+  private static void noCableRunsThroughAnything(Strip strip) {
+    for (Wire wire : all(strip, Wire.class)) {
       boolean cable = wire.kind() == Wire.Kind.CABLE || wire.kind() == Wire.Kind.OUTDOOR_CABLE;
       for (int i = 0; cable && i < wire.points().size() - 1; i++) {
         Area stretch = Area.of(wire.points().subList(i, i + 2));
-        for (Part part : page.parts()) {
+        for (Part part : strip.parts()) {
           boolean crossed = !(part instanceof Wire || part instanceof Symbol);
           if (crossed && crosses(stretch, part.area())) {
             throw new AssertionError(wire + "\nruns through " + part);
@@ -125,8 +158,8 @@ class LayoutTest {
     }
   }
 
-  private static <T extends Part> List<T> all(Page page, Class<T> kind) {
-    return page.parts().stream().filter(kind::isInstance).map(kind::cast).toList();
+  private static <T extends Part> List<T> all(Strip strip, Class<T> kind) {
+    return strip.parts().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
   private static boolean holds(Area outer, Area inner) {

@@ -172,14 +172,14 @@ class PlotsTest {
             .unit("none", "")
             .polls("serial", "every: 10 s, registers: 100");
     Traffic traffic = requireNonNull(figures(text).traffic());
-    Page page = new TimeBar(traffic).page(PageFormat.LETTER.width());
+    Strip page = new TimeBar(traffic).page(PageFormat.LETTER.width());
     LayoutTest.everythingLiesOnThePage(page);
     LayoutTest.nothingOverlaps(page);
   }
 
-  private static Page words(Page page) {
+  private static Strip words(Strip page) {
     List<Part> words = page.parts().stream().filter(Part.TextPart.class::isInstance).toList();
-    return new Page(page.width(), page.height(), words, List.of());
+    return new Strip(page.width(), page.height(), words, List.of());
   }
 
   @Test

@@ -25,8 +25,8 @@ import org.xml.sax.InputSource;
 class WiringDiagramTest {
 
   private static List<String> draw(DrawnSite drawn) {
-    return WiringDiagram.svg(
-        drawn.site(), drawn.results(), Measure.METRIC, PageFormat.A4, "drawing");
+    return new WiringDiagram(drawn.site(), drawn.results(), Measure.METRIC)
+        .svg(PageFormat.A4, "drawing");
   }
 
   private static String drawOnePage(String text) {
@@ -63,7 +63,6 @@ class WiringDiagramTest {
     assertThat(seen(drawOnePage(Example.SITE)))
         .contains(
             "Wiring diagram: example",
-            "page 1 of 1",
             "head unit",
             "Propagation",
             "address 1",
@@ -139,18 +138,27 @@ class WiringDiagramTest {
   void lengthsAreInFeetWhereWanted() throws Exception {
     DrawnSite drawn = DrawnSite.of(Example.SITE);
     String svg =
-        WiringDiagram.svg(drawn.site(), drawn.results(), Measure.US, PageFormat.LETTER, "d").get(0);
+        new WiringDiagram(drawn.site(), drawn.results(), Measure.US)
+            .svg(PageFormat.LETTER, "d")
+            .get(0);
     assertThat(seen(svg)).contains("131.2 ft", "196.9 ft").doesNotContain("40 m");
   }
 
   /** The shape is seen, and the text tells the same. */
   @Test
-  void aFaultHasASignAndItsMessage() throws Exception {
-    String svg = drawOnePage(Example.with("address: 3", "address: 2"));
-    assertThat(seen(svg)).contains("What the numbered signs mean", "1");
-    assertThat(String.join(" ", seen(svg))).contains("error: address 2 is used twice");
+  void aFaultHasASignAndItsMeaning() throws Exception {
+    DrawnSite drawn = DrawnSite.of(Example.with("address: 3", "address: 2"));
+    String svg = draw(drawn).get(0);
+    assertThat(seen(svg)).contains("1");
     assertThat(desc(svg)).contains("sign 1 (error)");
-    assertThat(drawOnePage(Example.SITE)).doesNotContain("signs mean");
+    List<Mark> signs = signs(drawn);
+    assertThat(signs).extracting(Mark::number).startsWith(1);
+    assertThat(signs.get(0).results().get(0).message().fact()).contains("address 2");
+    assertThat(signs(DrawnSite.of(Example.SITE))).isEmpty();
+  }
+
+  private static List<Mark> signs(DrawnSite drawn) {
+    return new WiringDiagram(drawn.site(), drawn.results(), Measure.METRIC).signs();
   }
 
   @Test
@@ -163,7 +171,7 @@ class WiringDiagramTest {
             """;
     DrawnSite drawn = DrawnSite.of(site);
     assertThat(drawn.results()).hasSize(1);
-    assertThat(draw(drawn).get(0)).doesNotContain("signs mean");
+    assertThat(signs(drawn)).isEmpty();
   }
 
   @Test

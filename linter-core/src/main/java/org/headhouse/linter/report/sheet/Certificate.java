@@ -52,7 +52,7 @@ record Certificate(
     CertificateVerdict verdict = CertificateVerdict.of(facts, settings);
     return new Certificate(
         name,
-        PageFrame.ofSite(name, facts.revision(), settings.paper()),
+        PageFrame.ofSite(name, facts, settings.paper()),
         SheetHead.title(site),
         PlainText.name(site.customer().or("")),
         verdict,

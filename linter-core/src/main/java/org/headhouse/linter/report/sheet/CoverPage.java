@@ -2,7 +2,6 @@ package org.headhouse.linter.report.sheet;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.List;
 
@@ -48,7 +47,7 @@ public final class CoverPage {
             SpokenText.day(settings.date()),
             rows);
     StringOutput out = new StringOutput(USUAL_SIZE);
-    JtecoverGenerated.render(new OwaspHtmlTemplateOutput(out), null, cover);
+    JtecoverGenerated.render(new PageOutput(out), null, cover);
     return out.toString().getBytes(UTF_8);
   }
 }

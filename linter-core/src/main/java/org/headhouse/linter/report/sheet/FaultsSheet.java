@@ -15,7 +15,7 @@ record FaultsSheet(PageFrame frame, String link, SheetHead head, List<FaultTable
 
   static FaultsSheet of(SiteFacts facts, String name, SheetSettings settings) {
     return new FaultsSheet(
-        PageFrame.ofSite(name, facts.revision(), settings.paper()),
+        PageFrame.ofSite(name, facts, settings.paper()),
         PageNames.link(PageNames.page(name)),
         SheetHead.of(facts, settings),
         FaultTable.of(facts, settings));

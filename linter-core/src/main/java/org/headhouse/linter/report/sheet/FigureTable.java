@@ -1,5 +1,6 @@
 package org.headhouse.linter.report.sheet;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -14,25 +15,60 @@ record FigureTable(String title, String note, List<Row> rows) {
     rows = List.copyOf(rows);
   }
 
-  /** Whether a value is within its limit, in the word that the sheet prints. */
+  /**
+   * How the rules judge a value: outside its limit where they report an error, below margin where
+   * they report a warning. The worst comes first.
+   */
   enum Verdict {
-    HOLDS("holds"),
-    FAILS("does not hold"),
+    OUTSIDE("outside limit"),
+    BELOW_MARGIN("below margin"),
+    WITHIN("within limit"),
     NO_LIMIT("no limit");
 
-    private final String word;
+    private final String words;
 
-    Verdict(String word) {
-      this.word = word;
+    Verdict(String words) {
+      this.words = words;
     }
 
-    String word() {
-      return word;
+    String words() {
+      return words;
     }
 
-    static Verdict of(boolean holds) {
-      return holds ? HOLDS : FAILS;
+    /** The class of CSS that colours it; the words say the same. */
+    String style() {
+      return switch (this) {
+        case OUTSIDE -> "level error";
+        case BELOW_MARGIN -> "level warning";
+        case WITHIN, NO_LIMIT -> "";
+      };
     }
+
+    static Verdict of(boolean isWithinLimit) {
+      return of(isWithinLimit, true);
+    }
+
+    static Verdict of(boolean isWithinLimit, boolean hasMargin) {
+      return !isWithinLimit ? OUTSIDE : hasMargin ? WITHIN : BELOW_MARGIN;
+    }
+  }
+
+  /** The worst verdict of all tables. */
+  static Verdict worst(List<FigureTable> tables) {
+    return tables.stream()
+        .flatMap(table -> table.rows().stream())
+        .map(Row::verdict)
+        .min(Comparator.naturalOrder())
+        .orElse(Verdict.NO_LIMIT);
+  }
+
+  /** The sources of all tables, each once, in the order in which rows refer to them. */
+  static List<String> sources(List<FigureTable> tables) {
+    return tables.stream()
+        .flatMap(table -> table.rows().stream())
+        .map(Row::source)
+        .distinct()
+        .toList();
   }
 
   /**

@@ -46,6 +46,11 @@ record HandOver(
     delivered = List.copyOf(delivered);
   }
 
+  /** Whether a zone is reached over Ethernet. */
+  boolean hasEthernet() {
+    return zones.stream().anyMatch(zone -> !zone.ip().isEmpty());
+  }
+
   static HandOver of(Site site, ExcludedAddresses keptFree, LocalDate today) {
     Supervision supervision = site.supervision().orNull();
     ExcludedAddresses excluded = keptFree.and(site.addressesOfEquipment());

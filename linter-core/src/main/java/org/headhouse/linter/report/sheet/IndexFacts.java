@@ -2,6 +2,7 @@ package org.headhouse.linter.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.materials.MaterialTotals;
 import org.headhouse.linter.materials.Slack;
 
@@ -13,14 +14,16 @@ public final class IndexFacts {
   private final List<IndexRow> rows = new ArrayList<>();
   private final FirmwareCounts firmware = new FirmwareCounts();
   private final MaterialTotals planned;
+  private final SitePolicy policy;
 
-  public IndexFacts(Slack slack) {
+  public IndexFacts(Slack slack, SitePolicy policy) {
+    this.policy = policy;
     this.planned = new MaterialTotals(slack);
   }
 
   /** Adds a site with a page of a name. */
   public void add(SiteFacts site, String name) {
-    rows.add(IndexRow.of(site, name));
+    rows.add(IndexRow.of(site, name, policy));
     firmware.add(site.site());
     if (site.site().isPlanned()) {
       planned.add(site.materials());

@@ -21,7 +21,8 @@ record IndexGroup(String title, List<IndexRow> rows) {
   }
 
   /**
-   * Worst first: what cannot be read, then by the number of errors, then what is overdue, then by
+   * Worst first: what cannot be read, then by the number of errors, then by the worst
+   * figure, then what is overdue, then by
    * the number of warnings and of notes. Groups come in the order of their worst sites; of equal
    * ones by name.
    */
@@ -54,6 +55,7 @@ record IndexGroup(String title, List<IndexRow> rows) {
   private static Comparator<IndexRow> worstFirst(LocalDate today) {
     return Comparator.comparing((IndexRow row) -> !row.link().isEmpty())
         .thenComparing(Comparator.comparingInt(IndexRow::errors).reversed())
+        .thenComparing(IndexRow::worst)
         .thenComparing(row -> !row.isOverdue(today))
         .thenComparing(Comparator.comparingInt(IndexRow::warnings).reversed())
         .thenComparing(Comparator.comparingInt(IndexRow::notes).reversed());

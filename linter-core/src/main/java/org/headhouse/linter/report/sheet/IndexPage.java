@@ -2,7 +2,6 @@ package org.headhouse.linter.report.sheet;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.List;
 import org.headhouse.linter.report.TextReport;
@@ -27,7 +26,7 @@ public final class IndexPage {
             results.stream().map(TextReport::headline).map(PlainText::sentence).toList(),
             settings);
     StringOutput out = new StringOutput(USUAL_SIZE);
-    JteindexGenerated.render(new OwaspHtmlTemplateOutput(out), null, index);
+    JteindexGenerated.render(new PageOutput(out), null, index);
     return out.toString().getBytes(UTF_8);
   }
 }

@@ -1,15 +1,10 @@
 package org.headhouse.linter.report.sheet;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
-import org.headhouse.linter.figures.SegmentLine;
-import org.headhouse.linter.figures.Shown;
-import org.headhouse.linter.line.IdleVoltage;
-import org.headhouse.linter.line.Levels;
-import org.headhouse.linter.line.ReceivedVoltage;
-import org.headhouse.linter.line.SegmentFigures;
-import org.headhouse.linter.line.Traffic;
+import java.util.stream.Stream;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
@@ -22,19 +17,21 @@ import org.jspecify.annotations.Nullable;
  *
  * @param customer empty where the file names none
  * @param link to its page; empty where there is none
+ * @param vanLink to its sheet for the van; empty where there is none
  * @param id empty where there is none
  * @param state its stage, or that it cannot be read
  * @param nextProof when the whole line is due to be proved again; null where that is not known
  * @param isProofUnknown whether it is commissioned, and the day of its proof is not known
  * @param units empty where they are not known
- * @param idle the margin of the weakest idle voltage; empty where it is not computed
- * @param received the margin of the weakest signal; empty where it is not computed
- * @param use the share of the time that the line is in use; empty where it is not computed
+ * @param idle the margin of the weakest idle voltage
+ * @param received the margin of the weakest signal
+ * @param use the share of the time that the line is in use
  * @param faults what is wrong, where there is no page that shows it
  */
 public record IndexRow(
     String customer,
     String link,
+    String vanLink,
     String title,
     String id,
     String file,
@@ -46,9 +43,9 @@ public record IndexRow(
     int warnings,
     int notes,
     int accepted,
-    String idle,
-    String received,
-    String use,
+    IndexFigure idle,
+    IndexFigure received,
+    IndexFigure use,
     List<String> faults) {
 
   private static final int MOST_FAULTS = 10;
@@ -58,12 +55,12 @@ public record IndexRow(
   }
 
   /** A site with a page. */
-  public static IndexRow of(SiteFacts facts, String name) {
+  public static IndexRow of(SiteFacts facts, String name, SitePolicy policy) {
     Site site = facts.site();
-    Traffic traffic = facts.figures().traffic();
     return new IndexRow(
         PlainText.name(site.customer().or("")),
         PageNames.link(PageNames.page(name)),
+        PageNames.link(PageNames.van(name)),
         SheetHead.title(site),
         PlainText.name(site.id().or("")),
         PlainText.sentence(site.source().path()),
@@ -75,9 +72,9 @@ public record IndexRow(
         count(facts.results(), Level.WARNING),
         count(facts.results(), Level.NOTE),
         (int) facts.results().stream().filter(Result::suppressed).count(),
-        margin(facts, true),
-        margin(facts, false),
-        traffic == null ? "" : Shown.percent(traffic.utilisation()),
+        IndexFigure.idle(facts.figures().segments(), policy),
+        IndexFigure.received(facts.figures().segments(), policy),
+        IndexFigure.utilisation(facts.figures().traffic(), policy),
         List.of());
   }
 
@@ -94,6 +91,7 @@ public record IndexRow(
     return new IndexRow(
         "",
         "",
+        "",
         PlainText.sentence(file),
         "",
         PlainText.sentence(file),
@@ -105,9 +103,9 @@ public record IndexRow(
         count(results, Level.WARNING),
         count(results, Level.NOTE),
         (int) results.stream().filter(Result::suppressed).count(),
-        "",
-        "",
-        "",
+        IndexFigure.UNKNOWN,
+        IndexFigure.UNKNOWN,
+        IndexFigure.UNKNOWN,
         faults.stream().map(PlainText::sentence).toList());
   }
 
@@ -125,27 +123,11 @@ public record IndexRow(
         results.stream().filter(result -> !result.suppressed() && result.level() == level).count();
   }
 
-  /** The smallest over all segments without a fault that distorts the figures. */
-  private static String margin(SiteFacts facts, boolean idle) {
-    OptionalDouble worst =
-        facts.figures().segments().stream()
-            .filter(segment -> !segment.hasFaultThatDistortsFigures())
-            .flatMapToDouble(segment -> volts(segment, idle).stream())
-            .min();
-    return worst.isEmpty()
-        ? ""
-        : worst.getAsDouble() > 0
-            ? Shown.decibels(Levels.marginDecibels(worst.getAsDouble()))
-            : "wrong sense";
-  }
-
-  private static OptionalDouble volts(SegmentLine segment, boolean idle) {
-    SegmentFigures figures = segment.figures();
-    IdleVoltage lowest = figures == null ? null : figures.lowestIdle();
-    ReceivedVoltage weakest = figures == null ? null : figures.weakestReceived();
-    if (idle) {
-      return lowest == null ? OptionalDouble.empty() : OptionalDouble.of(lowest.volts());
-    }
-    return weakest == null ? OptionalDouble.empty() : OptionalDouble.of(weakest.volts());
+  /** The worst of its figures. */
+  FigureTable.Verdict worst() {
+    return Stream.of(idle, received, use)
+        .map(IndexFigure::verdict)
+        .min(Comparator.naturalOrder())
+        .orElseThrow();
   }
 }

@@ -22,7 +22,10 @@ record LandedPair(String positive, String negative, String note) {
     Unit head = site.head();
     Conductor atHead = head == null ? null : positive(head, null);
     Conductor here = positive(unit, atHead);
-    return new LandedPair(here.word(), other(here).word(), note(unit, head, atHead, here));
+    return new LandedPair(
+        PlainText.name(unit.type().mark(here)),
+        PlainText.name(unit.type().mark(other(here))),
+        note(unit, head, atHead, here));
   }
 
   /** By the marks of its type; without a known type, by the conductors in the file. */

@@ -58,16 +58,15 @@ final class LandingSchedule {
     return new LandingRow(
         PlainText.name(unit),
         UnitWords.addressAndType(unit),
-        cableIn(unit) + branch(unit.connection()),
         pair.positive(),
         pair.negative(),
         pair.note(),
-        common(unit.connection()),
+        common(unit.connection(), unit),
         shield(unit),
         surge(unit),
         termination("", unit.termination()) + bias(unit),
         PlainText.word(unit.commModule()),
-        cableOut(unit),
+        cableOut(unit) + branch(unit.connection()),
         attention.wiring(unit));
   }
 
@@ -75,7 +74,6 @@ final class LandingSchedule {
     return new LandingRow(
         PlainText.name(repeater),
         "repeater",
-        cableIn(repeater),
         "+",
         "−",
         "by its own marks, on both sides",
@@ -98,16 +96,15 @@ final class LandingSchedule {
     return new LandingRow(
         PlainText.name(item),
         item.address().optional().map(address -> kind + ", address " + address).orElse(kind),
-        cableIn(item) + branch(connection),
         pair.positive(),
         pair.negative(),
         pair.note(),
-        common(connection),
+        common(connection, item),
         shield(item),
         surge(item),
         termination("", connection.termination()) + bias(item),
         NONE,
-        cableOut(item),
+        cableOut(item) + branch(connection),
         attention.wiring(item));
   }
 
@@ -115,17 +112,10 @@ final class LandingSchedule {
     return item.index() == 0 ? null : site.items().get(item.index() - 1);
   }
 
-  private String cableIn(ChainItem item) {
-    ChainItem before = before(item);
-    return before == null
-        ? "none: the line starts here"
-        : run(before) + " from " + PlainText.name(before);
-  }
-
   private String cableOut(ChainItem item) {
     return item.index() == site.items().size() - 1
-        ? "none: the line ends here"
-        : run(item) + " to " + PlainText.name(site.items().get(item.index() + 1));
+        ? "none, end of line"
+        : run(item);
   }
 
   private String run(ChainItem from) {
@@ -133,14 +123,14 @@ final class LandingSchedule {
             .optional()
             .map(length -> measure.length(length.metres()))
             .orElse("length " + PlainText.NOT_WRITTEN)
-        + (from.runToNext().is(Run.BETWEEN_BUILDINGS) ? " between buildings," : "");
+        + (from.runToNext().is(Run.BETWEEN_BUILDINGS) ? ", between buildings" : "");
   }
 
   private String branch(Connection connection) {
     return connection
         .stub()
         .optional()
-        .map(stub -> "; on a branch of " + measure.length(stub.metres()))
+        .map(stub -> "; itself on a stub of " + measure.length(stub.metres()))
         .orElse("");
   }
 
@@ -149,17 +139,18 @@ final class LandingSchedule {
     Connection out = repeater.connection(Side.OUT);
     return in.conductors().isMissing() && out.conductors().isMissing()
         ? "as its manual says"
-        : "in: " + common(in) + "; out: " + common(out);
+        : "in: " + common(in, repeater) + "; out: " + common(out, repeater);
   }
 
-  private static String common(Connection connection) {
+  private static String common(Connection connection, ChainItem item) {
     List<Setting<Conductor>> landed = connection.conductors().orNull();
     if (landed == null) {
       return PlainText.NOT_WRITTEN;
     }
     boolean hasGround = landed.stream().anyMatch(conductor -> conductor.is(Conductor.G));
     if (landed.stream().anyMatch(conductor -> conductor.is(Conductor.C))) {
-      return hasGround ? "on C; drain on G" : "on C";
+      String common = "on " + PlainText.name(item.type().mark(Conductor.C));
+      return hasGround ? common + ", drain on G" : common;
     }
     return hasGround ? "on G" : "not landed";
   }

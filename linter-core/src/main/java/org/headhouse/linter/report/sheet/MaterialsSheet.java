@@ -43,7 +43,7 @@ record MaterialsSheet(
       }
     }
     return new MaterialsSheet(
-        PageFrame.ofSite(name, facts.revision(), settings.paper()),
+        PageFrame.ofSite(name, facts, settings.paper()),
         PageNames.link(PageNames.page(name)),
         SheetHead.of(facts, settings),
         SheetHead.wholeTitle(facts.site()),

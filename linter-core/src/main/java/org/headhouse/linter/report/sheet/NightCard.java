@@ -56,7 +56,7 @@ record NightCard(
     List<NightHouse> houses = NightHouse.of(facts);
     return new NightCard(
         name,
-        PageFrame.ofSite(name, facts.revision(), settings.paper()),
+        PageFrame.ofSite(name, facts, settings.paper()),
         SheetHead.title(site),
         head == null ? "the head unit" : PlainText.name(head),
         !houses.isEmpty(),

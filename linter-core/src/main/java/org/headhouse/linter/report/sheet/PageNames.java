@@ -21,12 +21,13 @@ public final class PageNames {
   private static final String YEARLY = "-yearly";
   private static final String MATERIALS = "-materials";
   private static final String FAULTS = "-faults";
+  private static final String VAN = "-van";
   private static final String COVER = "-cover";
   private static final String BUNDLE = "-bundle";
 
   /** What follows the name of a site in the names of its pages. */
   private static final List<String> ENDS =
-      List.of("", CERTIFICATE, NIGHT_CARD, YEARLY, MATERIALS, FAULTS);
+      List.of("", CERTIFICATE, NIGHT_CARD, YEARLY, MATERIALS, FAULTS, VAN);
 
   private static final int LONGEST = 80;
   private static final Pattern UNFIT = Pattern.compile("[^\\p{L}\\p{N}_-]+");
@@ -113,6 +114,11 @@ public final class PageNames {
   /** The file of what to measure when the line does not work, beside a page. */
   static String faults(String name) {
     return page(name + FAULTS);
+  }
+
+  /** The file of the sheet for the van, beside a page. */
+  static String van(String name) {
+    return page(name + VAN);
   }
 
   /** The file of the zones beside a page. */

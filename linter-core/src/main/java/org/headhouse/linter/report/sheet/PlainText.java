@@ -10,11 +10,11 @@ import org.headhouse.linter.source.InvisibleCharacters;
  * sheet has room for. Escaping is left to the templates.
  */
 final class PlainText {
-  private static final int LONGEST_NAME = 60;
+  private static final int LONGEST_NAME = 200;
   private static final int LONGEST_TEXT = 1000;
 
   /** Printed where the file has no value, or none that is understood. */
-  static final String NOT_WRITTEN = "not written";
+  static final String NOT_WRITTEN = "not in the file";
 
   private PlainText() {}
 

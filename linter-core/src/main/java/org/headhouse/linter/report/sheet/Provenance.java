@@ -13,4 +13,11 @@ public record Provenance(String fingerprint, boolean fullyChecked, ProofHistory 
   String shortFingerprint() {
     return fingerprint.substring(0, SHORT_DIGITS);
   }
+
+  /** What identifies the state of the file: the revision that has it, else its fingerprint. */
+  Fact state() {
+    return history.revision().isEmpty()
+        ? new Fact("File fingerprint (SHA-256)", shortFingerprint())
+        : new Fact("Revision", history.revision());
+  }
 }

@@ -7,6 +7,7 @@ import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.figures.SegmentRinging;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.IdleVoltage;
 import org.headhouse.linter.line.LengthLimit;
 import org.headhouse.linter.line.Levels;
@@ -30,20 +31,24 @@ final class SegmentTable {
 
   private final SegmentLine line;
   private final @Nullable LineSettings settings;
+  private final SitePolicy policy;
   private final Measure measure;
   private final List<Row> rows = new ArrayList<>();
 
-  private SegmentTable(SegmentLine line, @Nullable LineSettings settings, Measure measure) {
+  private SegmentTable(
+      SegmentLine line, @Nullable LineSettings settings, SitePolicy policy, Measure measure) {
     this.line = line;
     this.settings = settings;
+    this.policy = policy;
     this.measure = measure;
   }
 
-  static List<FigureTable> of(Site site, List<SegmentLine> segments, Measure measure) {
+  static List<FigureTable> of(
+      Site site, List<SegmentLine> segments, SitePolicy policy, Measure measure) {
     List<FigureTable> tables = new ArrayList<>();
     for (SegmentLine segment : segments) {
       tables.add(
-          new SegmentTable(segment, site.line().orNull(), measure)
+          new SegmentTable(segment, site.line().orNull(), policy, measure)
               .table(segments.size() == 1 ? "" : " " + (tables.size() + 1)));
     }
     return tables;
@@ -56,7 +61,7 @@ final class SegmentTable {
     if (figures != null) {
       rows.add(
           Row.withoutLimit(
-              "Resistance of the pair's two conductors, out and back",
+              "Loop resistance of the pair",
               Shown.ohms(figures.loopResistanceOhms()),
               "copper at " + measure.temperature(line.celsius()) + ", NBS Handbook 100"));
       idle(figures.lowestIdle());
@@ -82,8 +87,8 @@ final class SegmentTable {
           + " or not understood.";
     }
     return line.hasFaultThatDistortsFigures()
-        ? "The voltages are those of the line as it is written. Results above change them: fix"
-            + " those first."
+        ? "The voltages are those of the line as the file has it. Results in part 1 change them:"
+            + " fix those first."
         : "";
   }
 
@@ -97,11 +102,13 @@ final class SegmentTable {
     double most = Math.min(LengthLimit.MODBUS_METRES, byRate);
     rows.add(
         new Row(
-            "Length of the cable",
+            "Cable length",
             measure.length(metres),
             "at most " + measure.length(most),
             left(most - metres),
-            Verdict.of(metres <= most + ROUNDING),
+            Verdict.of(
+                metres <= Math.min(LengthLimit.LONGEST_METRES, byRate) + ROUNDING,
+                metres <= most + ROUNDING),
             most == byRate
                 ? "10⁸ m·bit/s over the rate: common practice, no source"
                 : "MODBUS over Serial Line V1.02, 3.4.3: up to 9600 bit/s, AWG 26 or wider"));
@@ -120,18 +127,20 @@ final class SegmentTable {
             "at most " + Shown.unitLoads(Levels.MOST_UNIT_LOADS),
             Shown.unitLoads(Math.abs(left)) + (line.isOverloaded() ? " over" : " left"),
             Verdict.of(!line.isOverloaded()),
-            "TIA/EIA-485-A as told by TI SLLA272 and ADI AN-960"));
+            "TIA/EIA-485-A, as given by TI SLLA272 and ADI AN-960"));
   }
 
   private void idle(@Nullable IdleVoltage lowest) {
     if (lowest == null) {
       rows.add(
-          Row.withoutLimit("Idle voltage", "not defined: no bias", "nodal analysis, TI SLLA272"));
+          Row.withoutLimit("Idle voltage", "undefined: no bias", "nodal analysis, TI SLLA272"));
     } else {
       rows.add(
           voltage(
               "Lowest idle voltage, at " + name(lowest.item()),
               lowest.volts(),
+              Verdict.of(lowest.volts() >= Levels.RECEIVER_THRESHOLD_VOLTS),
+              Levels.RECEIVER_THRESHOLD_VOLTS,
               "nodal analysis, TI SLLA272"));
     }
   }
@@ -140,8 +149,10 @@ final class SegmentTable {
     if (weakest != null) {
       rows.add(
           voltage(
-              "Weakest signal, " + name(weakest.to()) + " from " + name(weakest.from()),
+              "Weakest signal, at " + name(weakest.to()) + " from " + name(weakest.from()),
               weakest.volts(),
+              Verdict.of(weakest.volts() >= Levels.RECEIVER_THRESHOLD_VOLTS),
+              Levels.RECEIVER_THRESHOLD_VOLTS,
               "driver of 1.5 V, receiver of 200 mV, TI SLLA272"));
     }
   }
@@ -154,23 +165,27 @@ final class SegmentTable {
     IdleVoltage idle = line.holdingBiases().isEmpty() ? null : network.lowestIdleAtWorst();
     ReceivedVoltage received = network.weakestReceivedAtWorst();
     String source =
-        "nodal analysis; the tolerances are those of the policy: common practice, no source";
+        "nodal analysis, each part at that end of its tolerance that is worse; tolerances of the"
+            + " policy: common practice, no source";
     if (idle != null) {
       rows.add(
           voltage(
-              "Lowest idle voltage with parts at the ends of their tolerances, at "
-                  + name(idle.item()),
+              "The same with the worst parts, at " + name(idle.item()),
               idle.volts(),
+              Verdict.of(true, idle.volts() >= policy.wantedIdleVolts()),
+              policy.wantedIdleVolts(),
               source));
     }
     if (received != null) {
       rows.add(
           voltage(
-              "Weakest signal with parts at the ends of their tolerances, "
+              "The same with the worst parts, at "
                   + name(received.to())
                   + " from "
                   + name(received.from()),
               received.volts(),
+              Verdict.of(true, received.volts() >= policy.wantedSignalVolts()),
+              policy.wantedSignalVolts(),
               source));
     }
     driver(network.driverLoads());
@@ -187,13 +202,13 @@ final class SegmentTable {
     double ohms = loads.get(least);
     rows.add(
         new Row(
-            "What the most loaded driver works into, at " + name(least),
+            "Heaviest load on a driver, at " + name(least),
             Shown.ohmsBeside(Levels.LEAST_DRIVER_LOAD_OHMS, ohms),
             "at least " + Shown.ohms(Levels.LEAST_DRIVER_LOAD_OHMS),
             Shown.ohms(Math.abs(ohms - Levels.LEAST_DRIVER_LOAD_OHMS))
                 + (ohms < Levels.LEAST_DRIVER_LOAD_OHMS ? " under" : " left"),
             Verdict.of(ohms >= Levels.LEAST_DRIVER_LOAD_OHMS),
-            "TIA/EIA-485-A as told by TI SLLA272: 1.5 V into 54 ohm"));
+            "TIA/EIA-485-A, as given by TI SLLA272: 1.5 V into 54 ohm"));
   }
 
   private void ringing(@Nullable SegmentRinging ringing) {
@@ -203,7 +218,7 @@ final class SegmentTable {
     }
     Settling.Pair worst = settling.worst();
     String quantity =
-        "An edge has settled"
+        "Edges settle"
             + (worst == null
                 ? ""
                 : ", at " + name(worst.receiver()) + " from " + name(worst.sender()));
@@ -224,14 +239,17 @@ final class SegmentTable {
             RINGING_SOURCE));
   }
 
-  private static Row voltage(String quantity, double volts, String source) {
-    boolean holds = volts >= Levels.RECEIVER_THRESHOLD_VOLTS;
+  /**
+   * @param wanted what the verdict is about, in volts; the margin is that over the threshold
+   */
+  private static Row voltage(
+      String quantity, double volts, Verdict verdict, double wanted, String source) {
     return new Row(
         quantity,
-        Shown.voltsBeside(Levels.RECEIVER_THRESHOLD_VOLTS, volts),
-        "at least " + Shown.volts(Levels.RECEIVER_THRESHOLD_VOLTS),
-        volts > 0 ? Shown.decibels(Levels.marginDecibels(volts)) : "in the wrong sense",
-        Verdict.of(holds),
+        Shown.voltsBeside(wanted, volts),
+        "at least " + Shown.volts(wanted),
+        volts > 0 ? Shown.decibels(Levels.marginDecibels(volts)) : "reversed",
+        verdict,
         source);
   }
 
@@ -250,11 +268,11 @@ final class SegmentTable {
     if (longest > 0) {
       rows.add(
           new Row(
-              "Longest branch, to " + where,
+              "Longest stub, to " + where,
               measure.length(longest),
               "at most " + measure.length(most),
               left(most - longest),
-              Verdict.of(longest <= most),
+              Verdict.of(longest <= StubLimit.LONGEST_METRES, longest <= most),
               most < StubLimit.LONGEST_METRES
                   ? "a tenth of the rise time, TI SN65HVD1x"
                   : "MODBUS over Serial Line V1.02, 3.4.3"));

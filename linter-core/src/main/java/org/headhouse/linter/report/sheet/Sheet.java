@@ -28,11 +28,15 @@ record Sheet(
     Attention attention = new Attention(facts.results());
     List<FigureTable> figures =
         new ArrayList<>(
-            SegmentTable.of(facts.site(), facts.figures().segments(), settings.measure()));
+            SegmentTable.of(
+                facts.site(),
+                facts.figures().segments(),
+                settings.policy(),
+                settings.measure()));
     figures.add(TrafficTable.of(facts.site(), facts.figures(), settings.policy()));
     return new Sheet(
         name,
-        PageFrame.ofSite(name, facts.revision(), settings.paper()),
+        PageFrame.ofSite(name, facts, settings.paper()),
         SheetHead.of(facts, settings),
         RuleResults.of(facts.results(), false, settings.requirements()),
         RuleResults.of(facts.results(), true, settings.requirements()),
@@ -51,8 +55,14 @@ record Sheet(
         new Fact("Certificate", PageNames.link(PageNames.certificate(name))),
         new Fact("Night card", PageNames.link(PageNames.nightCard(name))),
         new Fact("Yearly sheet", PageNames.link(PageNames.yearly(name))),
+        new Fact("Van sheet", PageNames.link(PageNames.van(name))),
         new Fact("Materials and labels", PageNames.link(PageNames.materials(name))),
         new Fact("When it does not work", PageNames.link(PageNames.faults(name))));
+  }
+
+  /** The sources of all figures, which rows refer to by number. */
+  List<String> sources() {
+    return FigureTable.sources(figures);
   }
 
   /** The zones as a file beside the page. */

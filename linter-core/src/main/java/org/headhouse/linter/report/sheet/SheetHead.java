@@ -30,9 +30,9 @@ record SheetHead(String title, List<Fact> origin, List<Fact> line) {
         .optional()
         .ifPresent(customer -> origin.add(new Fact("Customer", PlainText.name(customer))));
     origin.add(new Fact("Stage", PlainText.word(site.stage())));
-    origin.add(new Fact("Date of these sheets", settings.date().toString()));
+    origin.add(new Fact("Made on", settings.date().toString()));
     origin.add(new Fact("File", PlainText.sentence(site.source().path())));
-    origin.add(new Fact("Revision of the file", facts.revision()));
+    origin.add(facts.provenance().state());
     origin.add(new Fact("Rule set", String.valueOf(settings.ruleSet())));
     return new SheetHead(title(site), origin, line(facts, settings));
   }
@@ -55,8 +55,8 @@ record SheetHead(String title, List<Fact> origin, List<Fact> line) {
     Double metres = totalMetres(facts.figures().segments());
     line.add(
         new Fact(
-            "Cable in all",
-            metres == null ? "a length is not written" : settings.measure().length(metres)));
+            "Total cable",
+            metres == null ? "a length is missing" : settings.measure().length(metres)));
     line.add(new Fact("Cable", cable(site)));
     line.add(new Fact("Serial settings", SerialWords.of(site.line().orNull())));
     line.add(new Fact("Weather station", station(site)));

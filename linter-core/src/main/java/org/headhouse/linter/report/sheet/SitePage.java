@@ -3,7 +3,6 @@ package org.headhouse.linter.report.sheet;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import gg.jte.html.HtmlTemplateOutput;
-import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.function.Consumer;
@@ -28,7 +27,7 @@ public final class SitePage {
 
   /**
    * The pages beside it: what the grower gets, what hangs at the head unit, and what is taken along
-   * each year, each of one sheet of paper; for the store and the workshop; for a line that does not
+   * each year, each of one sheet of paper; for the van; for the store and the workshop; for a line that does not
    * work; and a list to fill in on a visit.
    *
    * @param name of the page of the site, without its ending
@@ -39,6 +38,7 @@ public final class SitePage {
     YearlySheet yearly = YearlySheet.of(facts, name, settings);
     MaterialsSheet materials = MaterialsSheet.of(facts, name, settings);
     FaultsSheet faults = FaultsSheet.of(facts, name, settings);
+    VanSheet van = VanSheet.of(facts, name, settings);
     return List.of(
         new SheetFile(
             PageNames.certificate(name),
@@ -52,12 +52,13 @@ public final class SitePage {
             page(out -> JtematerialsGenerated.render(out, null, materials))),
         new SheetFile(
             PageNames.faults(name), page(out -> JtefaultsGenerated.render(out, null, faults))),
+        new SheetFile(PageNames.van(name), page(out -> JtevanGenerated.render(out, null, van))),
         new SheetFile(PageNames.visit(name), VisitCsv.of(facts, settings.measure())));
   }
 
   private static byte[] page(Consumer<HtmlTemplateOutput> template) {
     StringOutput out = new StringOutput(USUAL_SIZE);
-    template.accept(new OwaspHtmlTemplateOutput(out));
+    template.accept(new PageOutput(out));
     return out.toString().getBytes(UTF_8);
   }
 }

@@ -2,7 +2,6 @@ package org.headhouse.linter.report.sheet;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -43,7 +42,7 @@ public final class StartPage {
             cover == null ? "" : PageNames.link(cover),
             rows);
     StringOutput out = new StringOutput(USUAL_SIZE);
-    JtestartGenerated.render(new OwaspHtmlTemplateOutput(out), null, start);
+    JtestartGenerated.render(new PageOutput(out), null, start);
     return out.toString().getBytes(UTF_8);
   }
 }

@@ -21,6 +21,7 @@ public record StartRow(String title, List<Fact> pages) {
             link("night card", PageNames.nightCard(name)),
             link("sheets for the site", PageNames.page(name)),
             link("yearly sheet", PageNames.yearly(name)),
+            link("van sheet", PageNames.van(name)),
             link("materials and labels", PageNames.materials(name)),
             link("when it does not work", PageNames.faults(name)),
             link("list of what has to be proved", PageNames.visit(name)),

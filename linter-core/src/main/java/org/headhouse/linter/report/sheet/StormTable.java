@@ -2,6 +2,7 @@ package org.headhouse.linter.report.sheet;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.figures.LineFigures;
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * From the gust to closed vents, part by part, of each unit that moves vents or may do so.
  *
  * @param lost how many broadcasts are taken for lost, in words
- * @param rows in the order of the chain; empty where no unit moves vents and nobody asks for it
+ * @param rows in the order of the first unit of each; empty where no unit moves vents and nobody asks for it
  */
 record StormTable(String lost, List<Row> rows) {
   private static final String UNKNOWN = "not known";
@@ -27,14 +28,15 @@ record StormTable(String lost, List<Row> rows) {
   }
 
   /**
-   * One unit.
+   * Units that close in the same time, part by part.
    *
+   * @param units their names, in the order of the chain
    * @param waiting the reading's age or the dead line, whichever is longer
    * @param waitsFor which of them it is, and what to know of it
    * @param fails whether it is outside its limit
    */
   record Row(
-      String unit,
+      List<String> units,
       String averaging,
       String waiting,
       String waitsFor,
@@ -42,7 +44,17 @@ record StormTable(String lost, List<Row> rows) {
       String sum,
       String limit,
       String verdict,
-      boolean fails) {}
+      boolean fails) {
+
+    Row {
+      units = List.copyOf(units);
+    }
+
+    private Row with(List<String> names) {
+      return new Row(
+          names, averaging, waiting, waitsFor, closing, sum, limit, verdict, fails);
+    }
+  }
 
   static StormTable of(Site site, LineFigures figures) {
     Map<Integer, StormSum> sums = new HashMap<>();
@@ -52,15 +64,18 @@ record StormTable(String lost, List<Row> rows) {
             .optional()
             .flatMap(station -> station.closeWithin().optional())
             .orElse(null);
-    List<Row> rows = new ArrayList<>();
+    Map<Row, List<String>> units = new LinkedHashMap<>();
     for (Unit unit : site.units()) {
       StormSum sum = sums.get(unit.index());
-      if (sum != null) {
-        rows.add(row(sum, within));
-      } else if (!unit.vents().isGiven()) {
-        rows.add(unknown(unit, limit(within)));
+      if (sum != null || !unit.vents().isGiven()) {
+        units
+            .computeIfAbsent(
+                sum == null ? unknown(limit(within)) : row(sum, within), row -> new ArrayList<>())
+            .add(PlainText.name(unit));
       }
     }
+    List<Row> rows = new ArrayList<>();
+    units.forEach((row, names) -> rows.add(row.with(names)));
     int lost = figures.lostBroadcasts();
     return new StormTable(
         switch (lost) {
@@ -79,7 +94,7 @@ record StormTable(String lost, List<Row> rows) {
             && sum.unit().onStaleReadings().isGiven()
             && !sum.closesOnDeadLine();
     return new Row(
-        PlainText.name(sum.unit()),
+        List.of(),
         shown(time.averagingSeconds()),
         sum.waitsForBroadcast() ? waiting(time, staysOpen) : "none",
         waitsFor(sum, staysOpen),
@@ -126,9 +141,9 @@ record StormTable(String lost, List<Row> rows) {
         : sum.time().broadcastSeconds() == null ? "" : "age of the reading";
   }
 
-  private static Row unknown(Unit unit, String limit) {
+  private static Row unknown(String limit) {
     return new Row(
-        PlainText.name(unit),
+        List.of(),
         UNKNOWN,
         UNKNOWN,
         "the file does not say whether it moves vents",

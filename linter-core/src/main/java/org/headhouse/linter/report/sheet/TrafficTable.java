@@ -28,8 +28,8 @@ final class TrafficTable {
       return new FigureTable(
           "Time",
           line.isTrafficUnderstood()
-              ? "The file says nothing of broadcast or polls over the line: the time is not computed."
-              : "What the file says of the traffic is not understood: the time is not computed.",
+              ? "The file says nothing of broadcast or polls over the line: times are not computed."
+              : "What the file says of the traffic is not understood: times are not computed.",
           List.of());
     }
     TrafficFigures figures = TrafficFigures.of(traffic, policy.lostBroadcasts());
@@ -52,11 +52,11 @@ final class TrafficTable {
     double use = figures.utilisation();
     rows.add(
         new Row(
-            "Share of the time that the line is in use",
+            "Line utilisation",
             Shown.percent(use),
             "at most " + Shown.percent(busiest),
             Shown.percent(Math.abs(busiest - use)) + (use <= busiest ? " left" : " over"),
-            Verdict.of(use <= busiest),
+            Verdict.of(use <= 1, use <= busiest),
             "common practice, no source"));
     Interval allowed =
         site.weatherStation()
@@ -66,17 +66,21 @@ final class TrafficTable {
             .orElse(null);
     if (use <= 1) {
       String lost =
-          "Greatest age of a reading, "
+          "Oldest reading, "
               + figures.lostBroadcasts()
               + (figures.lostBroadcasts() == 1 ? " broadcast lost" : " broadcasts lost");
-      age(lost, figures.age(), allowed, rows);
-      age(lost + ", one unit silent", figures.ageOneSilent(), allowed, rows);
+      age(lost, figures.age(), allowed, false, rows);
+      age(lost + ", one unit silent", figures.ageOneSilent(), allowed, true, rows);
     }
     return new FigureTable("Time", "", rows);
   }
 
   private static void age(
-      String quantity, @Nullable ReadingAge age, @Nullable Interval allowed, List<Row> rows) {
+      String quantity,
+      @Nullable ReadingAge age,
+      @Nullable Interval allowed,
+      boolean isOneSilent,
+      List<Row> rows) {
     if (age == null) {
       return;
     }
@@ -92,7 +96,7 @@ final class TrafficTable {
             Shown.seconds(seconds),
             "at most " + allowed.written(),
             Shown.seconds(Math.abs(left)) + (left >= 0 ? " left" : " over"),
-            Verdict.of(left >= 0),
+            Verdict.of(left >= 0 || isOneSilent, left >= 0),
             "maximum-age of the site; " + TIMES));
   }
 }

@@ -60,6 +60,6 @@ record UnitProof(
   }
 
   private static String day(LastSeen.@Nullable Seen seen) {
-    return seen == null ? "" : seen.day().isEmpty() ? "seen, no date" : "seen " + seen.day();
+    return seen == null ? "" : seen.day().isEmpty() ? "seen, no date" : seen.day();
   }
 }

@@ -44,7 +44,7 @@ record YearlySheet(
     Site site = facts.site();
     return new YearlySheet(
         name,
-        PageFrame.ofSite(name, facts.revision(), settings.paper()),
+        PageFrame.ofSite(name, facts, settings.paper()),
         SheetHead.title(site),
         last(facts),
         ProvingScope.of(site),

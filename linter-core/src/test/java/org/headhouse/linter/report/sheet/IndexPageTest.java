@@ -123,7 +123,7 @@ class IndexPageTest {
                 "address: 3\n",
                 "address: 3\n    device-type: eight-way\n    firmware: \"3.2\"\n"));
     assertThat(index.select("#firmware tbody tr").eachText())
-        .containsExactly("eight-way 3.2 3 2", "type not written firmware not written 3 2");
+        .containsExactly("eight-way 3.2 3 2", "type not in the file firmware not in the file 3 2");
   }
 
   /** A commissioned line needs no order. */

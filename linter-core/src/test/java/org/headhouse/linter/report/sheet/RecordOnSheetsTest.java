@@ -19,13 +19,13 @@ class RecordOnSheetsTest {
 
   @Test
   void lastValuesAreBesideTheRoomForNewOnes() {
-    assertThat(PAGE.select("[aria-label^=Measurements] td .below").eachText())
-        .contains("last: 62 ohm", "last: 0.31 V", "last: 0.29 V");
-    assertThat(PAGE.select("[aria-label=Answers and readings] .below").eachText())
+    assertThat(PAGE.select("[aria-label^=Measurements] td:nth-child(5)").eachText())
+        .contains("62 ohm", "0.31 V", "0.29 V");
+    assertThat(PAGE.select("[aria-label=Answers and readings] td .quiet").eachText())
         .hasSize(3)
-        .containsOnly("last: seen 14 March 2026");
-    assertThat(PAGE.select("[aria-label=Vents] .below").eachText())
-        .contains("last: 12 m/s", "last: 62 s", "last: seen 14 March 2026");
+        .containsOnly("last 14 March 2026");
+    assertThat(PAGE.select("[aria-label=Vents] td .quiet").eachText())
+        .contains("last 12 m/s", "last 62 s", "(last 14 March 2026)");
     assertThat(PAGE.select("input[value]")).isEmpty();
   }
 
@@ -57,8 +57,8 @@ class RecordOnSheetsTest {
             });
     assertThat(sheet.select("tbody").get(1).select("tr").get(1).text())
         .isEqualTo(
-            "House 2 seen (last: seen 14 March 2026) 62 s at 12 m/s close time: 85 s after 40 s:"
-                + " close (last: seen 14 March 2026)");
+            "House 2 seen (last: 14 March 2026) 62 s at 12 m/s close time: 85 s after 40 s:"
+                + " close (last: 14 March 2026)");
     assertThat(sheet.text()).contains("anemometer turns freely");
   }
 

@@ -3,13 +3,13 @@ package org.headhouse.linter.diagram;
 import java.util.List;
 
 /**
- * One page of a drawing: its parts, each with its place.
+ * A drawing of the width of a page, or a part of one that is continued below: its parts, each with its place.
  *
  * @param stops the items of the chain that are drawn on it, in order
  */
-record Page(double width, double height, List<Part> parts, List<Stop> stops) {
+record Strip(double width, double height, List<Part> parts, List<Stop> stops) {
 
-  Page {
+  Strip {
     parts = List.copyOf(parts);
     stops = List.copyOf(stops);
   }
