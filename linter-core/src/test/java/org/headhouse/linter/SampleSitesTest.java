@@ -30,7 +30,7 @@ class SampleSitesTest {
   void theFaultySitesGiveTheExpectedResults() throws IOException {
     String found =
         faulty().results().stream()
-            .map(result -> TextReport.headline(result) + "\n")
+            .map(result -> TextReport.inOneLine(result) + "\n")
             .collect(Collectors.joining());
     Written.compare(FAULTY.resolve("expected.txt"), found);
   }
@@ -44,7 +44,7 @@ class SampleSitesTest {
     assertThat(report.notifications()).isEmpty();
   }
 
-  private static CheckReport faulty() throws IOException {
+  static CheckReport faulty() throws IOException {
     SiteInput types = faulty(FAULTY.resolve("device-types.yaml"));
     SiteLinter linter =
         SiteLinter.builder()

@@ -58,6 +58,7 @@ enum CommandOption {
   NAME("name", "<file>", "with - only: the file that the text from the standard input is for"),
   THREADS("threads", "<number>", "how many files are checked at a time; by default one a core"),
   ALLOW_EMPTY("allowEmpty", "", "no site at all is no error"),
+  RULE("rule", "<id>", "shows the page of a rule: what it asks for, why, and an example"),
   HELP("help", "", "shows this help"),
   VERSION("version", "", "shows the version");
 
@@ -83,6 +84,11 @@ enum CommandOption {
   /** How it is written. */
   String form() {
     return "--" + word + (takesValue() ? "=" + value : "");
+  }
+
+  /** How it is written with a value. */
+  String form(String given) {
+    return "--" + word + "=" + given;
   }
 
   String meaning() {
