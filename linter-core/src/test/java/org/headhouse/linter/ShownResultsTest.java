@@ -35,7 +35,7 @@ class ShownResultsTest {
 
   private static List<String> lines(String file, String rule) throws IOException {
     List<Result> found =
-        SampleSitesTest.faulty().results().stream()
+        FaultySites.check().results().stream()
             .filter(result -> result.location().file().equals(file) && result.rule().equals(rule))
             .collect(Collectors.toList());
     assertThat(found).isNotEmpty();

@@ -67,7 +67,7 @@ class ReportFormsTest {
     new SarifReport(report.rules()).write(report.results(), report.notifications(), out);
     JsonNode fix = JsonText.read(out.toString(UTF_8)).at("/runs/0/results/0/fixes/0");
     assertThat(fix.at("/description/text").asText())
-        .isEqualTo("Leave out the terminator of \"Seedling North\"");
+        .isEqualTo("Remove the terminator of \"Seedling North\"");
     assertThat(fix.at("/properties/kind").asText()).isEqualTo("safe");
     JsonNode change = fix.at("/artifactChanges/0");
     assertThat(change.at("/artifactLocation/uri").asText()).isEqualTo("example.yaml");

@@ -30,7 +30,8 @@ class RuleReferenceTest {
     StringBuilder text = new StringBuilder();
     text.append("# Rules\n\n")
         .append("Made from the pages of the rules; do not edit. Each page has an example that\n")
-        .append("breaks the rule and one that keeps it, and both are run as tests.\n\n")
+        .append("breaks the rule and one that keeps it, and both are run as tests.\n")
+        .append("[All messages](messages.md) are on a page of their own.\n\n")
         .append("| rule | level | requirement |\n|---|---|---|\n");
     for (Rule rule : BuiltInRules.all()) {
       RuleDescriptor descriptor = rule.descriptor();

@@ -63,9 +63,9 @@ class ItemsAtThePairTest {
       delimiter = '|',
       value = {
         "Office  | device-type: box                        | ''",
-        "Office  | device-type: other                      | \"Office\" marks its positive terminal A, the head unit B, and the pair is not crossed",
+        "Office  | device-type: other                      | \"Office\" marks its positive terminal A, the head unit B, but the pair is straight",
         "Office  | {device-type: other, pair: crossed}     | ''",
-        "Office  | {device-type: box, pair: crossed}       | \"Office\" marks its positive terminal B, the head unit B, and the pair is crossed",
+        "Office  | {device-type: box, pair: crossed}       | \"Office\" marks its positive terminal B, the head unit B, but the pair is crossed",
         // Of a type that nobody knows, the pair may be crossed with good reason.
         "Office  | pair: crossed                           | ''",
         "Booster | {device-type: box, pair: {out: crossed}} | the side out of \"Booster\" marks its positive terminal B",
@@ -96,7 +96,7 @@ class ItemsAtThePairTest {
                 "    conductors: [A, B]\n    termination: 120");
     assertThat(check.reported()).containsExactly("warning conductors.ground");
     assertThat(check.reportedBy("conductors.ground").get(0))
-        .contains("ground is landed at \"Office\" instead of at \"Head House\"");
+        .contains("ground is connected at \"Office\" instead of at \"Head House\"");
     assertThat(check.marked("conductors.ground")).isEqualTo("[A, B]");
     assertThat(requireNonNull(check.results().get(0).fix()).replacements()).hasSize(2);
   }

@@ -52,7 +52,7 @@ class SignalWeakTest {
         .singleElement()
         .asString()
         .contains("\"Bay 2\" receives \"Head House\" with 192 mV with parts at the ends")
-        .contains("wanted are 200 mV", "over 800 m");
+        .contains("at least 200 mV is wanted", "800 m of this cable");
     assertThat(of("800 m", "31 AWG").marked(RULE)).isEqualTo("Bay 2");
   }
 
@@ -110,7 +110,7 @@ class SignalWeakTest {
   void aFirstRunThatIsTooLongIsDivided() {
     String reported =
         LineCheck.of(hot("24 AWG").unit(RC, "980 m").unit(RC, "")).reportedBy(RULE).get(0);
-    assertThat(reported).contains("put a repeater into the run behind \"Head House\"");
+    assertThat(reported).contains("fit a repeater in the run after \"Head House\"");
   }
 
   /** 1.5 V less what ten metres take are under the 1.6 V that are asked for. */

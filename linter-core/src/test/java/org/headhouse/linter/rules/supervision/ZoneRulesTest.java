@@ -37,13 +37,13 @@ class ZoneRulesTest {
       value = {
         "Head House, Bay 2, Bay 3        |",
         "Bay 3, Head House, Bay 2        |",
-        "Head House, Bay 2               | zone-missing: the zones lack \"Bay 3\"; add \"Bay 3\" to the zones",
+        "Head House, Bay 2               | zone-missing: the zone list lacks \"Bay 3\"; add \"Bay 3\"",
         "Head House, Bay 2, Bay 3, Bay 2 | zone-duplicate: the zone \"Bay 2\" is listed twice; delete one of the two",
-        "Head House, Bay 2, Bay 3, Store | zone-unknown: the zone \"Store\" is no unit of the chain; delete the zone, or add the unit to the chain",
+        "Head House, Bay 2, Bay 3, Store | zone-unknown: zone \"Store\" is not a unit of the chain; remove it, or add the unit to the chain",
         // The unit that it is spelt like is a zone already.
-        "Head House, Bay 2, Bay 3, Bay 33 | zone-unknown: the zone \"Bay 33\" is no unit of the chain; delete the zone, or add the unit to the chain",
+        "Head House, Bay 2, Bay 3, Bay 33 | zone-unknown: zone \"Bay 33\" is not a unit of the chain; remove it, or add the unit to the chain",
         // A zone that is misspelt is not missing as well.
-        "Haed House, Bay 2, Bay 3        | zone-unknown: the zone \"Haed House\" is no unit of the chain; write \"Head House\"",
+        "Haed House, Bay 2, Bay 3        | zone-unknown: zone \"Haed House\" is not a unit of the chain; write \"Head House\"",
       })
   void oneMistakeIsReportedOnce(String zones, String reported) {
     assertThat(reported(of("serial", zones)))
@@ -64,8 +64,8 @@ class ZoneRulesTest {
     LineCheck check = of("serial", "Bay 2");
     assertThat(reported(check))
         .containsExactly(
-            "zone-missing: the zones lack \"Bay 3\"; add \"Bay 3\" to the zones",
-            "zone-missing: the zones lack \"Head House\"; add \"Head House\" to the zones");
+            "zone-missing: the zone list lacks \"Bay 3\"; add \"Bay 3\"",
+            "zone-missing: the zone list lacks \"Head House\"; add \"Head House\"");
     assertThat(check.results()).extracting(Result::unit).containsExactly("Bay 3", "Head House");
   }
 

@@ -42,11 +42,11 @@ class TerminatorsOfASegmentTest {
       value = {
         "120 ohm | none    | 120 ohm | 120 ohm | 120 ohm        |",
         "120 ohm | none    | 120 ohm | 120 ohm | 120 ohm + 1 nF |",
-        "none    | none    | 120 ohm | 120 ohm | 120 ohm        | missing-at-end \"Head House\" ends the segment and has no terminator",
-        "120 ohm | none    | none    | 120 ohm | 120 ohm        | missing-at-end \"Boiler\" ends the segment and has no terminator",
-        "120 ohm | none    | 120 ohm | none    | 120 ohm        | missing-at-end \"Boiler\" ends the segment and has no terminator",
-        "120 ohm | none    | 120 ohm | 120 ohm | none           | missing-at-end \"Bay 4\" ends the segment and has no terminator",
-        "120 ohm | 150 ohm | 120 ohm | 120 ohm | 120 ohm        | mid-line \"Bay 2\" stands between the ends of the segment and has a terminator of 150 ohm",
+        "none    | none    | 120 ohm | 120 ohm | 120 ohm        | missing-at-end \"Head House\" ends the segment without a terminator",
+        "120 ohm | none    | none    | 120 ohm | 120 ohm        | missing-at-end \"Boiler\" ends the segment without a terminator",
+        "120 ohm | none    | 120 ohm | none    | 120 ohm        | missing-at-end \"Boiler\" ends the segment without a terminator",
+        "120 ohm | none    | 120 ohm | 120 ohm | none           | missing-at-end \"Bay 4\" ends the segment without a terminator",
+        "120 ohm | 150 ohm | 120 ohm | 120 ohm | 120 ohm        | mid-line \"Bay 2\" has a 150 ohm terminator but is not at an end of its segment",
       })
   void oneAtEachEnd(
       String head, String second, String in, String out, String last, String reported) {
@@ -71,7 +71,7 @@ class TerminatorsOfASegmentTest {
     assertThat(check.reportedBy("termination.missing-at-end"))
         .singleElement()
         .asString()
-        .contains("write " + value + " [");
+        .contains("fit " + value + " and record it [");
   }
 
   @ParameterizedTest
