@@ -119,7 +119,7 @@ class ItemsBesideUnitsTest {
         "zones: .Propagation|zones: [East Boiler Room, Propagation|no unit but a repeater: a zone shows the readings and alarms of a unit; delete the zone|[supervision.zone-unknown]",
         "    idle-bias: needed|    device-type: rig|||",
         "  cable-to-next: 20 m|  cable-to-next: none|the cable length after|[cable.length-unknown]",
-        "    termination: none\\n    stub|    stub|\"Dosing Rig\" does not say|[termination.undeclared]",
+        "    termination: none\\n    stub|    stub|the file does not say whether \"Dosing Rig\"|[termination.undeclared]",
         "    termination: none\\n    stub|    termination: 120 ohm\\n    stub|\"Dosing Rig\" has a 120 ohm terminator but|[termination.mid-line]",
         "    stub: 0.5 m|    stub: 21 m|\"Dosing Rig\" is on a 21 m stub|[stub.too-long]"
       })

@@ -40,13 +40,13 @@ class ItemsAtThePairTest {
       delimiter = '|',
       value = {
         "Dosing Rig | conductors: [A, B]                | ''",
-        "Dosing Rig | conductors: [B]                   | at \"Dosing Rig\" conductor A is not",
+        "Dosing Rig | conductors: [B]                   | conductor A is not connected at \"Dosing Rig\"",
         "Dosing Rig | unit-load: 1/4                    | ''",
-        "Office     | conductors: [A]                   | at \"Office\" conductor B is not",
+        "Office     | conductors: [A]                   | conductor B is not connected at \"Office\"",
         "Booster    | conductors: [A, B]                | ''",
-        "Booster    | conductors: [A]                   | at \"Booster\" conductor B is not",
-        "Booster    | conductors: {in: [A, B], out: [B]} | at the side out of \"Booster\" conductor A is",
-        "Booster    | conductors: {in: [], out: [A, B]} | at the side in of \"Booster\" conductor A and B",
+        "Booster    | conductors: [A]                   | conductor B is not connected at \"Booster\"",
+        "Booster    | conductors: {in: [A, B], out: [B]} | conductor A is not connected at the side out of \"Booster\"",
+        "Booster    | conductors: {in: [], out: [A, B]} | conductor A and B is not connected at the side in of \"Booster\"",
         "Booster    | conductors: {in: [A, B]}          | ''",
       })
   void halfAPair(String item, String keys, String fact) {
@@ -54,7 +54,7 @@ class ItemsAtThePairTest {
     if (fact.isEmpty()) {
       assertThat(found).isEmpty();
     } else {
-      assertThat(found).singleElement().asString().contains("error: " + fact, "a device with half");
+      assertThat(found).singleElement().asString().contains("error: " + fact, "a device on half");
     }
   }
 

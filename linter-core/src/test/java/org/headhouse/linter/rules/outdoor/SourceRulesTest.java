@@ -36,11 +36,11 @@ class SourceRulesTest {
         "light: local, rain: local  | light: head, rain: head  | |",
         "light: none, rain: local   | light: head, rain: head  | the head unit \"Head House\" takes light from none; set the unit and the file to light: local | Set \"Head House\" to take light as local",
         "light: local, rain: head   | light: head, rain: head  | the head unit \"Head House\" takes rain from head; set the unit and the file to rain: local | Set \"Head House\" to take rain as local",
-        "light: local               | light: head, rain: head  | the head unit \"Head House\" does not say where it takes rain from; write rain: local | Set \"Head House\" to take rain as local",
+        "light: local               | light: head, rain: head  | the head unit \"Head House\" does not say where it takes rain from; set the unit and the file to rain: local | Set \"Head House\" to take rain as local",
         "''                         | light: head, rain: head  | the head unit \"Head House\" does not say where it takes light, rain from; set the unit and the file to light: local, rain: local | Set \"Head House\" to take light, rain as local",
         "light: local, rain: local  | light: head, rain: none  | \"Bay 2\" does not take rain; set the unit and the file to rain: head | Set \"Bay 2\" to take rain from the head unit",
         "light: local, rain: local  | light: local, rain: head | \"Bay 2\" is set to its own sensor for light; set the unit and the file to light: head | Set \"Bay 2\" to take light from the head unit",
-        "light: local, rain: local  | rain: head               | \"Bay 2\" does not say where it takes light from; write light: head | Set \"Bay 2\" to take light from the head unit",
+        "light: local, rain: local  | rain: head               | \"Bay 2\" does not say where it takes light from; set the unit and the file to light: head | Set \"Bay 2\" to take light from the head unit",
         "light: local, rain: local  | ''                       | \"Bay 2\" does not say where it takes light, rain from; set the unit and the file to light: head, rain: head | Set \"Bay 2\" to take light, rain from the head unit",
         // What is not understood may be right.
         "light: lokal, rain: local  | light: head, rain: head  | \"light\" cannot be \"lokal\"; write local | Write local",

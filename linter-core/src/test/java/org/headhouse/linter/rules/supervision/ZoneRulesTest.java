@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,9 +65,12 @@ class ZoneRulesTest {
     LineCheck check = of("serial", "Bay 2");
     assertThat(reported(check))
         .containsExactly(
-            "zone-missing: the zone list lacks \"Bay 3\"; add \"Bay 3\"",
-            "zone-missing: the zone list lacks \"Head House\"; add \"Head House\"");
-    assertThat(check.results()).extracting(Result::unit).containsExactly("Bay 3", "Head House");
+            "zone-missing: the zone list lacks \"Head House\", \"Bay 3\"; add them in the order of the"
+                + " chain");
+    assertThat(check.results())
+        .flatExtracting(Result::identities)
+        .extracting(Identity::unit)
+        .containsExactly("Head House", "Bay 3");
   }
 
   /** An item that is not understood may be any unit, and a name that is not known any zone. */

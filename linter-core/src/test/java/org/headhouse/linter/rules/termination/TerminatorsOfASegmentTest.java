@@ -78,16 +78,16 @@ class TerminatorsOfASegmentTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {out: 120 ohm}' | \"Boiler\" on its side in does not say | {out: 120 ohm}",
-        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {in: 120 ohm}'  | \"Boiler\" on its side out does not say | {in: 120 ohm}",
-        "'    termination: {in: 120 ohm, out: 120 ohm}\n' | ''                      | \"Boiler\" does not say | Boiler",
+        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {out: 120 ohm}' | the file does not say whether \"Boiler\" on its side in has | {out: 120 ohm}",
+        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {in: 120 ohm}'  | the file does not say whether \"Boiler\" on its side out has | {in: 120 ohm}",
+        "'    termination: {in: 120 ohm, out: 120 ohm}\n' | ''                      | the file does not say whether \"Boiler\" has | Boiler",
       })
   void eachSideOfARepeaterSaysWhatItHas(String text, String other, String fact, String marked) {
     LineCheck check = SITE.with(text, other == null ? "" : other);
     assertThat(check.reportedBy("termination.undeclared"))
         .singleElement()
         .asString()
-        .contains(fact, "write termination: {in: 120 ohm, out: 120 ohm}");
+        .contains(fact, "set termination: {in: 120 ohm, out: 120 ohm}");
     assertThat(check.marked("termination.undeclared")).isEqualTo(marked);
   }
 
