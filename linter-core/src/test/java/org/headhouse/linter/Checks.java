@@ -36,7 +36,7 @@ public final class Checks {
   }
 
   public static List<String> lines(String text) {
-    return of(text).results().stream().map(TextReport::headline).toList();
+    return of(text).results().stream().map(TextReport::inOneLine).toList();
   }
 
   public static SiteLinter linter() {

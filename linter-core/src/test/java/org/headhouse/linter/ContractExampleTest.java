@@ -36,7 +36,7 @@ class ContractExampleTest {
       CheckReport report = check(name);
       assertThat(report.notifications()).isEmpty();
       assertThat(report.results().stream().filter(result -> !result.suppressed()))
-          .extracting(TextReport::headline)
+          .extracting(TextReport::inOneLine)
           .isEmpty();
       assertThat(report.results()).extracting(Result::rule).containsExactly("address.gap");
       assertThat(report.units()).isEqualTo(3);

@@ -70,9 +70,7 @@ class DefaultsTest {
               assertThat(result.related().get(0).text()).isEqualTo("this unit takes the default");
               assertThat(result.message().fact())
                   .isEqualTo(
-                      "\""
-                          + result.unit()
-                          + "\" looks for light, temperature at a sensor of its own");
+                      "\"" + result.unit() + "\" is set to its own sensor for light, temperature");
             });
     assertThat(results).extracting(Result::identities).doesNotHaveDuplicates();
   }

@@ -118,10 +118,10 @@ class ItemsBesideUnitsTest {
         "zones: .Propagation|zones: [Office, Propagation|the zone \"Office\" is no unit but a converter|[supervision.zone-unknown]",
         "zones: .Propagation|zones: [East Boiler Room, Propagation|no unit but a repeater: a zone shows the readings and alarms of a unit; delete the zone|[supervision.zone-unknown]",
         "    idle-bias: needed|    device-type: rig|||",
-        "  cable-to-next: 20 m|  cable-to-next: none|the length of the cable behind|[cable.length-unknown]",
-        "    termination: none\\n    stub|    stub|\"Dosing Rig\" does not say|[termination.undeclared]",
-        "    termination: none\\n    stub|    termination: 120 ohm\\n    stub|\"Dosing Rig\" stands between|[termination.mid-line]",
-        "    stub: 0.5 m|    stub: 21 m|\"Dosing Rig\" hangs on a branch|[stub.too-long]"
+        "  cable-to-next: 20 m|  cable-to-next: none|the cable length after|[cable.length-unknown]",
+        "    termination: none\\n    stub|    stub|the file does not say whether \"Dosing Rig\"|[termination.undeclared]",
+        "    termination: none\\n    stub|    termination: 120 ohm\\n    stub|\"Dosing Rig\" has a 120 ohm terminator but|[termination.mid-line]",
+        "    stub: 0.5 m|    stub: 21 m|\"Dosing Rig\" is on a 21 m stub|[stub.too-long]"
       })
   void oneMistakeGivesOneResult(String text, String other, String fact, String rule) {
     String old = text.replace("\\n", "\n");

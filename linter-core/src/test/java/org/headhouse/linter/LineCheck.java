@@ -103,7 +103,7 @@ public record LineCheck(String site, String deviceTypes, String policy) {
   public List<String> reportedBy(String rule) {
     return results().stream()
         .filter(result -> result.rule().equals(rule))
-        .map(TextReport::headline)
+        .map(TextReport::inOneLine)
         .toList();
   }
 

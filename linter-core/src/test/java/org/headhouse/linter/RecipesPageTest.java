@@ -56,7 +56,7 @@ class RecipesPageTest {
   }
 
   private static List<String> headlines(List<Result> results) {
-    return results.stream().map(TextReport::headline).toList();
+    return results.stream().map(TextReport::inOneLine).toList();
   }
 
   @Test

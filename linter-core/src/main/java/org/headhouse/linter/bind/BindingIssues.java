@@ -8,8 +8,25 @@ import org.headhouse.linter.source.Place;
 
 /** Collects what one binding meets. */
 final class BindingIssues {
+  private final boolean seesMisspelt;
   private boolean needsSchemaCheck;
   private final List<Finding> findings = new ArrayList<>();
+
+  BindingIssues() {
+    this(false);
+  }
+
+  /**
+   * @param seesMisspelt whether what stands under a key that is spelt like a known one is not
+   *     missing, but not understood
+   */
+  BindingIssues(boolean seesMisspelt) {
+    this.seesMisspelt = seesMisspelt;
+  }
+
+  boolean seesMisspelt() {
+    return seesMisspelt;
+  }
 
   /** Something is there that the schema refuses, and that the schema is asked to report. */
   void askSchema() {

@@ -1,7 +1,9 @@
 package org.headhouse.linter.bind;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.source.Place;
+import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +17,13 @@ import org.jspecify.annotations.Nullable;
 final class MappingReader {
   private final BindingIssues issues;
   private final Cursor cursor;
+  private final Mapping mapping;
   private final List<Mapping.Entry> entries;
+  private static final int MOST_NAMED = 20;
+
+  /** Which of the first entries are taken, a bit each. */
+  private long takenBits;
+
   private final Place owner;
   private final long hashes;
   private int next;
@@ -26,11 +34,15 @@ final class MappingReader {
 
   private @Nullable ValueReader missing;
 
+  /** Finds keys that nobody took in an earlier reading, and so are not known; null in the first. */
+  private @Nullable SpellingSuggester unknown;
+
   /**
    * @param owner where the mapping's owner stands, for keys that are missing
    */
   MappingReader(Cursor cursor, Mapping mapping, Place owner, BindingIssues issues) {
     this.cursor = cursor;
+    this.mapping = mapping;
     this.entries = mapping.entries();
     this.hashes = hashes(entries);
     this.owner = owner;
@@ -62,20 +74,28 @@ final class MappingReader {
   /** A key that may be missing. */
   ValueReader optional(String key) {
     if (!mayHave(key)) {
-      return missing();
+      return missing(key);
     }
     int at = find(key, next, entries.size());
     if (at < 0 && !inOrder) {
       at = find(key, 0, next);
     }
     if (at < 0) {
-      return missing();
+      return missing(key);
     }
+    takenBits |= at < Long.SIZE ? 1L << at : 0;
     inOrder &= at == taken;
     next = at + 1;
     taken++;
     Mapping.Entry entry = entries.get(at);
     return new ValueReader(cursor.valueOf(entry), cursor.keyOf(entry), issues);
+  }
+
+  /** Of a key that is not there. Where an unknown one is spelt like it, its value is not known. */
+  private ValueReader missing(String key) {
+    return unknown != null && unknown.suggest(key).isPresent()
+        ? ValueReader.misspelt(owner, issues)
+        : missing();
   }
 
   /** One for all, since it holds nothing: most keys of most mappings are left out. */
@@ -108,8 +128,29 @@ final class MappingReader {
 
   /** Asks the schema where the mapping has keys that nobody took. */
   void end() {
-    if (taken < entries.size()) {
+    if (hasUnknown()) {
       issues.askSchema();
     }
+  }
+
+  /** Whether the mapping has keys that nobody took. */
+  boolean hasUnknown() {
+    return taken < entries.size();
+  }
+
+  /**
+   * The same mapping to be read again, once it is known which of its keys are unknown. What was met
+   * by the first reading is not met again.
+   */
+  MappingReader again() {
+    MappingReader second = new MappingReader(cursor, mapping, owner, new BindingIssues(true));
+    List<String> left = new ArrayList<>();
+    for (int at = 0; at < Math.min(entries.size(), Long.SIZE) && left.size() < MOST_NAMED; at++) {
+      if ((takenBits & (1L << at)) == 0) {
+        left.add(entries.get(at).key().text());
+      }
+    }
+    second.unknown = new SpellingSuggester(left);
+    return second;
   }
 }

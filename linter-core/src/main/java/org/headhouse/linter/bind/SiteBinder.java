@@ -35,7 +35,20 @@ public final class SiteBinder {
 
   /** Binds the root node of a site's file. */
   public static Bound<Site> bind(SourceText source, Node.Valued root, DeviceTypes types) {
-    BindingIssues issues = new BindingIssues();
+    return bind(source, root, types, new BindingIssues());
+  }
+
+  /**
+   * Binds it once more where keys are not known: what stands under one that is spelt like a known
+   * key counts as not understood, not as missing. For files in which such a key is an error that
+   * nobody can accept, since nothing else then reports what is missing.
+   */
+  public static Site withMisspelt(SourceText source, Node.Valued root, DeviceTypes types) {
+    return bind(source, root, types, new BindingIssues(true)).model();
+  }
+
+  private static Bound<Site> bind(
+      SourceText source, Node.Valued root, DeviceTypes types, BindingIssues issues) {
     ValueReader whole =
         new ValueReader(new Cursor(root, null), Place.at(Region.START_OF_FILE), issues);
     Setting<Site> site = whole.mapping((keys, place) -> site(keys, source, types));

@@ -30,15 +30,27 @@ final class ValueReader {
   private final @Nullable Cursor cursor;
   private final Place key;
   private final BindingIssues issues;
+  private final boolean isMisspelt;
 
   /**
    * @param cursor at the value, or null where it is missing
    * @param key where the key stands, or for a missing one its owner
    */
   ValueReader(@Nullable Cursor cursor, Place key, BindingIssues issues) {
+    this(cursor, key, issues, false);
+  }
+
+  private ValueReader(
+      @Nullable Cursor cursor, Place key, BindingIssues issues, boolean isMisspelt) {
+    this.isMisspelt = isMisspelt;
     this.cursor = cursor;
     this.key = key;
     this.issues = issues;
+  }
+
+  /** A value that is there under a key which is not known; that key is reported. */
+  static ValueReader misspelt(Place owner, BindingIssues issues) {
+    return new ValueReader(null, owner, issues, true);
   }
 
   boolean isMissing() {
@@ -55,7 +67,7 @@ final class ValueReader {
   }
 
   private <T> Setting<T> missing() {
-    return new Setting.Missing<>(key);
+    return isMisspelt ? new Setting.Faulty<>(key) : new Setting.Missing<>(key);
   }
 
   private @Nullable Scalar scalar(CoreType type) {
@@ -226,7 +238,9 @@ final class ValueReader {
     MappingReader keys = new MappingReader(cursor, mapping, owner, issues);
     T value = binder.apply(keys, owner);
     keys.end();
-    return given(value, cursor);
+    return given(
+        keys.hasUnknown() && issues.seesMisspelt() ? binder.apply(keys.again(), owner) : value,
+        cursor);
   }
 
   /** A list whose items are read one by one. */

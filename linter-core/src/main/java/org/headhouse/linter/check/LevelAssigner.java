@@ -18,6 +18,10 @@ final class LevelAssigner {
 
   private final RuleCatalogue rules;
   private final Policy policy;
+
+  /** The rule on keys that are not known. */
+  static final String UNKNOWN_KEY = "schema.unknown-key";
+
   private final boolean lasting;
 
   /**
@@ -40,13 +44,18 @@ final class LevelAssigner {
       Level level = level(finding, rule);
       if (level != Level.NONE) {
         results.add(
-            lasting && !rule.foundation()
+            lasting && !rule.foundation() && !isMisspelt(finding)
                 ? locations.lasting(finding, level)
                 : locations.result(finding, level));
       }
     }
     results.sort(Result.ORDER);
     return results;
+  }
+
+  /** What stands under a misspelt key is not missing to other rules, so they rely on it. */
+  private static boolean isMisspelt(Finding finding) {
+    return finding.rule().equals(UNKNOWN_KEY) && finding.fix() != null;
   }
 
   private static List<Finding> first(List<Finding> findings) {

@@ -127,11 +127,14 @@ public final class SiteCheck {
     Bound<Site> bound = SiteBinder.bind(document.source(), root, setup.deviceTypes());
     List<Finding> faults = new ArrayList<>(bound.findings());
     if (bound.needsSchemaCheck()) {
-      faults.addAll(schema.get().explain(root));
+      faults.addAll(TerminalWords.in(schema.get().explain(root), bound.model()));
     }
     findings.addAll(AmbiguousScalars.addTo(faults, document));
     findings.addAll(CommentCuts.of(document));
-    Site site = bound.model();
+    Site site =
+        isErrorForCertain(faults, bound.model())
+            ? SiteBinder.withMisspelt(document.source(), root, setup.deviceTypes())
+            : bound.model();
     Site before = compared.of(site);
     // A site that is found under another id is of the same state as the others.
     EarlierState state = before == null ? null : new EarlierState(before, earlier.name());
@@ -162,6 +165,15 @@ public final class SiteCheck {
             site.id().orNull(),
             compared != EarlierSites.NONE && before == null),
         new ExaminedFile.ReadSite(site, run.figures()));
+  }
+
+  /** Whether keys are not known, and that fails whatever the site accepts. */
+  private boolean isErrorForCertain(List<Finding> faults, Site site) {
+    RuleDescriptor rule = setup.rules().get(LevelAssigner.UNKNOWN_KEY);
+    return rule != null
+        && faults.stream().anyMatch(fault -> fault.rule().equals(rule.id()) && fault.fix() != null)
+        && setup.policy().level(rule) == Level.ERROR
+        && site.suppressions().stream().noneMatch(entry -> entry.rule().is(rule.id()));
   }
 
   /**

@@ -30,6 +30,7 @@ import org.headhouse.linter.run.LinterFactory;
 import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.OutputForm;
 import org.headhouse.linter.run.OutputFormat;
+import org.headhouse.linter.run.RulePage;
 import org.headhouse.linter.run.SettingsRequest;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
@@ -64,11 +65,12 @@ final class Command {
    * @param out for what is found
    * @param err for all else
    * @param folder that the command is called in
+   * @param inColour whether what is found goes to a terminal that shows colours
    */
-  Command(InputStream in, PrintStream out, PrintStream err, Path folder) {
+  Command(InputStream in, PrintStream out, PrintStream err, Path folder, boolean inColour) {
     this.in = in;
     this.out = out;
-    this.console = new StreamConsole(out, err);
+    this.console = new StreamConsole(out, err, inColour);
     this.base = new BaseFolder(folder);
   }
 
@@ -85,6 +87,11 @@ final class Command {
       }
       if (arguments.has(CommandOption.VERSION)) {
         out.println(Help.version());
+        return CLEAN;
+      }
+      String rule = arguments.get(CommandOption.RULE);
+      if (rule != null) {
+        RulePage.of(rule, linter(SiteLinter.builder())).lines().forEach(out::println);
         return CLEAN;
       }
       return switch (first) {

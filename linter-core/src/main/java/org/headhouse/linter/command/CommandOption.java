@@ -58,6 +58,7 @@ enum CommandOption {
   NAME("name", "<file>", "with - only: the file that the text from the standard input is for"),
   THREADS("threads", "<number>", "how many files to check at a time; by default one per core"),
   ALLOW_EMPTY("allowEmpty", "", "allows a run without any site"),
+  RULE("rule", "<id>", "shows the page of a rule: what it requires, why, and an example"),
   HELP("help", "", "shows this help"),
   VERSION("version", "", "shows the version");
 
@@ -83,6 +84,11 @@ enum CommandOption {
   /** How it is written. */
   String form() {
     return "--" + word + (takesValue() ? "=" + value : "");
+  }
+
+  /** How it is written with a value. */
+  String form(String given) {
+    return "--" + word + "=" + given;
   }
 
   String meaning() {

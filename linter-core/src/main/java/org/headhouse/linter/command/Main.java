@@ -22,7 +22,7 @@ public final class Main {
       System.setOut(err); // what a rule of another jar prints is no part of the protocol
     }
     FileInputStream in = new FileInputStream(FileDescriptor.in);
-    int code = new Command(in, out, err, Path.of("")).run(List.of(arguments));
+    int code = new Command(in, out, err, Path.of(""), Colours.areWanted()).run(List.of(arguments));
     // Output that was lost, to a full disk or a closed pipe, is not a clean result.
     boolean lost = out.checkError() || err.checkError();
     System.exit(lost && code == Command.CLEAN ? Command.TROUBLE : code);

@@ -1,6 +1,7 @@
 package org.headhouse.linter.command;
 
 import java.io.PrintStream;
+import org.headhouse.linter.report.StyledLine;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
@@ -10,14 +11,20 @@ final class StreamConsole implements Console {
   private final PrintStream out;
   private final PrintStream err;
 
-  StreamConsole(PrintStream out, PrintStream err) {
+  private final boolean inColour;
+
+  /**
+   * @param inColour whether results go to a terminal that shows colours
+   */
+  StreamConsole(PrintStream out, PrintStream err, boolean inColour) {
+    this.inColour = inColour;
     this.out = out;
     this.err = err;
   }
 
   @Override
-  public void found(Level level, String line) {
-    out.println(TextReport.printable(line));
+  public void found(Level level, StyledLine line) {
+    out.println(line.shown(inColour));
   }
 
   @Override
@@ -33,5 +40,10 @@ final class StreamConsole implements Console {
     err.println(
         level == Level.NOTE || level == Level.NONE ? printable : level.word() + ": " + printable);
     err.flush();
+  }
+
+  @Override
+  public String rulePageCall(String rule) {
+    return "java -jar <this jar> " + CommandOption.RULE.form(rule);
   }
 }

@@ -1,5 +1,7 @@
 package org.headhouse.linter.figures;
 
+import org.headhouse.linter.stability.Internal;
+
 /** Which units lengths and temperatures are shown in; everything else is the same everywhere. */
 public enum Measure {
   METRIC("metric", "m", 1),
@@ -38,6 +40,19 @@ public enum Measure {
   /** A length in words: {@code 42 m}, {@code 137.8 ft}. */
   public String length(double lengthMetres) {
     return this == METRIC ? Shown.metres(lengthMetres) : Shown.feet(lengthMetres);
+  }
+
+  /** A length rounded down, so that it stays within a limit: {@code 759 m}, {@code 2490 ft}. */
+  @Internal
+  public String atMost(double lengthMetres) {
+    return this == METRIC ? Shown.atMostMetres(lengthMetres) : Shown.atMostFeet(lengthMetres);
+  }
+
+  /** A length that a standard gives in metres: {@code 20 m}, {@code 65.6 ft (20 m)}. */
+  @Internal
+  public String ofStandard(double lengthMetres) {
+    String given = Shown.atMostMetres(lengthMetres);
+    return this == METRIC ? given : Shown.feet(lengthMetres) + " (" + given + ")";
   }
 
   /** A temperature in words: {@code 45 °C}, {@code 113 °F}. */

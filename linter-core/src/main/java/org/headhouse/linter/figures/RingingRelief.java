@@ -49,7 +49,7 @@ public final class RingingRelief {
                 changes.add(
                     metres < 0.1
                         ? "lead the trunk itself through the units on stubs"
-                        : "shorten the stubs to " + Shown.atMostMetres(metres)));
+                        : "shorten the stubs to " + SiteMeasure.of(site).atMost(metres)));
     relief
         .nextLowerBaud(site)
         .ifPresent(baud -> changes.add("set all units and the line to " + baud + " bit/s"));

@@ -154,6 +154,13 @@ public final class Shown {
     return trimmed(Math.floor(metres * steps) / steps) + " m";
   }
 
+  /** The same in feet. */
+  static String atMostFeet(double metres) {
+    double feet = Measure.US.lengthOf(metres);
+    double steps = feet < 1 ? 100 : feet < 30 ? 10 : 1;
+    return trimmed(Math.floor(feet * steps) / steps) + " ft";
+  }
+
   /** A time rounded up to a value that people write. */
   public static double atLeast(double seconds) {
     double steps = seconds <= 1 ? 100 : 2;

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.SiteMeasure;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.figures.SiteMeasure;
 import org.headhouse.linter.materials.Part.Spot;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;

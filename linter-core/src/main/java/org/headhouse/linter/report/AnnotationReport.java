@@ -4,8 +4,10 @@ import static org.headhouse.linter.report.TextReport.printable;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.Region;
@@ -21,6 +23,8 @@ import org.headhouse.linter.source.Region;
  * @param paths how files are called
  */
 public record AnnotationReport(RepositoryPaths paths) {
+
+  private static final String NEW_LINE = "%0A";
 
   /** A line for each result, and one for each fault of the run itself. */
   public Stream<String> lines(List<Result> results, List<Notification> notifications) {
@@ -43,7 +47,7 @@ public record AnnotationReport(RepositoryPaths paths) {
       properties.add("endLine=" + lastLine(region));
     }
     properties.add("title=" + property(result.rule()));
-    return command(result.level(), properties, result.message().text());
+    return command(result.level(), properties, data(result.message()));
   }
 
   private String line(Notification notification) {
@@ -52,7 +56,7 @@ public record AnnotationReport(RepositoryPaths paths) {
       properties.add("file=" + property(paths.of(notification.file())));
     }
     properties.add("title=not checked");
-    return command(notification.level(), properties, notification.text());
+    return command(notification.level(), properties, data(notification.text()));
   }
 
   private static String command(Level level, List<String> properties, String text) {
@@ -62,7 +66,7 @@ public record AnnotationReport(RepositoryPaths paths) {
           case WARNING -> "warning";
           case NOTE, NONE -> "notice";
         };
-    return "::" + name + " " + String.join(",", properties) + "::" + data(text);
+    return "::" + name + " " + String.join(",", properties) + "::" + text;
   }
 
   /** The last line with something of a region, whose end is not in it. */
@@ -71,8 +75,15 @@ public record AnnotationReport(RepositoryPaths paths) {
     return atStart ? region.endLine() - 1 : region.endLine();
   }
 
+  /** The parts of a message, each on a line of its own. */
+  private static String data(Message message) {
+    return Stream.of(message.fact(), "why: " + message.reason(), "fix: " + message.remedy())
+        .map(AnnotationReport::data)
+        .collect(Collectors.joining(NEW_LINE));
+  }
+
   private static String data(String text) {
-    return printable(text).replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A");
+    return printable(text).replace("%", "%25").replace("\r", "%0D").replace("\n", NEW_LINE);
   }
 
   private static String property(String text) {

@@ -5,6 +5,7 @@ import static org.headhouse.linter.source.InvisibleCharacters.shown;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -110,10 +111,10 @@ public final class JUnitReport {
         shown(paths.of(id.file())),
         "line",
         String.valueOf(line));
-    String text = results.stream().map(JUnitReport::line).collect(Collectors.joining("\n"));
+    String text = results.stream().map(JUnitReport::text).collect(Collectors.joining("\n\n"));
     Optional<Result> first = results.stream().filter(this::fails).findFirst();
     if (first.isPresent()) {
-      String message = shown(first.get().message().text());
+      String message = shown(first.get().message().fact());
       xml.element("failure", text, "message", message, "type", id.rule());
     } else {
       xml.element("system-out", text);
@@ -131,8 +132,13 @@ public final class JUnitReport {
         .end();
   }
 
-  private static String line(Result result) {
-    return TextReport.headline(result) + (result.known() ? " (known from the baseline)" : "");
+  /** As people read it on a console; whether it is known stands behind its first line. */
+  private static String text(Result result) {
+    List<String> lines = new ArrayList<>(TextReport.lines(result));
+    if (result.known()) {
+      lines.set(0, lines.get(0) + " (known from the baseline)");
+    }
+    return String.join("\n", lines);
   }
 
   private boolean fails(List<Result> results) {

@@ -9,10 +9,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * Results as lines of JSON, an object each. A result has {@code file}, {@code line}, {@code
  * column}, {@code endLine}, {@code endColumn} (from 1, in code points, the end not in it), {@code
- * level}, {@code rule}, {@code fact}, {@code reason}, {@code remedy}, {@code at} (the place in the
- * words of the site), {@code unit} where there is one, and {@code fingerprint}. What the tool
- * itself could not do has {@code level} and {@code notification}, and {@code file} and {@code rule}
- * where there are any.
+ * level}, {@code rule}, {@code message} (the whole in one line) and its parts {@code fact}, {@code
+ * why} and {@code fix} (what to do), {@code fixable} ({@code safe} or {@code proposed}) where the
+ * goal fix can do it, {@code at} (the place in the words of the site), {@code unit} where there is
+ * one, and {@code fingerprint}. What the tool itself could not do has {@code level} and {@code
+ * notification}, and {@code file} and {@code rule} where there are any.
  *
  * @param paths how files are called
  */
@@ -40,9 +41,11 @@ public record JsonLinesReport(RepositoryPaths paths) {
     json.writeNumberProperty("endColumn", result.location().region().endColumn());
     json.writeStringProperty("level", result.level().word());
     json.writeStringProperty("rule", result.rule());
+    json.writeStringProperty("message", result.message().text());
     json.writeStringProperty("fact", result.message().fact());
-    json.writeStringProperty("reason", result.message().reason());
-    json.writeStringProperty("remedy", result.message().remedy());
+    json.writeStringProperty("why", result.message().reason());
+    json.writeStringProperty("fix", result.message().remedy());
+    given(json, "fixable", result.fix() == null ? null : result.fix().kind().word());
     json.writeStringProperty("at", result.logical());
     given(json, "unit", result.unit());
     json.writeStringProperty("fingerprint", Fingerprint.of(result));

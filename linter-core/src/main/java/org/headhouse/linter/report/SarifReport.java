@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
@@ -155,6 +156,16 @@ public final class SarifReport {
       json.writeEndObject();
       json.writeEndArray();
     }
+    parts(json, result.message());
+    json.writeEndObject();
+  }
+
+  /** The parts of a message, which a viewer shows in one piece. */
+  private static void parts(JsonWriter json, Message message) {
+    json.writeObjectPropertyStart("properties");
+    json.writeStringProperty("fact", message.fact());
+    json.writeStringProperty("why", message.reason());
+    json.writeStringProperty("fix", message.remedy());
     json.writeEndObject();
   }
 

@@ -13,6 +13,9 @@ import org.headhouse.linter.stability.Internal;
  * @param bundles what each customer gets; empty where they are not wanted
  * @param notifications what the tool itself could not do, and files that have no sheets
  * @param sites how many sites have sheets
+ * @param counts the results of all files, and of the settings
+ * @param files how many files were read
+ * @param units how many units their chains have
  */
 @SuppressWarnings("ArrayRecordComponent") // Written to a file, and never compared.
 public record SheetReport(
@@ -20,7 +23,10 @@ public record SheetReport(
     List<SheetFile> papers,
     List<SiteBundle> bundles,
     List<Notification> notifications,
-    int sites) {
+    int sites,
+    ResultCounts counts,
+    int files,
+    int units) {
 
   /** The name of the page over all sites. */
   public static final String PAGE = "index.html";

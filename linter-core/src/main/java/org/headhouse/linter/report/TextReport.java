@@ -1,11 +1,10 @@
 package org.headhouse.linter.report;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
+import org.headhouse.linter.report.StyledLine.Piece;
+import org.headhouse.linter.report.StyledLine.Style;
+import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Message;
@@ -14,12 +13,20 @@ import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.InvisibleCharacters;
 import org.headhouse.linter.source.Region;
 
-/** Results as lines of text: the form of the GNU coding standards, and the excerpt under it. */
+/**
+ * Results as lines of text: the form of the GNU coding standards, the excerpt under it, then why it
+ * matters and what to do.
+ */
 public final class TextReport {
   private TextReport() {}
 
-  /** {@code file:line:column: level: message [rule]}. */
+  /** {@code file:line:column: level: fact [rule]}. */
   public static String headline(Result result) {
+    return styledHeadline(result).text();
+  }
+
+  /** The same with the whole message: {@code file:line:column: level: fact: why; fix [rule]}. */
+  public static String inOneLine(Result result) {
     return position(result.location())
         + ": "
         + result.level().word()
@@ -30,15 +37,68 @@ public final class TextReport {
         + "]";
   }
 
-  /** The headline, the line of the file with the region marked, and the related locations. */
+  /**
+   * The headline, the lines of the file with the regions marked, related places elsewhere, why it
+   * matters, and what to do.
+   */
   public static List<String> lines(Result result) {
-    List<String> lines = new ArrayList<>();
-    lines.add(headline(result));
-    lines.addAll(excerpt(result.location()));
+    return styled(result).stream().map(StyledLine::text).toList();
+  }
+
+  /** The same lines in pieces, for a terminal. */
+  public static List<StyledLine> styled(Result result) {
+    List<StyledLine> lines = new ArrayList<>();
+    lines.add(styledHeadline(result));
+    lines.addAll(Excerpt.of(result, style(result.level())));
     for (RelatedLocation related : result.related()) {
-      lines.add(position(related.location()) + ": related: " + printable(related.text()));
+      if (!Excerpt.shows(result, related)) {
+        lines.add(
+            StyledLine.plain(
+                position(related.location()) + ": related: " + printable(related.text())));
+      }
     }
+    lines.addAll(advice(result.message(), result.fix() == null ? "" : whoDoesIt(result.fix())));
     return lines;
+  }
+
+  private static StyledLine styledHeadline(Result result) {
+    return headline(
+        result.location(), result.level(), result.message(), " [" + result.rule() + "]");
+  }
+
+  private static StyledLine headline(Location location, Level level, Message message, String end) {
+    return new StyledLine(
+        List.of(
+            new Piece(Style.PLAIN, position(location) + ": "),
+            new Piece(style(level), level.word()),
+            new Piece(Style.PLAIN, ": "),
+            new Piece(Style.STRONG, printable(message.fact())),
+            new Piece(Style.PLAIN, end)));
+  }
+
+  private static Style style(Level level) {
+    return switch (level) {
+      case ERROR -> Style.ERROR;
+      case WARNING -> Style.WARNING;
+      case NOTE, NONE -> Style.NOTE;
+    };
+  }
+
+  private static List<StyledLine> advice(Message message, String end) {
+    return List.of(
+        part("  why: ", printable(message.reason())),
+        part("  fix: ", printable(message.remedy()) + end));
+  }
+
+  private static StyledLine part(String name, String text) {
+    return new StyledLine(List.of(new Piece(Style.STRONG, name), new Piece(Style.PLAIN, text)));
+  }
+
+  private static String whoDoesIt(Fix fix) {
+    return switch (fix.kind()) {
+      case SAFE -> " (goal fix does this)";
+      case PROPOSED -> " (in the file, goal fix does this with proposed)";
+    };
   }
 
   /** That a file has more results of a rule than are shown. */
@@ -53,42 +113,28 @@ public final class TextReport {
         + "]";
   }
 
-  /** The same for a fault of a file that no rule checks. */
+  /** The headline of a fault of a file that no rule checks. */
   public static String headline(Location location, Message message) {
+    return headline(location, Level.ERROR, message, "").text();
+  }
+
+  /** The same with the whole message. */
+  public static String inOneLine(Location location, Message message) {
     return position(location) + ": error: " + printable(message.text());
   }
 
-  /** The headline of such a fault, and the line of the file with the region marked. */
+  /** The lines of such a fault, as those of a result. */
   public static List<String> lines(Location location, Message message) {
-    List<String> lines = new ArrayList<>();
-    lines.add(headline(location, message));
-    lines.addAll(excerpt(location));
-    return lines;
+    List<StyledLine> lines = new ArrayList<>();
+    lines.add(headline(location, Level.ERROR, message, ""));
+    lines.addAll(Excerpt.of(location, Style.ERROR));
+    lines.addAll(advice(message, ""));
+    return lines.stream().map(StyledLine::text).toList();
   }
 
   private static String position(Location location) {
     Region region = location.region();
     return printable(location.file()) + ":" + region.startLine() + ":" + region.startColumn();
-  }
-
-  private static List<String> excerpt(Location location) {
-    String line = location.line();
-    if (line.isBlank()) {
-      return List.of();
-    }
-    Region region = location.region();
-    String number = String.valueOf(region.startLine());
-    int length = line.codePointCount(0, line.length());
-    int start = Math.min(region.startColumn() - 1, length);
-    int end =
-        region.endLine() == region.startLine() ? Math.min(region.endColumn() - 1, length) : length;
-    String margin = " ".repeat(number.length());
-    if (region.startColumn() - 1 > length) {
-      return List.of("  " + number + " | " + printable(line)); // the line was cut before it
-    }
-    return List.of(
-        "  " + number + " | " + printable(line),
-        "  " + margin + " | " + " ".repeat(start) + "^".repeat(Math.max(1, end - start)));
   }
 
   /**
@@ -101,38 +147,8 @@ public final class TextReport {
 
   /** How many results there are, by level and by rule. */
   public static List<String> summary(List<Result> results, int files, int units) {
-    Map<Level, Integer> byLevel = new EnumMap<>(Level.class);
-    Map<String, Integer> byRule = new TreeMap<>();
-    int suppressed = 0;
-    int known = 0;
-    for (Result result : results) {
-      if (result.suppressed()) {
-        suppressed++;
-      } else if (result.known()) {
-        known++;
-      } else {
-        byLevel.merge(result.level(), 1, Integer::sum);
-        byRule.merge(result.rule(), 1, Integer::sum);
-      }
-    }
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        counted(files, "site")
-            + ", "
-            + counted(units, "unit")
-            + ": "
-            + counted(byLevel.getOrDefault(Level.ERROR, 0), "error")
-            + ", "
-            + counted(byLevel.getOrDefault(Level.WARNING, 0), "warning")
-            + ", "
-            + counted(byLevel.getOrDefault(Level.NOTE, 0), "note")
-            + (suppressed == 0 ? "" : ", " + suppressed + " suppressed")
-            + (known == 0 ? "" : ", " + known + " known from the baseline"));
-    byRule.forEach((rule, count) -> lines.add(String.format(Locale.ROOT, "%6d  %s", count, rule)));
-    return lines;
-  }
-
-  private static String counted(int number, String word) {
-    return number + " " + word + (number == 1 ? "" : "s");
+    ResultCounts counts = new ResultCounts();
+    counts.add(results);
+    return counts.lines(files, units);
   }
 }

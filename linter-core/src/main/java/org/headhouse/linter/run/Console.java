@@ -1,5 +1,6 @@
 package org.headhouse.linter.run;
 
+import org.headhouse.linter.report.StyledLine;
 import org.headhouse.linter.result.Level;
 
 /**
@@ -8,7 +9,12 @@ import org.headhouse.linter.result.Level;
  */
 public interface Console {
   /** A line about the sites: results, and their summary. */
-  void found(Level level, String line);
+  void found(Level level, StyledLine line);
+
+  /** Such a line without colours. */
+  default void found(Level level, String line) {
+    found(level, StyledLine.plain(line));
+  }
 
   /**
    * A line for another program, as it is: whoever makes it sees to it that nothing in it is taken
@@ -18,4 +24,7 @@ public interface Console {
 
   /** A line about the run itself: what it reads and writes, and why it cannot go on. */
   void report(Level level, String line);
+
+  /** What the user types to read the page of a rule. */
+  String rulePageCall(String rule);
 }

@@ -2,6 +2,7 @@ package org.headhouse.linter.run;
 
 import java.util.List;
 import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.report.ResultCounts;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Level;
@@ -25,8 +26,27 @@ public final class ConsoleReport {
   /** Prints all of a report but the absent results. */
   public void print(CheckReport report) {
     printFound(report);
-    TextReport.summary(report.results(), report.files(), report.units())
-        .forEach(line -> console.found(Level.NOTE, line));
+    ResultCounts counts = new ResultCounts();
+    counts.add(report.results());
+    printCounts(counts, report.files(), report.units());
+  }
+
+  /**
+   * Prints how many results there are, and what can be done about them.
+   *
+   * @param files how many sites there are
+   * @param units how many units they have
+   */
+  public void printCounts(ResultCounts counts, int files, int units) {
+    counts.lines(files, units).forEach(line -> console.found(Level.NOTE, line));
+    counts.fixes().forEach(line -> console.found(Level.NOTE, line));
+    counts
+        .brokenRule()
+        .ifPresent(
+            rule ->
+                console.found(
+                    Level.NOTE,
+                    "What a rule asks for, with an example: " + console.rulePageCall(rule)));
   }
 
   /** Prints the results and notifications of a report, without a summary. */

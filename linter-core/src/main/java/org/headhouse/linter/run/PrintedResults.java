@@ -47,7 +47,8 @@ final class PrintedResults {
       }
       Alike alike = Alike.of(result);
       if (printed.merge(alike, 1, Integer::sum) <= MOST_ALIKE) {
-        TextReport.lines(result).forEach(line -> console.found(result.level(), line));
+        TextReport.styled(result).forEach(line -> console.found(result.level(), line));
+        console.found(result.level(), "");
       } else {
         more.merge(alike, 1, Integer::sum);
       }
@@ -58,5 +59,6 @@ final class PrintedResults {
   private void printMore(Alike alike, int number) {
     console.found(
         alike.level(), TextReport.more(alike.file(), alike.level(), number, alike.rule()));
+    console.found(alike.level(), "");
   }
 }

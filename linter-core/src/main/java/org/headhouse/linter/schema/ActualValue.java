@@ -55,7 +55,7 @@ record ActualValue(Node.Valued node) {
           ? (isTextByItsQuotes() ? "the text " : "") + shortened(scalar.text())
           : cut(scalar.text());
     }
-    return node instanceof Sequence ? "a list" : "a block of keys";
+    return node instanceof Sequence ? "a list" : "a mapping";
   }
 
   /** The value with its kind, for a sentence about the kind. */

@@ -26,7 +26,7 @@ final class KeyWords {
             .orElse("delete it, or write one of " + String.join(", ", known));
     return new Message(
         "the key " + ActualValue.shortened(key) + " is not known here",
-        "what stands under it is not read",
+        "what is under it is not read",
         remedy);
   }
 

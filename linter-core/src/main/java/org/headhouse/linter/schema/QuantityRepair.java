@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -94,11 +95,18 @@ final class QuantityRepair {
           entry("deg f", List.of("degF")),
           entry("fahrenheit", List.of("degF")));
 
+  private static final Set<String> OF_A_COUNTRY =
+      Set.of("m", "ft", "degC", "degF", "m/s", "km/h", "mph");
+
   private QuantityRepair() {}
 
   /** The quantity in the form that is accepted, where number and unit can be recognised. */
   static Optional<String> of(ActualValue actual, ExpectedValue expected) {
-    String text = actual.text().strip();
+    return of(actual.text().strip(), expected);
+  }
+
+  /** The same of a text. */
+  static Optional<String> of(String text, ExpectedValue expected) {
     int plus = text.indexOf('+', 1);
     boolean exponent = plus > 0 && Character.toLowerCase(text.charAt(plus - 1)) == 'e';
     List<String> units = unitsOfExamples(expected);
@@ -111,6 +119,20 @@ final class QuantityRepair {
                         quantities(text.substring(plus + 1).strip(), List.of())
                             .map(second -> first + " + " + second));
     return guesses.filter(expected::accepts).findFirst();
+  }
+
+  /**
+   * What a bare number can mean where people of two countries write different units for it; empty
+   * where it has a unit, or only one can be meant.
+   */
+  static List<String> withEachUnit(ActualValue actual, ExpectedValue expected) {
+    if (!actual.isNumber()) {
+      return List.of();
+    }
+    List<String> units = unitsOfExamples(expected).stream().filter(OF_A_COUNTRY::contains).toList();
+    List<String> meant =
+        quantities(actual.text(), null, units).filter(expected::accepts).distinct().toList();
+    return meant.size() > 1 ? meant : List.of();
   }
 
   private static List<String> unitsOfExamples(ExpectedValue expected) {

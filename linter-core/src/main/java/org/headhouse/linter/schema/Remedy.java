@@ -12,6 +12,9 @@ import org.headhouse.linter.yaml.Mapping;
 record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
   private static final int MOST_EXAMPLES = 3;
 
+  /** Begins the comment of a number that another rule allows in a smaller range. */
+  private static final String USUAL = "usual: ";
+
   /** An imperative clause. */
   String text() {
     return switch (keyword) {
@@ -118,6 +121,10 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
 
   /** The whole numbers that are allowed. */
   static String range(ExpectedValue expected) {
+    String usual = expected.get("$comment").asText("");
+    if (usual.startsWith(USUAL)) {
+      return "a whole number from " + usual.substring(USUAL.length());
+    }
     String least = expected.get("minimum").asText("");
     String most = expected.get("maximum").asText("");
     if (most.isEmpty()) {
@@ -130,6 +137,10 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
     boolean canQuote = actual.isNumber() || actual.is(CoreType.BOOLEAN);
     if (canQuote && expected.accepts(actual.text())) {
       return "write " + YamlText.quoted(actual.text()) + " in quotes";
+    }
+    List<String> each = QuantityRepair.withEachUnit(actual, expected);
+    if (!each.isEmpty()) {
+      return "write the unit that it was measured in: " + alternatives(each);
     }
     Optional<String> meant = Repair.of(actual, expected);
     return meant.isPresent()

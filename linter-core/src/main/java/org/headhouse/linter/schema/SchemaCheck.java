@@ -72,7 +72,17 @@ public final class SchemaCheck {
     ChainFaults chain = new ChainFaults(kind, text, tree);
     IdentityHashMap<Node, Set<String>> reported = new IdentityHashMap<>();
     List<Finding> findings = new ArrayList<>();
-    for (Error error : inOrder(schema.validate(JsonTree.of(tree.root())))) {
+    List<Error> errors = new ArrayList<>(inOrder(schema.validate(JsonTree.of(tree.root()))));
+    for (Error error : List.copyOf(errors)) {
+      SchemaFault.decimalComma(error, text, tree)
+          .ifPresent(
+              fault -> {
+                errors.remove(error);
+                reported.computeIfAbsent(fault.node(), node -> new HashSet<>()).add(fault.detail());
+                findings.add(fault.finding());
+              });
+    }
+    for (Error error : errors) {
       if (chain.takes(error) || SchemaFault.isMisspelt(error, text, tree)) {
         continue;
       }

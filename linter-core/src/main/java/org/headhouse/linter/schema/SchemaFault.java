@@ -39,6 +39,16 @@ record SchemaFault(Node node, String detail, Finding finding) {
     };
   }
 
+  /** The fault of a value that a comma has cut, where an unknown key is the rest of it. */
+  static Optional<SchemaFault> decimalComma(Error error, JsonNode schema, Tree tree) {
+    return error.getKeyword().equals("additionalProperties")
+        ? DecimalComma.of(
+            tree.find(error.getInstanceLocation()).cursor(),
+            error.getProperty(),
+            ExpectedValue.of(error.getEvaluationPath(), schema))
+        : Optional.empty();
+  }
+
   /** Whether a key is only missing because it is misspelt; the misspelt one is reported. */
   static boolean isMisspelt(Error error, JsonNode schema, Tree tree) {
     if (!error.getKeyword().equals("required")) {
@@ -129,8 +139,8 @@ record SchemaFault(Node node, String detail, Finding finding) {
       if (!seen.add(JsonTree.of(cursor))) {
         Message message =
             new Message(
-                new ActualValue(cursor.node()).shown() + " stands twice in " + where.called(),
-                "each item of the list stands for something else",
+                new ActualValue(cursor.node()).shown() + " is twice in " + where.called(),
+                "each item of the list counts once",
                 "delete one of the two");
         return new SchemaFault(
             list.node(), "twice", Finding.of("schema.out-of-range", cursor.place(), message));

@@ -65,7 +65,7 @@ record ValueWords(String keyword, ExpectedValue expected, ActualValue actual) {
       return "it is " + expected.form().get();
     }
     return switch (expected.get("type").asText("")) {
-      case "object" -> "it is a block of keys";
+      case "object" -> "it is a mapping of keys to values";
       case "array" -> "it is a list" + sizes();
       case "boolean" -> "it is true or false";
       case "integer" -> expected.meaning().orElse("it is a whole number");

@@ -13,6 +13,7 @@ import org.headhouse.linter.check.UniquenessCheck;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.materials.BillOfMaterials;
 import org.headhouse.linter.proof.WholeLineProof;
+import org.headhouse.linter.report.ResultCounts;
 import org.headhouse.linter.report.SheetFile;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SheetRequest;
@@ -55,7 +56,10 @@ public final class SheetRun {
   private final PageNames names = new PageNames();
   private final IndexFacts index;
   private final List<Notification> notifications = new ArrayList<>();
+  private final ResultCounts counts = new ResultCounts();
   private int sites;
+  private int files;
+  private int units;
 
   /**
    * @param taker gets the sheets in the order of the files
@@ -129,12 +133,16 @@ public final class SheetRun {
           this::take);
     }
     List<SheetFile> papers = several.files(names);
+    counts.add(context.settingsResults());
     return new SheetReport(
         IndexPage.html(index, context.settingsResults(), settings),
         papers,
         bundles == null ? List.of() : bundles.all(several.covers()),
         notifications,
-        sites);
+        sites,
+        counts,
+        files,
+        units);
   }
 
   /** The page that a file has unless other files are in its way. Safe for several threads. */
@@ -171,6 +179,7 @@ public final class SheetRun {
   }
 
   private void take(FileTask.Outcome<Content> draft) {
+    files++;
     Notification notification = draft.notification();
     Content content = draft.value();
     if (notification != null || content == null) {
@@ -182,6 +191,9 @@ public final class SheetRun {
     }
     notifications.addAll(content.file().outcome().notifications());
     List<Result> further = uniqueness.add(content.file().outcome(), notifications);
+    counts.add(content.file().outcome().results());
+    counts.add(further);
+    units += content.file().outcome().units();
     if (content.sheets() == null) {
       unread(draft.path(), "", content.file().outcome().results());
       notifications.add(

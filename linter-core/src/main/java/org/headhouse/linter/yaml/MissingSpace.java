@@ -23,13 +23,23 @@ final class MissingSpace {
   /** The finding for a line that starts with a key and a colon without the space. */
   static Optional<Finding> behindColon(SourceText source, int line) {
     Matcher matcher = COLON.matcher(source.line(line, LONGEST_LINE));
-    return matcher.matches()
-        ? Optional.of(
-            finding(
-                Region.onLine(line, matcher.group(1).length() + 1, 1),
-                "a space is missing behind the colon of \"" + matcher.group(2) + "\"",
-                "write " + matcher.group(2) + ": " + matcher.group(3).strip()))
-        : Optional.empty();
+    if (!matcher.matches()) {
+      return Optional.empty();
+    }
+    String rest = matcher.group(3);
+    boolean isOther = OtherSpaces.isOther(rest.charAt(0));
+    return Optional.of(
+        finding(
+            Region.onLine(line, matcher.group(1).length() + 1, isOther ? 2 : 1),
+            (isOther ? "a space of another kind follows" : "a space is missing after")
+                + " the colon of \""
+                + matcher.group(2)
+                + "\"",
+            "write "
+                + matcher.group(2)
+                + ": "
+                + (isOther ? rest.substring(1) : rest).strip()
+                + (isOther ? ", with an ordinary space" : "")));
   }
 
   /** The finding for a line that starts with a hyphen and a key without the space. */
@@ -39,7 +49,7 @@ final class MissingSpace {
         ? Optional.of(
             finding(
                 Region.onLine(line, matcher.group(1).length() + 1, 1),
-                "a space is missing behind the hyphen",
+                "a space is missing after the hyphen",
                 "write - " + matcher.group(2).strip()))
         : Optional.empty();
   }

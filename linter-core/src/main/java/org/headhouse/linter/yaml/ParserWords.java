@@ -39,6 +39,16 @@ final class ParserWords {
   }
 
   Finding finding() {
+    int line = mark.getLine() + 1;
+    return OtherSpaces.in(
+            source,
+            context == null ? 0 : context.getLine() + 1,
+            MissingSpace.lineAbove(source, line),
+            line)
+        .orElseGet(this::ofProblem);
+  }
+
+  private Finding ofProblem() {
     if (problem.startsWith("could not find expected ':'")) {
       return missingSpace().orElseGet(this::noColon);
     }
@@ -53,12 +63,27 @@ final class ParserWords {
     }
     if (problem.startsWith("found unexpected end of stream")
         || problem.startsWith("found unexpected document separator")) {
-      return at(
-          context == null ? mark : context,
-          "the text in quotes that starts here does not end",
-          "write the closing quote");
+      return openQuote(context == null ? mark : context);
     }
     return ofOneToken();
+  }
+
+  private Finding openQuote(Mark start) {
+    String rest = rest(start);
+    boolean isApostrophe = rest.startsWith("'") && rest.indexOf('\'', 1) < 0;
+    return at(
+        start,
+        "the text in quotes that starts here does not end",
+        isApostrophe
+            ? "write \"" + rest + "\" if it starts with an apostrophe, else write the closing quote"
+            : "write the closing quote");
+  }
+
+  /** The text from a place to the end of its line. */
+  private String rest(Mark start) {
+    String line = source.line(start.getLine() + 1, LONGEST_LINE);
+    int length = line.codePointCount(0, line.length());
+    return line.substring(line.offsetByCodePoints(0, Math.min(start.getColumn(), length))).strip();
   }
 
   private Finding ofOneToken() {
@@ -82,11 +107,11 @@ final class ParserWords {
       return here("a list starts on the line of its key", "start it on the next line, indented");
     }
     if (problem.startsWith("mapping keys are not allowed")) {
-      return here("\"?\" and a space stand in front of a value", "put the value in quotes");
+      return here("\"?\" and a space are in front of a value", "put the value in quotes");
     }
     if (problem.startsWith("expected the node content")) {
       String what = found.startsWith("<") ? "nothing" : "\"" + found + "\"";
-      return here(what + " stands where a value is wanted", "write the value, or put it in quotes");
+      return here(what + " is where a value is expected", "write the value, or put it in quotes");
     }
     if (problem.startsWith("expected '<document start>'")) {
       return here(
@@ -134,15 +159,14 @@ final class ParserWords {
   private Finding noColon() {
     return at(
         context == null ? mark : context,
-        "no colon follows this text, which stands where a key is wanted",
+        "no colon follows this text, which is where a key is expected",
         "write the key, a colon, a space and the value");
   }
 
   private Finding secondColon() {
     String before = before();
     return before.contains(": ")
-        ? here(
-            "a second colon with a space behind it stands in one value", "put the value in quotes")
+        ? here("one value has a second colon with a space after it", "put the value in quotes")
         : missingSpace().orElseGet(this::strayColon);
   }
 
@@ -155,10 +179,10 @@ final class ParserWords {
     return VALUE.matcher(source.line(above, LONGEST_LINE)).matches()
         ? here(
             "the line above has a value, and this key is indented as if it belonged below it",
-            "line the keys up, or delete the value that keys are to stand below")
+            "line the keys up, or delete the value above the keys")
         : here(
             "the line above has no colon, or this one is indented too deep",
-            "line the keys up, and write a colon and a space behind each");
+            "line the keys up, and write a colon and a space after each");
   }
 
   /** The text before the problem on its line. */
@@ -184,15 +208,14 @@ final class ParserWords {
           "put the whole value in one pair of double quotes");
     }
     return found.equals("-")
-        ? here(
-            "an item of a list stands among keys", "put the list under a key, or delete the hyphen")
+        ? here("an item of a list is among keys", "put the list under a key, or delete the hyphen")
         : here(
             "this line is indented differently from the others of its block",
             "line it up with them");
   }
 
   private Finding inBrackets(char closing) {
-    String what = closing == ']' ? "list" : "block of keys";
+    String what = closing == ']' ? "list" : "mapping";
     Mark start = context;
     if (found.equals("]") || found.equals("}")) {
       return here(
@@ -203,11 +226,11 @@ final class ParserWords {
       return at(
           start,
           "the " + what + " between brackets that starts here does not end",
-          "write " + closing + " behind the last of it");
+          "write " + closing + " after the last of it");
     }
     return here(
         "a comma is missing before here, or the closing \"" + closing + "\"",
-        "write a comma between two items, and " + closing + " behind the last");
+        "write a comma between two items, and " + closing + " after the last");
   }
 
   private Finding here(String fact, String remedy) {

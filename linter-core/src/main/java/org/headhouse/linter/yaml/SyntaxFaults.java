@@ -118,11 +118,17 @@ final class SyntaxFaults {
     String remedy =
         SpellingSuggester.suggest(name, anchors)
             .map(near -> "write *" + near)
-            .orElse("write &" + name + " before the value that is meant");
+            .orElse(
+                "write \"*"
+                    + name
+                    + "\" in quotes if it is text; else write &"
+                    + name
+                    + " before the value that is meant");
     return Finding.of(
         SYNTAX,
         region,
-        new Message("the alias *" + name + " names no anchor above it", NOT_READ, remedy));
+        new Message(
+            "the alias *" + name + " has no anchor &" + name + " above it", NOT_READ, remedy));
   }
 
   static Finding recursiveAlias(String name, Region region) {
@@ -130,7 +136,7 @@ final class SyntaxFaults {
         SYNTAX,
         region,
         new Message(
-            "the alias *" + name + " stands inside the value that it names",
+            "the alias *" + name + " is inside the value that it names",
             "the value would never end, and " + NOT_READ,
             "write the value out here"));
   }

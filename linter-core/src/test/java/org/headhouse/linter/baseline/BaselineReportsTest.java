@@ -128,7 +128,7 @@ class BaselineReportsTest {
     assertThat(xml).contains("failures=\"1\"").contains("tests=\"4\"");
     assertThat(xml.split("<failure", -1)).hasSize(2);
     assertThat(xml).containsPattern("<failure [^>]*type=\"termination.mid-line\"");
-    assertThat(xml).contains("[cable.unshielded] (known from the baseline)</system-out>");
+    assertThat(xml).contains("[cable.unshielded] (known from the baseline)\n");
   }
 
   @Test

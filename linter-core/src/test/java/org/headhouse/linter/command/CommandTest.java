@@ -57,7 +57,7 @@ class CommandTest {
     ByteArrayOutputStream errors = new ByteArrayOutputStream();
     PrintStream first = new PrintStream(written, false, UTF_8);
     PrintStream second = new PrintStream(errors, false, UTF_8);
-    int code = new Command(in, first, second, folder).run(List.of(arguments));
+    int code = new Command(in, first, second, folder, false).run(List.of(arguments));
     first.flush();
     out = written.toString(UTF_8).replace(System.lineSeparator(), "\n");
     err = errors.toString(UTF_8).replace(System.lineSeparator(), "\n");
@@ -108,8 +108,17 @@ class CommandTest {
         .startsWith("sites/example.yaml:25:14: warning: ")
         .contains(" [address.gap]\n  25 |     address: 4\n     |              ^\n")
         .contains("\n1 site, 3 units: 0 errors, 1 warning, 0 notes\n")
-        .endsWith("\n     1  address.gap\n");
+        .contains("\n     1  address.gap\n")
+        .endsWith("with an example: java -jar <this jar> --rule=address.gap\n");
     assertThat(err).isEqualTo("Device types: device-types.yaml; policy: linter.yaml\n");
+  }
+
+  @Test
+  void thePageOfARuleIsShown() {
+    assertThat(run("--rule=address.gap")).isZero();
+    assertThat(out).startsWith("# address.gap").contains("## Breaks the rule");
+    assertThat(run("--rule=adress.gap")).isEqualTo(2);
+    assertThat(err).contains("there is no rule \"adress.gap\": write address.gap");
   }
 
   @ParameterizedTest

@@ -47,7 +47,7 @@ class SentInLinksTest {
     ByteArrayOutputStream written = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(written, true, UTF_8);
     int code =
-        new Command(java.io.InputStream.nullInputStream(), stream, stream, repository)
+        new Command(java.io.InputStream.nullInputStream(), stream, stream, repository, false)
             .run(List.of(arguments));
     said = written.toString(UTF_8);
     return code;

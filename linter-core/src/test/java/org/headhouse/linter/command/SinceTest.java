@@ -40,7 +40,8 @@ class SinceTest {
     PrintStream first = new PrintStream(written, false, UTF_8);
     PrintStream second = new PrintStream(errors, false, UTF_8);
     int code =
-        new Command(InputStream.nullInputStream(), first, second, folder).run(List.of(arguments));
+        new Command(InputStream.nullInputStream(), first, second, folder, false)
+            .run(List.of(arguments));
     first.flush();
     out = written.toString(UTF_8);
     err = errors.toString(UTF_8);

@@ -98,7 +98,7 @@ final class Lists {
 
   static List<String> faults(Draft.Refused refused) {
     return refused.faults().stream()
-        .map(fault -> TextReport.headline(fault.location(), fault.message()))
+        .map(fault -> TextReport.inOneLine(fault.location(), fault.message()))
         .toList();
   }
 
@@ -110,7 +110,7 @@ final class Lists {
     }
     return report.at(Level.NOTE).stream()
         .filter(result -> !result.rule().equals("draft.open-point"))
-        .map(TextReport::headline)
+        .map(TextReport::inOneLine)
         .toList();
   }
 }

@@ -93,7 +93,7 @@ class SiteUpdateTest {
 
   private static List<String> faults(SiteUpdate.Refused refused) {
     return refused.faults().stream()
-        .map(fault -> TextReport.headline(fault.location(), fault.message()))
+        .map(fault -> TextReport.inOneLine(fault.location(), fault.message()))
         .toList();
   }
 

@@ -23,6 +23,7 @@ import org.headhouse.linter.report.FiguresReport;
 import org.headhouse.linter.report.JUnitReport;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SarifReport;
+import org.headhouse.linter.report.StyledLine;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
@@ -46,7 +47,12 @@ record Work(int bytes, Job job) {
         public void plain(String line) {}
 
         @Override
-        public void found(Level level, String line) {}
+        public void found(Level level, StyledLine line) {}
+
+        @Override
+        public String rulePageCall(String rule) {
+          return "";
+        }
 
         @Override
         public void report(Level level, String line) {}

@@ -92,7 +92,7 @@ class PolicyTest {
 
   private static List<String> lines(CheckReport report) {
     assertThat(report.notifications()).isEmpty();
-    return report.results().stream().map(TextReport::headline).toList();
+    return report.results().stream().map(TextReport::inOneLine).toList();
   }
 
   /** What is wrong in the policy; the site is clean. */

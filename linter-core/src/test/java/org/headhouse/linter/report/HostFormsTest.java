@@ -111,8 +111,8 @@ class HostFormsTest {
     assertThat(new AnnotationReport(paths).lines(FAULTY.results(), TROUBLE))
         .containsExactly(
             "::error file=ranges/range a/example.yaml,line=25,endLine=25,col=14,endColumn=14,"
-                + "title=address.duplicate::address 2 is used twice: both units answer at once,"
-                + " which disturbs the whole line; give \"Hardening Bay\" address 3",
+                + "title=address.duplicate::address 2 is used twice%0Awhy: both units answer at"
+                + " once, which disturbs the whole line%0Afix: give \"Hardening Bay\" address 3",
             "::error file=ranges/range a/sites/closed.yaml,title=not checked::permission denied");
   }
 
@@ -123,7 +123,7 @@ class HostFormsTest {
     assertThat(new AnnotationReport(RepositoryPaths.unknown()).lines(List.of(several), List.of()))
         .singleElement()
         .asString()
-        .startsWith("::error file=a.yaml,line=3,endLine=5,title=address.gap::one: ");
+        .startsWith("::error file=a.yaml,line=3,endLine=5,title=address.gap::one%0Awhy: ");
   }
 
   /**

@@ -67,7 +67,7 @@ class ReportFormsTest {
     new SarifReport(report.rules()).write(report.results(), report.notifications(), out);
     JsonNode fix = JsonText.read(out.toString(UTF_8)).at("/runs/0/results/0/fixes/0");
     assertThat(fix.at("/description/text").asText())
-        .isEqualTo("Leave out the terminator of \"Seedling North\"");
+        .isEqualTo("Remove the terminator of \"Seedling North\"");
     assertThat(fix.at("/properties/kind").asText()).isEqualTo("safe");
     JsonNode change = fix.at("/artifactChanges/0");
     assertThat(change.at("/artifactLocation/uri").asText()).isEqualTo("example.yaml");
@@ -115,7 +115,7 @@ class ReportFormsTest {
   private static String message(String rule) {
     return faulty().results().stream()
         .filter(result -> result.rule().equals(rule))
-        .map(result -> TextReport.printable(result.message().text()))
+        .map(result -> TextReport.printable(result.message().fact()))
         .findFirst()
         .orElseThrow();
   }
@@ -126,11 +126,14 @@ class ReportFormsTest {
     CheckReport report = Checks.of(Example.with("address: 3", "address: 2"));
     assertThat(report.results().stream().flatMap(result -> TextReport.lines(result).stream()))
         .containsExactly(
-            "example.yaml:25:14: error: address 2 is used twice: both units answer at once, which"
-                + " disturbs the whole line; give \"Hardening Bay\" address 3 [address.duplicate]",
+            "example.yaml:25:14: error: address 2 is used twice [address.duplicate]",
+            "  17 |     address: 2",
+            "     |              - address 2 is first used here, by \"Seedling North\"",
+            "     ...",
             "  25 |     address: 2",
             "     |              ^",
-            "example.yaml:17:14: related: address 2 is first used here, by \"Seedling North\"");
+            "  why: both units answer at once, which disturbs the whole line",
+            "  fix: give \"Hardening Bay\" address 3 (goal fix does this)");
     assertThat(TextReport.summary(report.results(), 1, 3))
         .isEqualTo(
             List.of("1 site, 3 units: 1 error, 0 warnings, 0 notes", "     1  address.duplicate"));

@@ -45,7 +45,7 @@ class LostSitesTest {
     assertThat(report.notifications()).isEmpty();
     return report.at(Level.NOTE).stream()
         .filter(result -> result.rule().startsWith("change."))
-        .map(TextReport::headline)
+        .map(TextReport::inOneLine)
         .map(line -> line.replaceFirst(":[0-9]+:[0-9]+: warning: ", ": "))
         .toList();
   }

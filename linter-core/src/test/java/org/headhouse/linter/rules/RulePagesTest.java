@@ -86,6 +86,12 @@ class RulePagesTest {
   }
 
   private static String message(String id) throws IOException {
+    Result result = example(id);
+    return "```text\n" + result.level().word() + ": " + result.message().text() + "\n```";
+  }
+
+  /** The result of the example that breaks a rule. */
+  static Result example(String id) throws IOException {
     List<Result> results =
         switch (id) {
           case "file.encoding" -> checkBytes("caf\u00e9".getBytes(ISO_8859_1));
@@ -96,8 +102,7 @@ class RulePagesTest {
           default -> open(check(Marked.of(failing(id).block("yaml")).text, failing(id)));
         };
     assertThat(results).extracting(Result::rule).containsExactly(id);
-    Result result = results.get(0);
-    return "```text\n" + result.level().word() + ": " + result.message().text() + "\n```";
+    return results.get(0);
   }
 
   private static List<Result> checkBytes(byte[] bytes) throws IOException {

@@ -29,7 +29,8 @@ class RuleReferenceTest {
       # Rules
 
       This reference is made from the pages of the rules; do not edit it. Each page has an example that
-      breaks the rule and one that keeps it. Both are run as tests.
+      breaks the rule and one that keeps it. Both are run as tests. [All messages](messages.md) have a
+      page of their own.
 
       One mistake gives one result. "Yields to" names other rules: if one of them reports the cause,
       the rule is silent. Two rules can yield to each other in different cases; their text says

@@ -62,18 +62,16 @@ class ConsoleReportTest {
     new ConsoleReport(console, printed).print(report(ONE_OF_EACH));
     List<String> all =
         List.of(
-            "found error sites/a.yaml:1:3: error: address 5 follows 2: the next visit cannot tell;"
-                + " write 3 [address.gap]",
-            "found warning sites/a.yaml:2:3: warning: address 5 follows 2: the next visit cannot tell;"
-                + " write 3 [address.gap]",
-            "found note sites/a.yaml:3:3: note: address 5 follows 2: the next visit cannot tell;"
-                + " write 3 [address.gap]");
+            "found error sites/a.yaml:1:3: error: address 5 follows 2 [address.gap]",
+            "found warning sites/a.yaml:2:3: warning: address 5 follows 2 [address.gap]",
+            "found note sites/a.yaml:3:3: note: address 5 follows 2 [address.gap]");
     assertThat(console.lines().stream().filter(line -> line.contains("[address.gap]")))
         .isEqualTo(all.subList(0, lines));
     assertThat(console.lines())
         .endsWith(
             "found note 1 site, 3 units: 1 error, 1 warning, 1 note, 1 suppressed",
-            "found note      3  address.gap");
+            "found note      3  address.gap",
+            "found note What a rule asks for, with an example: page address.gap");
   }
 
   /** 5000 results of one file were 3 MB. */
@@ -86,16 +84,15 @@ class ConsoleReportTest {
     new ConsoleReport(console, Level.NOTE).print(report(many));
     assertThat(console.lines().stream().filter(line -> line.contains("[address.gap]")))
         .hasSize(42)
-        .startsWith(
-            "found note sites/a.yaml:1:3: note: address 5 follows 2: the next visit cannot tell;"
-                + " write 3 [address.gap]")
+        .startsWith("found note sites/a.yaml:1:3: note: address 5 follows 2 [address.gap]")
         .endsWith(
             "found note sites/a.yaml: note: 2480 more of these are not shown [address.gap]",
             "found error sites/a.yaml: error: 2480 more of these are not shown [address.gap]");
     assertThat(console.lines())
         .endsWith(
             "found note 1 site, 3 units: 2500 errors, 0 warnings, 2500 notes",
-            "found note   5000  address.gap");
+            "found note   5000  address.gap",
+            "found note What a rule asks for, with an example: page address.gap");
   }
 
   @Test
@@ -116,6 +113,21 @@ class ConsoleReportTest {
   void theRegionIsMarkedAtTheLevelOfItsResult() {
     new ConsoleReport(console, Level.NOTE).print(report(ONE_OF_EACH.subList(1, 2)));
     assertThat(console.lines()).contains("found warning   2 |   5", "found warning     |   ^");
+  }
+
+  /** The parts of a message stand apart, and so do results. */
+  @Test
+  void reasonAndRemedyFollowTheExcerptOnLinesOfTheirOwn() {
+    new ConsoleReport(console, Level.NOTE).print(report(ONE_OF_EACH.subList(0, 1)));
+    assertThat(console.lines())
+        .startsWith(
+            "found error sites/a.yaml:1:3: error: address 5 follows 2 [address.gap]",
+            "found error   1 |   5",
+            "found error     |   ^",
+            "found error   why: the next visit cannot tell",
+            "found error   fix: write 3",
+            "found error ",
+            "found note 1 site, 3 units: 1 error, 0 warnings, 0 notes");
   }
 
   @Test

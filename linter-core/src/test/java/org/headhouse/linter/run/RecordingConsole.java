@@ -2,6 +2,7 @@ package org.headhouse.linter.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.report.StyledLine;
 import org.headhouse.linter.result.Level;
 
 /** Keeps the lines instead of printing it. */
@@ -14,8 +15,8 @@ final class RecordingConsole implements Console {
   }
 
   @Override
-  public void found(Level level, String line) {
-    lines.add("found " + level.word() + " " + line);
+  public void found(Level level, StyledLine line) {
+    lines.add("found " + level.word() + " " + line.text());
   }
 
   @Override
@@ -26,5 +27,10 @@ final class RecordingConsole implements Console {
   @Override
   public void report(Level level, String line) {
     lines.add("report " + level.word() + " " + line);
+  }
+
+  @Override
+  public String rulePageCall(String rule) {
+    return "page " + rule;
   }
 }

@@ -79,7 +79,7 @@ class ItemsOfTheChainTest {
             + "|the key \"unti\" is not known here",
         "- repeater: East\\naddress: 2|the key \"address\" is not known here",
         "- unit: East\\nrole: follower\\naddress: 2\\ncomm-module: fitted\\nconductors: []\\ntermination: {in: none}"
-            + "|\"termination\" is a block of keys"
+            + "|\"termination\" is a mapping"
       })
   void areUnitsAndRepeatersOtherwise(String item, String fact) {
     assertThat(schemaResults(with(item)))

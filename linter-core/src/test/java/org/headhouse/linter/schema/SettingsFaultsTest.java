@@ -50,11 +50,11 @@ class SettingsFaultsTest {
         "- {id: a, unit-load: 1e-1}|1e-1 is unquoted|write 0.1|- {id: a, unit-load: 0.1}",
         "- {id: a, rise-time: 100}|\"rise-time\" is the number 100|write 100 ns|- {id: a, rise-time: 100 ns}",
         "- {id: a, baud-rates: 9600}|\"baud-rates\" is the number 9600|write [9600]|- {id: a, baud-rates: [9600]}",
-        "- {id: a, baud-rates: [9600, 9600]}|9600 stands twice in \"baud-rates\"|delete one of the two|- {id: a, baud-rates: [9600]}",
+        "- {id: a, baud-rates: [9600, 9600]}|9600 is twice in \"baud-rates\"|delete one of the two|- {id: a, baud-rates: [9600]}",
         "- {id: a, ethernet: no}|\"no\" is unquoted|write false|- {id: a, ethernet: false}",
         "- {title: A}|item 1 of \"device-types\" lacks the key \"id\"|add \"id\", for example id: eight-way|- {title: A, id: eight-way}",
-        "\\n  id: a|\"device-types\" is a block of keys|put a hyphen and a space before its first key, and indent the other keys to match|- id: a",
-        "\\n  a: {}|\"device-types\" is a block of keys|write each item under it, indented, with a hyphen and a space in front|- id: a"
+        "\\n  id: a|\"device-types\" is a mapping|put a hyphen and a space before its first key, and indent the other keys to match|- id: a",
+        "\\n  a: {}|\"device-types\" is a mapping|write each item under it, indented, with a hyphen and a space in front|- id: a"
       })
   void inDeviceTypes(String types, String fact, String remedy, String mended) throws IOException {
     assertTold(ofTypes(types), fact, remedy);
@@ -90,7 +90,7 @@ class SettingsFaultsTest {
         "rules: {address.gap: }|\"address.gap\" has no value"
             + "|write its keys under it, indented: level and parameters|rules: {address.gap: {level: note}}",
         "rules:|\"rules\" has no value|write its keys under it, indented, or delete it|",
-        "rules: {conductors.ground: {parameters: {landed: {a: b}}}}|\"landed\" is a block of keys"
+        "rules: {conductors.ground: {parameters: {landed: {a: b}}}}|\"landed\" is a mapping"
             + "|write a value, or delete the key|rules: {conductors.ground: {parameters: {landed: head}}}",
         "baseline: 3|\"baseline\" is the number 3|write \"3\" in quotes|baseline: \"3\""
       })

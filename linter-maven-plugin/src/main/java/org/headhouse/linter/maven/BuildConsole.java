@@ -1,6 +1,8 @@
 package org.headhouse.linter.maven;
 
+import java.util.function.UnaryOperator;
 import org.apache.maven.plugin.logging.Log;
+import org.headhouse.linter.report.StyledLine;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
@@ -8,14 +10,27 @@ import org.headhouse.linter.run.Console;
 /** The log of the build as a console. */
 final class BuildConsole implements Console {
   private final Log log;
+  private final UnaryOperator<String> goals;
+  private final boolean inColour;
 
-  BuildConsole(Log log) {
+  /**
+   * @param goals what to type for another goal
+   * @param inColour whether the log shows colours
+   */
+  BuildConsole(Log log, UnaryOperator<String> goals, boolean inColour) {
     this.log = log;
+    this.goals = goals;
+    this.inColour = inColour;
   }
 
   @Override
-  public void found(Level level, String line) {
-    print(level, line);
+  public void found(Level level, StyledLine line) {
+    print(level, line.shown(inColour));
+  }
+
+  @Override
+  public String rulePageCall(String rule) {
+    return goals.apply("rules") + " -Dlinter.rule=" + rule;
   }
 
   // The server that runs the build knows its commands at the start of a line only.
@@ -27,11 +42,10 @@ final class BuildConsole implements Console {
 
   @Override
   public void report(Level level, String line) {
-    print(level, line);
+    print(level, TextReport.printable(line));
   }
 
-  private void print(Level level, String text) {
-    String line = TextReport.printable(text);
+  private void print(Level level, String line) {
     switch (level) {
       case ERROR -> log.error(line);
       case WARNING -> log.warn(line);

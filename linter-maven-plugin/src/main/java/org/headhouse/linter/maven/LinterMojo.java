@@ -6,7 +6,9 @@ import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
+import org.apache.maven.project.MavenProject;
 import org.headhouse.linter.files.UserError;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A goal of this plugin: it turns its parameters into a request and runs it. It refuses properties
@@ -21,6 +23,9 @@ abstract class LinterMojo extends AbstractMojo {
   @Parameter(defaultValue = "${project.properties}", readonly = true)
   private Properties projectProperties = new Properties();
 
+  @Parameter(defaultValue = "${project}", readonly = true)
+  private @Nullable MavenProject project;
+
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
     if (isSkipped()) {
@@ -29,7 +34,10 @@ abstract class LinterMojo extends AbstractMojo {
     }
     try {
       checkProperties();
-      request().run(new BuildConsole(getLog()));
+      request()
+          .run(
+              new BuildConsole(
+                  getLog(), goal -> GoalCall.of(goal, project), LogColours.areShown()));
     } catch (UserError error) {
       throw BuildOutcome.error(error);
     } catch (InvalidPathException noName) {

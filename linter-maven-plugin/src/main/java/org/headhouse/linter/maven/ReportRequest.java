@@ -19,7 +19,6 @@ import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SheetRequest;
 import org.headhouse.linter.result.Level;
-import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.revision.GitHistory;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
@@ -46,19 +45,21 @@ record ReportRequest(
     SiteLinter linter = PluginLinterFactory.build(run.builder().withoutBaseline());
     ValidSettingsGuard.require(linter, console);
     Path figures = output.resolve("figures.json");
-    List<Notification> notifications = write(run, linter, figures);
+    SheetReport report = write(run, linter, figures);
     console.report(Level.NOTE, "Figures are in " + run.base().shown(figures));
     console.report(
         Level.NOTE, "Sheets are in " + run.base().shown(output.resolve(SheetReport.PAGE)));
-    new ConsoleReport(console, Level.NOTE).print(notifications);
-    BuildOutcome.of(notifications);
+    ConsoleReport lines = new ConsoleReport(console, Level.NOTE);
+    lines.print(report.notifications());
+    lines.printCounts(report.counts(), report.files(), report.units());
+    BuildOutcome.of(report.notifications());
   }
 
   /** Everything is written while it is computed, one site at a time. */
-  private List<Notification> write(SiteRun run, SiteLinter linter, Path figures) throws UserError {
+  private SheetReport write(SiteRun run, SiteLinter linter, Path figures) throws UserError {
     StaleParts.sweep(output);
     SheetFiles files = new SheetFiles(output);
-    List<Notification> notifications = new ArrayList<>();
+    List<SheetReport> written = new ArrayList<>(1);
     AtomicFile.write(
         figures,
         json ->
@@ -71,10 +72,10 @@ record ReportRequest(
                           SheetReport report =
                               write(run, linter, json, inventory, materials, files);
                           files.add(report);
-                          notifications.addAll(report.notifications());
+                          written.add(report);
                         })));
     files.failOnError();
-    return notifications;
+    return written.get(0);
   }
 
   private SheetReport write(

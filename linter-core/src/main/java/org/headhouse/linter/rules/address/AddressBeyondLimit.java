@@ -52,9 +52,8 @@ public final class AddressBeyondLimit implements SiteRule {
                     item.called()
                         + " has address "
                         + address
-                        + ", above the "
-                        + limit
-                        + " of its type",
+                        + ", its type allows at most "
+                        + limit,
                     "the device cannot be set to it",
                     item instanceof Unit unit && remedies.proposed().of(unit) > limit
                         ? "exchange the address of " + unit.called() + " with that of another type"
@@ -67,6 +66,6 @@ public final class AddressBeyondLimit implements SiteRule {
             : finding.related(
                 types,
                 item.type().addressLimitSetting().place().region(),
-                "the limit of the type is written here"));
+                "the limit of the type is here"));
   }
 }

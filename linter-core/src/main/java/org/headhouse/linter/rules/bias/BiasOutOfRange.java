@@ -69,13 +69,13 @@ public final class BiasOutOfRange implements SiteRule {
                         + each.written()
                         + ", "
                         + (low ? "under" : "over")
-                        + " the 450 to 650 ohm of the Modbus specification",
+                        + " Modbus's 450 to 650 ohm",
                     low
-                        ? "they take current that the drivers need for the signal"
+                        ? "they take current that the drivers need"
                         : "the units with the least sensitive receivers see no clear idle level",
                     wanted == null
                         ? "fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF"
-                        : "fit " + wanted + " each, and write that"))
+                        : "fit " + wanted))
             .fixedBy(
                 wanted == null
                     ? null

@@ -57,7 +57,7 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
     if (choice.item() == at) {
       return new BiasRemedy(
           (closer == null ? fit + "," : fit)
-              + " and write resistors: "
+              + " and set resistors: "
               + each
               + (closer == null ? "" : " and tolerance: " + closer),
           FixDraft.proposed(
@@ -72,7 +72,7 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
             + item.called()
             + ", "
             + fit
-            + " there, and write "
+            + " there, and set "
             + (closer == null ? "at and resistors" : "at, resistors and tolerance")
             + " anew",
         moved(line, bias, item, each, closer));

@@ -40,15 +40,15 @@ public final class BiasSeveral implements SiteRule {
                 .finding(
                     other.at().place(),
                     new Message(
-                        at + " is a second place of bias in one segment",
-                        "two of them load the drivers and raise the level that each has to overcome",
+                        at + " is a second bias point of this segment",
+                        "two load the drivers, which then have to overcome a higher level",
                         isAtWrongSide(other, line, segments)
-                            ? "if they are fitted at its other side, which has none, write side: "
+                            ? "if they are fitted at its other side, which has none, set side: "
                                 + otherSide(other, line).word()
                                 + "; else "
                                 + remove
                             : remove))
-                .related(biases.get(0).at().place().region(), "the segment is first biased here"));
+                .related(biases.get(0).at().place().region(), "the first bias point is here"));
       }
     }
   }

@@ -155,8 +155,8 @@ public final class BiasSupply implements SiteRule {
 
   private static String remedy(@Nullable String resistors) {
     return resistors == null
-        ? "feed the resistors from " + WANTED + ", and write supply: " + WANTED
-        : "fit resistors of " + resistors + " each, feed them from " + WANTED + ", and write both";
+        ? "feed the resistors from " + WANTED + ", and set supply: " + WANTED
+        : "fit resistors of " + resistors + " each, feed them from " + WANTED + ", and record both";
   }
 
   private static Edit[] edits(Bias bias, @Nullable String resistors) {

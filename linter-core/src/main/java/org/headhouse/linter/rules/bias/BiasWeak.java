@@ -119,7 +119,7 @@ public final class BiasWeak implements SiteRule {
                     under ? weak(item, nominal.volts()) : maybeWeak(item, worst.volts(), wanted),
                     under
                         ? "an idle line then looks like noise, and units answer to what nobody sent"
-                        : "a little noise then looks like the start of a message",
+                        : "slight noise looks like the start of a message",
                     remedy.words()))
             .related(item.name().place().region(), "the lowest idle voltage is here")
             .fixedBy(remedy.fix());
@@ -129,11 +129,11 @@ public final class BiasWeak implements SiteRule {
   private static String weak(ChainItem item, double volts) {
     return "the idle voltage at "
         + item.called()
-        + " is computed as "
+        + " is "
         + Shown.voltsBeside(Levels.RECEIVER_THRESHOLD_VOLTS, volts)
-        + ", "
+        + " (computed), "
         + Shown.marginDecibels(Levels.marginDecibels(volts))
-        + " against the 200 mV that a receiver needs";
+        + " against a receiver's 200 mV";
   }
 
   private static String maybeWeak(ChainItem item, double volts, double wanted) {
@@ -141,7 +141,8 @@ public final class BiasWeak implements SiteRule {
         + item.called()
         + " can fall to "
         + Shown.voltsBeside(wanted, volts)
-        + " with parts at the ends of their tolerances; wanted are "
-        + Shown.volts(wanted);
+        + " (computed at worst); at least "
+        + Shown.volts(wanted)
+        + " is wanted";
   }
 }

@@ -21,7 +21,8 @@ record NewBias(String words, @Nullable FixDraft fix) {
   static NewBias of(SegmentLine line, LineSettings settings, double wantedVolts) {
     SegmentNetwork network = line.hasFaultThatDistortsFigures() ? null : line.network();
     if (network == null) {
-      return new NewBias("fit bias resistors of 450 to 650 ohm at one place, and write bias", null);
+      return new NewBias(
+          "fit bias resistors of 450 to 650 ohm at one place, and record them under bias", null);
     }
     BiasChoice choice =
         BiasSizing.choice(network.spread(), line.measuredAt(), USUAL_SUPPLY_VOLTS, wantedVolts);
@@ -47,7 +48,7 @@ record NewBias(String words, @Nullable FixDraft fix) {
             + item.called()
             + side
             + BiasRemedy.range(choice)
-            + ", from 5 V, and write bias",
+            + ", from 5 V, and record them under bias",
         fix(line, settings, item, each));
   }
 

@@ -40,11 +40,11 @@ public final class CableBeyondEnd implements SiteRule {
                           + ", the last item of the chain",
                       "an open end of cable reflects the signal, and an item may be missing in the"
                           + " file",
-                      "add the item that it leads to, or remove the cable and write"
+                      "add the item that it leads to, or remove the cable and set"
                           + " cable-to-next: none"))
               .fixedBy(
                   FixDraft.proposed(
-                      "Remove the cable behind " + last.called(),
+                      "Remove the cable after " + last.called(),
                       Edit.write(last.cableToNext().place(), "none"))));
     }
   }

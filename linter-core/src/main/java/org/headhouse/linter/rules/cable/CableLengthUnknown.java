@@ -43,22 +43,19 @@ public final class CableLengthUnknown implements SiteRule {
         context.finding(
             first.name().place(),
             new Message(
-                "the length of the cable behind "
+                "the cable length after "
                     + first.called()
                     + (others == 0
-                        ? " is not written"
-                        : " and "
-                            + others
-                            + (others == 1 ? " other" : " others")
-                            + " is not written"),
-                "voltages and margins of this segment are not computed",
-                "measure the run, and write cable-to-next"));
+                        ? " is missing"
+                        : " and " + others + (others == 1 ? " other" : " others") + " is missing"),
+                "voltages of this segment cannot be computed",
+                "measure the run and set cable-to-next"));
     finding = finding.aboutItems(ChainItem.names(without));
     for (ChainItem other : without.subList(1, without.size())) {
       finding =
           finding.related(
               other.name().place().region(),
-              "the length behind " + other.called() + " is not written either");
+              "the length after " + other.called() + " is missing too");
     }
     return finding;
   }

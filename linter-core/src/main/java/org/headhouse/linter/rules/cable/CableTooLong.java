@@ -1,8 +1,9 @@
 package org.headhouse.linter.rules.cable;
 
 import java.util.List;
+import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SegmentLine;
-import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SiteMeasure;
 import org.headhouse.linter.line.LengthLimit;
 import org.headhouse.linter.line.Wire;
 import org.headhouse.linter.result.Level;
@@ -31,7 +32,8 @@ public final class CableTooLong implements SiteRule {
     return DESCRIPTOR;
   }
 
-  private record Limit(double metres, Level level, String source, String reason) {}
+  private record Limit(
+      double metres, Level level, String source, String condition, String reason) {}
 
   @Override
   public void check(Site site, RuleContext context) {
@@ -45,7 +47,7 @@ public final class CableTooLong implements SiteRule {
           limits(baud, line.wire()).stream()
               .filter(limit -> line.isLongerThan(limit.metres()))
               .toList();
-      report(line, passed.get(0), firstRepeater(line, passed), context);
+      report(line, passed.get(0), firstRepeater(line, passed), SiteMeasure.of(site), context);
     }
   }
 
@@ -73,13 +75,15 @@ public final class CableTooLong implements SiteRule {
         new Limit(
             LengthLimit.LONGEST_METRES,
             Level.ERROR,
-            "the most of TIA/EIA-485-A",
-            "the far units no longer hear the head unit for certain");
+            "TIA/EIA-485-A allows",
+            "",
+            "far units may miss messages");
     Limit modbus =
         new Limit(
             LengthLimit.MODBUS_METRES,
             Level.WARNING,
-            modbusSource(baud, wire),
+            "Modbus allows",
+            modbusCondition(baud, wire),
             "there is little left for bad joints and damp cable");
     if (baud == null) {
       return List.of(longest, modbus);
@@ -88,13 +92,15 @@ public final class CableTooLong implements SiteRule {
         new Limit(
             LengthLimit.optimisticMetres(baud),
             Level.ERROR,
-            "the most at " + baud + " bit/s",
+            baud + " bit/s allows at most",
+            "",
             "the edges of the bits run into each other");
     Limit careful =
         new Limit(
             LengthLimit.carefulMetres(baud),
             Level.NOTE,
-            "what keeps the jitter under 10 % at " + baud + " bit/s",
+            "jitter at " + baud + " bit/s is under 10 % up to",
+            "",
             "units with an inaccurate clock may lose characters");
     return longest.metres() <= optimistic.metres()
         ? List.of(longest, optimistic, modbus, careful)
@@ -102,23 +108,23 @@ public final class CableTooLong implements SiteRule {
   }
 
   /** The limit with the conditions that it is given under, and what they mean for this line. */
-  private static String modbusSource(@Nullable Integer baud, @Nullable Wire wire) {
+  private static String modbusCondition(@Nullable Integer baud, @Nullable Wire wire) {
     String given =
-        "the most of the Modbus specification, given for up to "
+        " up to "
             + LengthLimit.MODBUS_MOST_BAUD
-            + " bit/s and AWG "
+            + " bit/s on AWG "
             + LengthLimit.MODBUS_THINNEST_AWG
-            + " or wider";
+            + " or thicker";
     if (baud != null && baud > LengthLimit.MODBUS_MOST_BAUD) {
-      return given + "; no higher rate allows more";
+      return given + ", and no more at a higher rate";
     }
     return baud == null || wire == null || LengthLimit.isGivenByModbus(baud, wire)
         ? given
-        : given + "; a thinner conductor allows less";
+        : given + ", less on a thinner conductor";
   }
 
   private static void report(
-      SegmentLine line, Limit limit, ChainItem repeater, RuleContext context) {
+      SegmentLine line, Limit limit, ChainItem repeater, Measure measure, RuleContext context) {
     boolean firstRun = repeater.equals(line.segment().first());
     List<ChainItem> items = line.segment().items();
     ChainItem within = line.lastWithinMetres(limit.metres());
@@ -132,15 +138,16 @@ public final class CableTooLong implements SiteRule {
                         + " to "
                         + line.segment().last().called()
                         + (line.lengthMetres() == null ? " is at least " : " is ")
-                        + Shown.metres(line.knownMetres())
-                        + " long, over the "
-                        + Shown.atMostMetres(limit.metres())
-                        + " that are "
-                        + limit.source(),
+                        + measure.length(line.knownMetres())
+                        + " long; "
+                        + limit.source()
+                        + " "
+                        + measure.ofStandard(limit.metres())
+                        + limit.condition(),
                     limit.reason(),
                     firstRun
-                        ? "put a repeater into the run behind " + repeater.called()
-                        : "put a repeater at " + repeater.called() + " or before"))
+                        ? "fit a repeater in the run after " + repeater.called()
+                        : "fit a repeater at or before " + repeater.called()))
             .at(limit.level())
             .aboutItems(ChainItem.names(items.subList(items.indexOf(within) + 1, items.size()))));
   }

@@ -52,7 +52,7 @@ public final class ChangeCommissionedReaddressed implements ChangeRule {
                         + moved.from(),
                     "set in the wrong order, two units answer at once, and the software goes on asking the"
                         + " old address",
-                    "write address: "
+                    "set address: "
                         + moved.from()
                         + " again, or set the units in the order that the goal changes gives"))
             .about("from " + moved.from()));

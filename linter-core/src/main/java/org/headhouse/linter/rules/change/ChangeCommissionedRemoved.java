@@ -43,8 +43,8 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
                     place(removed, after),
                     new Message(
                         "the live unit \"" + removed.item() + "\" is no longer on the chain",
-                        "a unit that is still wired answers at an address that the file takes for free",
-                        "take the unit off the line in the order that the goal changes gives, or write it"
+                        "a unit that is still wired answers at an address that looks free in the file",
+                        "take the unit off the line in the order that the goal changes gives, or add it"
                             + " here again"))
                 .aboutItems(List.of(removed.item())));
       }

@@ -45,9 +45,9 @@ public final class CommissioningDate implements SiteRule {
     context.report(
         record.day().place(),
         new Message(
-            "the record is dated " + day + ", after today",
-            "a visit that has not been proves nothing",
-            "write the day of the visit"));
+            "the record is dated " + day + ", in the future",
+            "a visit that is still to come proves nothing",
+            "enter the day of the visit"));
   }
 
   private static void reportOrder(

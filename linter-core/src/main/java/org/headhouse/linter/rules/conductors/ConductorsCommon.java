@@ -67,17 +67,16 @@ public final class ConductorsCommon implements SiteRule {
         .finding(
             section.connections(first).get(0).conductors().place(),
             new Message(
-                "at "
+                "the common is not connected at "
                     + first.called()
                     + (others == 0 ? "" : " and " + others + (others == 1 ? " other" : " others"))
-                    + " the common is not landed, at "
-                    + with.get(0).called()
-                    + " it is",
+                    + ", but it is at "
+                    + with.get(0).called(),
                 "an interface without the common of the others may drift out of the -7 to 12 V that"
                     + " receivers bear",
-                "isolate the supply, land C at every item of the section, and add it to each list"))
+                "isolate the supply, connect C at every item of the section, and add it to each list"))
         .aboutItems(ChainItem.names(without))
-        .related(with.get(0).name().place().region(), "here the common is landed")
+        .related(with.get(0).name().place().region(), "the common is connected here")
         .fixedBy(landed(without, section));
   }
 
@@ -99,11 +98,11 @@ public final class ConductorsCommon implements SiteRule {
                             + " and "
                             + others
                             + (others == 1 ? " other are" : " others are"))
-                    + " isolated, and no common is landed in "
+                    + " isolated, and no common is connected in "
                     + (others == 0 ? "its" : "their")
                     + " section",
                 "nothing holds an isolated interface within the -7 to 12 V that receivers bear",
-                "run a common to every item of the section, isolate the supply, land it on C, and"
+                "run a common to every item of the section, isolate the supply, connect it to C, and"
                     + " add it to each list"))
         .at(Level.NOTE)
         .aboutItems(ChainItem.names(isolated))
@@ -121,6 +120,6 @@ public final class ConductorsCommon implements SiteRule {
       }
     }
     return FixDraft.proposed(
-        "Land the common at every item of the section", edits.toArray(Edit[]::new));
+        "Connect the common at every item of the section", edits.toArray(Edit[]::new));
   }
 }

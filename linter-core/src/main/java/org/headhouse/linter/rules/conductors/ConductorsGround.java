@@ -122,10 +122,10 @@ public final class ConductorsGround implements SiteRule {
             .finding(
                 conductors.place(),
                 new Message(
-                    "at " + item.called() + " ground is not landed",
-                    "the shield of its section drains nowhere, and noise stays on the pair",
-                    "isolate the supply, land G, and add it to the list"))
-            .fixedBy(FixDraft.proposed("Land G at " + item.called(), landed(conductors))));
+                    "ground is not connected at " + item.called(),
+                    "the shield of its section is grounded nowhere, and noise stays on the pair",
+                    "isolate the supply, connect G, and add it to the list"))
+            .fixedBy(FixDraft.proposed("Connect G at " + item.called(), landed(conductors))));
   }
 
   /** One mistake: ground is landed, but not where it belongs. */
@@ -140,17 +140,17 @@ public final class ConductorsGround implements SiteRule {
             .finding(
                 conductors.place(),
                 new Message(
-                    "ground is landed at " + item.called() + " instead of at " + head.called(),
-                    "whoever looks for the ground of the line looks at the head unit, and lands it"
+                    "ground is connected at " + item.called() + " instead of at " + head.called(),
+                    "whoever looks for the ground of the line looks at the head unit, and connects it"
                         + " there a second time",
-                    "isolate the supply, land G at "
+                    "isolate the supply, connect G at "
                         + head.called()
                         + " only, and move it from the other list to this one"))
             .about("at " + item.called())
-            .related(item.name().place().region(), "ground is landed here")
+            .related(item.name().place().region(), "ground is connected here")
             .fixedBy(
                 FixDraft.proposed(
-                    "Land G at " + head.called() + " instead of " + item.called(),
+                    "Connect G at " + head.called() + " instead of " + item.called(),
                     edits.toArray(Edit[]::new))));
   }
 
@@ -178,9 +178,11 @@ public final class ConductorsGround implements SiteRule {
             .finding(
                 connections.get(0).conductors().place(),
                 new Message(
-                    "at " + item.called() + " ground is landed too",
+                    "ground is connected at " + item.called() + " too",
                     "ground at two places lets currents between buildings run through the cable",
-                    "land G at " + place.called() + " only, and take it off the list here"))
+                    "isolate the supply, connect G at "
+                        + place.called()
+                        + " only, and take it off the list here"))
             .fixedBy(
                 FixDraft.proposed(
                     "Take G off the conductors of " + item.called(),

@@ -48,16 +48,16 @@ public final class ConductorsPairMissing implements SiteRule {
               .finding(
                   conductors.place(),
                   new Message(
-                      "at " + terminals.called() + " conductor " + which + " is not landed",
+                      "conductor " + which + " is not connected at " + terminals.called(),
                       half(terminals.item()),
-                      "isolate the supply, land " + which + ", and add it to the list"))
+                      "isolate the supply, connect " + which + ", and add it to the list"))
               .fixedBy(fix(terminals, landed, missing)));
     }
   }
 
   private static String half(ChainItem item) {
     return (item instanceof Unit ? "a unit" : "a device")
-        + " with half a pair hears noise, and can hold the whole line";
+        + " on half the pair picks up noise, and can block the line";
   }
 
   private static FixDraft fix(

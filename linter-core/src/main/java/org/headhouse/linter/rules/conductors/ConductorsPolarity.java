@@ -77,12 +77,12 @@ public final class ConductorsPolarity implements SiteRule {
     return new Message(
         "the pair is crossed at the head unit " + head.called() + " and nowhere else",
         reason(head),
-        "land the pair straight, and write pair: straight");
+        "isolate the supply, connect the pair straight, and set pair: straight");
   }
 
   private static String reason(Terminals terminals) {
     return (terminals.item() instanceof Unit ? "a unit" : "a device")
-        + " with the pair the wrong way round is deaf, and disturbs the others";
+        + " with the pair reversed understands nothing, and disturbs the others";
   }
 
   private static boolean isKnown(Terminals terminals) {
@@ -105,10 +105,10 @@ public final class ConductorsPolarity implements SiteRule {
                         + positive(terminals).word()
                         + ", the head unit "
                         + positive(head).word()
-                        + ", and the pair is "
-                        + (crossed ? "crossed" : "not crossed"),
+                        + ", but the pair is "
+                        + (crossed ? "crossed" : "straight"),
                     reason(terminals),
-                    "land the pair accordingly, and write pair: "
+                    "isolate the supply, swap its conductors, and set pair: "
                         + (crossed ? "straight" : "crossed")))
             .about(terminals.called())
             .fixedBy(fix(terminals)));

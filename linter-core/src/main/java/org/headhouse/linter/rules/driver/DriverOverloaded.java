@@ -49,11 +49,11 @@ public final class DriverOverloaded implements SiteRule {
                 new Message(
                     "the line driver of "
                         + sender.called()
-                        + " works into "
+                        + " has a load of "
                         + Shown.ohmsBeside(Levels.LEAST_DRIVER_LOAD_OHMS, driver.ohms())
-                        + " (computed); its 1.5 V are promised into 54 ohm",
-                    "into less its signal may be too weak for the far items, and nothing says by"
-                        + " how much",
+                        + " (computed); at least 54 ohm is wanted",
+                    "the 1.5 V of a driver are promised into 54 ohm only, and the signal may be too weak"
+                        + " for the far items",
                     remedy.words()))
             .fixedBy(remedy.fix()));
   }

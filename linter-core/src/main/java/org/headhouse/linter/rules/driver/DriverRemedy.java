@@ -78,7 +78,7 @@ public record DriverRemedy(String words, @Nullable FixDraft fix) {
     }
     String each = Shown.resistor(ohms);
     return new DriverRemedy(
-        "fit bias resistors of " + each + " each, and write resistors: " + each,
+        "fit bias resistors of " + each + " each, and set resistors: " + each,
         FixDraft.proposed(
             "Fit bias resistors of " + each + " each", Edit.write(bias.resistors().place(), each)));
   }
@@ -117,7 +117,7 @@ public record DriverRemedy(String words, @Nullable FixDraft fix) {
     String value = Shown.resistor(ohms) + (blocking ? USUAL_CAPACITOR : "");
     String where = ends.stream().map(ChainItem::called).collect(Collectors.joining(" and "));
     return new DriverRemedy(
-        "fit a terminator of " + value + " at " + where + ", and write that",
+        "fit a terminator of " + value + " at " + where + ", and record it",
         FixDraft.proposed(
             "Fit a terminator of " + value + " at " + where,
             ends.stream().map(end -> terminator(line, end, ohms, blocking)).toArray(Edit[]::new)));

@@ -31,7 +31,7 @@ public final class HeadNotFirst implements SiteRule {
               "the head unit " + head.called() + " is item " + (head.index() + 1) + " of the chain",
               "the line is planned, terminated and proved from the head unit outwards",
               isFirstUnit(head, site)
-                  ? "put the repeater behind " + head.called()
+                  ? "put the repeater after " + head.called()
                   : "put " + head.called() + " first, or make the first unit the head unit"));
     }
   }

@@ -48,11 +48,11 @@ public final class ModuleAbsent implements SiteRule {
       return new Message(
           unit.called() + " counts on a built-in communication module that its type does not have",
           "the unit cannot reach the line",
-          "fit a module and write fitted");
+          "fit a module and set comm-module: fitted");
     }
     return new Message(
         unit.called() + " has no communication module",
         "the unit cannot reach the line, and takes no outdoor readings from the head unit",
-        "isolate the supply, fit a module, and write fitted");
+        "isolate the supply, fit a module, and set comm-module: fitted");
   }
 }

@@ -96,8 +96,8 @@ public final class NetworkOutsideSubnet implements SiteRule {
 
   private static Message message(String what, Setting<String> setting, String whose) {
     return new Message(
-        what + " has \"" + setting.or("") + "\", outside the network of " + whose,
-        "messages do not find their way",
-        "write an address of the same network");
+        what + ", \"" + setting.or("") + "\", is outside the subnet of " + whose,
+        "traffic cannot leave it",
+        "use an address in that subnet");
   }
 }

@@ -19,11 +19,11 @@ public final class OutdoorNotFromHead implements SiteRule {
   private static final RequiredSource HEAD =
       new RequiredSource(
           ReadingSource.HEAD,
-          "a follower without the shared reading leaves its vents open in a storm",
+          "without the shared reading its vents stay open in a storm",
           (unit, readings, source) ->
               source == ReadingSource.NONE
                   ? unit + " does not take " + readings
-                  : unit + " looks for " + readings + " at a sensor of its own");
+                  : unit + " is set to its own sensor for " + readings);
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(

@@ -68,12 +68,12 @@ public final class OutdoorNotMeasured implements SiteRule {
                 new Message(
                     (unit.isHead() ? "the head unit " : "")
                         + unit.called()
-                        + " waits for "
+                        + " expects "
                         + reading.word()
-                        + " from the head unit, and the weather station does not measure it",
-                    "the reading never comes, and the unit acts as in an outage",
-                    "write " + reading.word() + ": none, or add it to the readings of the station"))
-            .related(station.readings().place().region(), "the station's readings are written here")
+                        + " from the head unit, but the station does not measure it",
+                    "the reading never comes, and the unit acts as if the line were down",
+                    "set the unit and the file to " + reading.word() + ": none, or add the sensor"))
+            .related(station.readings().place().region(), "the station's readings are here")
             .fixedBy(
                 FixDraft.proposed(
                     "Let " + unit.called() + " do without " + reading.word(),

@@ -56,12 +56,12 @@ public final class OutdoorUnsafeFallback implements SiteRule {
     StaleAction action = unit.onStaleReadings().orNull();
     return new Message(
         unit.called()
-            + " moves vents ("
+            + " moves "
             + vents.word()
-            + ") and "
+            + " vents but "
             + (action == null
-                ? "does not say what it does without readings"
-                : "does not close them without readings (" + action.word() + ")"),
+                ? "the file does not say what it does when readings stop"
+                : "is set to " + action.word() + " when readings stop"),
         "vents left open in a storm are wrecked and can injure people",
         "set the unit and the file to on-stale-readings: close, or close-and-alarm; ask first"
             + " whether the house stays safe with its vents shut");

@@ -80,7 +80,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                 new Message(
                     wrong.of(called(unit), reading.word(), given.or(ReadingSource.NONE)),
                     reason,
-                    "write " + reading.word() + ": " + source.word()))
+                    "set the unit and the file to " + reading.word() + ": " + source.word()))
             .about(reading.word())
             .fixedBy(fix(reading.word(), unit, Edit.write(given.place(), source.word()))));
   }
@@ -101,7 +101,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                         + String.join(", ", readings)
                         + " from",
                     reason,
-                    "write " + String.join(entry + ", ", readings) + entry + " under outdoor"))
+                    "set the unit and the file to " + String.join(entry + ", ", readings) + entry))
             .about(
                 readings.stream()
                     .map(reading -> new Finding.Case(unit.name().orNull(), reading))

@@ -17,6 +17,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.rules.name.NameUnreadable;
 import org.headhouse.linter.rules.name.OldNames;
+import org.headhouse.linter.rules.name.SameLetters;
 import org.headhouse.linter.site.Bias;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Commissioning;
@@ -48,7 +49,7 @@ public final class ReferenceUnknown implements SiteRule {
           .yieldingTo("name.duplicate", "name.unreadable");
 
   private static final String ITEM = "item of the chain";
-  private static final String NO_EFFECT = "what is written of it has no effect";
+  private static final String NO_EFFECT = "all that depends on it goes unchecked";
   private static final String CONVERTER = ItemKind.CONVERTER.word();
 
   @Override
@@ -214,7 +215,7 @@ public final class ReferenceUnknown implements SiteRule {
         new Message(
             "there is no " + what + " \"" + reference.or("") + "\"",
             NO_EFFECT,
-            near.map(name -> "write \"" + name + "\"").orElse(otherwise)));
+            near.map(name -> SameLetters.remedy(reference.or(""), name)).orElse(otherwise)));
   }
 
   private static FixDraft spelling(

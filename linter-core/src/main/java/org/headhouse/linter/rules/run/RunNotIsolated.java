@@ -96,7 +96,7 @@ public final class RunNotIsolated implements SiteRule {
                     + from.called()
                     + " to "
                     + to.called()
-                    + " joins interfaces of two buildings"
+                    + " joins two buildings"
                     + (repeater != null
                         ? ", unless the repeater " + repeater.called() + " isolates them"
                         : known

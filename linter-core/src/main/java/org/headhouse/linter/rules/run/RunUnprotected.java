@@ -40,11 +40,11 @@ public final class RunUnprotected implements SiteRule {
                         ? item.runToNext().place()
                         : item.surgeProtectionToNext().place(),
                     new Message(
-                        "the run behind "
+                        "the run after "
                             + item.called()
                             + " leaves the building without surge protection",
                         "lightning nearby destroys every unit on the line",
-                        "have protection fitted at both ends as the local electrical code asks, and write"
+                        "have protection fitted at both ends as the local electrical code asks, and set"
                             + " surge-protection-to-next: fitted"))
                 .fixedBy(fix(item)));
       }
@@ -54,7 +54,7 @@ public final class RunUnprotected implements SiteRule {
   private static FixDraft fix(ChainItem item) {
     String fitted = SurgeProtection.FITTED.word();
     return FixDraft.proposed(
-        "Have surge protection fitted at both ends of the run behind " + item.called(),
+        "Have surge protection fitted at both ends of the run after " + item.called(),
         item.surgeProtectionToNext().isMissing()
             ? Edit.addKey(item.place(), "run-to-next", "surge-protection-to-next", fitted)
             : Edit.write(item.surgeProtectionToNext().place(), fitted));

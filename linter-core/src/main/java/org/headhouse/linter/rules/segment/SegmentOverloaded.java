@@ -48,15 +48,11 @@ public final class SegmentOverloaded implements SiteRule {
             .finding(
                 over.name().place(),
                 new Message(
-                    "with "
-                        + over.called()
-                        + " the segment passes 32 unit loads; it has "
-                        + Shown.unitLoads(line.unitLoads())
-                        + " in all",
+                    over.called()
+                        + " takes the segment over the limit of 32 unit loads; all items have "
+                        + Shown.unitLoads(line.unitLoads()),
                     "a driver cannot move so many receivers to a safe level",
-                    "put a repeater behind "
-                        + before.called()
-                        + ", and write the device type of units whose load is smaller"))
+                    "fit a repeater after " + before.called() + ", or use types of lower load"))
             .aboutItems(ChainItem.names(items.subList(items.indexOf(over), items.size()))));
   }
 }

@@ -39,16 +39,15 @@ public final class SerialFraming implements SiteRule {
               .finding(
                   line.stopBits().place(),
                   new Message(
-                      "parity "
-                          + parity.word()
-                          + " with "
+                      (parity == Parity.NONE ? "no" : parity.word())
+                          + " parity with "
                           + stopBits
                           + (stopBits == 1 ? " stop bit" : " stop bits")
-                          + " makes a character of "
+                          + " makes "
                           + (parity == Parity.NONE ? 10 : 12)
-                          + " bits",
-                      "the Modbus standard has 11, and units that keep to it lose characters",
-                      "write stop-bits: " + wanted))
+                          + "-bit characters; Modbus uses 11",
+                      "units that keep to the standard lose characters",
+                      "set all units and the file to stop-bits: " + wanted))
               .fixedBy(
                   FixDraft.onSite(
                       "Set the line and all units to stop-bits " + wanted,

@@ -3,9 +3,11 @@ package org.headhouse.linter.rules.signal;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SegmentLine;
 import org.headhouse.linter.figures.SegmentNetwork;
 import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SiteMeasure;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.CableReach;
 import org.headhouse.linter.line.Levels;
@@ -64,7 +66,7 @@ public final class SignalWeak implements SiteRule {
       ReceivedVoltage nominal =
           worst != null && worst.volts() < wanted ? segment.figures().weakestReceived() : null;
       if (worst != null && nominal != null) {
-        report(segment, nominal, worst, wanted, context);
+        report(segment, nominal, worst, SiteMeasure.of(site), context);
       }
     }
   }
@@ -73,8 +75,9 @@ public final class SignalWeak implements SiteRule {
       ComputedSegment segment,
       ReceivedVoltage nominal,
       ReceivedVoltage worst,
-      double wanted,
+      Measure measure,
       RuleContext context) {
+    double wanted = context.sitePolicy().wantedSignalVolts();
     SegmentLine line = segment.line();
     boolean under = nominal.volts() < Levels.RECEIVER_THRESHOLD_VOLTS;
     ReceivedVoltage weakest = under ? nominal : worst;
@@ -86,27 +89,29 @@ public final class SignalWeak implements SiteRule {
                 to.name().place(),
                 new Message(
                     to.called()
-                        + " receives "
-                        + from.called()
-                        + " with "
+                        + (under ? " receives only " : " may receive only ")
                         + Shown.voltsBeside(
                             under ? Levels.RECEIVER_THRESHOLD_VOLTS : wanted,
                             Math.max(0, weakest.volts()))
+                        + " from "
+                        + from.called()
                         + (under
-                            ? " as computed, and a receiver needs 200 mV"
-                            : " with parts at the ends of their tolerances; wanted are "
-                                + Shown.volts(wanted)),
-                    "over "
-                        + Shown.metres(segment.circuit().lengthMetres())
-                        + " the cable takes "
-                        + "what the driver gives, and messages are lost",
-                    remedy(segment, CableReach.longestScale(segment.network().spread(), wanted))))
+                            ? " (computed); a receiver needs 200 mV"
+                            : " (computed at worst); at least "
+                                + Shown.volts(wanted)
+                                + " is wanted"),
+                    measure.length(segment.circuit().lengthMetres())
+                        + " of this cable lose too much, and messages get lost",
+                    remedy(
+                        segment,
+                        measure,
+                        CableReach.longestScale(segment.network().spread(), wanted))))
             .about("from " + from.called())
             .related(from.name().place().region(), "the sender is here");
     context.report(ComputedSegment.atLevelOf(nominal.volts(), finding));
   }
 
-  private static String remedy(ComputedSegment segment, OptionalDouble scale) {
+  private static String remedy(ComputedSegment segment, Measure measure, OptionalDouble scale) {
     if (scale.isEmpty() || scale.getAsDouble() <= 0) {
       return "no cable is short enough: look for terminators of too low a value, or too much bias";
     }
@@ -115,12 +120,13 @@ public final class SignalWeak implements SiteRule {
     OptionalInt gauge = thinnest(segment.network(), scale.getAsDouble());
     ChainItem last = line.lastWithinMetres(longest);
     boolean firstRun = last.equals(line.segment().first());
-    return (gauge.isPresent() ? "use a cable of " + gauge.getAsInt() + " AWG or thicker, or " : "")
+    return (gauge.isPresent() ? "use " + gauge.getAsInt() + " AWG or thicker, or " : "")
         + (firstRun
-            ? "put a repeater into the run behind " + last.called() + ": "
-            : "put a repeater at " + last.called() + " or before: ")
-        + Shown.atMostMetres(longest)
-        + " of this cable are the most";
+            ? "fit a repeater in the run after " + last.called()
+            : "fit a repeater at or before " + last.called())
+        + " (this cable reaches "
+        + measure.atMost(longest)
+        + ")";
   }
 
   /** The thinnest usual gauge whose conductors have no more than a share of what is laid. */

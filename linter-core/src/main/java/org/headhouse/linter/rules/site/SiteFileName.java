@@ -42,7 +42,7 @@ public final class SiteFileName implements SiteRule {
         new Message(
             "the site \""
                 + id
-                + "\" lies in the "
+                + "\" is in the "
                 + (namesNothing ? "folder " + folder : "file " + file),
             "nobody finds a site under another name",
             namesNothing

@@ -1,7 +1,8 @@
 package org.headhouse.linter.rules.stub;
 
+import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.SegmentLine;
-import org.headhouse.linter.figures.Shown;
+import org.headhouse.linter.figures.SiteMeasure;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.line.StubLimit;
 import org.headhouse.linter.result.Level;
@@ -47,47 +48,54 @@ public final class StubTooLong implements SiteRule {
 
   @Override
   public void check(Site site, RuleContext context) {
+    Measure measure = SiteMeasure.of(site);
     for (SegmentLine line : context.figures().segments()) {
       for (ChainItem item : line.segment().items()) {
         Setting<Length> stub = line.segment().connection(item).stub();
         Length length = stub.orNull();
         if (length != null) {
-          check(item, stub.place(), length, line, context);
+          check(item, stub.place(), length, line, measure, context);
         }
       }
     }
   }
 
   private static void check(
-      ChainItem item, Place place, Length stub, SegmentLine line, RuleContext context) {
+      ChainItem item,
+      Place place,
+      Length stub,
+      SegmentLine line,
+      Measure measure,
+      RuleContext context) {
     if (stub.metres() <= line.longestStubMetres()) {
       return;
     }
     if (stub.metres() > StubLimit.LONGEST_METRES) {
-      String modbus =
-          "the " + Shown.metres(StubLimit.LONGEST_METRES) + " of the Modbus specification";
-      context.report(place, message(item, stub, modbus, line));
+      String modbus = "the Modbus limit is " + measure.ofStandard(StubLimit.LONGEST_METRES);
+      context.report(place, message(item, stub, modbus, line, measure));
       return;
     }
     ChainItem quickest = line.quickestDriver();
     Interval rise = quickest == null ? null : quickest.type().riseTime().orNull();
     if (quickest != null && rise != null) {
       String limit =
-          Shown.atMostMetres(line.longestStubMetres())
-              + ", a tenth of the rise of the line driver of "
+          measure.atMost(line.longestStubMetres())
+              + " is a tenth of the rise of the driver of "
               + quickest.called()
               + " ("
               + rise.written()
               + ")";
-      context.report(context.finding(place, message(item, stub, limit, line)).at(Level.WARNING));
+      context.report(
+          context.finding(place, message(item, stub, limit, line, measure)).at(Level.WARNING));
     }
   }
 
-  private static Message message(ChainItem unit, Length stub, String limit, SegmentLine line) {
+  private static Message message(
+      ChainItem unit, Length stub, String limit, SegmentLine line, Measure measure) {
     return new Message(
-        unit.called() + " hangs on a branch of " + stub.written() + ", over " + limit,
-        "the open end of a branch throws the signal back into the line" + EdgeWords.of(line),
-        "lead the trunk itself through the unit, or shorten the branch to "
-            + Shown.atMostMetres(line.longestStubMetres()));
+        unit.called() + " is on a " + stub.written() + " stub; " + limit,
+        "the open end of a stub reflects the signal" + EdgeWords.of(line),
+        "run the trunk through the unit, or shorten the stub to "
+            + measure.atMost(line.longestStubMetres()));
   }
 }

@@ -15,6 +15,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.rules.name.NameUnreadable;
 import org.headhouse.linter.rules.name.OldNames;
+import org.headhouse.linter.rules.name.SameLetters;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.Setting;
@@ -26,9 +27,9 @@ import org.jspecify.annotations.Nullable;
 /** {@code supervision.zone-unknown}. */
 public final class SupervisionZoneUnknown implements SiteRule {
   private static final String COSTS =
-      "the software shows a unit that never answers, and each try costs a timeout";
+      "the software polls something that never answers, and each try costs a timeout";
 
-  private static final String ELSE = "delete the zone, or add the unit to the chain";
+  private static final String ELSE = "remove it, or add the unit to the chain";
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
@@ -109,8 +110,8 @@ public final class SupervisionZoneUnknown implements SiteRule {
     return context.finding(
         zone.place(),
         new Message(
-            "the zone \"" + name + "\" is no unit of the chain",
+            "zone \"" + name + "\" is not a unit of the chain",
             COSTS,
-            nearest.map(near -> "write \"" + near + "\"").orElse(ELSE)));
+            nearest.map(near -> SameLetters.remedy(name, near)).orElse(ELSE)));
   }
 }

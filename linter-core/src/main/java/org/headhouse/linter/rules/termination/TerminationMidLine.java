@@ -40,13 +40,14 @@ public final class TerminationMidLine implements SiteRule {
                       setting.place(),
                       new Message(
                           item.called()
-                              + " stands between the ends of the segment and has a terminator of "
-                              + termination.written(),
-                          "a third terminator takes more current than the drivers can give",
-                          "remove the terminator, and write none"))
+                              + " has a "
+                              + termination.written()
+                              + " terminator but is not at an end of its segment",
+                          "an extra terminator overloads the drivers",
+                          "remove it and set termination: none"))
                   .fixedBy(
                       FixDraft.onSite(
-                          "Leave out the terminator of " + item.called(),
+                          "Remove the terminator of " + item.called(),
                           Edit.write(setting.place(), "none"))));
         }
       }

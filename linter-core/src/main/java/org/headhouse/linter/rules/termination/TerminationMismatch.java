@@ -84,16 +84,16 @@ public final class TerminationMismatch implements SiteRule {
               .finding(
                   setting.place(),
                   new Message(
-                      "the terminator of "
+                      "the "
+                          + termination.written()
+                          + " terminator at "
                           + item.called()
                           + " is "
-                          + termination.written()
-                          + ", "
                           + Shown.percent(difference)
-                          + " off the cable's impedance of "
+                          + " off the cable's "
                           + impedance.written(),
-                      "a part of the signal is reflected from that end",
-                      "fit a terminator of " + impedance.written() + ", and write that"))
+                      "part of the signal is reflected from that end",
+                      "fit " + impedance.written()))
               .fixedBy(
                   FixDraft.proposed(
                       "Fit a terminator of " + impedance.written() + " at " + item.called(),

@@ -60,10 +60,10 @@ public final class TerminationMissingAtEnd implements SiteRule {
               .finding(
                   setting.place(),
                   new Message(
-                      end.called() + " ends the segment and has no terminator",
-                      "the signal is reflected from an open end, and errors come and go"
+                      end.called() + " ends the segment without a terminator",
+                      "the signal is reflected from the open end, and errors come and go"
                           + EdgeWords.of(line),
-                      "fit a terminator of the cable's impedance, and write " + value))
+                      "fit " + value + " and record it"))
               .fixedBy(
                   FixDraft.proposed(
                       "Fit a terminator of " + value + " at " + end.called(),

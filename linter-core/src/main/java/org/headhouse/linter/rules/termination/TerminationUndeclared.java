@@ -83,8 +83,8 @@ public final class TerminationUndeclared implements SiteRule {
 
   private static Message message(String called, String remedy) {
     return new Message(
-        called + " does not say whether it has a terminator",
+        "the file does not say whether " + called + " has a terminator",
         "a missing or a third terminator gives errors that come and go",
-        "look at the unit, and write " + remedy);
+        "look at the item, then set " + remedy);
   }
 }

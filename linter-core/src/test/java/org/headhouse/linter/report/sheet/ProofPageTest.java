@@ -70,7 +70,7 @@ class ProofPageTest {
 
   private static String lines(String site, String before) throws IOException {
     return results(site, before).stream()
-        .map(result -> TextReport.headline(result) + "\n")
+        .map(result -> TextReport.inOneLine(result) + "\n")
         .collect(Collectors.joining());
   }
 

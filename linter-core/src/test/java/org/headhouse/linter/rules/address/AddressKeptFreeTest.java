@@ -49,7 +49,7 @@ class AddressKeptFreeTest {
 
   private static List<String> lines(SiteLinter linter, String text) {
     return linter.checkText("example.yaml", text).results().stream()
-        .map(TextReport::headline)
+        .map(TextReport::inOneLine)
         .toList();
   }
 

@@ -84,7 +84,7 @@ class LiveAddressesTest {
   private static List<String> results(SiteLinter linter, String text) {
     return linter.checkText("example.yaml", text).results().stream()
         .filter(result -> result.rule().startsWith("address."))
-        .map(TextReport::headline)
+        .map(TextReport::inOneLine)
         .toList();
   }
 
@@ -139,7 +139,7 @@ class LiveAddressesTest {
     List<String> open =
         linter(Evidence.STAGE).checkText("example.yaml", text).results().stream()
             .filter(result -> result.rule().equals("address.gap") && !result.suppressed())
-            .map(TextReport::headline)
+            .map(TextReport::inOneLine)
             .toList();
     if (reported == null) {
       assertThat(open).isEmpty();

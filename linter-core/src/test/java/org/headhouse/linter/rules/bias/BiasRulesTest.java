@@ -51,7 +51,7 @@ class BiasRulesTest {
     assertThat(check.reportedBy(WEAK))
         .singleElement()
         .asString()
-        .contains("computed as 196 mV, -0.2 dB against the 200 mV that a receiver needs");
+        .contains("is 196 mV (computed), -0.2 dB against a receiver's 200 mV");
     assertThat(check.marked(WEAK)).isEqualTo("650 ohm");
   }
 
@@ -107,7 +107,7 @@ class BiasRulesTest {
     assertThat(check.reportedBy(WEAK)).singleElement().asString().contains("at \"Boiler\"");
   }
 
-  private static final Pattern RESISTORS = Pattern.compile("write resistors: ([0-9.]+ k?ohm)");
+  private static final Pattern RESISTORS = Pattern.compile("set resistors: ([0-9.]+ k?ohm)");
 
   /** The value that is offered has to do, for several cables, loads and supplies. */
   @ParameterizedTest
@@ -201,8 +201,8 @@ class BiasRulesTest {
     assertThat(check.reportedBy("bias.several"))
         .hasSize(2)
         .satisfiesExactly(
-            near -> assertThat(near).contains("\"Bay 2\" is a second place of bias"),
-            far -> assertThat(far).contains("\"Bay 3\" is a second place of bias"));
+            near -> assertThat(near).contains("\"Bay 2\" is a second bias point"),
+            far -> assertThat(far).contains("\"Bay 3\" is a second bias point"));
     assertThat(check.rules()).doesNotContain(WEAK);
     LineCheck mended =
         check
@@ -244,10 +244,10 @@ class BiasRulesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "449 ohm | 5.5 V | under the 450 to 650 ohm | they take current that the drivers need for the signal | fit 470 ohm each, and write that",
-        "651 ohm | 5.5 V | over the 450 to 650 ohm  | the units with the least sensitive receivers see no clear idle level | fit 620 ohm each, and write that",
+        "449 ohm | 5.5 V | under Modbus's 450 to 650 ohm | they take current that the drivers need | fit 470 ohm",
+        "651 ohm | 5.5 V | over Modbus's 450 to 650 ohm  | the units with the least sensitive receivers see no clear idle level | fit 620 ohm",
         // 470 ohm at 3.6 V give 187 mV at the worst corner, 450 ohm 195 mV (computed).
-        "440 ohm | 3.6 V | under the 450 to 650 ohm | they take current that the drivers need for the signal | fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF",
+        "440 ohm | 3.6 V | under Modbus's 450 to 650 ohm | they take current that the drivers need | fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF",
       })
   void outOfRangeIsReportedWithItsReason(
       String resistors, String supply, String fact, String reason, String remedy) {
@@ -266,9 +266,9 @@ class BiasRulesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "620 ohm | 4.5 V  | ; wanted are 200 mV | a little noise then looks like the start of a message | true",
-        "650 ohm | 4.33 V | receiver needs      | an idle line then looks like noise, and units answer to what nobody sent | true",
-        "650 ohm | 3.3 V  | receiver needs      | an idle line then looks like noise, and units answer to what nobody sent | false",
+        "620 ohm | 4.5 V  | ; at least 200 mV is wanted | slight noise looks like the start of a message | true",
+        "650 ohm | 4.33 V | against a receiver's 200 mV      | an idle line then looks like noise, and units answer to what nobody sent | true",
+        "650 ohm | 3.3 V  | against a receiver's 200 mV      | an idle line then looks like noise, and units answer to what nobody sent | false",
       })
   void weakBiasIsReportedWithItsReason(
       String resistors, String supply, String end, String reason, boolean fix) {
@@ -363,7 +363,7 @@ class BiasRulesTest {
     LineCheck check = of("510 ohm", "5 V", "1").with("supply: 5 V", "supply: 5 V, tolerance: 50 %");
     assertThat(check.reported()).containsExactly("warning " + WEAK);
     assertThat(check.results().get(0).message().remedy())
-        .endsWith(", of 5 % or better, and write resistors: 560 ohm and tolerance: 5 %");
+        .endsWith(", of 5 % or better, and set resistors: 560 ohm and tolerance: 5 %");
     assertThat(
             check
                 .with("resistors: 510 ohm", "resistors: 560 ohm")

@@ -21,9 +21,8 @@ class CableLengthUnknownTest {
                 .unit("none", "")
                 .unit("120 ohm", ""));
     assertThat(check.reported()).containsExactly("note " + RULE, "note " + RULE);
-    assertThat(check.reportedBy(RULE).get(0))
-        .contains("behind \"Bay 2\" and 1 other is not written");
-    assertThat(check.reportedBy(RULE).get(1)).contains("behind \"Bay 4\" is not written");
+    assertThat(check.reportedBy(RULE).get(0)).contains("after \"Bay 2\" and 1 other is missing");
+    assertThat(check.reportedBy(RULE).get(1)).contains("after \"Bay 4\" is missing");
     assertThat(check.results().get(0).related())
         .singleElement()
         .satisfies(one -> assertThat(one.text()).contains("\"Bay 3\""));

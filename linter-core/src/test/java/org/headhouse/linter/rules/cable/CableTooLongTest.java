@@ -57,13 +57,13 @@ class CableTooLongTest {
 
   @ParameterizedTest
   @CsvSource({
-    "9600, 1250 m, 'is 1250 m long, over the 1200 m that are the most of TIA/EIA-485-A'",
-    "9600, 1100 m, over the 1000 m that are the most of the Modbus specification, given for up to 9600 bit/s and AWG 26 or wider: ",
-    "115200, 900 m, over the 868 m that are the most at 115200 bit/s",
-    "57600, 2000 m, 'is 2000 m long, over the 1200 m that are the most of TIA/EIA-485-A'",
-    "115200, 1300 m, over the 868 m that are the most at 115200 bit/s",
-    "9600, 1000.1 m, 'is 1000.1 m long, over the 1000 m'",
-    "19200, 600 m, over the 520 m that are what keeps the jitter under 10 % at 19200 bit/s"
+    "9600, 1250 m, is 1250 m long; TIA/EIA-485-A allows 1200 m",
+    "9600, 1100 m, Modbus allows 1000 m up to 9600 bit/s on AWG 26 or thicker: ",
+    "115200, 900 m, 115200 bit/s allows at most 868 m",
+    "57600, 2000 m, is 2000 m long; TIA/EIA-485-A allows 1200 m",
+    "115200, 1300 m, 115200 bit/s allows at most 868 m",
+    "9600, 1000.1 m, is 1000.1 m long; Modbus allows 1000 m",
+    "19200, 600 m, jitter at 19200 bit/s is under 10 % up to 520 m"
   })
   void theLimitAndItsSourceAreReported(String baud, String length, String text) {
     LineCheck check = of(baud, length);
@@ -80,7 +80,7 @@ class CableTooLongTest {
         .singleElement()
         .asString()
         .contains("the segment from \"Head House\" to \"Bay 5\" is 1250 m long")
-        .contains("put a repeater at \"Bay 3\" or before");
+        .contains("fit a repeater at or before \"Bay 3\"");
     assertThat(
             LineCheck.of(
                     line("9600")
@@ -99,7 +99,7 @@ class CableTooLongTest {
     assertThat(of("9600", "1250 m", "10 m").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("put a repeater into the run behind \"Head House\"");
+        .contains("fit a repeater in the run after \"Head House\"");
   }
 
   /** A typing error of that kind falsifies all voltages, and is reported once. */
@@ -168,10 +168,10 @@ class CableTooLongTest {
     assertThat(of("19200", "400 m", "400 m", "300 m").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("over the 1000 m", "put a repeater at \"Bay 3\" or before");
+        .contains("Modbus allows 1000 m", "fit a repeater at or before \"Bay 3\"");
     assertThat(of("19200", "400 m", "400 m").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("over the 520 m", "put a repeater at \"Bay 2\" or before");
+        .contains("up to 520 m", "fit a repeater at or before \"Bay 2\"");
   }
 }

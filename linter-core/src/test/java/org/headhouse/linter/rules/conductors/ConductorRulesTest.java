@@ -28,11 +28,11 @@ class ConductorRulesTest {
       value = {
         "[A, B, G]    | [A, B]       |",
         "[G, B, A]    | [B, A]       |",
-        "[A, B]       | [A, B]       | at \"Head House\" ground is not landed; isolate the supply, land G, and add it to the list",
-        "[A, B, G]    | [A, B, G]    | at \"Bay 2\" ground is landed too; land G at \"Head House\" only, and take it off the list here",
-        "[A, B, G]    | [A]          | at \"Bay 2\" conductor B is not landed; isolate the supply, land B, and add it to the list",
-        "[A, B, G]    | [B]          | at \"Bay 2\" conductor A is not landed; isolate the supply, land A, and add it to the list",
-        "[A, B, G]    | []           | at \"Bay 2\" conductor A and B is not landed; isolate the supply, land A and B, and add it to the list",
+        "[A, B]       | [A, B]       | ground is not connected at \"Head House\"; isolate the supply, connect G, and add it to the list",
+        "[A, B, G]    | [A, B, G]    | ground is connected at \"Bay 2\" too; isolate the supply, connect G at \"Head House\" only, and take it off the list here",
+        "[A, B, G]    | [A]          | conductor B is not connected at \"Bay 2\"; isolate the supply, connect B, and add it to the list",
+        "[A, B, G]    | [B]          | conductor A is not connected at \"Bay 2\"; isolate the supply, connect A, and add it to the list",
+        "[A, B, G]    | []           | conductor A and B is not connected at \"Bay 2\"; isolate the supply, connect A and B, and add it to the list",
         // What is not understood may be any of them.
         "[A, B, earth]| [A, B]       | item 3 of \"conductors\" cannot be \"earth\"; write A, B, G or C",
       })
@@ -56,8 +56,8 @@ class ConductorRulesTest {
       delimiter = '|',
       value = {
         "[A, B, G] | [A, B, G] |",
-        "[A, B, G] | [A, B]    | at \"Bay 2\" ground is not landed",
-        "[A, B]    | [A, B, G] | at \"Head House\" ground is not landed",
+        "[A, B, G] | [A, B]    | ground is not connected at \"Bay 2\"",
+        "[A, B]    | [A, B, G] | ground is not connected at \"Head House\"",
       })
   void groundAtEveryUnitIsAParameter(String head, String follower, String fact) {
     LineCheck check = landed(head, follower).parameter("conductors.ground", "landed", "every-unit");
@@ -85,12 +85,12 @@ class ConductorRulesTest {
         "B straight | A crossed, B straight  |",
         "A straight | A straight, A straight |",
         "A straight | B crossed, A straight  |",
-        "B straight | A straight, B straight | \"Bay 2\" marks its positive terminal A, the head unit B, and the pair is not crossed; land the pair accordingly, and write pair: crossed",
-        "B straight | B crossed, B straight  | \"Bay 2\" marks its positive terminal B, the head unit B, and the pair is crossed; land the pair accordingly, and write pair: straight",
-        "A straight | B straight, A straight | \"Bay 2\" marks its positive terminal B, the head unit A, and the pair is not crossed; land the pair accordingly, and write pair: crossed",
+        "B straight | A straight, B straight | \"Bay 2\" marks its positive terminal A, the head unit B, but the pair is straight; isolate the supply, swap its conductors, and set pair: crossed",
+        "B straight | B crossed, B straight  | \"Bay 2\" marks its positive terminal B, the head unit B, but the pair is crossed; isolate the supply, swap its conductors, and set pair: straight",
+        "A straight | B straight, A straight | \"Bay 2\" marks its positive terminal B, the head unit A, but the pair is straight; isolate the supply, swap its conductors, and set pair: crossed",
         // All others agree with one another: it is the head unit that is crossed without need.
-        "B crossed  | B straight, B straight | the pair is crossed at the head unit \"Head House\" and nowhere else; land the pair straight, and write pair: straight",
-        "B crossed  | B crossed, B straight  | \"Bay 3\" marks its positive terminal B, the head unit B, and the pair is not crossed; land the pair accordingly, and write pair: crossed",
+        "B crossed  | B straight, B straight | the pair is crossed at the head unit \"Head House\" and nowhere else; isolate the supply, connect the pair straight, and set pair: straight",
+        "B crossed  | B crossed, B straight  | \"Bay 3\" marks its positive terminal B, the head unit B, but the pair is straight; isolate the supply, swap its conductors, and set pair: crossed",
         "B crossed  | A straight, B crossed  |",
       })
   void theWayRoundOfThePair(String head, String followers, String reported) {
@@ -157,7 +157,7 @@ class ConductorRulesTest {
       value = {
         "[A, B, G] | [A]       | Land B at \"Bay 2\"",
         "[A, B, G] | []        | Land A and B at \"Bay 2\"",
-        "[A, B]    | [A, B]    | Land G at \"Head House\"",
+        "[A, B]    | [A, B]    | Connect G at \"Head House\"",
         "[A, B, G] | [A, B, G] | Take G off the conductors of \"Bay 2\"",
       })
   void whatIsPlannedCanBeMended(String head, String follower, String description) {

@@ -67,11 +67,12 @@ class ConductorsCommonTest {
     assertThat(check("C", "-", "-", "").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("at \"Bay 2\" and 1 other the common is not landed, at \"Head House\" it is");
+        .contains(
+            "the common is not connected at \"Bay 2\" and 1 other, but it is at \"Head House\"");
     assertThat(check("C", "C", "-", "").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("at \"Bay 3\" the common is not landed");
+        .contains("the common is not connected at \"Bay 3\"");
   }
 
   /** Somebody has to land it, and the fix makes one result of none. */

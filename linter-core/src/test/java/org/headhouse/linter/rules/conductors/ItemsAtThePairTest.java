@@ -40,13 +40,13 @@ class ItemsAtThePairTest {
       delimiter = '|',
       value = {
         "Dosing Rig | conductors: [A, B]                | ''",
-        "Dosing Rig | conductors: [B]                   | at \"Dosing Rig\" conductor A is not",
+        "Dosing Rig | conductors: [B]                   | conductor A is not connected at \"Dosing Rig\"",
         "Dosing Rig | unit-load: 1/4                    | ''",
-        "Office     | conductors: [A]                   | at \"Office\" conductor B is not",
+        "Office     | conductors: [A]                   | conductor B is not connected at \"Office\"",
         "Booster    | conductors: [A, B]                | ''",
-        "Booster    | conductors: [A]                   | at \"Booster\" conductor B is not",
-        "Booster    | conductors: {in: [A, B], out: [B]} | at the side out of \"Booster\" conductor A is",
-        "Booster    | conductors: {in: [], out: [A, B]} | at the side in of \"Booster\" conductor A and B",
+        "Booster    | conductors: [A]                   | conductor B is not connected at \"Booster\"",
+        "Booster    | conductors: {in: [A, B], out: [B]} | conductor A is not connected at the side out of \"Booster\"",
+        "Booster    | conductors: {in: [], out: [A, B]} | conductor A and B is not connected at the side in of \"Booster\"",
         "Booster    | conductors: {in: [A, B]}          | ''",
       })
   void halfAPair(String item, String keys, String fact) {
@@ -54,7 +54,7 @@ class ItemsAtThePairTest {
     if (fact.isEmpty()) {
       assertThat(found).isEmpty();
     } else {
-      assertThat(found).singleElement().asString().contains("error: " + fact, "a device with half");
+      assertThat(found).singleElement().asString().contains("error: " + fact, "a device on half");
     }
   }
 
@@ -63,9 +63,9 @@ class ItemsAtThePairTest {
       delimiter = '|',
       value = {
         "Office  | device-type: box                        | ''",
-        "Office  | device-type: other                      | \"Office\" marks its positive terminal A, the head unit B, and the pair is not crossed",
+        "Office  | device-type: other                      | \"Office\" marks its positive terminal A, the head unit B, but the pair is straight",
         "Office  | {device-type: other, pair: crossed}     | ''",
-        "Office  | {device-type: box, pair: crossed}       | \"Office\" marks its positive terminal B, the head unit B, and the pair is crossed",
+        "Office  | {device-type: box, pair: crossed}       | \"Office\" marks its positive terminal B, the head unit B, but the pair is crossed",
         // Of a type that nobody knows, the pair may be crossed with good reason.
         "Office  | pair: crossed                           | ''",
         "Booster | {device-type: box, pair: {out: crossed}} | the side out of \"Booster\" marks its positive terminal B",
@@ -96,7 +96,7 @@ class ItemsAtThePairTest {
                 "    conductors: [A, B]\n    termination: 120");
     assertThat(check.reported()).containsExactly("warning conductors.ground");
     assertThat(check.reportedBy("conductors.ground").get(0))
-        .contains("ground is landed at \"Office\" instead of at \"Head House\"");
+        .contains("ground is connected at \"Office\" instead of at \"Head House\"");
     assertThat(check.marked("conductors.ground")).isEqualTo("[A, B]");
     assertThat(requireNonNull(check.results().get(0).fix()).replacements()).hasSize(2);
   }

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class DriverOverloadedTest {
   private static final String RULE = "driver.overloaded";
-  private static final Pattern OHMS = Pattern.compile("works into ([0-9.]+) ohm");
+  private static final Pattern OHMS = Pattern.compile("has a load of ([0-9.]+) ohm");
 
   private static LineCheck check(int units, String load, String terminator, String bias) {
     SiteText site = new SiteText();

@@ -55,8 +55,7 @@ class HeadRulesTest {
     assertThat(check.reportedBy("head.not-first"))
         .singleElement()
         .asString()
-        .contains(
-            "\"Head House\" is item 2 of the chain", "put the repeater behind \"Head House\"");
+        .contains("\"Head House\" is item 2 of the chain", "put the repeater after \"Head House\"");
   }
 
   @ParameterizedTest

@@ -25,7 +25,7 @@ class NamePatternTest {
         .checkText("example.yaml", site)
         .results()
         .stream()
-        .map(TextReport::headline)
+        .map(TextReport::inOneLine)
         .toList();
   }
 

@@ -65,14 +65,14 @@ class NetworkRulesTest {
       value = {
         "-; - |",
         "ip: 10.0.0.1/24; ip: 10.0.0.2/24; ip: 10.0.0.3/24 |",
-        "ip: 10.0.0.1/24; ip: 10.0.1.2/24; -               | \"Bay 2\" has \"10.0.1.2/24\", outside the network of the other units",
-        "ip: 10.0.1.1/24; ip: 10.0.0.2/24; ip: 10.0.0.3/24 | \"Head House\" has \"10.0.1.1/24\", outside the network of the other units",
-        "ip: 10.0.0.1/24; ip: 10.0.0.2/25; ip: 10.0.0.3/24 | \"Bay 2\" has \"10.0.0.2/25\", outside the network of the other units",
-        "-; ip: 10.0.1.2/24; ip: 10.0.0.3/24               | \"Bay 3\" has \"10.0.0.3/24\", outside the network of the other units",
-        "ip: 10.0.0.1/24, gateway: 10.0.1.9; -             | the gateway of \"Head House\" has \"10.0.1.9\", outside the network of the unit",
+        "ip: 10.0.0.1/24; ip: 10.0.1.2/24; -               | \"Bay 2\", \"10.0.1.2/24\", is outside the subnet of the other units",
+        "ip: 10.0.1.1/24; ip: 10.0.0.2/24; ip: 10.0.0.3/24 | \"Head House\", \"10.0.1.1/24\", is outside the subnet of the other units",
+        "ip: 10.0.0.1/24; ip: 10.0.0.2/25; ip: 10.0.0.3/24 | \"Bay 2\", \"10.0.0.2/25\", is outside the subnet of the other units",
+        "-; ip: 10.0.1.2/24; ip: 10.0.0.3/24               | \"Bay 3\", \"10.0.0.3/24\", is outside the subnet of the other units",
+        "ip: 10.0.0.1/24, gateway: 10.0.1.9; -             | the gateway of \"Head House\", \"10.0.1.9\", is outside the subnet of the unit",
         // The gateway is that of the other network as well.
-        "ip: 10.0.0.1/24; ip: 10.0.1.2/24, gateway: 10.0.1.9 | \"Bay 2\" has \"10.0.1.2/24\", outside the network of the other units",
-        "ip: 10.0.0.1/24; ip: 10.0.1.2/24, gateway: 10.0.0.9 | \"Bay 2\" has \"10.0.1.2/24\", outside the network of the other units",
+        "ip: 10.0.0.1/24; ip: 10.0.1.2/24, gateway: 10.0.1.9 | \"Bay 2\", \"10.0.1.2/24\", is outside the subnet of the other units",
+        "ip: 10.0.0.1/24; ip: 10.0.1.2/24, gateway: 10.0.0.9 | \"Bay 2\", \"10.0.1.2/24\", is outside the subnet of the other units",
       })
   void oneNetwork(String settings, String fact) {
     LineCheck check = of(settings);

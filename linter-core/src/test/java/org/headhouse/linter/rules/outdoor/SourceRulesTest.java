@@ -34,20 +34,20 @@ class SourceRulesTest {
       delimiter = '|',
       value = {
         "light: local, rain: local  | light: head, rain: head  | |",
-        "light: none, rain: local   | light: head, rain: head  | the head unit \"Head House\" takes light from none; write light: local | Set \"Head House\" to take light as local",
-        "light: local, rain: head   | light: head, rain: head  | the head unit \"Head House\" takes rain from head; write rain: local | Set \"Head House\" to take rain as local",
-        "light: local               | light: head, rain: head  | the head unit \"Head House\" does not say where it takes rain from; write rain: local under outdoor | Set \"Head House\" to take rain as local",
-        "''                         | light: head, rain: head  | the head unit \"Head House\" does not say where it takes light, rain from; write light: local, rain: local under outdoor | Set \"Head House\" to take light, rain as local",
-        "light: local, rain: local  | light: head, rain: none  | \"Bay 2\" does not take rain; write rain: head | Set \"Bay 2\" to take rain from the head unit",
-        "light: local, rain: local  | light: local, rain: head | \"Bay 2\" looks for light at a sensor of its own; write light: head | Set \"Bay 2\" to take light from the head unit",
-        "light: local, rain: local  | rain: head               | \"Bay 2\" does not say where it takes light from; write light: head under outdoor | Set \"Bay 2\" to take light from the head unit",
-        "light: local, rain: local  | ''                       | \"Bay 2\" does not say where it takes light, rain from; write light: head, rain: head under outdoor | Set \"Bay 2\" to take light, rain from the head unit",
+        "light: none, rain: local   | light: head, rain: head  | the head unit \"Head House\" takes light from none; set the unit and the file to light: local | Set \"Head House\" to take light as local",
+        "light: local, rain: head   | light: head, rain: head  | the head unit \"Head House\" takes rain from head; set the unit and the file to rain: local | Set \"Head House\" to take rain as local",
+        "light: local               | light: head, rain: head  | the head unit \"Head House\" does not say where it takes rain from; set the unit and the file to rain: local | Set \"Head House\" to take rain as local",
+        "''                         | light: head, rain: head  | the head unit \"Head House\" does not say where it takes light, rain from; set the unit and the file to light: local, rain: local | Set \"Head House\" to take light, rain as local",
+        "light: local, rain: local  | light: head, rain: none  | \"Bay 2\" does not take rain; set the unit and the file to rain: head | Set \"Bay 2\" to take rain from the head unit",
+        "light: local, rain: local  | light: local, rain: head | \"Bay 2\" is set to its own sensor for light; set the unit and the file to light: head | Set \"Bay 2\" to take light from the head unit",
+        "light: local, rain: local  | rain: head               | \"Bay 2\" does not say where it takes light from; set the unit and the file to light: head | Set \"Bay 2\" to take light from the head unit",
+        "light: local, rain: local  | ''                       | \"Bay 2\" does not say where it takes light, rain from; set the unit and the file to light: head, rain: head | Set \"Bay 2\" to take light, rain from the head unit",
         // What is not understood may be right.
         "light: lokal, rain: local  | light: head, rain: head  | \"light\" cannot be \"lokal\"; write local | Write local",
         "light: local, rain: local  | light: haed, rain: head  | \"light\" cannot be \"haed\"; write head | Write head",
         // A reading that the station does not measure.
-        "light: local, rain: local  | light: head, rain: head, humidity: head | \"Bay 2\" waits for humidity from the head unit, and the weather station does not measure it; write humidity: none, or add it to the readings of the station | Let \"Bay 2\" do without humidity",
-        "light: local, rain: local, humidity: head | light: head, rain: head | the head unit \"Head House\" waits for humidity from the head unit, and the weather station does not measure it; write humidity: none, or add it to the readings of the station | Let \"Head House\" do without humidity",
+        "light: local, rain: local  | light: head, rain: head, humidity: head | \"Bay 2\" expects humidity from the head unit, but the station does not measure it; set the unit and the file to humidity: none, or add the sensor | Let \"Bay 2\" do without humidity",
+        "light: local, rain: local, humidity: head | light: head, rain: head | the head unit \"Head House\" expects humidity from the head unit, but the station does not measure it; set the unit and the file to humidity: none, or add the sensor | Let \"Head House\" do without humidity",
         "light: local, rain: local, humidity: local | light: head, rain: head, humidity: none | |",
       })
   void whereReadingsComeFrom(String head, String follower, String reported, String mended) {
@@ -124,9 +124,9 @@ class SourceRulesTest {
         "on-stale-readings: hold               |",
         "vents: roof, on-stale-readings: close |",
         "vents: roof, on-stale-readings: shut  | \"on-stale-readings\" cannot be \"shut\"",
-        "vents: roof                           | \"Bay 2\" moves vents (roof) and does not say what it does without readings",
-        "vents: side, on-stale-readings: hold  | \"Bay 2\" moves vents (side) and does not close them without readings (hold)",
-        "vents: roof-and-side, on-stale-readings: alarm | \"Bay 2\" moves vents (roof-and-side) and does not close them without readings (alarm)",
+        "vents: roof                           | \"Bay 2\" moves roof vents but the file does not say what it does when readings stop",
+        "vents: side, on-stale-readings: hold  | \"Bay 2\" moves side vents but is set to hold when readings stop",
+        "vents: roof-and-side, on-stale-readings: alarm | \"Bay 2\" moves roof-and-side vents but is set to alarm when readings stop",
       })
   void ventsCloseWithoutReadings(String keys, String fact) {
     LineCheck check =

@@ -95,7 +95,7 @@ class RenamedItemsTest {
             result ->
                 List.of("reference.unknown", "supervision.zone-unknown", "supervision.zone-missing")
                     .contains(result.rule()))
-        .map(TextReport::headline)
+        .map(TextReport::inOneLine)
         .toList();
   }
 
@@ -132,7 +132,7 @@ class RenamedItemsTest {
     assertThat(since(BEFORE).checkText("example.yaml", after).results())
         .filteredOn(result -> result.rule().startsWith("commissioning."))
         .isNotEmpty()
-        .noneMatch(result -> TextReport.headline(result).contains("Young Plants"));
+        .noneMatch(result -> TextReport.inOneLine(result).contains("Young Plants"));
   }
 
   private static String with(String text, String... pairs) {

@@ -92,8 +92,8 @@ class RunNotIsolatedTest {
   @ParameterizedTest
   @CsvSource({
     "true, ''",
-    "false, 'joins interfaces of two buildings, and no side is isolated:'",
-    "'', 'joins interfaces of two buildings, unless the repeater \"Booster\" isolates them:'",
+    "false, 'joins two buildings, and no side is isolated:'",
+    "'', 'joins two buildings, unless the repeater \"Booster\" isolates them:'",
   })
   void aRepeaterAtTheRun(String isolated, String fact) {
     for (boolean before : new boolean[] {true, false}) {

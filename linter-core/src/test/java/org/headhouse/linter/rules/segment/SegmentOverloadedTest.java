@@ -58,8 +58,8 @@ class SegmentOverloadedTest {
     assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("with \"Bay 33\" the segment passes 32 unit loads; it has 33 in all")
-        .contains("put a repeater behind \"Bay 31\"");
+        .contains("\"Bay 33\" takes the segment over the limit of 32 unit loads; all items have 33")
+        .contains("fit a repeater after \"Bay 31\"");
   }
 
   /** The near side of the repeater is a load too. */

@@ -51,8 +51,8 @@ class SignalWeakTest {
     assertThat(of("800 m", "31 AWG").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("\"Bay 2\" receives \"Head House\" with 192 mV with parts at the ends")
-        .contains("wanted are 200 mV", "over 800 m");
+        .contains("\"Bay 2\" may receive only 192 mV from \"Head House\" (computed at worst)")
+        .contains("at least 200 mV is wanted", "800 m of this cable");
     assertThat(of("800 m", "31 AWG").marked(RULE)).isEqualTo("Bay 2");
   }
 
@@ -73,8 +73,8 @@ class SignalWeakTest {
         .bias("Head House", "450 ohm", "5 V");
   }
 
-  private static final Pattern GAUGE = Pattern.compile("use a cable of ([0-9]+) AWG or thicker");
-  private static final Pattern REPEATER = Pattern.compile("put a repeater at \"([^\"]+)\"");
+  private static final Pattern GAUGE = Pattern.compile("use ([0-9]+) AWG or thicker");
+  private static final Pattern REPEATER = Pattern.compile("fit a repeater at or before \"([^\"]+)\"");
 
   @ParameterizedTest
   @CsvSource({"24 AWG, 24", "26 AWG, 8", "0.2 mm2, 16", "28 AWG, 2"})
@@ -110,7 +110,7 @@ class SignalWeakTest {
   void aFirstRunThatIsTooLongIsDivided() {
     String reported =
         LineCheck.of(hot("24 AWG").unit(RC, "980 m").unit(RC, "")).reportedBy(RULE).get(0);
-    assertThat(reported).contains("put a repeater into the run behind \"Head House\"");
+    assertThat(reported).contains("fit a repeater in the run after \"Head House\"");
   }
 
   /** 1.5 V less what ten metres take are under the 1.6 V that are asked for. */
@@ -151,7 +151,7 @@ class SignalWeakTest {
     assertThat(of("915 m", "31 AWG").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("and a receiver needs 200 mV: ");
+        .contains("; a receiver needs 200 mV: ");
   }
 
   @Test

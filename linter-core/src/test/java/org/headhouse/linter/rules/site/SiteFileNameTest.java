@@ -21,13 +21,13 @@ class SiteFileNameTest {
         "example/site.yaml       |",
         "site.yaml               |",
         "<text>                  |",
-        "sites/other.yaml        | lies in the file other.yaml; name the file example.yaml, or correct the id",
-        "other/site.yaml         | lies in the folder other; name the folder example, or correct the id",
+        "sites/other.yaml        | is in the file other.yaml; name the file example.yaml, or correct the id",
+        "other/site.yaml         | is in the folder other; name the folder example, or correct the id",
         // The name of the folder counts for site.yaml only.
-        "example/other.yaml      | lies in the file other.yaml; name the file example.yaml, or correct the id",
-        "example.yaml/other.yaml | lies in the file other.yaml; name the file example.yaml, or correct the id",
-        "example.old.yaml        | lies in the file example.old.yaml; name the file example.yaml, or correct the id",
-        ".example                | lies in the file .example; name the file example.yaml, or correct the id",
+        "example/other.yaml      | is in the file other.yaml; name the file example.yaml, or correct the id",
+        "example.yaml/other.yaml | is in the file other.yaml; name the file example.yaml, or correct the id",
+        "example.old.yaml        | is in the file example.old.yaml; name the file example.yaml, or correct the id",
+        ".example                | is in the file .example; name the file example.yaml, or correct the id",
       })
   void theFileOrItsFolderIsNamedAfterTheSite(String path, String reported) {
     List<String> found =

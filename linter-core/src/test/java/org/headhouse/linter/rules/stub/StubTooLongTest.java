@@ -50,11 +50,11 @@ class StubTooLongTest {
   /** The quickest driver of the segment counts, not that at the stub. */
   @ParameterizedTest
   @CsvSource({
-    "25 m, '', over the 20 m of the Modbus specification, 20 m",
-    "25 m, 100 ns, over the 20 m of the Modbus specification, 1.9 m",
-    "3 m, 100 ns, 'over 1.9 m, a tenth of the rise of the line driver of \"Bay 3\" (100 ns)', 1.9 m",
-    "0.3 m, 10 ns, 'over 0.19 m, a tenth of the rise', 0.19 m",
-    "0.08 m, 3 ns, 'over 0.05 m, a tenth of the rise', 0.05 m"
+    "25 m, '', the Modbus limit is 20 m, 20 m",
+    "25 m, 100 ns, the Modbus limit is 20 m, 1.9 m",
+    "3 m, 100 ns, '1.9 m is a tenth of the rise of the driver of \"Bay 3\" (100 ns)', 1.9 m",
+    "0.3 m, 10 ns, '0.19 m is a tenth of the rise', 0.19 m",
+    "0.08 m, 3 ns, '0.05 m is a tenth of the rise', 0.05 m"
   })
   void theLengthThatIsOfferedMendsIt(String stub, String rise, String limit, String offered) {
     LineCheck check = of(stub, rise);
@@ -62,8 +62,8 @@ class StubTooLongTest {
     assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("\"Bay 2\" hangs on a branch of " + stub, limit)
-        .contains("shorten the branch to " + offered + " ");
+        .contains("\"Bay 2\" is on a " + stub + " stub", limit)
+        .contains("shorten the stub to " + offered + " ");
     assertThat(check.with("stub: " + stub, "stub: " + offered).reported()).isEmpty();
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,13 +38,13 @@ class ZoneRulesTest {
       value = {
         "Head House, Bay 2, Bay 3        |",
         "Bay 3, Head House, Bay 2        |",
-        "Head House, Bay 2               | zone-missing: the zones lack \"Bay 3\"; add \"Bay 3\" to the zones",
+        "Head House, Bay 2               | zone-missing: the zone list lacks \"Bay 3\"; add \"Bay 3\"",
         "Head House, Bay 2, Bay 3, Bay 2 | zone-duplicate: the zone \"Bay 2\" is listed twice; delete one of the two",
-        "Head House, Bay 2, Bay 3, Store | zone-unknown: the zone \"Store\" is no unit of the chain; delete the zone, or add the unit to the chain",
+        "Head House, Bay 2, Bay 3, Store | zone-unknown: zone \"Store\" is not a unit of the chain; remove it, or add the unit to the chain",
         // The unit that it is spelt like is a zone already.
-        "Head House, Bay 2, Bay 3, Bay 33 | zone-unknown: the zone \"Bay 33\" is no unit of the chain; delete the zone, or add the unit to the chain",
+        "Head House, Bay 2, Bay 3, Bay 33 | zone-unknown: zone \"Bay 33\" is not a unit of the chain; remove it, or add the unit to the chain",
         // A zone that is misspelt is not missing as well.
-        "Haed House, Bay 2, Bay 3        | zone-unknown: the zone \"Haed House\" is no unit of the chain; write \"Head House\"",
+        "Haed House, Bay 2, Bay 3        | zone-unknown: zone \"Haed House\" is not a unit of the chain; write \"Head House\"",
       })
   void oneMistakeIsReportedOnce(String zones, String reported) {
     assertThat(reported(of("serial", zones)))
@@ -64,9 +65,12 @@ class ZoneRulesTest {
     LineCheck check = of("serial", "Bay 2");
     assertThat(reported(check))
         .containsExactly(
-            "zone-missing: the zones lack \"Bay 3\"; add \"Bay 3\" to the zones",
-            "zone-missing: the zones lack \"Head House\"; add \"Head House\" to the zones");
-    assertThat(check.results()).extracting(Result::unit).containsExactly("Bay 3", "Head House");
+            "zone-missing: the zone list lacks \"Head House\", \"Bay 3\"; add them in the order of the"
+                + " chain");
+    assertThat(check.results())
+        .flatExtracting(Result::identities)
+        .extracting(Identity::unit)
+        .containsExactly("Head House", "Bay 3");
   }
 
   /** An item that is not understood may be any unit, and a name that is not known any zone. */

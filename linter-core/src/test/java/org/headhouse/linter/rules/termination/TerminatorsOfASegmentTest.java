@@ -42,11 +42,11 @@ class TerminatorsOfASegmentTest {
       value = {
         "120 ohm | none    | 120 ohm | 120 ohm | 120 ohm        |",
         "120 ohm | none    | 120 ohm | 120 ohm | 120 ohm + 1 nF |",
-        "none    | none    | 120 ohm | 120 ohm | 120 ohm        | missing-at-end \"Head House\" ends the segment and has no terminator",
-        "120 ohm | none    | none    | 120 ohm | 120 ohm        | missing-at-end \"Boiler\" ends the segment and has no terminator",
-        "120 ohm | none    | 120 ohm | none    | 120 ohm        | missing-at-end \"Boiler\" ends the segment and has no terminator",
-        "120 ohm | none    | 120 ohm | 120 ohm | none           | missing-at-end \"Bay 4\" ends the segment and has no terminator",
-        "120 ohm | 150 ohm | 120 ohm | 120 ohm | 120 ohm        | mid-line \"Bay 2\" stands between the ends of the segment and has a terminator of 150 ohm",
+        "none    | none    | 120 ohm | 120 ohm | 120 ohm        | missing-at-end \"Head House\" ends the segment without a terminator",
+        "120 ohm | none    | none    | 120 ohm | 120 ohm        | missing-at-end \"Boiler\" ends the segment without a terminator",
+        "120 ohm | none    | 120 ohm | none    | 120 ohm        | missing-at-end \"Boiler\" ends the segment without a terminator",
+        "120 ohm | none    | 120 ohm | 120 ohm | none           | missing-at-end \"Bay 4\" ends the segment without a terminator",
+        "120 ohm | 150 ohm | 120 ohm | 120 ohm | 120 ohm        | mid-line \"Bay 2\" has a 150 ohm terminator but is not at an end of its segment",
       })
   void oneAtEachEnd(
       String head, String second, String in, String out, String last, String reported) {
@@ -71,23 +71,23 @@ class TerminatorsOfASegmentTest {
     assertThat(check.reportedBy("termination.missing-at-end"))
         .singleElement()
         .asString()
-        .contains("write " + value + " [");
+        .contains("fit " + value + " and record it [");
   }
 
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {out: 120 ohm}' | \"Boiler\" on its side in does not say | {out: 120 ohm}",
-        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {in: 120 ohm}'  | \"Boiler\" on its side out does not say | {in: 120 ohm}",
-        "'    termination: {in: 120 ohm, out: 120 ohm}\n' | ''                      | \"Boiler\" does not say | Boiler",
+        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {out: 120 ohm}' | the file does not say whether \"Boiler\" on its side in has | {out: 120 ohm}",
+        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {in: 120 ohm}'  | the file does not say whether \"Boiler\" on its side out has | {in: 120 ohm}",
+        "'    termination: {in: 120 ohm, out: 120 ohm}\n' | ''                      | the file does not say whether \"Boiler\" has | Boiler",
       })
   void eachSideOfARepeaterSaysWhatItHas(String text, String other, String fact, String marked) {
     LineCheck check = SITE.with(text, other == null ? "" : other);
     assertThat(check.reportedBy("termination.undeclared"))
         .singleElement()
         .asString()
-        .contains(fact, "write termination: {in: 120 ohm, out: 120 ohm}");
+        .contains(fact, "set termination: {in: 120 ohm, out: 120 ohm}");
     assertThat(check.marked("termination.undeclared")).isEqualTo(marked);
   }
 

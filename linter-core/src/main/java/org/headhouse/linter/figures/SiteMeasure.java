@@ -1,21 +1,22 @@
-package org.headhouse.linter.materials;
+package org.headhouse.linter.figures;
 
-import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.stability.Internal;
 
 /** Which unit of length a file uses. */
-final class SiteMeasure {
+@Internal
+public final class SiteMeasure {
   private int feet;
   private int metres;
 
   private SiteMeasure() {}
 
   /** Feet where more of its lengths are in feet than in metres. */
-  static Measure of(Site site) {
+  public static Measure of(Site site) {
     SiteMeasure counts = new SiteMeasure();
     for (ChainItem item : site.items()) {
       counts.add(item.cableToNext());
