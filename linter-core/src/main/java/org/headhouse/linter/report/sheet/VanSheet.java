@@ -55,12 +55,12 @@ record VanSheet(
 
   /** Whether the rows take two columns. */
   boolean isLong() {
-    return rows.size() > MOST_ON_ONE_PAGE;
+    return rows.size() > MOST_IN_FULL_SIZE;
   }
 
   /** The class of CSS with the size of the diagram on paper. */
   String scale() {
-    return rows.size() <= MOST_IN_FULL_SIZE ? "" : isLong() ? "smallest" : "smaller";
+    return !isLong() ? "" : rows.size() > MOST_ON_ONE_PAGE ? "smallest" : "smaller";
   }
 
   /** The sheets of the site, beside this page. */
