@@ -19,7 +19,7 @@ assert torn[0].segments[0].pairResistanceOhms == null
 assert torn[1].segments[0].lengthMetres == 40
 assert new File(basedir, 'target/torn').list().sort() ==
     (['elm-row', 'gorse-hill'].collectMany { site ->
-      ['-certificate.html', '-faults.html', '-materials.html', '-night-card.html', '-visit.csv', '-yearly.html', '-zones.csv', '.html'].collect { site + it }
+      ['-certificate.html', '-faults.html', '-materials.html', '-night-card.html', '-van.html', '-visit.csv', '-yearly.html', '-zones.csv', '.html'].collect { site + it }
     } + ['figures.json', 'index.html', 'inventory.csv', 'materials.csv']).sort()
 def table = { new File(basedir, "target/torn/$it").getText('UTF-8').split('\r\n').toList() }
 assert table('inventory.csv')[0] ==

@@ -19,8 +19,7 @@ public final class FileTask {
 
     /** The same for another process. */
     Outcome<T> withoutCause() {
-      return new Outcome<>(
-          path, value, notification == null ? null : notification.withoutCause());
+      return new Outcome<>(path, value, notification == null ? null : notification.withoutCause());
     }
   }
 

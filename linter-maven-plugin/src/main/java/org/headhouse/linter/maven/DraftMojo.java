@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * Makes a site from a list of its units: comma-separated values with a row of headings, such as
  * name, address, vents and cable-to-next. If the site exists, shows what the list changes in it,
  * and writes the changes only if linter.write is set. A list that was filled in on a visit is added
- * to the record of its site in the same way. Nothing is written while the policy or the
- * device types have an error.
+ * to the record of its site in the same way. Nothing is written while the policy or the device
+ * types have an error.
  */
 @Mojo(name = "draft", requiresProject = false, threadSafe = true)
 public final class DraftMojo extends SettingsMojo {

@@ -26,7 +26,8 @@ import org.headhouse.linter.source.FolderBoundary;
  * @param file of the site
  * @param site how the file is called
  */
-record UpdateOutcome(String list, Path sites, Path file, String site, SharedSettings shared, Console console) {
+record UpdateOutcome(
+    String list, Path sites, Path file, String site, SharedSettings shared, Console console) {
 
   /** How a list is brought into a site. */
   @FunctionalInterface

@@ -46,7 +46,8 @@ record VisitRequest(
           "there is no " + shown + ": name the file of the site with -Dlinter.output=<file>");
     }
     UpdateOutcome outcome =
-        new UpdateOutcome("the list from the visit", settings.sites(), file, shown, shared, console);
+        new UpdateOutcome(
+            "the list from the visit", settings.sites(), file, shown, shared, console);
     outcome.show(outcome.made(linter::visit, input), write);
   }
 

@@ -33,8 +33,7 @@ record VanSheet(
   static VanSheet of(SiteFacts facts, String name, SheetSettings settings) {
     Site site = facts.site();
     List<LandingRow> landing =
-        new LandingSchedule(
-                site, facts.figures(), new Attention(List.of()), settings.measure())
+        new LandingSchedule(site, facts.figures(), new Attention(List.of()), settings.measure())
             .rows();
     List<VanRow> rows = new ArrayList<>();
     for (ChainItem item : site.items()) {
@@ -55,12 +54,12 @@ record VanSheet(
 
   /** Whether the rows take two columns. */
   boolean isLong() {
-    return rows.size() > MOST_ON_ONE_PAGE;
+    return rows.size() > MOST_IN_FULL_SIZE;
   }
 
   /** The class of CSS with the size of the diagram on paper. */
   String scale() {
-    return rows.size() <= MOST_IN_FULL_SIZE ? "" : isLong() ? "smallest" : "smaller";
+    return !isLong() ? "" : rows.size() > MOST_ON_ONE_PAGE ? "smallest" : "smaller";
   }
 
   /** The sheets of the site, beside this page. */

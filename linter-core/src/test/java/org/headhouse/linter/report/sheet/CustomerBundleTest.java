@@ -137,6 +137,7 @@ class CustomerBundleTest {
                                     id + "-yearly.html",
                                     id + "-materials.html",
                                     id + "-faults.html",
+                                    id + "-van.html",
                                     id + "-visit.csv",
                                     id + "-zones.csv",
                                     "sites/" + id + ".yaml")),
