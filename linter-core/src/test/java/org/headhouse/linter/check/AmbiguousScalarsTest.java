@@ -3,6 +3,7 @@ package org.headhouse.linter.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Objects;
 import org.headhouse.linter.Checks;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.result.FixKind;
@@ -115,7 +116,8 @@ class AmbiguousScalarsTest {
   void theFixIsSafeWhereNobodyReadsAnotherNumber(String value, FixKind kind) {
     assertThat(ofReading(Example.with("address: 2", "address: " + value)))
         .singleElement()
-        .satisfies(result -> assertThat(result.fix().kind()).isEqualTo(kind));
+        .extracting(result -> Objects.requireNonNull(result.fix()).kind())
+        .isEqualTo(kind);
   }
 
   /** Behind a key that stands twice nothing is read, and that is what is told. */
