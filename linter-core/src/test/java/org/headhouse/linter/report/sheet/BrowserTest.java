@@ -303,12 +303,7 @@ class BrowserTest {
 
   /** A small table is on one page; of a larger one no row stands alone. */
   private static void assertUncutTables(List<String> pages, int units) {
-<<<<<<< HEAD
-    for (String cell : List.of("unit, address", "0.3 ohm to 0.4 ohm", "close after")) {
-=======
-    for (String cell :
-        List.of("unit, address", "0.7 ohm to 1.0 ohm", "close after")) {
->>>>>>> 4c30d1a441ccd565a0d8cbcb2e5fc19bfc5e39d8
+    for (String cell : List.of("unit, address", "0.7 ohm to 1.0 ohm", "close after")) {
       List<Integer> rows =
           pages.stream().map(page -> page.split(cell, -1).length - 1).filter(n -> n > 0).toList();
       if (units < 10) {
