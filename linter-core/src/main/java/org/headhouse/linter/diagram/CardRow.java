@@ -67,9 +67,7 @@ sealed interface CardRow {
       double y = top + 4;
       parts.add(
           new Wire(
-              List.of(
-                  new Point(left - Card.PADDING, y),
-                  new Point(left + inner + Card.PADDING, y)),
+              List.of(new Point(left - Card.PADDING, y), new Point(left + inner + Card.PADDING, y)),
               Wire.Kind.DIVIDER));
     }
   }

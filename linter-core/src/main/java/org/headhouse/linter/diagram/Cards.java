@@ -80,7 +80,8 @@ final class Cards {
             unit.address().optional().map(address -> "address " + address).orElse("no address"),
             TextStyle.STRONG));
     rows.add(
-        CardRow.Line.of(LandedConductors.marks(unit.conductors(), unit.type()) + " landed", TextStyle.SMALL));
+        CardRow.Line.of(
+            LandedConductors.marks(unit.conductors(), unit.type()) + " landed", TextStyle.SMALL));
     if (unit.pair().is(Pair.CROSSED)) {
       rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
     }
@@ -98,7 +99,8 @@ final class Cards {
     if (connection.conductors().isGiven()) {
       rows.add(
           CardRow.Line.of(
-              LandedConductors.marks(connection.conductors(), item.type()) + " landed", TextStyle.SMALL));
+              LandedConductors.marks(connection.conductors(), item.type()) + " landed",
+              TextStyle.SMALL));
     }
     if (connection.pair().is(Pair.CROSSED)) {
       rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));

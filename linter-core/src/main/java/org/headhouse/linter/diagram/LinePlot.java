@@ -35,10 +35,7 @@ final class LinePlot {
         "Signal at each item from its weakest sender",
         profile.received(),
         policy.signalMarginVolts());
-    panel(
-        "Idle voltage at each item, D1 against D0",
-        profile.idle(),
-        policy.idleMarginVolts());
+    panel("Idle voltage at each item, D1 against D0", profile.idle(), policy.idleMarginVolts());
   }
 
   private void panel(String title, List<List<LineProfile.Value>> stretches, double margin) {

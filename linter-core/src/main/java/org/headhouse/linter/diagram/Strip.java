@@ -3,7 +3,8 @@ package org.headhouse.linter.diagram;
 import java.util.List;
 
 /**
- * A drawing of the width of a page, or a part of one that is continued below: its parts, each with its place.
+ * A drawing of the width of a page, or a part of one that is continued below: its parts, each with
+ * its place.
  *
  * @param stops the items of the chain that are drawn on it, in order
  */

@@ -74,8 +74,7 @@ final class Trunk {
   }
 
   /** The cable from the end of a row to the lower edge of its strip, below a channel. */
-  static void leave(
-      Hop hop, List<Point> out, double channelTop, double width, List<Part> parts) {
+  static void leave(Hop hop, List<Point> out, double channelTop, double width, List<Part> parts) {
     double y = channelTop + CHANNEL_LINE;
     double right = width - TURN;
     List<Point> turn =

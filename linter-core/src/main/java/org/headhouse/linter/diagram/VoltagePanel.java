@@ -151,8 +151,7 @@ record VoltagePanel(
    * The label of the threshold is below its line and that of the margin above, so that they never
    * overlap.
    */
-  private void limit(
-      double limit, Wire.Kind kind, Scale volts, double right, List<Part> parts) {
+  private void limit(double limit, Wire.Kind kind, Scale volts, double right, List<Part> parts) {
     double y = volts.at(limit * MILLI);
     boolean threshold = kind == Wire.Kind.LIMIT;
     String text = Shown.volts(limit) + (threshold ? " needed" : " with margin");

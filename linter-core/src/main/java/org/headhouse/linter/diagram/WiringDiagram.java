@@ -45,10 +45,11 @@ public final class WiringDiagram {
     for (Strip strip : strips) {
       int number = drawings.size() + 1;
       String title =
-          strips.size() == 1 ? "Wiring diagram" : "Wiring diagram, part " + number + " of " + strips.size();
+          strips.size() == 1
+              ? "Wiring diagram"
+              : "Wiring diagram, part " + number + " of " + strips.size();
       drawings.add(
-          Drawing.svg(
-              strip, prefix + "-" + number, title, description(strip, words, number == 1)));
+          Drawing.svg(strip, prefix + "-" + number, title, description(strip, words, number == 1)));
     }
     return List.copyOf(drawings);
   }

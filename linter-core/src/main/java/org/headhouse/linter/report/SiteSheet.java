@@ -12,8 +12,8 @@ import org.headhouse.linter.figures.SiteFigures;
  * @param zonesFile the name of the file of the zones; the page has a link to it
  * @param zones the zones for the supervising software, as RFC 4180 has it
  * @param papers the pages beside it, to which it has links: certificate, night card and yearly
- *     sheet of one sheet of paper each; the sheet for the van; materials and labels; what to measure
- *     when the line does not work
+ *     sheet of one sheet of paper each; the sheet for the van; materials and labels; what to
+ *     measure when the line does not work
  * @param figures what is computed of its line
  * @param inventory one row for each unit
  * @param materials of its line

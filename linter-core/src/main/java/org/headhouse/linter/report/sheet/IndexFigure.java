@@ -77,8 +77,7 @@ record IndexFigure(String shown, Verdict verdict) {
     static Judged of(double nominal, @Nullable Double worst, double wanted) {
       return new Judged(
           nominal,
-          Verdict.of(
-              nominal >= Levels.RECEIVER_THRESHOLD_VOLTS, worst == null || worst >= wanted));
+          Verdict.of(nominal >= Levels.RECEIVER_THRESHOLD_VOLTS, worst == null || worst >= wanted));
     }
   }
 

@@ -21,10 +21,9 @@ record IndexGroup(String title, List<IndexRow> rows) {
   }
 
   /**
-   * Worst first: what cannot be read, then by the number of errors, then by the worst
-   * figure, then what is overdue, then by
-   * the number of warnings and of notes. Groups come in the order of their worst sites; of equal
-   * ones by name.
+   * Worst first: what cannot be read, then by the number of errors, then by the worst figure, then
+   * what is overdue, then by the number of warnings and of notes. Groups come in the order of their
+   * worst sites; of equal ones by name.
    */
   static List<IndexGroup> of(List<IndexRow> rows, LocalDate today) {
     Comparator<IndexRow> worstFirst = worstFirst(today);

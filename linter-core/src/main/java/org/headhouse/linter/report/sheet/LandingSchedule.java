@@ -113,9 +113,7 @@ final class LandingSchedule {
   }
 
   private String cableOut(ChainItem item) {
-    return item.index() == site.items().size() - 1
-        ? "none, end of line"
-        : run(item);
+    return item.index() == site.items().size() - 1 ? "none, end of line" : run(item);
   }
 
   private String run(ChainItem from) {

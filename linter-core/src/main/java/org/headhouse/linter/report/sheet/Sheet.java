@@ -29,10 +29,7 @@ record Sheet(
     List<FigureTable> figures =
         new ArrayList<>(
             SegmentTable.of(
-                facts.site(),
-                facts.figures().segments(),
-                settings.policy(),
-                settings.measure()));
+                facts.site(), facts.figures().segments(), settings.policy(), settings.measure()));
     figures.add(TrafficTable.of(facts.site(), facts.figures(), settings.policy()));
     return new Sheet(
         name,

@@ -27,8 +27,8 @@ public final class SitePage {
 
   /**
    * The pages beside it: what the grower gets, what hangs at the head unit, and what is taken along
-   * each year, each of one sheet of paper; for the van; for the store and the workshop; for a line that does not
-   * work; and a list to fill in on a visit.
+   * each year, each of one sheet of paper; for the van; for the store and the workshop; for a line
+   * that does not work; and a list to fill in on a visit.
    *
    * @param name of the page of the site, without its ending
    */

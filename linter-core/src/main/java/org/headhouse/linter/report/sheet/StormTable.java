@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * From the gust to closed vents, part by part, of each unit that moves vents or may do so.
  *
  * @param lost how many broadcasts are taken for lost, in words
- * @param rows in the order of the first unit of each; empty where no unit moves vents and nobody asks for it
+ * @param rows in the order of the first unit of each; empty where no unit moves vents and nobody
+ *     asks for it
  */
 record StormTable(String lost, List<Row> rows) {
   private static final String UNKNOWN = "not known";
@@ -51,8 +52,7 @@ record StormTable(String lost, List<Row> rows) {
     }
 
     private Row with(List<String> names) {
-      return new Row(
-          names, averaging, waiting, waitsFor, closing, sum, limit, verdict, fails);
+      return new Row(names, averaging, waiting, waitsFor, closing, sum, limit, verdict, fails);
     }
   }
 

@@ -33,8 +33,7 @@ record VanSheet(
   static VanSheet of(SiteFacts facts, String name, SheetSettings settings) {
     Site site = facts.site();
     List<LandingRow> landing =
-        new LandingSchedule(
-                site, facts.figures(), new Attention(List.of()), settings.measure())
+        new LandingSchedule(site, facts.figures(), new Attention(List.of()), settings.measure())
             .rows();
     List<VanRow> rows = new ArrayList<>();
     for (ChainItem item : site.items()) {

@@ -303,8 +303,7 @@ class BrowserTest {
 
   /** A small table is on one page; of a larger one no row stands alone. */
   private static void assertUncutTables(List<String> pages, int units) {
-    for (String cell :
-        List.of("unit, address", "0.7 ohm to 1.0 ohm", "close after")) {
+    for (String cell : List.of("unit, address", "0.7 ohm to 1.0 ohm", "close after")) {
       List<Integer> rows =
           pages.stream().map(page -> page.split(cell, -1).length - 1).filter(n -> n > 0).toList();
       if (units < 10) {

@@ -130,11 +130,12 @@ class PageStructureTest {
   @MethodSource("pages")
   void whatIsColouredIsAlsoSaid(String name, Document page) {
     for (Element level : page.select(".level")) {
-      assertThat(level.text()).matches("(\\d+, )?(error|warning|note):|\\d+|outside limit|below margin|stays open on a dead line");
+      assertThat(level.text())
+          .matches(
+              "(\\d+, )?(error|warning|note):|\\d+|outside limit|below margin|stays open on a dead line");
     }
     for (Element open : page.select(".open")) {
-      assertThat(open.text())
-          .matches("open: .*");
+      assertThat(open.text()).matches("open: .*");
     }
   }
 }

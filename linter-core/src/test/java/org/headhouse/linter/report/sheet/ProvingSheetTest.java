@@ -164,8 +164,7 @@ class ProvingSheetTest {
     String low = "%.1f ohm".formatted(at20 * (1 - 30 * 0.00393) * 0.98);
     String high = "%.1f ohm".formatted(at20 * (1 + 30 * 0.00393) * 1.02);
     assertThat(LARGE.select("[aria-label='Runs of cable'] tbody tr").eachText())
-        .contains(
-            "Head House to Bay 2 100 m " + low + " to " + high);
+        .contains("Head House to Bay 2 100 m " + low + " to " + high);
     assertThat(
             Sheets.page(Example.SITE.replace("    cable-to-next: 40 m\n", ""))
                 .select("[aria-label='Runs of cable'] tbody tr")

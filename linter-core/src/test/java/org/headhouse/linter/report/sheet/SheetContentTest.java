@@ -127,7 +127,8 @@ class SheetContentTest {
             .toString();
     Document page = Sheets.page(site);
     assertThat(page.select("#figures tbody tr").eachText())
-        .anyMatch(row -> row.startsWith("Lowest idle voltage") && row.contains("2.1 dB within limit"))
+        .anyMatch(
+            row -> row.startsWith("Lowest idle voltage") && row.contains("2.1 dB within limit"))
         .anyMatch(row -> row.startsWith("Cable length") && row.contains("at most 1000 m"));
   }
 
@@ -146,15 +147,15 @@ class SheetContentTest {
             .unit("120 ohm", "", "device-type: eight-way")
             .toString();
     assertThat(Sheets.page(site).select("#figures tbody tr").eachText())
-        .anyMatch(row -> row.startsWith("Lowest idle voltage, at") && row.contains(" within limit "))
+        .anyMatch(
+            row -> row.startsWith("Lowest idle voltage, at") && row.contains(" within limit "))
         .anyMatch(
             row ->
                 row.startsWith("The same with the worst parts")
                     && row.contains(" " + volts + " at least ")
                     && row.contains(" " + verdict + " "))
         .anyMatch(
-            row ->
-                row.startsWith("Heaviest load on a driver") && row.contains("within limit"));
+            row -> row.startsWith("Heaviest load on a driver") && row.contains("within limit"));
   }
 
   /** One end of the shield of each run is grounded: where the file lands its drain. */
@@ -224,7 +225,7 @@ class SheetContentTest {
               assertThat(rules.get(0))
                   .startsWith("error: address 2 is used twice")
                   .endsWith("address.duplicate")
-                  .contains( "To do: give \"Hardening Bay\" address 3")
+                  .contains("To do: give \"Hardening Bay\" address 3")
                   .contains("line 25, column 14");
               assertThat(rules.get(1)).startsWith("error: ").endsWith("outdoor.not-from-head");
             });
@@ -245,8 +246,7 @@ class SheetContentTest {
   @Test
   void theKeeperLearnsWhichAddressesAreSpare() {
     assertThat(MORVANE.select("#hand-over").text())
-        .contains(
-            "The next unit gets address 7, above the highest in use. Free: 7 to 247.")
+        .contains("The next unit gets address 7, above the highest in use. Free: 7 to 247.")
         .contains("heating-loop with address 100");
     assertThat(Sheets.page(Example.SITE.replace("address: 2", "address: 5")).text())
         .contains(
