@@ -240,7 +240,7 @@ class CertificateTest {
             Measure.METRIC,
             Paper.A4);
     assertThat(sheets.files().keySet().stream().filter(name -> name.endsWith(".html")))
-        .hasSize(3 * 6 + 2)
+        .hasSize(3 * 7 + 2)
         .contains("proved-certificate-2.html", "proved-certificate-2-certificate.html");
   }
 }

@@ -15,12 +15,19 @@ class MeasurementsTest {
     return page.select("[aria-label^=Measurements] tbody tr").eachText();
   }
 
+  /** Whoever reads a table alone reads in which state of the supplies it is filled in. */
+  @Test
+  void eachTableSaysInWhichStateItIsMeasured() {
+    assertThat(Sheets.page(Example.SITE).select("[aria-label^=Measurements] caption").eachText())
+        .containsExactly("Power off, supplies isolated and locked off", "Power on, nobody sends");
+  }
+
   private static String resistanceAt(String where) {
-    return "Power off, supplies isolated and locked off: resistance between D1 and D0 " + where;
+    return "Power off: resistance between D1 and D0 " + where;
   }
 
   private static String voltageAt(String where) {
-    return "Power on, nobody sends: voltage of D1 against D0, red lead on D1 " + where;
+    return "Power on: voltage of D1 against D0, red lead on D1 " + where;
   }
 
   /**
