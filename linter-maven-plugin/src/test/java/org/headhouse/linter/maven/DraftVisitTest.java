@@ -93,7 +93,8 @@ class DraftVisitTest {
     assertThat(folder.resolve("sites").toFile().list()).containsExactly("elm-row.yaml");
     GoalRun again = goal(LIST).with("write", true);
     again.execute();
-    assertThat(again.lines()).contains("info sites/elm-row.yaml has all that the list says");
+    assertThat(again.lines())
+        .contains("info sites/elm-row.yaml already has everything in the list");
   }
 
   @Test
