@@ -1,5 +1,6 @@
 package org.headhouse.linter.command;
 
+import java.io.Console;
 import java.util.Map;
 
 /** Whether the command writes in colours: never into a file or a pipe. */
@@ -11,7 +12,24 @@ final class Colours {
 
   /** What the environment of this program asks for. */
   static boolean areWanted() {
-    return areWanted(System.console() != null, System.getenv());
+    Map<String, String> environment = System.getenv();
+    return areWanted(true, environment) && areWanted(isTerminal(), environment);
+  }
+
+  /** From Java 22 on there is a console without a terminal too, and a method that says so. */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
+    } catch (NoSuchMethodException older) {
+      return true;
+    } catch (ReflectiveOperationException unknown) {
+      return false;
+    }
   }
 
   /**

@@ -59,7 +59,9 @@ class MessagesPageTest {
 
   private static void add(Result result, Map<String, Map<String, Result>> messages) {
     String form = VARIABLE.matcher(result.message().text()).replaceAll("…");
-    messages.get(result.rule()).putIfAbsent(result.level().word() + form, result);
+    messages
+        .computeIfAbsent(result.rule(), id -> new LinkedHashMap<>())
+        .putIfAbsent(result.level().word() + form, result);
   }
 
   private static String page(Map<String, Map<String, Result>> messages) {

@@ -74,7 +74,8 @@ class SignalWeakTest {
   }
 
   private static final Pattern GAUGE = Pattern.compile("use ([0-9]+) AWG or thicker");
-  private static final Pattern REPEATER = Pattern.compile("fit a repeater at or before \"([^\"]+)\"");
+  private static final Pattern REPEATER =
+      Pattern.compile("fit a repeater at or before \"([^\"]+)\"");
 
   @ParameterizedTest
   @CsvSource({"24 AWG, 24", "26 AWG, 8", "0.2 mm2, 16", "28 AWG, 2"})
