@@ -22,7 +22,7 @@ class TypingMistakesTest {
         "address: 3 | address: 1e20 | write a whole number from 1 to 247",
         "address: 3 | address: 400 | write a whole number from 1 to 247",
         "gauge: 24 AWG | gauge: 0,34 mm² | write 0.34 mm2, with a decimal point",
-        "cable-to-next: 40 m | cable-to-next: 98 | write the unit that it was measured in: 98 m or 98 ft",
+        "cable-to-next: 40 m | cable-to-next: 98 | write 98 m or 98 ft",
         NAME
             + " | unit: *Hall | write \"*Hall\" in quotes if it is text; else write &Hall before the value"
             + " that is meant",

@@ -12,10 +12,11 @@ final class Colours {
 
   /** What the environment of this program asks for. */
   static boolean areWanted() {
-    return areWanted(isTerminal(), System.getenv());
+    Map<String, String> environment = System.getenv();
+    return areWanted(true, environment) && areWanted(isTerminal(), environment);
   }
 
-  /** From Java 22 on there is a console without a terminal too, and it says so. */
+  /** From Java 22 on there is a console without a terminal too, and a method that says so. */
   @SuppressWarnings("SystemConsoleNull")
   private static boolean isTerminal() {
     Console console = System.console();
@@ -23,10 +24,10 @@ final class Colours {
       return false;
     }
     try {
-      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
-    } catch (NoSuchMethodException olderJava) {
+      return Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
+    } catch (NoSuchMethodException older) {
       return true;
-    } catch (ReflectiveOperationException notTold) {
+    } catch (ReflectiveOperationException unknown) {
       return false;
     }
   }

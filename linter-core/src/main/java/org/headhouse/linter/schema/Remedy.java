@@ -140,7 +140,7 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
     }
     List<String> each = QuantityRepair.withEachUnit(actual, expected);
     if (!each.isEmpty()) {
-      return "write the unit that it was measured in: " + alternatives(each);
+      return "write " + alternatives(each);
     }
     Optional<String> meant = Repair.of(actual, expected);
     return meant.isPresent()

@@ -36,7 +36,7 @@ class BaselineTextTest {
       """
       {"baseline-format":1}
       {"file":"sites/a.yaml","site":"a","at":"line/cable/shielded","rule":"cable.unshielded","value":"false"}
-      {"file":"sites/a.yaml","site":"a","at":"supervision/zones","rule":"supervision.zone-missing","unit":"Bä\\\\\\"y 2"}
+      {"file":"sites/a.yaml","site":"a","at":"supervision","rule":"supervision.zone-missing","unit":"Bä\\\\\\"y 2"}
       {"file":"sites/b.yaml","site":"b","at":"chain/Seedling North/termination","rule":"termination.mid-line","value":"120 ohm"}
       """;
 

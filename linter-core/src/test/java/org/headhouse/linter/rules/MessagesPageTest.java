@@ -60,7 +60,7 @@ class MessagesPageTest {
   private static void add(Result result, Map<String, Map<String, Result>> messages) {
     String form = VARIABLE.matcher(result.message().text()).replaceAll("…");
     messages
-        .computeIfAbsent(result.rule(), rule -> new LinkedHashMap<>())
+        .computeIfAbsent(result.rule(), id -> new LinkedHashMap<>())
         .putIfAbsent(result.level().word() + form, result);
   }
 

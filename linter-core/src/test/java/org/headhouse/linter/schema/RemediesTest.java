@@ -86,8 +86,8 @@ class RemediesTest {
         "termination: none|termination: 0|is the number 0|write none",
         "termination: none|termination: 120\u03A9+1nf|cannot be|write 120 ohm + 1 nF",
         "termination: none|termination: yes please|cannot be|write for example none, 120 ohm or 120 ohm + 1 nF",
-        "cable-to-next: 40 m|cable-to-next: 40|is the number 40|write 40 m",
-        "cable-to-next: 40 m|cable-to-next: 40.|is the number 40.|write 40 m",
+        "cable-to-next: 40 m|cable-to-next: 40|is the number 40|write 40 m or 40 ft",
+        "cable-to-next: 40 m|cable-to-next: 40.|is the number 40.|write 40 m or 40 ft",
         "cable-to-next: 40 m|cable-to-next: 120 metres|cannot be \"120 metres\"|write 120 m",
         "cable-to-next: 40 m|cable-to-next: 120 Feet|cannot be \"120 Feet\"|write 120 ft",
         "cable-to-next: 40 m|cable-to-next: 1,5 m|cannot be \"1,5 m\"|write 1.5 m",
@@ -160,7 +160,7 @@ class RemediesTest {
     String site = site(text, faulty);
     Result result = only(site);
     assertThat(result.message().fact()).isEqualTo("\"address\" " + fact);
-    assertThat(result.message().remedy()).isEqualTo("write a whole number from 0 to 255");
+    assertThat(result.message().remedy()).isEqualTo("write a whole number from 1 to 247");
     for (String value : List.of("0", "255")) {
       assertThat(fromReading(replaced(site, result.location().region(), value))).isEmpty();
     }
@@ -172,7 +172,7 @@ class RemediesTest {
       delimiter = '|',
       value = {
         "role: follower|it says what the unit is on the line|add \"role\": head or follower",
-        "address: 2|it says the address that is set on the unit|add \"address\", a whole number from 0 to 255",
+        "address: 2|it says the address that is set on the unit|add \"address\", a whole number from 1 to 247",
         "baud: 9600,|it says the rate that every unit is set to, in bit/s|add \"baud\", for example baud: 9600",
         "parity: even,|it says the parity that every unit is set to|add \"parity\": even, odd or none",
         "stop-bits: 1,|it says the stop bits that every unit is set to|add \"stop-bits\": 1 or 2",
