@@ -14,6 +14,9 @@ import org.headhouse.linter.line.Traffic;
 record TimeBar(Traffic traffic) {
   private static final double HEIGHT = 86;
 
+  /** With the line that says what is dashed. */
+  private static final double OVERFULL_HEIGHT = 94;
+
   private static final double BAR_TOP = 20;
   private static final double BAR_HEIGHT = 14;
   private static final double LABEL_TOP = 46;
@@ -102,7 +105,7 @@ record TimeBar(Traffic traffic) {
     if (whole > 1) {
       allTheTime(2 + inner / whole, width, parts);
     }
-    return new Strip(width, HEIGHT, parts, List.of());
+    return new Strip(width, whole > 1 ? OVERFULL_HEIGHT : HEIGHT, parts, List.of());
   }
 
   private static void label(Share share, double centre, double column, List<Part> parts) {

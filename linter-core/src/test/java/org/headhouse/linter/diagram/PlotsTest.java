@@ -94,7 +94,7 @@ class PlotsTest {
         .anyMatch(title -> title.matches("Bay 2, at 328.1 ft: 1\\d{3} mV"));
     assertThat(texts(svg, "text"))
         .contains("200 mV needed")
-        .contains("ft of cable from the start of the line");
+        .contains("ft from the start of the line");
     assertThat(texts(svg, "desc").get(0)).contains("lowest", "at Bay 2");
   }
 
