@@ -176,7 +176,7 @@ class BiasMissingTest {
                 .unit("120 ohm", "", "device-type: needing"));
     assertThat(check.reported()).containsExactly("error bias.several");
     assertThat(check.marked("bias.several")).isEqualTo("Road");
-    assertThat(check.reportedBy("bias.several").get(0)).contains("write side: out;");
+    assertThat(check.reportedBy("bias.several").get(0)).contains("set side: out;");
     assertThat(check.with("side: in", "side: out").reported()).isEmpty();
   }
 }

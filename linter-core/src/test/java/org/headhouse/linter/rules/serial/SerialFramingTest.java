@@ -29,9 +29,9 @@ class SerialFramingTest {
       assertThat(lines)
           .singleElement()
           .asString()
-          .contains(": warning: ", "a character of " + bits + " bits", "[serial.framing]")
+          .contains(": warning: ", bits + "-bit characters", "[serial.framing]")
           .contains(stopBits == 1 ? " with 1 stop bit makes" : " with 2 stop bits makes")
-          .contains("write stop-bits: " + (parity.equals("none") ? 2 : 1));
+          .contains("set all units and the file to stop-bits: " + (parity.equals("none") ? 2 : 1));
     }
   }
 }

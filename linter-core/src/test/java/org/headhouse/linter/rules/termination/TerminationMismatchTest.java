@@ -50,9 +50,9 @@ class TerminationMismatchTest {
       assertThat(check.reportedBy(RULE))
           .singleElement()
           .asString()
-          .contains("the terminator of \"Bay 2\" is " + far)
-          .contains("off the cable's impedance of " + impedance)
-          .contains("fit a terminator of " + impedance);
+          .contains("the " + far + " terminator at \"Bay 2\" is ")
+          .contains("off the cable's " + impedance)
+          .contains("fit " + impedance);
       assertThat(check.with("termination: " + far, "termination: " + impedance).reported())
           .isEmpty();
     }
