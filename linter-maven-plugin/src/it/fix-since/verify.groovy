@@ -18,7 +18,8 @@ assert proposed.contains('proposed: Number the units 1 to 4 along the chain [add
 assert proposed.contains('-    address: 4') && proposed.contains('+    address: 2')
 
 def planned = goals[2]
-assert planned.contains('safe: Number the units 1 to 4 along the chain [address.order]')
+assert !planned.contains('Number the units')
+assert planned.contains('1 result is left, of which 1 would have a fix with -Dlinter.fixes=proposed')
 
 assert build.failures().size() == 1
 build.fails('standalone-pom', 'linter.since: there is no revision HEAD~1: use one that git log shows, or a branch or tag that is fetched')

@@ -34,7 +34,7 @@ assert index.contains('not readable') && index.contains('[yaml.syntax]')
 build.says('[WARNING] torn/fern-dell.yaml: it has no figures and no sheets: the index says why')
 
 build.says('address.gap                 error    The addresses are 1, 2, 3')
-build.says('Checks the sites of a repository, and fails the build where a rule is broken.')
+build.says('Checks the sites of a repository, and fails the build if a rule is broken.')
 
 ['site', 'device-types', 'policy'].each { kind ->
   def file = new File(basedir, "target/linter/${kind}.schema.json")

@@ -21,7 +21,7 @@ public final class RulePage {
       throw new UserError(
           "there is no rule \""
               + id
-              + "\": write "
+              + "\": use "
               + SpellingSuggester.suggest(id, ids).orElse("one of " + String.join(", ", ids)));
     }
     return linter.page(id).orElse("The rule " + id + " has no page.");

@@ -118,7 +118,7 @@ class CommandTest {
     assertThat(run("--rule=address.gap")).isZero();
     assertThat(out).startsWith("# address.gap").contains("## Breaks the rule");
     assertThat(run("--rule=adress.gap")).isEqualTo(2);
-    assertThat(err).contains("there is no rule \"adress.gap\": write address.gap");
+    assertThat(err).contains("there is no rule \"adress.gap\": use address.gap");
   }
 
   @ParameterizedTest
