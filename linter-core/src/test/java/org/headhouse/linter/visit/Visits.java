@@ -127,7 +127,7 @@ final class Visits {
 
   private static List<String> faults(SiteUpdate.Refused refused) {
     return refused.faults().stream()
-        .map(fault -> TextReport.headline(fault.location(), fault.message()))
+        .map(fault -> TextReport.inOneLine(fault.location(), fault.message()))
         .toList();
   }
 }
