@@ -49,7 +49,7 @@ public final class CheckRun {
       int units,
       List<AbsentResult> absent) {}
 
-  /** What is told of each file once it is checked, in the order of the files. */
+  /** Gets the outcome of each file once it is checked, in the order of the files. */
   @FunctionalInterface
   public interface Progress {
     void checked(int files, FileTask.Outcome<FileOutcome> outcome);

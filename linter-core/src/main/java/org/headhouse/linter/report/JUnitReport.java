@@ -132,7 +132,7 @@ public final class JUnitReport {
         .end();
   }
 
-  /** As people read it on a console; whether it is known stands behind its first line. */
+  /** As people read it on a console; whether it is known comes after its first line. */
   private static String text(Result result) {
     List<String> lines = new ArrayList<>(TextReport.lines(result));
     if (result.known()) {

@@ -125,7 +125,7 @@ public record LinterContext(
         .apply(System.getProperty("java.runtime.version") + "\n" + validity(today));
   }
 
-  /** All that the outcome of a file depends on besides the file and the rules. */
+  /** All that the outcome of a file depends on, other than the file and the rules. */
   public String validity(LocalDate today) {
     return settings.limits() + text(policyFile) + text(typesFile) + "\n" + today;
   }
