@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionItemKind;
 import org.eclipse.lsp4j.Position;
@@ -76,7 +77,7 @@ final class Completions {
 
   private List<Proposal> keys(SchemaGuide guide, YamlPath path, String after) throws UserError {
     if (text.role() == OpenText.Role.POLICY && path.isUnder("rules") && path.steps().size() == 2) {
-      return rules(after);
+      return rules(after, rule -> true);
     }
     Set<String> there = keysOf(path.parents().get(path.parents().size() - 1));
     List<Proposal> keys = new ArrayList<>();
@@ -114,7 +115,7 @@ final class Completions {
         return words(linter().deviceTypes().ids(), CompletionItemKind.Reference);
       }
       if (path.isUnder("suppressions") && path.key().equals("rule")) {
-        return rules("");
+        return rules("", rule -> !rule.subject().equals("suppression"));
       }
     }
     return words(guide.words(path), CompletionItemKind.Value);
@@ -140,10 +141,10 @@ final class Completions {
     return names;
   }
 
-  private List<Proposal> rules(String after) throws UserError {
+  private List<Proposal> rules(String after, Predicate<RuleDescriptor> fitting) throws UserError {
     List<Proposal> rules = new ArrayList<>();
     for (RuleDescriptor rule : linter().rules()) {
-      if (!rule.foundation()) {
+      if (!rule.foundation() && fitting.test(rule)) {
         rules.add(
             new Proposal(
                 rule.id(), rule.id() + after, CompletionItemKind.EnumMember, rule.requirement()));

@@ -139,11 +139,12 @@ final class SchemaGuide {
       boolean isMet = isMet(condition, node);
       if (schema.has("then") && (isMet || (open && node == null))) {
         collect(schema.getAsJsonObject("then"), node, open, parts);
-      } else if (schema.has("then") && open && isAlmostEmpty(node)) {
-        parts.add(deciding(condition, schema.getAsJsonObject("then")));
       }
       if (schema.has("else") && (!isMet || node == null)) {
         collect(schema.getAsJsonObject("else"), node, open, parts);
+      }
+      if (schema.has("then") && !isMet && open && isAlmostEmpty(node)) {
+        parts.add(deciding(condition, schema.getAsJsonObject("then")));
       }
     }
   }

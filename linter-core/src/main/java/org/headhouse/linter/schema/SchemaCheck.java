@@ -32,7 +32,7 @@ public final class SchemaCheck {
 
   /** Loads the schema of a kind of file. */
   public SchemaCheck(FileKind kind) {
-    JsonNode whole = withRequiredKeys(parsed(PublishedSchemas.text(kind)));
+    JsonNode whole = withFaultsOfUnits(withRequiredKeys(parsed(PublishedSchemas.text(kind))));
     SchemaRegistryConfig config =
         SchemaRegistryConfig.builder().pathType(PathType.JSON_POINTER).locale(Locale.ROOT).build();
     SchemaRegistry registry =
@@ -62,6 +62,17 @@ public final class SchemaCheck {
         && root.at("/$defs/unit-item/required") instanceof ArrayNode required) {
       required.addAll(more);
       root.remove(List.of("if", "then"));
+    }
+    return schema;
+  }
+
+  /**
+   * An item without a name is refused either way. In an editor it is offered the keys that name
+   * one; here its other keys are looked at as well, as those of a unit.
+   */
+  private static JsonNode withFaultsOfUnits(JsonNode schema) {
+    if (schema.at("/properties/chain/items/else/else/else") instanceof ObjectNode named) {
+      named.set("else", named.get("then"));
     }
     return schema;
   }

@@ -314,13 +314,15 @@ class EditorServerTest {
     String item = Example.SITE + "  - ";
     editor.open(site, item);
     assertThat(complete(item, item.length()))
-        .contains("unit", "repeater", "equipment", "converter");
+        .containsExactly("unit", "repeater", "equipment", "converter");
     String type = Example.SITE + "    device-type: ";
     editor.type(site, 2, type);
     assertThat(complete(type, type.length())).containsExactly("eight-way", "four-way");
     String rule = Example.SITE + "suppressions:\n  - rule: addr";
     editor.type(site, 3, rule);
-    assertThat(complete(rule, rule.length())).contains("address.gap", "signal.weak");
+    assertThat(complete(rule, rule.length()))
+        .contains("address.gap", "signal.weak")
+        .doesNotContain("suppression.unused", "yaml.syntax");
     String key = Example.SITE.replace("stage: planned", "sta");
     editor.type(site, 4, key);
     assertThat(complete(key, key.indexOf("sta") + 3))

@@ -30,6 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The published schemas help an editor: they are complete, valid and have examples that hold. */
 class PublishedSchemasTest {
@@ -102,6 +103,7 @@ class PublishedSchemasTest {
         parts(kind).stream()
             .filter(part -> part.pointer.matches(".*/properties/[^/]+"))
             .filter(part -> !isKeyOfAnother(part.node) && !isCondition(part))
+            .filter(part -> !part.pointer.startsWith("/properties/rules/properties/"))
             .toList();
     assertThat(keys).hasSizeGreaterThan(5);
     for (Part key : keys) {
@@ -114,7 +116,17 @@ class PublishedSchemasTest {
   /** A default of the units is just the key of a unit, with all that is said of it. */
   private static boolean isKeyOfAnother(JsonNode node) {
     return node.size() == 1
-        && node.path("$ref").asText("").startsWith("#/$defs/unit-item/properties/");
+        && node.path("$ref").asText("").matches("#/\\$defs/[a-z]+-item/properties/.*");
+  }
+
+  /** The rules of the linter are named for completion only; other rules may be set as well. */
+  private static boolean isRules(String pointer) {
+    return pointer.equals("/properties/rules");
+  }
+
+  /** Whatever else is in it, an item without a name is refused. */
+  private static boolean isWithoutName(String pointer) {
+    return pointer.equals("/$defs/item-without-name");
   }
 
   /** What is asked more where something is missing has no keys of its own. */
@@ -142,7 +154,10 @@ class PublishedSchemasTest {
   @EnumSource(FileKind.class)
   void everyBlockOfKeysIsClosed(FileKind kind) {
     for (Part part : parts(kind)) {
-      if (part.node.has("properties") && !isCondition(part)) {
+      if (part.node.has("properties")
+          && !isCondition(part)
+          && !isRules(part.pointer)
+          && !isWithoutName(part.pointer)) {
         assertThat(part.node.path("additionalProperties").asBoolean(true))
             .as(part.pointer)
             .isFalse();
@@ -197,6 +212,25 @@ class PublishedSchemasTest {
     assertThat(published.validate(json(Example.SITE))).isEmpty();
     assertThat(published.validate(json(site))).isEmpty();
     assertThat(published.validate(json(without))).hasSize(4);
+  }
+
+  /** What is offered there is another schema than that of a unit, and must not let it pass. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "{}",
+        "[]",
+        "East",
+        "{name: East}",
+        "{uint: East, role: follower, address: 4, comm-module: fitted, conductors: [A, B]}",
+        "{role: follower, address: 4, comm-module: fitted, conductors: [A, B]}",
+      })
+  void anItemWithoutANameIsRefused(String item) {
+    Schema published =
+        registry().getSchema(SchemaLocation.of(schema(FileKind.SITE).path("$id").asText()));
+    assertThat(published.validate(json(Example.SITE + "  - " + item + "\n"))).isNotEmpty();
+    assertThat(published.validate(json(Example.SITE + "  - {repeater: East}\n"))).isEmpty();
   }
 
   private static JsonNode json(String site) {
