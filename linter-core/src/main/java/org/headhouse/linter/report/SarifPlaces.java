@@ -19,6 +19,29 @@ record SarifPlaces(RepositoryPaths paths) {
     }
   }
 
+  /** Says which commit of which repository the root has (chapters 3.14.16 and 3.23). */
+  void provenance(JsonWriter json) {
+    VersionControl known =
+        paths.root() == null ? null : VersionControl.of(paths.root()).orElse(null);
+    if (known == null) {
+      return;
+    }
+    json.writeArrayPropertyStart("versionControlProvenance");
+    json.writeStartObject();
+    json.writeStringProperty("repositoryUri", known.repository());
+    if (known.revision() != null) {
+      json.writeStringProperty("revisionId", known.revision());
+    }
+    if (known.branch() != null) {
+      json.writeStringProperty("branch", known.branch());
+    }
+    json.writeObjectPropertyStart("mappedTo");
+    json.writeStringProperty("uriBaseId", ROOT);
+    json.writeEndObject();
+    json.writeEndObject();
+    json.writeEndArray();
+  }
+
   void physical(JsonWriter json, Location location) {
     json.writeObjectPropertyStart("physicalLocation");
     artifact(json, location.file());

@@ -78,6 +78,7 @@ public final class SarifReport {
       json.writeStringProperty("id", run.id());
       json.writeEndObject();
     }
+    places.provenance(json);
     places.bases(json);
     json.writeStringProperty("columnKind", "unicodeCodePoints");
     json.writeArrayPropertyStart("newlineSequences");
