@@ -131,9 +131,7 @@ final class Command {
   /** A goal that comes too late would pass for a file that is no site. */
   private void refuseMisplaced(List<String> files) throws UserError {
     for (String file : files) {
-      if (isWord(file)
-          && Files.notExists(base.path().resolve(file))
-          && Goal.of(file).isPresent()) {
+      if (isWord(file) && Files.notExists(base.path().resolve(file)) && Goal.of(file).isPresent()) {
         throw new UserError(
             "\""
                 + file

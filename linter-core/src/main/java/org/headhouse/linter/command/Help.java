@@ -67,8 +67,7 @@ final class Help {
           compared, fixes that need work at its units are only proposed.
           """;
       case REPORT -> "Files of the same names in the folder are replaced.";
-      case CHANGES ->
-          "Give --since, or --before with a folder or file that has the earlier state.";
+      case CHANGES -> "Give --since, or --before with a folder or file that has the earlier state.";
       case DRAFT ->
           """
           A new site is written. If the site exists, the difference is shown, and written only with

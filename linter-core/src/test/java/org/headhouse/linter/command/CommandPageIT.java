@@ -67,9 +67,7 @@ class CommandPageIT {
                 .toList());
     assertThat(folder.resolve("sheets/index.html")).exists();
     assertThat(folder.resolve("schemas/site.schema.json")).exists();
-    assertThat(folder.resolve("sites/elm-row.yaml"))
-        .content()
-        .doesNotContain("commissioning:");
+    assertThat(folder.resolve("sites/elm-row.yaml")).content().doesNotContain("commissioning:");
   }
 
   @Test
