@@ -178,15 +178,19 @@ final class Command {
         level(arguments, CommandOption.FAIL_LEVEL, Level.ERROR),
         level(arguments, CommandOption.PRINT_LEVEL, Level.NOTE),
         options.written(CommandOption.OUTPUT_DIRECTORY),
-        new OutputForm(
-            EnumParameter.of(
-                OptionNames.NAMES.of(CommandOption.FORMAT.word()),
-                arguments.get(CommandOption.FORMAT, OutputFormat.TEXT.word()),
-                OutputFormat.values(),
-                OutputFormat::word),
-            arguments.has(CommandOption.OPEN_RESULTS),
-            false),
+        new OutputForm(format(arguments), arguments.has(CommandOption.OPEN_RESULTS), false),
         details(request.settings().sites()));
+  }
+
+  private static OutputFormat format(Arguments arguments) throws UserError {
+    String word = arguments.get(CommandOption.FORMAT);
+    return word == null
+        ? OutputFormat.TEXT
+        : EnumParameter.of(
+            OptionNames.NAMES.of(CommandOption.FORMAT.word()),
+            word,
+            OutputFormat.values(),
+            OutputFormat::word);
   }
 
   private RunDetails details(Path sites) {
@@ -197,11 +201,15 @@ final class Command {
 
   private static Level level(Arguments arguments, CommandOption option, Level otherwise)
       throws UserError {
-    String word = arguments.get(option, otherwise.word());
-    return EnumParameter.of(OptionNames.NAMES.of(option.word()), word, Level.values(), Level::word);
+    String word = arguments.get(option);
+    return word == null
+        ? otherwise
+        : EnumParameter.of(OptionNames.NAMES.of(option.word()), word, Level.values(), Level::word);
   }
 
-  /** The exit code of an outcome; what was refused is said here, as results were before. */
+  /**
+   * The exit code of an outcome. The faults of a list are printed before, and what they mean here.
+   */
   static int code(Outcome outcome, Console console) {
     Refusal refusal = outcome.refusal();
     if (refusal != null) {
