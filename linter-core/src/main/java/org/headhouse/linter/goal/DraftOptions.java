@@ -7,7 +7,7 @@ import org.headhouse.linter.files.UserError;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a user says of a new site besides its list, in words.
+ * What a user says of a new site in addition to its list, in words.
  *
  * @param title as people say it, or null
  * @param readings of the weather station
