@@ -142,7 +142,7 @@ final class Command {
   }
 
   private int trouble(String text) {
-    console.report(Level.ERROR, text);
+    text.lines().forEach(line -> console.report(Level.ERROR, line));
     return TROUBLE;
   }
 
