@@ -114,7 +114,12 @@ class ArchitectureTest {
     noClasses()
         .that()
         .resideOutsideOfPackages(
-            ROOT, ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+            ROOT,
+            ROOT + ".run",
+            ROOT + ".revision",
+            ROOT + ".goal",
+            ROOT + ".editor",
+            ROOT + ".command")
         .should()
         .dependOnClassesThat()
         .resideInAPackage(ROOT)
@@ -139,31 +144,39 @@ class ArchitectureTest {
     noClasses()
         .that()
         .resideOutsideOfPackages(
-            ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+            ROOT + ".run", ROOT + ".revision", ROOT + ".goal", ROOT + ".editor", ROOT + ".command")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(ROOT + ".run", ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+        .resideInAnyPackage(
+            ROOT + ".run", ROOT + ".revision", ROOT + ".goal", ROOT + ".editor", ROOT + ".command")
         .check(OURS);
     noClasses()
         .that()
         .resideInAPackage(ROOT + ".run")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(ROOT + ".revision", ROOT + ".editor", ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".revision", ROOT + ".goal", ROOT + ".editor", ROOT + ".command")
         .check(OURS);
     noClasses()
         .that()
         .resideInAPackage(ROOT + ".editor")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(ROOT + ".revision", ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".revision", ROOT + ".goal", ROOT + ".command")
         .check(OURS);
     noClasses()
         .that()
         .resideInAPackage(ROOT + ".revision")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(ROOT + ".run", ROOT + ".editor", ROOT + ".command")
+        .resideInAnyPackage(ROOT + ".run", ROOT + ".goal", ROOT + ".editor", ROOT + ".command")
+        .check(OURS);
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + ".goal")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(ROOT + ".editor", ROOT + ".command")
         .check(OURS);
   }
 
@@ -178,6 +191,7 @@ class ArchitectureTest {
     "javax.xml.., report",
     "org.codehaus.plexus.util.., files",
     "org.eclipse.jgit.., revision",
+    "com.github.difflib.., goal",
     "org.eclipse.lsp4j.., editor",
     "com.google.gson.., editor"
   })

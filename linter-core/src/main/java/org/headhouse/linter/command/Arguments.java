@@ -6,9 +6,7 @@ import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.headhouse.linter.files.UserError;
-import org.headhouse.linter.source.SpellingSuggester;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,10 +17,13 @@ import org.jspecify.annotations.Nullable;
  */
 record Arguments(Map<CommandOption, String> values, List<String> files) {
   private static final String END_OF_OPTIONS = "--";
-  private static final String OF_THE_PLUGIN = "-Dlinter.";
-  private static final Set<String> ONLY_THERE = Set.of("changedOnly", "skip");
 
-  static Arguments of(List<String> written) throws UserError {
+  /**
+   * Reads the arguments of a goal.
+   *
+   * @throws UserError where an option is not one of the goal, or its value is missing
+   */
+  static Arguments of(List<String> written, String goal) throws UserError {
     Map<CommandOption, String> values = new EnumMap<>(CommandOption.class);
     List<String> files = new ArrayList<>();
     Iterator<String> rest = written.iterator();
@@ -31,7 +32,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
       if (argument.equals(END_OF_OPTIONS)) {
         rest.forEachRemaining(files::add);
       } else if (argument.startsWith("-") && !argument.equals(PipedText.MARK)) {
-        option(argument, rest, values);
+        option(argument, rest, values, goal);
       } else {
         files.add(argument);
       }
@@ -40,13 +41,17 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
   }
 
   private static void option(
-      String argument, Iterator<String> rest, Map<CommandOption, String> values) throws UserError {
+      String argument, Iterator<String> rest, Map<CommandOption, String> values, String goal)
+      throws UserError {
     int equals = argument.indexOf('=');
     String name = equals < 0 ? argument : argument.substring(0, equals);
     if (!name.startsWith("--")) {
-      throw unknown(name);
+      throw UnknownOption.error(name, goal);
     }
-    CommandOption option = CommandOption.of(name.substring(2)).orElseThrow(() -> unknown(name));
+    CommandOption option = CommandOption.of(name.substring(2)).orElse(null);
+    if (option == null || !option.goesWith(goal)) {
+      throw UnknownOption.error(name, goal);
+    }
     String value = equals < 0 ? null : argument.substring(equals + 1);
     put(values, option, option.takesValue() ? needed(option, value, rest) : flag(option, value));
   }
@@ -79,42 +84,12 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
     return found;
   }
 
-  private static UserError unknown(String written) {
-    boolean plugin = written.startsWith(OF_THE_PLUGIN);
-    String word =
-        plugin ? written.substring(OF_THE_PLUGIN.length()) : written.replaceFirst("^--?", "");
-    if (ONLY_THERE.contains(word)) {
-      return new UserError(
-          "only the goal check of the Maven plugin has the option " + written + ": leave it out");
-    }
-    List<String> words = Arrays.stream(CommandOption.values()).map(CommandOption::word).toList();
-    String remedy =
-        SpellingSuggester.suggest(word, words)
-            .flatMap(CommandOption::of)
-            .map(option -> "use " + option.form())
-            .orElse("--help lists the options; to name a file, use ./" + written);
-    return new UserError("there is no option " + written + ": " + remedy);
-  }
-
   boolean has(CommandOption flag) {
     return Boolean.parseBoolean(values.get(flag));
   }
 
   @Nullable String get(CommandOption option) {
     return values.get(option);
-  }
-
-  /**
-   * Refuses options that have no effect.
-   *
-   * @param what they do not go with
-   */
-  void allowOnly(String what, Set<CommandOption> allowed) throws UserError {
-    for (CommandOption option : values.keySet()) {
-      if (!allowed.contains(option)) {
-        throw new UserError("--" + option.word() + " does not go with " + what + ": leave it out");
-      }
-    }
   }
 
   String get(CommandOption option, String otherwise) {

@@ -2,36 +2,30 @@ package org.headhouse.linter.command;
 
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.FoundSites;
-import org.headhouse.linter.files.ParameterNames;
-import org.headhouse.linter.files.SiteNames;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.RepositoryPaths;
 import org.headhouse.linter.report.RunDetails;
 import org.headhouse.linter.result.Level;
-import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.rules.RulePages;
 import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.Console;
-import org.headhouse.linter.run.ConsoleReport;
-import org.headhouse.linter.run.DiagnosisOutput;
 import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.run.LinterFactory;
 import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.OutputForm;
 import org.headhouse.linter.run.OutputFormat;
+import org.headhouse.linter.run.Refusal;
 import org.headhouse.linter.run.RulePage;
-import org.headhouse.linter.run.SettingsRequest;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
@@ -47,10 +41,8 @@ final class Command {
   /** The command could not do its work. */
   static final int TROUBLE = 2;
 
-  static final ParameterNames CALLED = "--"::concat;
-
-  /** The first argument that asks for a diagnosis; to name a file, use ./diagnose. */
-  private static final String DIAGNOSE = "diagnose";
+  /** The goal of a call that names none. */
+  private static final String CHECK = "check";
 
   /** The first argument that asks for the language server; a file of that name is ./lsp. */
   static final String EDITOR = "lsp";
@@ -79,26 +71,32 @@ final class Command {
   int run(List<String> written) {
     try {
       String first = written.isEmpty() ? "" : written.get(0);
-      boolean named = first.equals(DIAGNOSE) || first.equals(EDITOR);
-      Arguments arguments = Arguments.of(named ? written.subList(1, written.size()) : written);
+      Goal goal = goal(first);
+      Arguments arguments =
+          goal == null
+              ? Arguments.of(written, CHECK)
+              : Arguments.of(written.subList(1, written.size()), goal.word());
       if (arguments.has(CommandOption.HELP)) {
-        Help.lines().forEach(out::println);
+        (goal == null ? Help.lines() : Help.lines(goal)).forEach(out::println);
         return CLEAN;
       }
       if (arguments.has(CommandOption.VERSION)) {
         out.println(Help.version());
         return CLEAN;
       }
+      SiteOptions options = new SiteOptions(arguments, base);
+      if (goal != null && goal != Goal.CHECK) {
+        return new GoalDispatch(goal, options, console, Command::linter).run(in, out);
+      }
+      if (goal == null && !written.contains("--")) {
+        refuseMisplaced(arguments.files());
+      }
       String rule = arguments.get(CommandOption.RULE);
       if (rule != null) {
         RulePage.of(rule, linter(SiteLinter.builder())).lines().forEach(out::println);
         return CLEAN;
       }
-      return switch (first) {
-        case DIAGNOSE -> diagnose(arguments);
-        case EDITOR -> new EditorCall(request(arguments).settings(), in, out).serve(arguments);
-        default -> check(arguments);
-      };
+      return check(options);
     } catch (UserError error) {
       return trouble(String.valueOf(error.getMessage()));
     } catch (InvalidPathException noName) {
@@ -108,87 +106,91 @@ final class Command {
     }
   }
 
+  /** Whether an argument can be the name of a goal, and hardly that of a site. */
+  private static boolean isWord(String argument) {
+    for (int i = 0; i < argument.length(); i++) {
+      if (!Character.isLetter(argument.charAt(i))) {
+        return false;
+      }
+    }
+    return !argument.isEmpty();
+  }
+
+  /** The goal that the first argument names, or null. */
+  private @Nullable Goal goal(String first) throws UserError {
+    if (!isWord(first)) {
+      return null;
+    }
+    Goal goal = Goal.of(first).orElse(null);
+    if (goal == null && Files.notExists(base.path().resolve(first))) {
+      Goal.refuseMisspelt(first);
+    }
+    return goal;
+  }
+
+  /** A goal that comes too late would pass for a file that is no site. */
+  private void refuseMisplaced(List<String> files) throws UserError {
+    for (String file : files) {
+      if (isWord(file) && Files.notExists(base.path().resolve(file)) && Goal.of(file).isPresent()) {
+        throw new UserError(
+            "\""
+                + file
+                + "\" is not the first argument: put the goal first; to name a file, use ./"
+                + file);
+      }
+    }
+  }
+
   private int trouble(String text) {
-    console.report(Level.ERROR, text);
+    text.lines().forEach(line -> console.report(Level.ERROR, line));
     return TROUBLE;
   }
 
-  private int check(Arguments arguments) throws UserError {
-    if (arguments.get(CommandOption.AS_FOUND) != null) {
-      throw new UserError(
-          "--asFound works only with diagnose: put diagnose first, or leave it out");
-    }
-    SitesRequest request = request(arguments);
-    CheckOutput output = output(arguments, request);
+  private int check(SiteOptions options) throws UserError {
+    Arguments arguments = options.arguments();
+    SitesRequest request = options.sites();
+    CheckOutput output = output(options, request);
     if (PipedText.isAsked(arguments)) {
       PipedText text = PipedText.of(arguments, base, in);
       SiteLinter.Builder builder = text.builder(request.settings(), console).shownFrom(base.path());
-      CheckReport report =
-          linter(withBaseline(builder, arguments.get(CommandOption.BASELINE)))
-              .check(Stream.of(text.input()));
-      return code(output.write(report, console, base));
+      CheckReport report = linter(withBaseline(builder, options)).check(Stream.of(text.input()));
+      return code(output.write(report, console, base), console);
     }
     List<CheckReport> reports = new ArrayList<>();
     String since = arguments.get(CommandOption.SINCE);
     AskedSites asked = new AskedSites(request, arguments.files(), console);
     for (FoundSites found : asked.find()) {
       SiteRun run = request.run(found);
-      SiteLinter.Builder builder = builder(run, arguments.get(CommandOption.BASELINE));
+      run.reportSettings(console);
+      SiteLinter.Builder builder = withBaseline(run.builder(), options);
       reports.add(
           since == null
               ? run.check(linter(builder), console)
               : new ComparingCheck(run, asked.areAll(found), since)
                   .check(builder, Command::linter, console));
     }
-    return code(output.write(CheckReports.together(reports), console, base));
+    return code(output.write(CheckReports.together(reports), console, base), console);
   }
 
-  private int diagnose(Arguments arguments) throws UserError {
-    if (arguments.get(CommandOption.SINCE) != null) {
-      throw new UserError("--since does not go with diagnose, which looks at one state of a site");
-    }
-    if (PipedText.isAsked(arguments)) {
-      throw new UserError("- does not go with diagnose: name the file");
-    }
-    DiagnosisOutput output =
-        new DiagnosisOutput(arguments.get(CommandOption.AS_FOUND), folder(arguments));
-    Map<SiteRun, SiteLinter> runs = new LinkedHashMap<>();
-    SitesRequest request = request(arguments);
-    for (FoundSites found : new AskedSites(request, arguments.files(), console).find()) {
-      SiteRun run = request.run(found);
-      run.reportSettings(console);
-      SiteLinter linter = linter(run.builder().withoutBaseline());
-      CheckReport settings = linter.check(Stream.empty());
-      new ConsoleReport(console, Level.NOTE).printFound(settings);
-      if (!settings.passes(Level.ERROR)) {
-        return code(Outcome.of(settings, Level.ERROR));
-      }
-      runs.put(run, linter);
-    }
-    List<Notification> notifications = output.write(runs, console);
-    new ConsoleReport(console, Level.NOTE).print(notifications);
-    return code(Outcome.of(notifications));
-  }
-
-  private @Nullable Path folder(Arguments arguments) {
-    String folder = arguments.get(CommandOption.OUTPUT_DIRECTORY);
-    return folder == null ? null : base.path().resolve(folder);
-  }
-
-  private CheckOutput output(Arguments arguments, SitesRequest request) throws UserError {
+  private CheckOutput output(SiteOptions options, SitesRequest request) throws UserError {
+    Arguments arguments = options.arguments();
     return new CheckOutput(
         level(arguments, CommandOption.FAIL_LEVEL, Level.ERROR),
         level(arguments, CommandOption.PRINT_LEVEL, Level.NOTE),
-        folder(arguments),
-        new OutputForm(
-            EnumParameter.of(
-                CALLED.of(CommandOption.FORMAT.word()),
-                arguments.get(CommandOption.FORMAT, OutputFormat.TEXT.word()),
-                OutputFormat.values(),
-                OutputFormat::word),
-            arguments.has(CommandOption.OPEN_RESULTS),
-            false),
+        options.written(CommandOption.OUTPUT_DIRECTORY),
+        new OutputForm(format(arguments), arguments.has(CommandOption.OPEN_RESULTS), false),
         details(request.settings().sites()));
+  }
+
+  private static OutputFormat format(Arguments arguments) throws UserError {
+    String word = arguments.get(CommandOption.FORMAT);
+    return word == null
+        ? OutputFormat.TEXT
+        : EnumParameter.of(
+            OptionNames.NAMES.of(CommandOption.FORMAT.word()),
+            word,
+            OutputFormat.values(),
+            OutputFormat::word);
   }
 
   private RunDetails details(Path sites) {
@@ -199,43 +201,29 @@ final class Command {
 
   private static Level level(Arguments arguments, CommandOption option, Level otherwise)
       throws UserError {
-    String word = arguments.get(option, otherwise.word());
-    return EnumParameter.of(CALLED.of(option.word()), word, Level.values(), Level::word);
+    String word = arguments.get(option);
+    return word == null
+        ? otherwise
+        : EnumParameter.of(OptionNames.NAMES.of(option.word()), word, Level.values(), Level::word);
   }
 
-  private SitesRequest request(Arguments arguments) throws UserError {
-    int threads = SitesRequest.threads(number(arguments.get(CommandOption.THREADS)), CALLED);
-    return new SitesRequest(
-        new SettingsRequest(
-            base.path().resolve(arguments.get(CommandOption.SITES, "sites")).normalize(),
-            path(arguments.get(CommandOption.POLICY)),
-            path(arguments.get(CommandOption.DEVICE_TYPES)),
-            base,
-            CALLED),
-        arguments.list(CommandOption.INCLUDES, SiteNames.USUAL),
-        arguments.list(CommandOption.EXCLUDES, List.of()),
-        arguments.has(CommandOption.ALLOW_EMPTY),
-        threads);
-  }
-
-  private @Nullable Path path(@Nullable String written) {
-    return written == null ? null : base.path().resolve(written).normalize();
-  }
-
-  private static int code(Outcome outcome) {
-    if (!outcome.failed().isEmpty()) {
+  /**
+   * The exit code of an outcome. The faults of a list are printed before, and what they mean here.
+   */
+  static int code(Outcome outcome, Console console) {
+    Refusal refusal = outcome.refusal();
+    if (refusal != null) {
+      console.report(Level.ERROR, refusal.what());
+    }
+    if (refusal != null || !outcome.failed().isEmpty()) {
       return FAILED;
     }
     return outcome.toolErrors().isEmpty() ? CLEAN : TROUBLE;
   }
 
-  private SiteLinter.Builder builder(SiteRun run, @Nullable String baseline) {
-    run.reportSettings(console);
-    return withBaseline(run.builder(), baseline);
-  }
-
-  private SiteLinter.Builder withBaseline(SiteLinter.Builder builder, @Nullable String baseline) {
-    return baseline == null ? builder : builder.baseline(base.path().resolve(baseline));
+  private SiteLinter.Builder withBaseline(SiteLinter.Builder builder, SiteOptions options) {
+    Path baseline = options.written(CommandOption.BASELINE);
+    return baseline == null ? builder : builder.baseline(baseline);
   }
 
   private static SiteLinter linter(SiteLinter.Builder builder) throws UserError {
@@ -244,13 +232,5 @@ final class Command {
         Command.class.getClassLoader(),
         "on the class path",
         "correct the name, or make it with the Maven plugin's goal baseline");
-  }
-
-  private static @Nullable Integer number(@Nullable String written) throws UserError {
-    try {
-      return written == null ? null : Integer.valueOf(written);
-    } catch (NumberFormatException noNumber) {
-      throw new UserError("--threads cannot be \"" + written + "\": use 1 or more", noNumber);
-    }
   }
 }

@@ -7,6 +7,7 @@ import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.revision.EarlierFiles;
 import org.headhouse.linter.revision.Revision;
 import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.LinterMaker;
 import org.headhouse.linter.run.SiteRun;
 
 /**
@@ -18,17 +19,12 @@ import org.headhouse.linter.run.SiteRun;
  */
 record ComparingCheck(SiteRun run, boolean all, String since) {
 
-  /** Makes a linter of its settings. */
-  @FunctionalInterface
-  interface Maker {
-    SiteLinter linter(SiteLinter.Builder builder) throws UserError;
-  }
-
-  CheckReport check(SiteLinter.Builder builder, Maker maker, Console console) throws UserError {
-    try (Revision revision = Revision.open(run.found().sites(), since, Command.CALLED)) {
+  CheckReport check(SiteLinter.Builder builder, LinterMaker linters, Console console)
+      throws UserError {
+    try (Revision revision = Revision.open(run.found().sites(), since, OptionNames.NAMES)) {
       SiteState earlier = new EarlierFiles(revision, run.found(), run.base()::shown).state();
       return run.check(
-          maker.linter(all ? builder.beforeAll(earlier) : builder.before(earlier)), console);
+          linters.make(all ? builder.beforeAll(earlier) : builder.before(earlier)), console);
     }
   }
 }

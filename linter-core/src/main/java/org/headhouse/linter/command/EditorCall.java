@@ -2,7 +2,6 @@ package org.headhouse.linter.command;
 
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.util.EnumSet;
 import org.headhouse.linter.editor.EditorServer;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.run.SettingsRequest;
@@ -13,13 +12,7 @@ import org.headhouse.linter.run.SettingsRequest;
  */
 record EditorCall(SettingsRequest settings, InputStream in, OutputStream out) {
 
-  int serve(Arguments arguments) throws UserError {
-    arguments.allowOnly(
-        Command.EDITOR, EnumSet.of(CommandOption.POLICY, CommandOption.DEVICE_TYPES));
-    if (!arguments.files().isEmpty()) {
-      throw new UserError(
-          Command.EDITOR + " takes no files: the editor says which texts it has; leave them out");
-    }
+  int serve() throws UserError {
     return EditorServer.serve(
         in, out, settings, Command.class.getPackage().getImplementationVersion());
   }

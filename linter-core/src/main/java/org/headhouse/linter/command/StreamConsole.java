@@ -1,6 +1,7 @@
 package org.headhouse.linter.command;
 
 import java.io.PrintStream;
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.report.StyledLine;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
@@ -40,6 +41,11 @@ final class StreamConsole implements Console {
     err.println(
         level == Level.NOTE || level == Level.NONE ? printable : level.word() + ": " + printable);
     err.flush();
+  }
+
+  @Override
+  public ParameterNames called() {
+    return OptionNames.NAMES;
   }
 
   @Override

@@ -64,22 +64,29 @@ public final class ResultCounts {
     return lines;
   }
 
-  /** What the goal fix can do about them; no lines where that is nothing. */
-  public List<String> fixes() {
+  /**
+   * What the goal fix can do about them; no lines where that is nothing.
+   *
+   * @param write what the user types to have fixes written
+   * @param proposed what the user types for proposed fixes
+   */
+  public List<String> fixes(String write, String proposed) {
     List<String> lines = new ArrayList<>();
     int safe = fixable.getOrDefault(FixKind.SAFE, 0);
-    int proposed = fixable.getOrDefault(FixKind.PROPOSED, 0);
+    int toPropose = fixable.getOrDefault(FixKind.PROPOSED, 0);
     if (safe > 0) {
       lines.add(
           safe
               + (safe == 1 ? " has a safe fix" : " have a safe fix")
-              + ": goal fix shows it, and writes it with -Dlinter.write=true");
+              + ": goal fix shows it, and writes it with "
+              + write);
     }
-    if (proposed > 0) {
+    if (toPropose > 0) {
       lines.add(
-          proposed
-              + (proposed == 1 ? " has a proposed fix" : " have a proposed fix")
-              + ", to be looked at first: goal fix with -Dlinter.fixes=proposed");
+          toPropose
+              + (toPropose == 1 ? " has a proposed fix" : " have a proposed fix")
+              + ", to be looked at first: goal fix with "
+              + proposed);
     }
     return lines;
   }

@@ -1,5 +1,6 @@
 package org.headhouse.linter.run;
 
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.report.StyledLine;
 import org.headhouse.linter.result.Level;
 
@@ -24,6 +25,9 @@ public interface Console {
 
   /** A line about the run itself: what it reads and writes, and why it cannot go on. */
   void report(Level level, String line);
+
+  /** How the user writes parameters. */
+  ParameterNames called();
 
   /** What the user types to read the page of a rule. */
   String rulePageCall(String rule);

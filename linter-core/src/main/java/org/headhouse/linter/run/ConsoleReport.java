@@ -2,6 +2,7 @@ package org.headhouse.linter.run;
 
 import java.util.List;
 import org.headhouse.linter.CheckReport;
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.report.ResultCounts;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.AbsentResult;
@@ -39,7 +40,9 @@ public final class ConsoleReport {
    */
   public void printCounts(ResultCounts counts, int files, int units) {
     counts.lines(files, units).forEach(line -> console.found(Level.NOTE, line));
-    counts.fixes().forEach(line -> console.found(Level.NOTE, line));
+    ParameterNames called = console.called();
+    List<String> fixes = counts.fixes(called.turnedOn("write"), called.typed("fixes", "proposed"));
+    fixes.forEach(line -> console.found(Level.NOTE, line));
     counts
         .brokenRule()
         .ifPresent(

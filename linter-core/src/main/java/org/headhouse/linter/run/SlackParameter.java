@@ -7,6 +7,9 @@ import org.headhouse.linter.materials.Slack;
 
 /** Reads the share of cable that is ordered beyond the measured lengths. */
 public final class SlackParameter {
+  /** The percentage where nobody says it; common practice, no source. */
+  public static final String USUAL = "10";
+
   private static final Pattern PERCENT = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?) ?%?");
   private static final double MOST = 100;
 

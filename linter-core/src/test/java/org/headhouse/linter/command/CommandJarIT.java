@@ -49,6 +49,7 @@ class CommandJarIT {
     "META-INF/maven/org.yaml/snakeyaml/pom.xml, Apache License",
     "META-INF/maven/com.networknt/json-schema-validator/pom.xml, Apache License",
     "META-INF/maven/gg.jte/jte-runtime/pom.xml, jte-runtime",
+    "META-INF/maven/io.github.java-diff-utils/java-diff-utils/pom.xml, java-diff-utils",
     "about.html, Eclipse Distribution License",
     "META-INF/LICENSE.txt, Apache License",
     "META-INF/NOTICE.txt, Apache Commons Codec",
@@ -118,7 +119,50 @@ class CommandJarIT {
             line ->
                 line.matches(
                     ".* (com\\.networknt|com\\.fasterxml|gg\\.jte|org\\.slf4j|org\\.eclipse\\.jgit"
-                        + "|org\\.headhouse\\.linter\\.revision)\\..*"));
+                        + "|com\\.github\\.difflib|org\\.headhouse\\.linter\\.(revision|goal"
+                        + "|command\\.(Goal|GoalDispatch|Help|UnknownOption)))[. ].*"));
+  }
+
+  /** Of the libraries, the jar has only the classes that are used. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          check     | 3 units: 1 error, 0 warnings, 0 notes | 1
+          fix       | +    address: 3 | 0
+          report --outputDirectory=o | goal fix shows it, and writes it with --write | 0
+          changes --before=sites --outputDirectory=o | Changes since sites | 0
+          draft --list=units.csv --site=example | +    cable-to-next: 41 m | 0
+          draft --list=units.csv --site=oak | [draft.open-point] | 0
+          draft --visit=visit.csv | +commissioning: | 0
+          diagnose --asFound={at:~Propagation,~pair-resistance:~5~ohm} --outputDirectory=o | The readings | 0
+          rules     | address.gap | 0
+          rules address.gap | # address.gap | 0
+          schema --outputDirectory=o | '' | 0
+          completion | complete -o default -F _linter_complete linter | 0
+          chek      | '' | 2
+          """)
+  void eachGoalIsThere(String arguments, String out, int code) throws Exception {
+    Files.writeString(site, Example.with("address: 3", "address: 2"));
+    Files.writeString(
+        folder.resolve("units.csv"),
+        "name,cable-to-next (m)\nPropagation,41\nSeedling North,60\nHardening Bay,\n");
+    Files.writeString(
+        folder.resolve("visit.csv"),
+        """
+        what,where,acceptable,found,by,date,remark
+        site,example,,,,,
+        outdoor readings seen (yes),Seedling North,,yes,R.O.,14 March 2026,
+        """);
+    String[] words = arguments.split(" ");
+    for (int i = 0; i < words.length; i++) {
+      words[i] = words[i].replace('~', ' ');
+    }
+    Ended ended = CommandProcess.linter(folder, words);
+    assertThat(ended.code()).as(ended.toString()).isEqualTo(code);
+    assertThat(ended.out()).contains(out);
+    assertThat(ended.err()).doesNotContain("tool failed", "SLF4J");
   }
 
   @Test

@@ -17,6 +17,7 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
 import org.headhouse.linter.report.FiguresReport;
@@ -48,6 +49,11 @@ record Work(int bytes, Job job) {
 
         @Override
         public void found(Level level, StyledLine line) {}
+
+        @Override
+        public ParameterNames called() {
+          return name -> name;
+        }
 
         @Override
         public String rulePageCall(String rule) {

@@ -2,6 +2,7 @@ package org.headhouse.linter.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.report.StyledLine;
 import org.headhouse.linter.result.Level;
 
@@ -27,6 +28,11 @@ final class RecordingConsole implements Console {
   @Override
   public void report(Level level, String line) {
     lines.add("report " + level.word() + " " + line);
+  }
+
+  @Override
+  public ParameterNames called() {
+    return "--"::concat;
   }
 
   @Override

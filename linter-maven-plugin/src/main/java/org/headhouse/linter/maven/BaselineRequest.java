@@ -5,8 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import org.apache.maven.plugin.MojoExecutionException;
-import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.baseline.Baseline;
@@ -15,11 +13,15 @@ import org.headhouse.linter.baseline.UnusableBaseline;
 import org.headhouse.linter.files.AtomicFile;
 import org.headhouse.linter.files.BaseFolder;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.goal.GoalRequest;
+import org.headhouse.linter.goal.ValidSettingsGuard;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.LinterMaker;
+import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
@@ -34,14 +36,20 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
   private static final int MOST_LEFT_OUT = 20;
 
   @Override
-  public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
+  public Outcome run(Console console, LinterMaker linters) throws UserError {
     SiteRun run = sites.find();
     run.reportSettings(console);
-    SiteLinter linter = linter(run);
-    ValidSettingsGuard.require(linter, console);
+    SiteLinter linter = linters.make(builder(run));
+    Outcome settings = ValidSettingsGuard.check(linter, console);
+    if (!settings.isGood()) {
+      return settings;
+    }
     CheckReport report = run.check(linter, console);
     new ConsoleReport(console, Level.NOTE).print(report.notifications());
-    BuildOutcome.of(report.notifications());
+    Outcome outcome = Outcome.of(report.notifications());
+    if (!outcome.isGood()) {
+      return outcome;
+    }
     Path file = linter.baselineFile().orElseGet(() -> run.found().home().resolve(USUAL));
     String shown = run.base().shown(file);
     Set<String> names = run.names();
@@ -58,15 +66,16 @@ record BaselineRequest(SitesRequest sites, @Nullable Path baseline) implements G
     console.report(
         Level.NOTE, "For a single result, a suppression in the site's file is better: it says why");
     reportLeftOut(report.results(), names, console);
+    return outcome;
   }
 
   /** Without the present baseline, so that all results are new and go into the next. */
-  private SiteLinter linter(SiteRun run) throws UserError {
+  private SiteLinter.Builder builder(SiteRun run) {
     SiteLinter.Builder builder = run.builder();
     if (baseline != null) {
       builder.baseline(baseline);
     }
-    return PluginLinterFactory.build(builder.withoutBaseline());
+    return builder.withoutBaseline();
   }
 
   /** The baseline as it is: what it knows of sites that are not looked at now is kept. */

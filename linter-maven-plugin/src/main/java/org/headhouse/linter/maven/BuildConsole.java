@@ -2,6 +2,7 @@ package org.headhouse.linter.maven;
 
 import java.util.function.UnaryOperator;
 import org.apache.maven.plugin.logging.Log;
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.report.StyledLine;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
@@ -26,6 +27,11 @@ final class BuildConsole implements Console {
   @Override
   public void found(Level level, StyledLine line) {
     print(level, line.shown(inColour));
+  }
+
+  @Override
+  public ParameterNames called() {
+    return PluginParameters.NAMES;
   }
 
   @Override

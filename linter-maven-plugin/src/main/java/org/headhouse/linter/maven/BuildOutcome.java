@@ -10,6 +10,7 @@ import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.Outcome;
+import org.headhouse.linter.run.Refusal;
 
 /** Fails the build where a run failed. */
 final class BuildOutcome {
@@ -28,12 +29,12 @@ final class BuildOutcome {
               + " the build:\n"
               + first(outcome.failed(), TextReport::headline));
     }
+    Refusal refusal = outcome.refusal();
+    if (refusal != null) {
+      throw new MojoFailureException(
+          refusal.what() + ":\n" + first(refusal.faults(), line -> line));
+    }
     failOn(outcome.toolErrors());
-  }
-
-  /** Where the tool could not do its work, that is an error of the build. */
-  static void of(List<Notification> notifications) throws MojoExecutionException {
-    failOn(Outcome.of(notifications).toolErrors());
   }
 
   private static void failOn(List<Notification> toolErrors) throws MojoExecutionException {
@@ -47,7 +48,7 @@ final class BuildOutcome {
   }
 
   /** The first few of many, a line each, and how many more there are. */
-  static <T> String first(List<T> all, Function<T, String> line) {
+  private static <T> String first(List<T> all, Function<T, String> line) {
     int more = all.size() - REPEATED;
     return all.stream().limit(REPEATED).map(line).collect(Collectors.joining("\n"))
         + (more > 0 ? "\nand " + more + " more" : "");

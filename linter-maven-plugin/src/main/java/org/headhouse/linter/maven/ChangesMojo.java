@@ -4,7 +4,7 @@ import java.io.File;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.files.UserError;
-import org.headhouse.linter.run.SitesRequest;
+import org.headhouse.linter.goal.ChangesRequest;
 import org.headhouse.linter.run.SlackParameter;
 import org.jspecify.annotations.Nullable;
 
@@ -27,24 +27,11 @@ public final class ChangesMojo extends SitesMojo {
    * The extra cable to order, in percent of the measured lengths (the default is common practice,
    * no source).
    */
-  @Parameter(property = "linter.slack", defaultValue = "10")
-  private String slack = "10";
+  @Parameter(property = "linter.slack", defaultValue = SlackParameter.USUAL)
+  private String slack = SlackParameter.USUAL;
 
   @Override
   ChangesRequest request() throws UserError {
-    SitesRequest sites = sitesRequest();
-    if ((since == null) == (before == null)) {
-      throw new UserError(
-          (since == null
-                  ? "there is nothing to compare with"
-                  : "linter.since and linter.before cannot be combined")
-              + ": use -Dlinter.since=HEAD, or -Dlinter.before with a folder of sites or one file");
-    }
-    if (before != null && !before.exists()) {
-      throw new UserError(
-          "linter.before names " + before + ", which does not exist: correct the path");
-    }
-    return new ChangesRequest(
-        sites, output(), since, path(before), SlackParameter.of("linter.slack", slack));
+    return ChangesRequest.of(sitesRequest(), output(), since, path(before), slack);
   }
 }

@@ -1,17 +1,17 @@
 package org.headhouse.linter.maven;
 
 import java.nio.file.Path;
-import org.apache.maven.plugin.MojoExecutionException;
-import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.goal.GoalRequest;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.revision.EarlierFiles;
 import org.headhouse.linter.revision.Revision;
 import org.headhouse.linter.run.CheckOutput;
 import org.headhouse.linter.run.CleanSitesFile;
 import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.LinterMaker;
 import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
@@ -37,7 +37,7 @@ record CheckRequest(
     implements GoalRequest {
 
   @Override
-  public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
+  public Outcome run(Console console, LinterMaker linters) throws UserError {
     SiteRun run = sites.find();
     run.reportSettings(console);
     CheckOutput results = execution.of(output, run.base(), console);
@@ -45,20 +45,24 @@ record CheckRequest(
     if (baseline != null) {
       builder.baseline(baseline);
     }
-    BuildOutcome.of(
-        since == null
-            ? all(results, run, builder, console)
-            : since(since, results, run, builder, console));
+    return since == null
+        ? all(results, run, builder, console, linters)
+        : since(since, results, run, builder, console, linters);
   }
 
-  private Outcome all(CheckOutput results, SiteRun run, SiteLinter.Builder builder, Console console)
+  private Outcome all(
+      CheckOutput results,
+      SiteRun run,
+      SiteLinter.Builder builder,
+      Console console,
+      LinterMaker linters)
       throws UserError {
     CleanSitesFile clean =
         recheck || results.folder() == null ? null : CleanSitesFile.in(results.folder());
     if (clean != null) {
       builder.cleanFiles(clean::open);
     }
-    CheckReport report = run.check(PluginLinterFactory.build(builder), console);
+    CheckReport report = run.check(linters.make(builder), console);
     Outcome outcome = results.write(report, console, run.base());
     if (clean != null) {
       clean.save();
@@ -67,11 +71,16 @@ record CheckRequest(
   }
 
   private Outcome since(
-      String name, CheckOutput results, SiteRun run, SiteLinter.Builder builder, Console console)
+      String name,
+      CheckOutput results,
+      SiteRun run,
+      SiteLinter.Builder builder,
+      Console console,
+      LinterMaker linters)
       throws UserError {
-    try (Revision revision = Revision.open(run.found().sites(), name, PluginParameters::name)) {
+    try (Revision revision = Revision.open(run.found().sites(), name, sites.settings().called())) {
       EarlierFiles earlier = new EarlierFiles(revision, run.found(), run.base()::shown);
-      SiteLinter linter = PluginLinterFactory.build(builder.beforeAll(earlier.state()));
+      SiteLinter linter = linters.make(builder.beforeAll(earlier.state()));
       CheckReport report = run.check(linter, console);
       if (changedOnly) {
         EarlierFiles.Changes changes = earlier.changes(linter.baselineFile());

@@ -1,13 +1,13 @@
 package org.headhouse.linter.maven;
 
 import java.io.File;
-import java.nio.file.Path;
 import java.util.List;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.files.UserError;
-import org.headhouse.linter.run.SettingsRequest;
+import org.headhouse.linter.goal.DraftChoice;
+import org.headhouse.linter.goal.DraftOptions;
+import org.headhouse.linter.goal.GoalRequest;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,30 +51,28 @@ public final class DraftMojo extends SettingsMojo {
   private @Nullable String title;
 
   /** What the weather station measures. */
-  @Parameter(
-      property = "linter.readings",
-      defaultValue = "light,temperature,wind-speed,wind-direction,rain")
+  @Parameter(property = "linter.readings", defaultValue = DraftOptions.READINGS)
   private List<String> readings = List.of();
 
   /** The rate of the line in bit/s. */
-  @Parameter(property = "linter.baud", defaultValue = "9600")
-  private int baud = 9600;
+  @Parameter(property = "linter.baud", defaultValue = DraftOptions.BAUD)
+  private int baud = Integer.parseInt(DraftOptions.BAUD);
 
   /** The parity: even, odd, or none, which goes with 2 stop bits. */
-  @Parameter(property = "linter.parity", defaultValue = "even")
-  private String parity = "even";
+  @Parameter(property = "linter.parity", defaultValue = DraftOptions.PARITY)
+  private String parity = DraftOptions.PARITY;
 
   /** The gauge of the conductors, in AWG or mm2. */
-  @Parameter(property = "linter.gauge", defaultValue = "24 AWG")
-  private String gauge = "24 AWG";
+  @Parameter(property = "linter.gauge", defaultValue = DraftOptions.GAUGE)
+  private String gauge = DraftOptions.GAUGE;
 
   /** Whether the cable has a shield. */
   @Parameter(property = "linter.shielded", defaultValue = "true")
   private boolean shielded = true;
 
   /** The impedance of the cable, and of the terminators at its ends. */
-  @Parameter(property = "linter.impedance", defaultValue = "120 ohm")
-  private String impedance = "120 ohm";
+  @Parameter(property = "linter.impedance", defaultValue = DraftOptions.IMPEDANCE)
+  private String impedance = DraftOptions.IMPEDANCE;
 
   /**
    * The supply for bias resistors at the head unit, such as 5 V; without it, the resistors to fit
@@ -85,51 +83,10 @@ public final class DraftMojo extends SettingsMojo {
 
   @Override
   GoalRequest request() throws UserError {
-    if (visit != null) {
-      return visitRequest(visit);
-    }
-    if (csv == null || site == null) {
-      throw new UserError(missing());
-    }
-    SettingsRequest settings = settingsRequest();
-    Path file = output == null ? UsualSiteFile.of(settings.sites(), site) : output.toPath();
-    return new DraftRequest(settings, csv.toPath(), draft(site), file, write);
-  }
-
-  private VisitRequest visitRequest(File list) throws UserError {
-    if (csv != null) {
-      throw new UserError(
-          "linter.csv is a list of units, and linter.visit one from a visit: give one of the two");
-    }
-    return new VisitRequest(
-        settingsRequest(), list.toPath(), site, output == null ? null : output.toPath(), write);
-  }
-
-  /** Maven's own word for it would name the parameters, and not how they are written. */
-  private String missing() {
-    if (site != null) {
-      return "there is no list of units: use -Dlinter.csv=<file>";
-    }
-    return csv != null
-        ? "the site has no id: use -Dlinter.site=<id>"
-        : "there is neither a list of units nor an id for the site: use -Dlinter.csv=<file> and"
-            + " -Dlinter.site=<id>";
-  }
-
-  private DraftSettings draft(String id) throws UserError {
-    try {
-      return new DraftSettings(
-          id,
-          title,
-          DraftParameters.readings("linter.readings", readings),
-          baud,
-          DraftParameters.parity("linter.parity", parity),
-          DraftParameters.gauge("linter.gauge", gauge),
-          shielded,
-          DraftParameters.resistance("linter.impedance", impedance),
-          biasSupply == null ? null : DraftParameters.voltage("linter.biasSupply", biasSupply));
-    } catch (IllegalArgumentException wrong) {
-      throw new UserError(String.valueOf(wrong.getMessage()), wrong);
-    }
+    DraftOptions options =
+        new DraftOptions(title, readings, baud, parity, gauge, shielded, impedance, biasSupply);
+    return new DraftChoice(
+            settingsRequest(), path(csv), path(visit), site, path(output), write, options)
+        .request();
   }
 }

@@ -3,6 +3,7 @@ package org.headhouse.linter.maven;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.goal.FixRequest;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.run.EnumParameter;
 import org.jspecify.annotations.Nullable;

@@ -8,6 +8,7 @@ import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.apache.maven.project.MavenProject;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.goal.GoalRequest;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,10 +35,9 @@ abstract class LinterMojo extends AbstractMojo {
     }
     try {
       checkProperties();
-      request()
-          .run(
-              new BuildConsole(
-                  getLog(), goal -> GoalCall.of(goal, project), LogColours.areShown()));
+      BuildConsole console =
+          new BuildConsole(getLog(), goal -> GoalCall.of(goal, project), LogColours.areShown());
+      BuildOutcome.of(request().run(console, PluginLinterFactory::build));
     } catch (UserError error) {
       throw BuildOutcome.error(error);
     } catch (InvalidPathException noName) {

@@ -4,6 +4,7 @@ import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.goal.ReportRequest;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.run.EnumParameter;
 import org.headhouse.linter.run.SlackParameter;
@@ -32,8 +33,8 @@ public final class ReportMojo extends SitesMojo {
    * The extra cable to order, in percent of the measured lengths (the default is common practice,
    * no source).
    */
-  @Parameter(property = "linter.slack", defaultValue = "10")
-  private String slack = "10";
+  @Parameter(property = "linter.slack", defaultValue = SlackParameter.USUAL)
+  private String slack = SlackParameter.USUAL;
 
   /**
    * Whether to put the papers of each customer into a ZIP file too, which can be sent to that

@@ -2,6 +2,7 @@ package org.headhouse.linter.maven;
 
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
+import org.headhouse.linter.goal.RulesRequest;
 import org.jspecify.annotations.Nullable;
 
 /** Lists the rules, or shows the page of one rule. */

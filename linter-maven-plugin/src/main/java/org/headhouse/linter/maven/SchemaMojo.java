@@ -3,6 +3,7 @@ package org.headhouse.linter.maven;
 import java.io.File;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
+import org.headhouse.linter.goal.SchemaRequest;
 
 /** Writes the JSON Schemas of the three kinds of file, for editors. */
 @Mojo(name = "schema", requiresProject = false, threadSafe = true)
@@ -20,6 +21,6 @@ public final class SchemaMojo extends LinterMojo {
   @Override
   SchemaRequest request() {
     BuildFolder folder = BuildFolder.of(basedir);
-    return new SchemaRequest(folder.output(outputDirectory), folder.base());
+    return new SchemaRequest(folder.output(outputDirectory), folder.base(), true);
   }
 }

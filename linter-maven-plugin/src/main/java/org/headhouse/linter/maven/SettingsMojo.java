@@ -35,7 +35,7 @@ abstract class SettingsMojo extends LinterMojo {
 
   final SettingsRequest settingsRequest() {
     return new SettingsRequest(
-        sites.toPath(), path(policy), path(deviceTypes), folder().base(), PluginParameters::name);
+        sites.toPath(), path(policy), path(deviceTypes), folder().base(), PluginParameters.NAMES);
   }
 
   /** The folder of the build. */

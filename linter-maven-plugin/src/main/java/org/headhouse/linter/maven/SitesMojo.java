@@ -38,7 +38,7 @@ abstract class SitesMojo extends SettingsMojo {
         includes,
         excludes,
         allowEmpty,
-        SitesRequest.threads(threads, PluginParameters::name));
+        SitesRequest.threads(threads, PluginParameters.NAMES));
   }
 
   /** The folder that the goal writes into. */

@@ -17,6 +17,7 @@ import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.result.Suppression;
 import org.headhouse.linter.run.Outcome;
+import org.headhouse.linter.run.Refusal;
 import org.headhouse.linter.source.Region;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -108,6 +109,19 @@ class BuildOutcomeTest {
     assertThatThrownBy(
             () -> BuildOutcome.of(Outcome.of(report(ONE_OF_EACH, TOOL_ERROR), Level.ERROR)))
         .isInstanceOf(MojoFailureException.class);
+  }
+
+  @Test
+  void ofAListThatIsRefusedTheFirstFiveFaultsAreRepeated() {
+    List<String> faults = IntStream.rangeClosed(1, 6).mapToObj(line -> "u.csv:" + line).toList();
+    assertThatThrownBy(() -> BuildOutcome.of(Outcome.of(new Refusal("it has 6 faults", faults))))
+        .isInstanceOf(MojoFailureException.class)
+        .hasMessage("it has 6 faults:\nu.csv:1\nu.csv:2\nu.csv:3\nu.csv:4\nu.csv:5\nand 1 more");
+  }
+
+  @Test
+  void aGoodOutcomeFailsNothing() {
+    assertThatCode(() -> BuildOutcome.of(Outcome.good())).doesNotThrowAnyException();
   }
 
   /** Maven prints it as it is, and a name in it may hold what would garble a terminal. */

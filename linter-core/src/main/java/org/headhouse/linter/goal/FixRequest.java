@@ -1,10 +1,9 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.apache.maven.plugin.MojoExecutionException;
-import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
@@ -14,6 +13,8 @@ import org.headhouse.linter.revision.EarlierFiles;
 import org.headhouse.linter.revision.Revision;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.LinterMaker;
+import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
@@ -25,18 +26,18 @@ import org.jspecify.annotations.Nullable;
  * @param since the revision to compare with, or null for the last one, where there is one
  * @param write whether the files are written; else only the differences are shown
  */
-record FixRequest(SitesRequest sites, FixKind kind, @Nullable String since, boolean write)
+public record FixRequest(SitesRequest sites, FixKind kind, @Nullable String since, boolean write)
     implements GoalRequest {
   private static final String LAST = "HEAD";
 
   @Override
-  public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
+  public Outcome run(Console console, LinterMaker linters) throws UserError {
     SiteRun run = sites.find();
     run.reportSettings(console);
     SiteLinter.Builder builder = run.builder().withoutBaseline();
     try (Revision revision = revision(run)) {
       SiteState earlier = revision == null ? null : state(revision, run);
-      fix(run, earlier == null ? builder : builder.before(earlier), console);
+      return fix(run, linters.make(earlier == null ? builder : builder.before(earlier)), console);
     }
   }
 
@@ -45,12 +46,13 @@ record FixRequest(SitesRequest sites, FixKind kind, @Nullable String since, bool
    * better. Where there is none, or it cannot be read, nobody asked for it.
    */
   private @Nullable Revision revision(SiteRun run) throws UserError {
-    Path sites = run.found().sites();
+    Path place = run.found().sites();
+    ParameterNames called = sites.settings().called();
     if (since != null) {
-      return Revision.open(sites, since, PluginParameters::name);
+      return Revision.open(place, since, called);
     }
     try {
-      return Revision.open(sites, LAST, PluginParameters::name);
+      return Revision.open(place, LAST, called);
     } catch (UserError none) {
       return null;
     }
@@ -67,25 +69,26 @@ record FixRequest(SitesRequest sites, FixKind kind, @Nullable String since, bool
     }
   }
 
-  private void fix(SiteRun run, SiteLinter.Builder builder, Console console)
-      throws MojoFailureException, MojoExecutionException, UserError {
-    SiteLinter linter = PluginLinterFactory.build(builder);
-    ValidSettingsGuard.require(linter, console);
-    FixLog log = new FixLog(kind);
+  private Outcome fix(SiteRun run, SiteLinter linter, Console console) throws UserError {
+    Outcome settings = ValidSettingsGuard.check(linter, console);
+    if (!settings.isGood()) {
+      return settings;
+    }
+    FixLog log = new FixLog(kind, sites.settings().called());
     FixedFiles files = new FixedFiles(run);
     List<Notification> notifications =
         linter.fix(
             run.inputs(),
             kind,
             site -> {
-              log.lines(site).forEach(line -> console.report(Level.NOTE, line));
+              log.lines(site).forEach(line -> console.found(Level.NOTE, line));
               if (write && site.isChanged()) {
                 files.write(site);
               }
             });
     new ConsoleReport(console, Level.NOTE).print(notifications);
-    log.summary(write).forEach(line -> console.report(Level.NOTE, line));
+    log.summary(write).forEach(line -> console.found(Level.NOTE, line));
     files.failOnErrors();
-    BuildOutcome.of(notifications);
+    return Outcome.of(notifications);
   }
 }

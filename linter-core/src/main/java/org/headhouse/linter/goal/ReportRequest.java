@@ -1,11 +1,9 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.maven.plugin.MojoExecutionException;
-import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.files.AtomicFile;
@@ -22,6 +20,8 @@ import org.headhouse.linter.result.Level;
 import org.headhouse.linter.revision.GitHistory;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.LinterMaker;
+import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.SiteRun;
 import org.headhouse.linter.run.SitesRequest;
 
@@ -34,16 +34,19 @@ import org.headhouse.linter.run.SitesRequest;
  * @param slack the cable that is ordered beyond the measured lengths
  * @param bundle whether each customer's papers are put into one file as well
  */
-record ReportRequest(
+public record ReportRequest(
     SitesRequest sites, Path output, Measure units, Paper paper, Slack slack, boolean bundle)
     implements GoalRequest {
 
   @Override
-  public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
+  public Outcome run(Console console, LinterMaker linters) throws UserError {
     SiteRun run = sites.find();
     run.reportSettings(console);
-    SiteLinter linter = PluginLinterFactory.build(run.builder().withoutBaseline());
-    ValidSettingsGuard.require(linter, console);
+    SiteLinter linter = linters.make(run.builder().withoutBaseline());
+    Outcome settings = ValidSettingsGuard.check(linter, console);
+    if (!settings.isGood()) {
+      return settings;
+    }
     Path figures = output.resolve("figures.json");
     SheetReport report = write(run, linter, figures);
     console.report(Level.NOTE, "Figures are in " + run.base().shown(figures));
@@ -52,7 +55,7 @@ record ReportRequest(
     ConsoleReport lines = new ConsoleReport(console, Level.NOTE);
     lines.print(report.notifications());
     lines.printCounts(report.counts(), report.files(), report.units());
-    BuildOutcome.of(report.notifications());
+    return Outcome.of(report.notifications());
   }
 
   /** Everything is written while it is computed, one site at a time. */

@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.result.FixKind;
 import org.junit.jupiter.api.Test;
 
@@ -18,15 +19,28 @@ import org.junit.jupiter.api.Test;
 class FixingPageTest {
   private static final Path FAULTY = Path.of("../sample-sites/faulty");
 
+  /** As the plugin has them: the page shows its goal. */
+  private static final class Properties implements ParameterNames {
+    @Override
+    public String of(String parameter) {
+      return "linter." + parameter;
+    }
+
+    @Override
+    public String typed(String parameter) {
+      return "-D" + of(parameter);
+    }
+  }
+
   @Test
   void theDifferenceShownIsThatOfTheFaultySite() throws Exception {
     Matcher shown =
         Pattern.compile("<!-- output: fix -->\n```diff\n(.*?)```", Pattern.DOTALL)
-            .matcher(Files.readString(Path.of("../linter-core/docs/fixing.md")));
+            .matcher(Files.readString(Path.of("docs/fixing.md")));
     assertThat(shown.find()).isTrue();
     SiteLinter linter =
         SiteLinter.builder().deviceTypes(FAULTY.resolve("device-types.yaml")).build();
-    FixLog log = new FixLog(FixKind.SAFE);
+    FixLog log = new FixLog(FixKind.SAFE, new Properties());
     List<String> lines = new ArrayList<>();
     SiteInput site = SiteInput.file(FAULTY.resolve("sites/ferncombe.yaml"), "sites/ferncombe.yaml");
     assertThat(linter.fix(Stream.of(site), FixKind.SAFE, one -> lines.addAll(log.lines(one))))

@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,11 +16,11 @@ import org.headhouse.linter.site.Word;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what is given for a draft as parameters, in the words of site files. */
-final class DraftParameters {
+final class DraftValues {
   /** The gap between number and unit, which a command line is easier written without. */
   private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=[0-9]) *(?=[A-Za-z])");
 
-  private DraftParameters() {}
+  private DraftValues() {}
 
   static Parity parity(String property, String written) throws UserError {
     return word(property, written, Parity.values());

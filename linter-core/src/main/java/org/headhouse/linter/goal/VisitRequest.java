@@ -1,15 +1,15 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import org.apache.maven.plugin.MojoExecutionException;
-import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.LinterMaker;
+import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.SettingsRequest;
 import org.headhouse.linter.run.SharedSettings;
 import org.headhouse.linter.site.Format;
@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param output the file of the site; null for the usual one
  * @param write whether the site is written; else only the difference is shown
  */
-record VisitRequest(
+public record VisitRequest(
     SettingsRequest settings,
     Path list,
     @Nullable String site,
@@ -33,22 +33,28 @@ record VisitRequest(
     implements GoalRequest {
 
   @Override
-  public void run(Console console) throws MojoFailureException, MojoExecutionException, UserError {
+  public Outcome run(Console console, LinterMaker linters) throws UserError {
     SharedSettings shared = settings.find();
     shared.report(settings.sites(), console);
-    SiteLinter linter = PluginLinterFactory.build(shared.builder());
-    ValidSettingsGuard.require(linter, console);
+    SiteLinter linter = linters.make(shared.builder());
+    Outcome valid = ValidSettingsGuard.check(linter, console);
+    if (!valid.isGood()) {
+      return valid;
+    }
     SiteInput input = SiteInput.file(list, settings.base().shown(list));
     Path file = output == null ? usual(linter, input) : output;
     String shown = settings.base().shown(file);
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new UserError(
-          "there is no " + shown + ": name the file of the site with -Dlinter.output=<file>");
+          "there is no "
+              + shown
+              + ": name the file of the site with "
+              + settings.called().typed("output", "<file>"));
     }
     UpdateOutcome outcome =
         new UpdateOutcome(
-            "the list from the visit", settings.sites(), file, shown, shared, console);
-    outcome.show(outcome.made(linter::visit, input), write);
+            "the list from the visit", settings.sites(), file, shown, shared, console, linters);
+    return outcome.of(outcome.made(linter::visit, input), write);
   }
 
   private Path usual(SiteLinter linter, SiteInput input) throws UserError {
@@ -62,12 +68,14 @@ record VisitRequest(
     }
     if (id == null) {
       throw new UserError(
-          input.path() + " does not say which site it is of: name it with -Dlinter.site=<id>");
+          input.path()
+              + " does not say which site it is of: name it with "
+              + settings.called().typed("site", "<id>"));
     }
     if (!Format.isId(id)) {
       throw new UserError(
-          "the site has no id that its file can be found by: name the file with"
-              + " -Dlinter.output=<file>");
+          "the site has no id that its file can be found by: name the file with "
+              + settings.called().typed("output", "<file>"));
     }
     return UsualSiteFile.of(settings.sites(), id);
   }

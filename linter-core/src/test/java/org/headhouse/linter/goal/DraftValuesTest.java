@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -12,26 +12,26 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Parameters of a draft are written as in site files. */
-class DraftParametersTest {
+class DraftValuesTest {
 
   @Test
   void whatSiteFilesHaveIsRead() throws UserError {
-    assertThat(DraftParameters.parity("linter.parity", "none")).isEqualTo(Parity.NONE);
-    assertThat(DraftParameters.readings("linter.readings", List.of("rain", " wind-speed ")))
+    assertThat(DraftValues.parity("linter.parity", "none")).isEqualTo(Parity.NONE);
+    assertThat(DraftValues.readings("linter.readings", List.of("rain", " wind-speed ")))
         .containsExactly(Reading.RAIN, Reading.WIND_SPEED);
-    assertThat(DraftParameters.gauge("linter.gauge", "0.5mm2").written()).isEqualTo("0.5 mm2");
-    assertThat(DraftParameters.resistance("linter.impedance", "120 ohm").ohms()).isEqualTo(120);
-    assertThat(DraftParameters.voltage("linter.biasSupply", "3.3 V").volts()).isEqualTo(3.3);
+    assertThat(DraftValues.gauge("linter.gauge", "0.5mm2").written()).isEqualTo("0.5 mm2");
+    assertThat(DraftValues.resistance("linter.impedance", "120 ohm").ohms()).isEqualTo(120);
+    assertThat(DraftValues.voltage("linter.biasSupply", "3.3 V").volts()).isEqualTo(3.3);
   }
 
   private static Object read(String name, String written) throws UserError {
     String property = "linter." + name;
     return switch (name) {
-      case "parity" -> DraftParameters.parity(property, written);
-      case "readings" -> DraftParameters.readings(property, List.of(written));
-      case "gauge" -> DraftParameters.gauge(property, written);
-      case "impedance" -> DraftParameters.resistance(property, written);
-      default -> DraftParameters.voltage(property, written);
+      case "parity" -> DraftValues.parity(property, written);
+      case "readings" -> DraftValues.readings(property, List.of(written));
+      case "gauge" -> DraftValues.gauge(property, written);
+      case "impedance" -> DraftValues.resistance(property, written);
+      default -> DraftValues.voltage(property, written);
     };
   }
 

@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,11 +1,9 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.apache.maven.plugin.MojoExecutionException;
-import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.draft.ListFault;
 import org.headhouse.linter.draft.SiteUpdate;
@@ -14,6 +12,9 @@ import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.LinterMaker;
+import org.headhouse.linter.run.Outcome;
+import org.headhouse.linter.run.Refusal;
 import org.headhouse.linter.run.SharedSettings;
 import org.headhouse.linter.source.FolderBoundary;
 
@@ -27,7 +28,13 @@ import org.headhouse.linter.source.FolderBoundary;
  * @param site how the file is called
  */
 record UpdateOutcome(
-    String list, Path sites, Path file, String site, SharedSettings shared, Console console) {
+    String list,
+    Path sites,
+    Path file,
+    String site,
+    SharedSettings shared,
+    Console console,
+    LinterMaker linters) {
 
   /** How a list is brought into a site. */
   @FunctionalInterface
@@ -35,19 +42,23 @@ record UpdateOutcome(
     SiteUpdate of(SiteInput list, SiteInput site) throws IOException;
   }
 
-  /** The update, where the list and the site have no fault. */
-  SiteUpdate.Made made(Update update, SiteInput input) throws MojoFailureException, UserError {
-    SiteUpdate made;
+  /** Brings a list into the site; nothing is shown or written yet. */
+  SiteUpdate made(Update update, SiteInput input) throws UserError {
     try {
       requireInside();
-      made = update.of(input, SiteInput.file(file, site));
+      return update.of(input, SiteInput.file(file, site));
     } catch (IOException unreadable) {
       throw UserError.of(list + " or the site cannot be read", unreadable);
     }
-    if (made instanceof SiteUpdate.Refused refused) {
-      throw refused(refused.faults());
+  }
+
+  /** Shows an update, and writes it where that is asked for; or shows why there is none. */
+  Outcome of(SiteUpdate update, boolean write) throws UserError {
+    if (update instanceof SiteUpdate.Refused refused) {
+      return refused(refused.faults());
     }
-    return (SiteUpdate.Made) made;
+    show((SiteUpdate.Made) update, write);
+    return Outcome.good();
   }
 
   /** Whoever sends in a link among the sites must not have another file shown or changed. */
@@ -58,29 +69,32 @@ record UpdateOutcome(
     }
   }
 
-  /** Shows what an update changes, and writes it where that is asked for. */
-  void show(SiteUpdate.Made made, boolean write) throws MojoExecutionException, UserError {
-    new UpdateReport(made, shared, console).print();
+  private void show(SiteUpdate.Made made, boolean write) throws UserError {
+    new UpdateReport(made, shared, console, linters).print();
     if (write && UpdateReport.isChanged(made)) {
       FileUpdate.write(file, made.before(), made.after());
       console.report(Level.NOTE, "Wrote " + made.path());
     } else if (UpdateReport.isChanged(made)) {
-      console.report(Level.NOTE, "Nothing is written. To write the changes: -Dlinter.write=true");
+      console.report(
+          Level.NOTE,
+          "Nothing is written. To write the changes: " + console.called().turnedOn("write"));
     }
   }
 
-  /** Shows faults, and fails. */
-  MojoFailureException refused(List<ListFault> faults) {
+  /** Shows faults, for which nothing is written. */
+  Outcome refused(List<ListFault> faults) {
     faults.stream()
         .flatMap(fault -> lines(fault, shared.mayShow(fault.location().file())))
         .forEach(line -> console.found(Level.ERROR, line));
     boolean ofSite = faults.get(0).location().file().equals(site);
-    return new MojoFailureException(
-        (ofSite ? "the site has " : list + " has ")
-            + (faults.size() == 1 ? "1 fault" : faults.size() + " faults")
-            + ", and nothing is written:\n"
-            + BuildOutcome.first(
-                faults, fault -> TextReport.headline(fault.location(), fault.message())));
+    return Outcome.of(
+        new Refusal(
+            (ofSite ? "the site has " : list + " has ")
+                + (faults.size() == 1 ? "1 fault" : faults.size() + " faults")
+                + ", and nothing is written",
+            faults.stream()
+                .map(fault -> TextReport.headline(fault.location(), fault.message()))
+                .toList()));
   }
 
   private static Stream<String> lines(ListFault fault, boolean withExcerpt) {

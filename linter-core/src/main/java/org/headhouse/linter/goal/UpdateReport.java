@@ -1,10 +1,9 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
-import org.apache.maven.plugin.MojoExecutionException;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.change.Consequence;
@@ -17,6 +16,7 @@ import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
+import org.headhouse.linter.run.LinterMaker;
 import org.headhouse.linter.run.SharedSettings;
 
 /**
@@ -27,18 +27,21 @@ final class UpdateReport {
   private final SiteUpdate.Made update;
   private final SharedSettings shared;
   private final Console console;
+  private final LinterMaker linters;
 
-  UpdateReport(SiteUpdate.Made update, SharedSettings shared, Console console) {
+  UpdateReport(
+      SiteUpdate.Made update, SharedSettings shared, Console console, LinterMaker linters) {
     this.update = update;
     this.shared = shared;
     this.console = console;
+    this.linters = linters;
   }
 
   static boolean isChanged(SiteUpdate.Made update) {
     return !Arrays.equals(update.before(), update.after());
   }
 
-  void print() throws MojoExecutionException, UserError {
+  void print() throws UserError {
     for (SiteUpdate.Remark remark : update.remarks()) {
       console.report(remark.level(), TextReport.printable(update.path() + ": " + remark.text()));
     }
@@ -47,10 +50,10 @@ final class UpdateReport {
       return;
     }
     if (shared.mayShow(update.path())) {
-      UnifiedDiff.of(update.path(), update.before(), update.after()).forEach(this::note);
+      UnifiedDiff.of(update.path(), update.before(), update.after()).forEach(this::found);
     }
     SiteState before = state(update.before());
-    SiteLinter linter = PluginLinterFactory.build(shared.builder().before(before));
+    SiteLinter linter = linters.make(shared.builder().before(before));
     consequences(linter.changes(before, state(update.after())));
     note("With these changes, " + update.path() + " has these results:");
     new ConsoleReport(console, Level.NOTE).print(linter.check(Stream.of(input(update.after()))));
@@ -73,6 +76,10 @@ final class UpdateReport {
 
   private void note(String line) {
     console.report(Level.NOTE, TextReport.printable(line));
+  }
+
+  private void found(String line) {
+    console.found(Level.NOTE, line);
   }
 
   private SiteState state(byte[] bytes) throws UserError {

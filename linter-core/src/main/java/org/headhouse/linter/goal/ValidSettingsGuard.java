@@ -1,8 +1,6 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.util.stream.Stream;
-import org.apache.maven.plugin.MojoExecutionException;
-import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.result.Level;
@@ -14,18 +12,17 @@ import org.headhouse.linter.run.Outcome;
  * Keeps a goal from using a policy or device types with an error: what was not understood there
  * would be missing from what the goal makes, and nobody would see it.
  */
-final class ValidSettingsGuard {
+public final class ValidSettingsGuard {
   private ValidSettingsGuard() {}
 
   /**
    * Reports what is wrong with policy and device types, as a check does.
    *
-   * @throws MojoFailureException where there is an error, whatever level fails a check
+   * @return the outcome that the goal ends with, unless it is good
    */
-  static void require(SiteLinter linter, Console console)
-      throws MojoFailureException, MojoExecutionException {
+  public static Outcome check(SiteLinter linter, Console console) {
     CheckReport settings = linter.check(Stream.empty());
     new ConsoleReport(console, Level.NOTE).printFound(settings);
-    BuildOutcome.of(Outcome.of(settings, Level.ERROR));
+    return Outcome.of(settings, Level.ERROR);
   }
 }

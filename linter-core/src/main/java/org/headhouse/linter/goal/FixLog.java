@@ -1,7 +1,8 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.AppliedFix;
 import org.headhouse.linter.result.Fix;
@@ -12,6 +13,7 @@ import org.headhouse.linter.result.Result;
 /** The lines that say what was fixed in each file, and in all of them together. */
 final class FixLog {
   private final FixKind asked;
+  private final ParameterNames called;
   private int files;
   private int changed;
   private int fixed;
@@ -20,8 +22,13 @@ final class FixLog {
   private boolean anyProposed;
   private boolean anyOpen;
 
-  FixLog(FixKind asked) {
+  /**
+   * @param asked which fixes are tried
+   * @param called how the user writes parameters
+   */
+  FixLog(FixKind asked, ParameterNames called) {
     this.asked = asked;
+    this.called = called;
   }
 
   /** What was fixed in a file, and the difference; none where nothing was. */
@@ -84,7 +91,10 @@ final class FixLog {
             + " left"
             + (proposable == 0
                 ? ""
-                : ", of which " + proposable + " would have a fix with -Dlinter.fixes=proposed"));
+                : ", of which "
+                    + proposable
+                    + " would have a fix with "
+                    + called.typed("fixes", "proposed")));
     if (anyOpen) {
       lines.add(
           "While a comment that begins with look: is left, the line may work: what is set at its"
@@ -96,7 +106,7 @@ final class FixLog {
               + " supply before you open a unit, and follow the local electrical code.");
     }
     if (fixed > 0 && !written) {
-      lines.add("Nothing is written. To write the changes: -Dlinter.write=true");
+      lines.add("Nothing is written. To write the changes: " + called.turnedOn("write"));
     }
     return lines;
   }

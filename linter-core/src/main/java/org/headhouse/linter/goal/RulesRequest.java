@@ -1,10 +1,12 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.run.Console;
+import org.headhouse.linter.run.LinterMaker;
+import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.RulePage;
 import org.jspecify.annotations.Nullable;
 
@@ -13,15 +15,16 @@ import org.jspecify.annotations.Nullable;
  *
  * @param rule its id, or null for the list
  */
-record RulesRequest(@Nullable String rule) implements GoalRequest {
+public record RulesRequest(@Nullable String rule) implements GoalRequest {
   @Override
-  public void run(Console console) throws UserError {
-    SiteLinter linter = PluginLinterFactory.build(SiteLinter.builder());
+  public Outcome run(Console console, LinterMaker linters) throws UserError {
+    SiteLinter linter = linters.make(SiteLinter.builder());
     if (rule == null) {
-      linter.rules().forEach(one -> console.report(Level.NOTE, line(one)));
+      linter.rules().forEach(one -> console.found(Level.NOTE, line(one)));
     } else {
-      RulePage.of(rule, linter).lines().forEach(line -> console.report(Level.NOTE, line));
+      RulePage.of(rule, linter).lines().forEach(line -> console.found(Level.NOTE, line));
     }
+    return Outcome.good();
   }
 
   private static String line(RuleDescriptor one) {

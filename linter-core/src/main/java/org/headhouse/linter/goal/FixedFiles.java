@@ -1,4 +1,4 @@
-package org.headhouse.linter.maven;
+package org.headhouse.linter.goal;
 
 import java.io.IOException;
 import java.nio.file.Path;
