@@ -160,8 +160,9 @@ final class Command {
       SiteLinter linter = linter(run.builder().withoutBaseline());
       CheckReport settings = linter.check(Stream.empty());
       new ConsoleReport(console, Level.NOTE).printFound(settings);
-      if (!settings.passes(Level.ERROR)) {
-        return code(Outcome.of(settings, Level.ERROR));
+      Outcome unusable = Outcome.of(settings, Level.ERROR);
+      if (!unusable.failed().isEmpty() || !unusable.toolErrors().isEmpty()) {
+        return code(unusable);
       }
       runs.put(run, linter);
     }
