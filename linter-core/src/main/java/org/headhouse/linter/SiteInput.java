@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.SiteFiles;
 import org.headhouse.linter.files.SiteNames;
@@ -23,6 +24,11 @@ import org.jspecify.annotations.Nullable;
  *     marks a text without a file
  */
 public record SiteInput(String path, Content content) implements InputFile {
+
+  public SiteInput {
+    Objects.requireNonNull(path, "an input without a path");
+    Objects.requireNonNull(content, "an input without content");
+  }
 
   /** Where the bytes come from. */
   @FunctionalInterface
@@ -101,7 +107,11 @@ public record SiteInput(String path, Content content) implements InputFile {
 
   @Override
   public byte[] read(int most) throws IOException {
-    return content.read(most);
+    byte[] bytes = content.read(most);
+    if (bytes == null) { // a program may be compiled without a check of nulls
+      throw new IOException("it has no content");
+    }
+    return bytes;
   }
 
   @Override

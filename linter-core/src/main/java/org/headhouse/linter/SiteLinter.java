@@ -6,7 +6,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +21,6 @@ import org.headhouse.linter.baseline.BaselineSelection;
 import org.headhouse.linter.batch.CheckRun;
 import org.headhouse.linter.batch.DiagnosisRun;
 import org.headhouse.linter.batch.FiguresRun;
-import org.headhouse.linter.batch.FileTask;
 import org.headhouse.linter.batch.FixRun;
 import org.headhouse.linter.change.SiteChange;
 import org.headhouse.linter.check.CleanFiles;
@@ -50,7 +48,6 @@ import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.FixedSite;
 import org.headhouse.linter.result.Notification;
-import org.headhouse.linter.result.Result;
 import org.headhouse.linter.rule.Rule;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rules.RulePages;
@@ -189,34 +186,24 @@ public final class SiteLinter {
    * @throws IllegalStateException where the thread is interrupted, which it then still is
    */
   public CheckReport checkEach(Stream<SiteInput> inputs, BiConsumer<String, CheckReport> taker) {
-    return checkAll(inputs, (files, outcome) -> taker.accept(outcome.path(), alone(outcome)));
-  }
-
-  private CheckReport alone(FileTask.Outcome<FileOutcome> checked) {
-    FileOutcome outcome = checked.value();
-    List<Notification> notifications = new ArrayList<>();
-    if (checked.notification() != null) {
-      notifications.add(checked.notification());
-    }
-    if (outcome != null) {
-      notifications.addAll(outcome.notifications());
-    }
-    return new CheckReport(
-        outcome == null ? List.of() : shown(outcome.results()),
-        notifications,
-        1,
-        outcome == null ? 0 : outcome.units(),
-        rules(),
-        List.of());
+    return checkAll(
+        inputs, (files, outcome) -> taker.accept(outcome.path(), CheckReport.of(context, outcome)));
   }
 
   private CheckReport checkAll(Stream<SiteInput> inputs, CheckRun.Progress progress) {
     LocalDate today = context.today();
     CleanFiles clean = context.cleanFiles(today);
-    CheckRun.Outcome outcome =
+    return CheckReport.of(
+        context,
         new CheckRun(context)
-            .over(inputs.iterator(), (path, bytes) -> outcome(path, bytes, today, clean), progress);
-    return report(outcome);
+            .over(
+                inputs.iterator(), (path, bytes) -> outcome(path, bytes, today, clean), progress));
+  }
+
+  private FileOutcome outcome(
+      String path, byte[] bytes, LocalDate today, @Nullable CleanFiles clean) {
+    Supplier<FileOutcome> check = () -> context.check().check(path, bytes, today);
+    return clean == null ? check.get() : clean.outcome(path, bytes, check);
   }
 
   /**
@@ -231,41 +218,28 @@ public final class SiteLinter {
 
   /**
    * Puts parts together: the very report of one check of all files in the order of the parts, rules
-   * over all sites and the baseline of this linter included. A part that is missing is not noticed;
-   * compare {@link CheckReport#files} with what you expect.
+   * over all sites and the baseline of this linter included. A part that is lost on the way is not
+   * noticed: {@link #join(List, int)} does that.
    *
-   * @throws IllegalArgumentException where a part was checked by a linter with other rules, policy,
-   *     device types or limits than this one, or on another day
+   * @throws IllegalArgumentException where a part was checked by a linter of another version, or
+   *     with other rules, policy, device types or limits than this one, or on another day
+   * @throws IllegalStateException where this linter compares sites with an earlier state, which the
+   *     parts were not
    */
   public CheckReport join(List<ReportPart> parts) {
-    return report(ReportPart.joined(context, parts));
+    return CheckReport.of(context, ReportPart.joined(context, parts));
   }
 
-  private CheckReport report(CheckRun.Outcome outcome) {
-    return new CheckReport(
-        shown(outcome.results()),
-        outcome.notifications(),
-        outcome.files(),
-        outcome.units(),
-        rules(),
-        outcome.absent());
-  }
-
-  private List<Result> shown(List<Result> results) {
-    Predicate<String> withoutLines = context.settings().withoutLines();
-    if (withoutLines == null) {
-      return results;
-    }
-    // A file may have thousands of results, and links on the way to it are followed once.
-    Map<String, Boolean> known = new HashMap<>();
-    Predicate<String> once = file -> known.computeIfAbsent(file, withoutLines::test);
-    return results.stream().map(result -> result.withoutLines(once)).toList();
-  }
-
-  private FileOutcome outcome(
-      String path, byte[] bytes, LocalDate today, @Nullable CleanFiles clean) {
-    Supplier<FileOutcome> check = () -> context.check().check(path, bytes, today);
-    return clean == null ? check.get() : clean.outcome(path, bytes, check);
+  /**
+   * Puts parts together, and looks whether they have all sites, each of them once: where not, the
+   * report has a failure and does not pass.
+   *
+   * @param files how many sites there are, from whoever divided them
+   * @throws IllegalArgumentException as {@link #join(List)}
+   * @throws IllegalStateException as {@link #join(List)}
+   */
+  public CheckReport join(List<ReportPart> parts, int files) {
+    return join(parts).with(ReportPart.lost(parts, files));
   }
 
   /**

@@ -378,7 +378,7 @@ class EmbeddingTest {
     }
     CheckReport report = linter.checkFiles(List.of(folder.resolve("missing.yaml")));
     for (Notification trouble : report.notifications()) {
-      return trouble.file() + ": " + trouble.text() + " " + trouble.cause();
+      return TextReport.headline(trouble) + " " + trouble.cause();
     }
     // to here
     return "";

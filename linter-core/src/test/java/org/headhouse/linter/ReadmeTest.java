@@ -174,7 +174,7 @@ class ReadmeTest {
       System.out.println(TextReport.headline(result));
     }
     for (Notification failure : report.failures()) {
-      System.out.println(failure.file() + ": " + failure.text());
+      System.out.println(TextReport.headline(failure));
     }
     System.out.println(report.passes(Level.ERROR) ? "passed" : "failed");
     // to here

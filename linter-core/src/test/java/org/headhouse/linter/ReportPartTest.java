@@ -27,6 +27,7 @@ import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.baseline.SitePaths;
 import org.headhouse.linter.report.SarifReport;
 import org.headhouse.linter.repository.SiteState;
+import org.headhouse.linter.result.Notification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -145,6 +146,48 @@ class ReportPartTest {
   void changesNeedAllSitesAtOnce() throws IOException {
     SiteLinter comparing = linter().beforeAll(SiteState.of(Stream.empty(), null)).build();
     assertThatThrownBy(() -> comparing.checkPart(sites().stream()))
+        .isInstanceOf(IllegalStateException.class);
+  }
+
+  private static ReportPart part(int from, int to) throws IOException {
+    return linter().build().checkPart(sites().subList(from, to).stream());
+  }
+
+  /** Green would mean that sites are sound which nobody looked at. */
+  @Test
+  void aPartThatIsLostIsNoticed() throws IOException {
+    SiteLinter linter = linter().build();
+    List<ReportPart> all = List.of(part(0, 50), part(50, 100), part(100, 120));
+    assertThat(linter.join(all, 120)).isEqualTo(linter.check(sites().stream()));
+    assertThat(linter.join(all.subList(0, 2), 120).failures())
+        .extracting(Notification::text)
+        .contains("the parts have 100 sites of 120: a part is missing");
+    assertThat(linter.join(List.of(), 120).failures())
+        .extracting(Notification::text)
+        .containsExactly("the parts have 0 sites of 120: a part is missing");
+  }
+
+  @Test
+  void aPartThatIsThereTwiceIsNoticed() throws IOException {
+    SiteLinter linter = linter().build();
+    ReportPart part = linter.checkPart(Stream.of(SiteInput.text("example.yaml", Example.SITE)));
+    CheckReport twice = linter.join(List.of(part, part), 1);
+    assertThat(twice.failures())
+        .extracting(Notification::text)
+        .containsExactly(
+            "the parts have 2 sites of 1: there is a part too many",
+            "this site is in the parts more than once");
+    // The number alone is right where one is lost and one is there twice.
+    assertThat(linter.join(List.of(part, part), 2).failures())
+        .extracting(Notification::file)
+        .containsExactly("example.yaml");
+  }
+
+  @Test
+  void partsDoNotJoinWhereChangesAreAskedFor() throws IOException {
+    SiteLinter comparing = linter().before(SiteState.of(Stream.empty(), null)).build();
+    ReportPart part = part(0, 1);
+    assertThatThrownBy(() -> comparing.join(List.of(part)))
         .isInstanceOf(IllegalStateException.class);
   }
 }

@@ -204,6 +204,29 @@ class ThreadsTest {
     assertThat(linter.checkText("example.yaml", Example.SITE).results()).isEmpty();
   }
 
+  /** Also where all files are checked already, and only their outcomes are left to hand on. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 8})
+  void anInterruptEndsTheCheckOfAFewFiles(int threads) throws IOException {
+    SiteLinter linter = SiteLinter.builder().threads(threads).build();
+    List<Integer> taken = new ArrayList<>();
+    try {
+      assertThatThrownBy(
+              () ->
+                  linter.check(
+                      stream(new Counting(5)),
+                      files -> {
+                        taken.add(files);
+                        Thread.currentThread().interrupt();
+                      }))
+          .isInstanceOf(IllegalStateException.class)
+          .hasMessage("the check was interrupted");
+      assertThat(taken).containsExactly(1);
+    } finally {
+      Thread.interrupted();
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(ints = {1, 2})
   void whatTheCallersStreamThrowsReachesTheCaller(int threads) throws IOException {

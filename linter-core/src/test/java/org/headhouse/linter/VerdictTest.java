@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.baseline.SitePaths;
 import org.headhouse.linter.result.Level;
@@ -79,6 +80,41 @@ class VerdictTest {
     assertThat(report.results()).isEmpty();
     assertThat(report.failures()).isEqualTo(report.notifications()).hasSize(1);
     passesAt(report);
+  }
+
+  /** Whoever looked for the sites in the wrong place must not get a pass. */
+  @Test
+  void aCheckOfNoSitePassesAtNoLevel() throws IOException {
+    SiteLinter linter = SiteLinter.builder().build();
+    for (CheckReport report :
+        List.of(
+            linter.check(Stream.empty()), linter.checkFiles(List.of()), linter.join(List.of()))) {
+      assertThat(Level.values()).noneMatch(report::passes);
+    }
+  }
+
+  /** A column of a database may be null. */
+  @Test
+  void anInputWithoutContentPassesAtNoLevel() throws IOException {
+    CheckReport report =
+        SiteLinter.builder().build().check(Stream.of(new SiteInput("example.yaml", most -> null)));
+    assertThat(report.failures())
+        .extracting(Notification::text)
+        .containsExactly("the file cannot be read: it has no content");
+    passesAt(report);
+  }
+
+  /** Rules that need the device types are silent, so what is left of a site means little. */
+  @Test
+  void whatIsWrongInTheFilesForAllSitesStaysWithEachSite() throws IOException {
+    CheckReport report =
+        SiteLinter.builder()
+            .deviceTypes(SiteInput.text("device-types.yaml", "format: 1\ndevice-types: [\n"))
+            .build()
+            .checkText("example.yaml", Example.SITE);
+    passesAt(report, Level.NONE);
+    passesAt(report.only(Set.of("example.yaml")), Level.NONE);
+    assertThat(report.settings()).containsExactly("device-types.yaml");
   }
 
   private static final class Failing implements SiteRule {

@@ -51,9 +51,7 @@ public final class OrderedExecutor implements AutoCloseable {
   public <T, R> void run(Iterator<? extends T> items, Function<T, R> work, Consumer<R> taker) {
     if (pool == null) {
       while (items.hasNext()) {
-        if (Thread.currentThread().isInterrupted()) {
-          throw interrupted(null);
-        }
+        requireNotInterrupted();
         taker.accept(work.apply(items.next()));
       }
       return;
@@ -81,6 +79,8 @@ public final class OrderedExecutor implements AutoCloseable {
   }
 
   private static <R> R outcome(Future<R> future) {
+    // One that is done is handed out to a thread that is interrupted, too.
+    requireNotInterrupted();
     try {
       return future.get();
     } catch (InterruptedException interrupted) {
@@ -99,6 +99,12 @@ public final class OrderedExecutor implements AutoCloseable {
     return failure.getCause() instanceof RuntimeException exception
         ? exception
         : new IllegalStateException("the check failed", failure.getCause());
+  }
+
+  private static void requireNotInterrupted() {
+    if (Thread.currentThread().isInterrupted()) {
+      throw interrupted(null);
+    }
   }
 
   private static IllegalStateException interrupted(@Nullable Throwable cause) {

@@ -69,6 +69,7 @@ final class WithheldOutcomes {
               (isRenamed ? compared(path, outcome, unfound, notifications) : outcome).results());
         });
     results.addAll(context.check().gone(unfound));
+    notifications.addAll(unfound.troubles());
     return results;
   }
 

@@ -2,6 +2,7 @@ package org.headhouse.linter.check;
 
 import java.util.List;
 import java.util.Map;
+import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.InputFile;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,14 @@ public interface EarlierSites {
 
   /** The earlier state of a site, or null where it was not there or cannot be read. */
   @Nullable Site of(Site later);
+
+  /**
+   * Why there may be an earlier state of a site that {@link #of} does not know, or null: rules on
+   * changes are then silent about more than a new site.
+   */
+  default @Nullable Notification trouble(Site later) {
+    return null;
+  }
 
   /** What the user calls the earlier state, such as a revision. */
   default String name() {
@@ -41,9 +50,10 @@ public interface EarlierSites {
    *
    * @param renamed those that are found again under another id in another file, by that file
    * @param gone the others
+   * @param troubles why some of the others cannot be read
    */
-  record Unfound(Map<String, Site> renamed, List<Site> gone) {
+  record Unfound(Map<String, Site> renamed, List<Site> gone, List<Notification> troubles) {
     /** Nothing is known. */
-    public static final Unfound NOTHING = new Unfound(Map.of(), List.of());
+    public static final Unfound NOTHING = new Unfound(Map.of(), List.of(), List.of());
   }
 }

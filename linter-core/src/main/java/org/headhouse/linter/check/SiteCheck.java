@@ -151,6 +151,10 @@ public final class SiteCheck {
     Suppressions suppressions = new Suppressions(site, setup.rules(), today, before != null);
     List<FileOutcome.Key> keys = keys(site, root, run, suppressions);
     List<Notification> notifications = new ArrayList<>(run.notifications());
+    Notification trouble = before == null ? compared.trouble(site) : null;
+    if (trouble != null) {
+      notifications.add(trouble);
+    }
     if (bound.needsSchemaCheck() && faults.isEmpty()) {
       notifications.add(
           new Notification(

@@ -2,6 +2,7 @@ package org.headhouse.linter.command;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.result.Result;
 
@@ -19,7 +20,10 @@ final class CheckReports {
         reports.stream().mapToInt(CheckReport::files).sum(),
         reports.stream().mapToInt(CheckReport::units).sum(),
         all(reports, CheckReport::rules).stream().distinct().toList(),
-        all(reports, CheckReport::absent));
+        all(reports, CheckReport::absent),
+        reports.stream()
+            .flatMap(report -> report.settings().stream())
+            .collect(Collectors.toUnmodifiableSet()));
   }
 
   private static <T> List<T> all(List<CheckReport> reports, Function<CheckReport, List<T>> part) {

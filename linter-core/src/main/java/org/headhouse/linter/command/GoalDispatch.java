@@ -63,7 +63,7 @@ record GoalDispatch(Goal goal, SiteOptions options, Console console, LinterMaker
       run.reportSettings(console);
       SiteLinter linter = linters.make(run.builder().withoutBaseline());
       Outcome settings = ValidSettingsGuard.check(linter, console);
-      if (!settings.failed().isEmpty()) {
+      if (!settings.isGood()) {
         return settings;
       }
       runs.put(run, linter);

@@ -10,6 +10,7 @@ import java.util.concurrent.Future;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.jsonrpc.Launcher;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.eclipse.lsp4j.services.LanguageClient;
@@ -87,6 +88,13 @@ public final class EditorServer {
     Throwable cause = failure;
     while (cause.getCause() != null) {
       cause = cause.getCause();
+    }
+    if (cause instanceof ResponseErrorException answered) {
+      return answered.getResponseError();
+    }
+    // What the library throws where a method of the protocol is not there.
+    if (cause instanceof UnsupportedOperationException) {
+      return new ResponseError(ResponseErrorCode.MethodNotFound, "it is not supported", null);
     }
     return new ResponseError(
         ResponseErrorCode.InternalError, "the tool failed, please report it: " + cause, null);

@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  */
 record OpenText(String uri, int version, String text, @Nullable Path file) {
   private static final String BYTE_ORDER_MARK = "\uFEFF";
+  private static final Pattern THIS_HOST =
+      Pattern.compile("^file://localhost/", Pattern.CASE_INSENSITIVE);
   private static final Pattern KEY_OF_A_SITE =
       Pattern.compile("^(?:\uFEFF)?(?:site|chain|weather-station) *:", Pattern.MULTILINE);
 
@@ -34,10 +36,13 @@ record OpenText(String uri, int version, String text, @Nullable Path file) {
     return new OpenText(uri, version, text, path(uri));
   }
 
-  /** The file that a URI names, or null for anything but a file of this machine. */
+  /**
+   * The file that a URI names, or null for anything but a file of this machine. A space need not be
+   * escaped, and the host may be named (RFC 8089, appendix E.2 and chapter 2).
+   */
   static @Nullable Path path(String uri) {
     try {
-      URI parsed = URI.create(uri);
+      URI parsed = URI.create(THIS_HOST.matcher(uri).replaceFirst("file:///").replace(" ", "%20"));
       return "file".equalsIgnoreCase(parsed.getScheme())
           ? Path.of(parsed).toAbsolutePath().normalize()
           : null;

@@ -62,9 +62,14 @@ final class Surroundings {
     SettingsFiles files = files(text);
     Made known = made.get(files);
     if (known == null || !known.stamps().equals(stamps(files, known.baseline(), open))) {
+      // Before they are read: what is written meanwhile is read the next time.
+      List<Object> stamps = stamps(files, null, open);
       SiteLinter linter = linter(files, open);
       Path baseline = linter.baselineFile().orElse(null);
-      known = new Made(stamps(files, baseline, open), baseline, linter);
+      if (baseline != null) {
+        stamps.add(stamp(baseline, open));
+      }
+      known = new Made(stamps, baseline, linter);
       made.put(files, known);
     }
     return new Found(files, known.linter());
@@ -118,13 +123,16 @@ final class Surroundings {
     }
     List<Object> stamps = new ArrayList<>();
     for (Path file : all) {
-      OpenText text = open.apply(file);
-      stamps.add(text == null ? stamp(file) : text.text());
+      stamps.add(stamp(file, open));
     }
     return stamps;
   }
 
-  private static List<Object> stamp(Path file) {
+  private static Object stamp(Path file, Function<Path, @Nullable OpenText> open) {
+    OpenText text = open.apply(file);
+    if (text != null) {
+      return text.text();
+    }
     try {
       FileTime changed = Files.getLastModifiedTime(file);
       return List.of(changed, Files.size(file));

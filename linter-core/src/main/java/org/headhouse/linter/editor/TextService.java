@@ -1,7 +1,9 @@
 package org.headhouse.linter.editor;
 
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -33,6 +35,7 @@ import org.jspecify.annotations.Nullable;
 final class TextService implements TextDocumentService {
   private final Workspace workspace;
   private final ExecutorService worker;
+  private final Set<String> waiting = ConcurrentHashMap.newKeySet();
   private volatile ClientAbilities abilities = ClientAbilities.NONE;
   private volatile @Nullable Publisher publisher;
 
@@ -73,7 +76,12 @@ final class TextService implements TextDocumentService {
     String uri = params.getTextDocument().getUri();
     OpenText closed = workspace.get(uri);
     workspace.remove(uri);
-    work(shown -> shown.clear(uri));
+    work(
+        shown -> {
+          if (workspace.get(uri) == null) { // else it was opened again meanwhile
+            shown.clear(uri);
+          }
+        });
     if (closed != null && holdsForAll(closed)) {
       checkAll();
     }
@@ -96,14 +104,19 @@ final class TextService implements TextDocumentService {
     workspace.all().forEach(this::check);
   }
 
+  /** A text waits for one check at a time: however much happens meanwhile, its turn is soon. */
   private void check(OpenText text) {
-    work(
-        shown -> {
-          // Where it was typed on, the newer text has its turn.
-          if (text.equals(workspace.get(text.uri()))) {
-            shown.check(text);
-          }
-        });
+    String uri = text.uri();
+    if (publisher != null && waiting.add(uri)) {
+      work(
+          shown -> {
+            waiting.remove(uri);
+            OpenText newest = workspace.get(uri);
+            if (newest != null) {
+              shown.check(newest);
+            }
+          });
+    }
   }
 
   private void work(Consumer<Publisher> job) {

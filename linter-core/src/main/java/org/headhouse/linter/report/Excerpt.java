@@ -36,13 +36,22 @@ final class Excerpt {
       return location.line().codePointCount(0, location.line().length());
     }
 
+    /** What precedes the region, as wide as it is shown. */
+    String indent() {
+      return " ".repeat(width(start()));
+    }
+
     String underline() {
       Region region = location.region();
       int end =
           region.endLine() == region.startLine()
               ? Math.min(region.endColumn() - 1, length())
               : length();
-      return String.valueOf(sign).repeat(Math.max(1, end - start()));
+      return String.valueOf(sign).repeat(Math.max(1, width(end) - width(start())));
+    }
+
+    private int width(int codePoints) {
+      return DisplayWidth.of(printable(location.line()), codePoints);
     }
   }
 
@@ -106,7 +115,7 @@ final class Excerpt {
           lines.add(
               new StyledLine(
                   List.of(
-                      new Piece(Style.PLAIN, margin + " | " + " ".repeat(mark.start())),
+                      new Piece(Style.PLAIN, margin + " | " + mark.indent()),
                       new Piece(mark.style(), mark.underline() + printable(mark.label())))));
         }
       }

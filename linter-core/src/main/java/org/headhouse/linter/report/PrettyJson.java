@@ -18,11 +18,15 @@ import java.io.UncheckedIOException;
  */
 final class PrettyJson {
   private static final JsonFactory JSON =
-      JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
+      ((JsonFactoryBuilder) JsonFactory.builder())
+          .characterEscapes(new InvisibleEscapes())
+          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+          .build();
 
   private static final JsonFactory LINES =
       ((JsonFactoryBuilder) JsonFactory.builder())
           .rootValueSeparator("")
+          .characterEscapes(new InvisibleEscapes())
           .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
           .build();
 

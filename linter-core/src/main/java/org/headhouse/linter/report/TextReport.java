@@ -8,6 +8,7 @@ import org.headhouse.linter.result.Fix;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Message;
+import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.source.InvisibleCharacters;
@@ -23,6 +24,14 @@ public final class TextReport {
   /** {@code file:line:column: level: fact [rule]}. */
   public static String headline(Result result) {
     return styledHeadline(result).text();
+  }
+
+  /** {@code file: text} of what the tool itself could not do, or the text alone. */
+  public static String headline(Notification notification) {
+    return printable(
+        notification.file() == null
+            ? notification.text()
+            : notification.file() + ": " + notification.text());
   }
 
   /** The same with the whole message: {@code file:line:column: level: fact: why; fix [rule]}. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.headhouse.linter.check.EarlierSites;
+import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.InputFile;
 import org.headhouse.linter.stability.Internal;
@@ -23,6 +24,11 @@ public record AllEarlierSites(SiteState state) implements EarlierSites {
   @Override
   public @Nullable Site of(Site later) {
     return state.earlier(later);
+  }
+
+  @Override
+  public @Nullable Notification trouble(Site later) {
+    return state.trouble(later);
   }
 
   @Override
@@ -46,13 +52,18 @@ public record AllEarlierSites(SiteState state) implements EarlierSites {
     again.forEach((input, entry) -> put(renamed, input.path(), state.read(entry)));
     unfound.removeAll(again.values());
     List<Site> gone = new ArrayList<>();
+    List<Notification> troubles = new ArrayList<>();
     for (SiteState.Entry entry : unfound) {
       Site site = state.read(entry);
       if (site != null) {
         gone.add(site);
       }
+      Notification trouble = site == null ? state.trouble(entry) : null;
+      if (trouble != null) {
+        troubles.add(trouble);
+      }
     }
-    return new Unfound(renamed, gone);
+    return new Unfound(renamed, gone, troubles);
   }
 
   /** Whether its file is there, and holds no other site of the earlier state. */

@@ -1,6 +1,7 @@
 package org.headhouse.linter.repository;
 
 import org.headhouse.linter.check.EarlierSites;
+import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,11 @@ public record NamedEarlierSites(SiteState state) implements EarlierSites {
   @Override
   public @Nullable Site of(Site later) {
     return state.earlier(later);
+  }
+
+  @Override
+  public @Nullable Notification trouble(Site later) {
+    return state.trouble(later);
   }
 
   @Override

@@ -11,6 +11,7 @@ import org.headhouse.linter.batch.FileTask;
 import org.headhouse.linter.check.RuleCatalogue;
 import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.SiteReader;
+import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.rules.BuiltInRules;
 import org.headhouse.linter.site.DeviceTypes;
@@ -172,5 +173,47 @@ public final class SiteState {
       entry = at(later.source().path());
     }
     return entry == null ? null : read(entry);
+  }
+
+  /**
+   * Why it may have a site that {@link #earlier} does not find: its own file, or else another one
+   * that it may have been in, cannot be read. A file that was no YAML keeps nobody from correcting
+   * it, so that is a warning.
+   *
+   * @return null where the site is new
+   */
+  @Nullable Notification trouble(Site later) {
+    String path = later.source().path();
+    InputFile unmoved = inputs.get(path);
+    if (unmoved != null) {
+      FileTask.Outcome<Site> outcome = FileTask.run(unmoved, limits, reader::read);
+      Notification lost = outcome.notification();
+      return lost == null
+          ? trouble(Level.WARNING, path, "it is no YAML", null)
+          : trouble(Level.ERROR, path, lost.text(), lost.cause());
+    }
+    return known().notifications.stream()
+        .findFirst()
+        .map(lost -> trouble(Level.ERROR, path, lost.file() + ": " + lost.text(), lost.cause()))
+        .orElse(null);
+  }
+
+  /**
+   * That a file cannot be read, and so nobody can say what became of its site; null where it can.
+   */
+  @Nullable Notification trouble(Entry entry) {
+    Notification lost = FileTask.run(entry.input(), limits, reader::read).notification();
+    return lost == null
+        ? null
+        : trouble(Level.ERROR, entry.input().path(), lost.text(), lost.cause());
+  }
+
+  private Notification trouble(Level level, String path, String text, @Nullable Throwable cause) {
+    return new Notification(
+        level,
+        "what has changed cannot be checked, since in " + name + " " + text,
+        path,
+        null,
+        cause);
   }
 }

@@ -80,15 +80,7 @@ public final class ConsoleReport {
   /** Prints notifications, which are about the tool itself. */
   public void print(List<Notification> notifications) {
     for (Notification notification : notifications) {
-      console.report(notification.level(), text(notification));
+      console.report(notification.level(), TextReport.headline(notification));
     }
-  }
-
-  /** A notification in one line. */
-  public static String text(Notification notification) {
-    return TextReport.printable(
-        notification.file() == null
-            ? notification.text()
-            : notification.file() + ": " + notification.text());
   }
 }

@@ -5,7 +5,14 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.headhouse.linter.baseline.Baseline;
 import org.headhouse.linter.check.CheckSettings;
 import org.headhouse.linter.check.CleanFiles;
@@ -132,6 +139,26 @@ public record LinterContext(
 
   private static String text(@Nullable SettingsFile file) {
     return "\n" + (file == null ? "none" : Arrays.toString(file.bytes()));
+  }
+
+  /** The files that apply to all sites, as they are called in results. */
+  public Set<String> settingsNames() {
+    return Stream.of(policyFile, typesFile)
+        .filter(Objects::nonNull)
+        .map(SettingsFile::path)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** Results without the lines of those files whose lines are not shown. */
+  public List<Result> shown(List<Result> results) {
+    Predicate<String> withoutLines = settings.withoutLines();
+    if (withoutLines == null) {
+      return results;
+    }
+    // A file may have thousands of results, and links on the way to it are followed once.
+    Map<String, Boolean> known = new HashMap<>();
+    Predicate<String> once = file -> known.computeIfAbsent(file, withoutLines::test);
+    return results.stream().map(result -> result.withoutLines(once)).toList();
   }
 
   /** Brings sites up to date with lists of units. */

@@ -42,7 +42,7 @@ public final class PartsOnSpark {
     double wholeSeconds = secondsSince(start);
 
     start = System.nanoTime();
-    CheckReport joined = repository.linter().join(parts(repository, number, partitions));
+    CheckReport joined = repository.linter().join(parts(repository, number, partitions), number);
     double joinedSeconds = secondsSince(start);
 
     Path one = log(whole);

@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.eclipse.jgit.lib.Constants;
+import org.eclipse.jgit.lib.ObjectInserter;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.revision.TestRepository;
 import org.junit.jupiter.api.BeforeEach;
@@ -102,5 +104,60 @@ class SinceTest {
         .endsWith(
             "error: --since: there is no revision HEAD~7: use one that git log shows, or a branch"
                 + " or tag that is fetched\n");
+  }
+
+  /** As in a clone that leaves out what files held before ("git clone --filter=blob:none"). */
+  @Test
+  void whatAFileHeldBeforeMustBeThere() throws IOException {
+    readdressed();
+    lose(COMMISSIONED);
+    for (List<String> files : List.of(List.of("sites/example.yaml"), List.<String>of())) {
+      List<String> arguments = new ArrayList<>(List.of("--since=HEAD", "--failLevel=none"));
+      arguments.addAll(files);
+      assertThat(run(arguments.toArray(String[]::new))).isEqualTo(2);
+      assertThat(out + err)
+          .contains(
+              "sites/example.yaml: what has changed cannot be checked, since in HEAD the file"
+                  + " cannot be read: Missing blob ");
+    }
+  }
+
+  @Test
+  void whatASiteThatIsGoneHeldBeforeMustBeThere() throws IOException {
+    Files.delete(folder.resolve("sites/other.yaml"));
+    lose(COMMISSIONED.replace("site: example", "site: other"));
+    assertThat(run("--since=HEAD", "--failLevel=none")).isEqualTo(2);
+    assertThat(out + err).contains("sites/other.yaml: what has changed cannot be checked");
+  }
+
+  /** It may be the one that a file held whose content is lost. */
+  @Test
+  void aSiteThatMayHaveBeenElsewhereIsNotTakenForNew() throws IOException {
+    readdressed();
+    Files.move(folder.resolve("sites/example.yaml"), folder.resolve("sites/example.yml"));
+    lose(COMMISSIONED);
+    assertThat(run("--since=HEAD", "--failLevel=none", "sites/example.yml")).isEqualTo(2);
+    assertThat(out + err).contains("sites/example.yml: what has changed cannot be checked");
+  }
+
+  /** Somebody has to be able to correct it. */
+  @Test
+  void aFileThatWasNoYamlIsAWarning() throws Exception {
+    repository.write("sites/example.yaml", "site: [");
+    repository.commit();
+    repository.write("sites/example.yaml", COMMISSIONED);
+    int code = run("sites/example.yaml");
+    assertThat(run("--since=HEAD", "sites/example.yaml")).isEqualTo(code);
+    assertThat(out + err)
+        .contains("what has changed cannot be checked, since in HEAD it is no YAML");
+  }
+
+  /** Takes a content out of the repository. */
+  private void lose(String content) throws IOException {
+    try (ObjectInserter.Formatter formatter = new ObjectInserter.Formatter()) {
+      String id = formatter.idFor(Constants.OBJ_BLOB, content.getBytes(UTF_8)).getName();
+      Files.delete(
+          folder.resolve(".git/objects").resolve(id.substring(0, 2)).resolve(id.substring(2)));
+    }
   }
 }

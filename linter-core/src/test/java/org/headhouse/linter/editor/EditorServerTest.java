@@ -1,6 +1,7 @@
 package org.headhouse.linter.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.headhouse.linter.editor.TestEditor.applied;
 import static org.headhouse.linter.editor.TestEditor.byCode;
 import static org.headhouse.linter.editor.TestEditor.document;
@@ -14,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionParams;
@@ -21,11 +23,14 @@ import org.eclipse.lsp4j.DefinitionParams;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
+import org.eclipse.lsp4j.DidCloseTextDocumentParams;
+import org.eclipse.lsp4j.FoldingRangeRequestParams;
 import org.eclipse.lsp4j.Hover;
 import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
@@ -374,5 +379,75 @@ class EditorServerTest {
     assertThat(editor.type(site, 2, "[".repeat(100_000))).isNotEmpty();
     assertThat(editor.type(site, 3, "\uD800\u0000 \uFEFF: {")).isNotEmpty();
     assertThat(editor.type(site, 4, Example.SITE)).isEmpty();
+  }
+
+  /** RFC 8089 lets the host be named; and not every editor escapes a space. */
+  @ParameterizedTest
+  @ValueSource(strings = {"file://localhost%s/sites/a b.yaml", "file://%s/sites/a%%20b.yaml"})
+  void theFileIsFoundInOtherFormsOfItsUri(String form) throws Exception {
+    String uri = String.format(form, folder.toUri().getRawPath().replaceAll("/$", ""));
+    String text = Example.with("address: 2\n", "address: 2\n    device-type: three-way\n");
+    assertThat(byCode(editor.open(uri, text))).containsKey("reference.unknown");
+  }
+
+  /** A checkout of another branch touches the files that apply to all sites again and again. */
+  @Test
+  void aStormOfChangesDoesNotKeepAnybodyWaiting() throws Exception {
+    int texts = 20;
+    for (int i = 0; i < texts; i++) {
+      editor.send(folder.resolve("sites/site-" + i + ".yaml").toUri().toString(), Example.SITE);
+    }
+    for (int i = 0; i < texts; i++) {
+      editor.shown(folder.resolve("sites/site-" + i + ".yaml").toUri().toString(), 1);
+    }
+    for (int i = 0; i < 2_000; i++) {
+      editor
+          .server()
+          .getWorkspaceService()
+          .didChangeWatchedFiles(new DidChangeWatchedFilesParams(List.of()));
+    }
+    got(
+        editor
+            .server()
+            .getTextDocumentService()
+            .hover(new HoverParams(document(site), new Position(0, 0))));
+    // Each text waits for one check at a time; without that, there would be 40 000.
+    assertThat(editor.waiting()).isLessThan(20_000);
+  }
+
+  @Test
+  void aTextThatIsClosedAndOpenedAgainAtOnceIsChecked() throws Exception {
+    String wrong = Example.with("address: 3", "address: 4");
+    String uri = site.toUri().toString();
+    for (int i = 0; i < 50; i++) {
+      editor.send(uri, wrong);
+      editor
+          .server()
+          .getTextDocumentService()
+          .didClose(new DidCloseTextDocumentParams(document(site)));
+      editor.send(uri, wrong);
+      got(
+          editor
+              .server()
+              .getTextDocumentService()
+              .hover(new HoverParams(document(site), new Position(0, 0))));
+      assertThat(editor.last(uri).getDiagnostics()).isNotEmpty();
+    }
+  }
+
+  /** JSON-RPC 2.0, chapter 5.1: -32601 is a method that does not exist. */
+  @Test
+  void aMethodThatIsNotKnownIsAnsweredAsTheProtocolWants() {
+    assertThatThrownBy(
+            () ->
+                got(
+                    editor
+                        .server()
+                        .getTextDocumentService()
+                        .foldingRange(new FoldingRangeRequestParams(document(site)))))
+        .cause()
+        .asInstanceOf(InstanceOfAssertFactories.type(ResponseErrorException.class))
+        .extracting(answer -> answer.getResponseError().getCode())
+        .isEqualTo(-32601);
   }
 }

@@ -138,6 +138,22 @@ public final class TestEditor implements LanguageClient, AutoCloseable {
         .getDiagnostics();
   }
 
+  /** How often something was shown that nobody has looked at. */
+  public int waiting() {
+    return published.size();
+  }
+
+  /** What was shown last of a text, of what has come already. */
+  public PublishDiagnosticsParams last(String uri) throws Exception {
+    PublishDiagnosticsParams last = next(one -> one.getUri().equals(uri));
+    List<PublishDiagnosticsParams> more = new ArrayList<>();
+    published.drainTo(more);
+    for (PublishDiagnosticsParams one : more) {
+      last = one.getUri().equals(uri) ? one : last;
+    }
+    return last;
+  }
+
   public PublishDiagnosticsParams next(Predicate<PublishDiagnosticsParams> wanted)
       throws Exception {
     while (true) {

@@ -3,11 +3,16 @@ package org.headhouse.linter.report;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
+import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Checks;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.report.sheet.Sheets;
 import org.headhouse.linter.result.Level;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,5 +60,30 @@ class InvisibleTextTest {
     for (String form : new String[] {console(report), junit(report), Sheets.html(site(c))}) {
       assertThat(form).contains("Bay" + Character.toString(c) + "2");
     }
+  }
+
+  /**
+   * JSON is printed too. With U+009B a terminal may begin a command (ECMA-48, CSI), and U+2028 and
+   * U+0085 end lines for some readers. The text that is read is the very one.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {0x1B, 0x7F, 0x85, 0x9B, 0x00AD, 0x200B, 0x2028, 0x202E, 0x2066, 0xFEFF})
+  void inJsonWhatCannotBeSeenIsEscaped(int c) throws Exception {
+    String name = "a" + Character.toString(c) + "\uD83C\uDF31\u00E9.yaml";
+    CheckReport report =
+        SiteLinter.builder().build().check(Stream.of(SiteInput.text(name, site(0x202E))));
+    assertThat(report.results()).isNotEmpty();
+    ByteArrayOutputStream sarif = new ByteArrayOutputStream();
+    new SarifReport(report.rules()).write(report.results(), report.notifications(), sarif);
+    ByteArrayOutputStream gitlab = new ByteArrayOutputStream();
+    new CodeQualityReport(RepositoryPaths.unknown())
+        .write(report.results(), report.notifications(), gitlab);
+    ByteArrayOutputStream lines = new ByteArrayOutputStream();
+    new JsonLinesReport().write(report.results(), report.notifications(), lines);
+    for (ByteArrayOutputStream form : List.of(sarif, gitlab, lines)) {
+      assertThat(form.toString(UTF_8)).doesNotContain(Character.toString(c)).contains("\u00E9");
+    }
+    String first = lines.toString(UTF_8).lines().findFirst().orElseThrow();
+    assertThat(new ObjectMapper().readTree(first).get("file").textValue()).isEqualTo(name);
   }
 }

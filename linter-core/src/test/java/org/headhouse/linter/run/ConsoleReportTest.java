@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.result.AbsentResult;
 import org.headhouse.linter.result.Identity;
@@ -42,7 +43,7 @@ class ConsoleReportTest {
   }
 
   private static CheckReport report(List<Result> results, Notification... notifications) {
-    return new CheckReport(results, List.of(notifications), 1, 3, List.of(), List.of());
+    return new CheckReport(results, List.of(notifications), 1, 3, List.of(), List.of(), Set.of());
   }
 
   private static final List<Result> ONE_OF_EACH =

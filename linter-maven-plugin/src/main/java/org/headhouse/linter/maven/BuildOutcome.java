@@ -8,7 +8,6 @@ import org.apache.maven.plugin.MojoFailureException;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Notification;
-import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.Outcome;
 import org.headhouse.linter.run.Refusal;
 
@@ -42,7 +41,7 @@ final class BuildOutcome {
       throw new MojoExecutionException(
           toolErrors.stream()
               .limit(REPEATED)
-              .map(ConsoleReport::text)
+              .map(TextReport::headline)
               .collect(Collectors.joining("\n")));
     }
   }

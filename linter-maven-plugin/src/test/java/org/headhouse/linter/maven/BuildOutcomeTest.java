@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -44,7 +45,7 @@ class BuildOutcomeTest {
   }
 
   private static CheckReport report(List<Result> results, Notification... notifications) {
-    return new CheckReport(results, List.of(notifications), 1, 3, List.of(), List.of());
+    return new CheckReport(results, List.of(notifications), 1, 3, List.of(), List.of(), Set.of());
   }
 
   private static final List<Result> ONE_OF_EACH =

@@ -87,6 +87,12 @@ class SilenceOfBuildsTest {
             Map.of("device-types.yaml", "format: 1\ndevice-types: []\n"),
             FAULT),
         never(
+            "what is wrong in the policy or the device types, even if neither differs",
+            Map.of(
+                "device-types.yaml", "format: 1\ndevice-type: []\n", "sites/ash-lane.yaml", other),
+            Map.of("sites/ash-lane.yaml", other + "# changed\n"),
+            "[schema.unknown-key]"),
+        never(
             "any result if a `pom.xml` differs",
             Map.of("pom.xml", "<project/>"),
             Map.of("pom.xml", "<project><!-- excludes --></project>"),
