@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param mark what is wrong with it, or null
  * @param room for what is written beside it
  */
-record Hop(
-    String length, boolean outdoors, boolean arrested, @Nullable Mark mark, double room) {
+record Hop(String length, boolean outdoors, boolean arrested, @Nullable Mark mark, double room) {
 
   private static final int MOST_LINES = 3;
 

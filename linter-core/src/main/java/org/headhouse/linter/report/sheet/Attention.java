@@ -44,7 +44,9 @@ final class Attention {
   /** What a card of any unit has of the line as a whole. */
   private static final String SERIAL = "serial";
 
-  /** What the record or the list of zones lacks: neither is landed, and neither is set at a unit. */
+  /**
+   * What the record or the list of zones lacks: neither is landed, and neither is set at a unit.
+   */
   private static final Set<String> NEITHER = Set.of("commissioning", "suppression");
 
   private static final Set<String> NEITHER_RULES =
@@ -76,7 +78,8 @@ final class Attention {
 
   Attention(Site site, List<Result> results) {
     this.site = site;
-    site.items().forEach(item -> item.name().optional().ifPresent(n -> byName.putIfAbsent(n, item)));
+    site.items()
+        .forEach(item -> item.name().optional().ifPresent(n -> byName.putIfAbsent(n, item)));
     results.stream()
         .filter(result -> !result.suppressed() && result.level() != Level.NONE)
         .sorted(MOST_SEVERE_FIRST)
@@ -88,8 +91,7 @@ final class Attention {
     if (items.isEmpty()) {
       ofWholeLine.add(result);
     }
-    items.forEach(
-        index -> ofItems.computeIfAbsent(index, any -> new ArrayList<>()).add(result));
+    items.forEach(index -> ofItems.computeIfAbsent(index, any -> new ArrayList<>()).add(result));
   }
 
   private Set<Integer> itemsOf(Result result) {
@@ -140,8 +142,7 @@ final class Attention {
   List<OpenPoint> wiring(ChainItem item) {
     return points(
         of(item)
-            .filter(
-                result -> isWiring(result) || !isSettings(result) || !(item instanceof Unit)),
+            .filter(result -> isWiring(result) || !isSettings(result) || !(item instanceof Unit)),
         item);
   }
 
@@ -171,8 +172,7 @@ final class Attention {
 
   /** What somebody who lands or sets up an item has to know. */
   private Stream<Result> of(ChainItem item) {
-    return ofItems.getOrDefault(item.index(), List.of()).stream()
-        .filter(Attention::isLandedOrSet);
+    return ofItems.getOrDefault(item.index(), List.of()).stream().filter(Attention::isLandedOrSet);
   }
 
   private static boolean isLandedOrSet(Result result) {

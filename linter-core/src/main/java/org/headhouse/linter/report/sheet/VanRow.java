@@ -29,8 +29,7 @@ record VanRow(
     open = List.copyOf(open);
   }
 
-  static VanRow of(
-      ChainItem item, String signs, LandingRow landing, List<OpenPoint> open) {
+  static VanRow of(ChainItem item, String signs, LandingRow landing, List<OpenPoint> open) {
     return new VanRow(
         landing.name(),
         signs,

@@ -277,7 +277,14 @@ class BrowserTest {
    * smaller than 7 pt (ISO 3098-1: at least 1.8 mm high; from memory).
    */
   @ParameterizedTest
-  @CsvSource({"4, A4, 1", "4, LETTER, 1", "20, A4, 1", "20, LETTER, 1", "60, A4, 2", "60, LETTER, 2"})
+  @CsvSource({
+    "4, A4, 1",
+    "4, LETTER, 1",
+    "20, A4, 1",
+    "20, LETTER, 1",
+    "60, A4, 2",
+    "60, LETTER, 2"
+  })
   void theVanSheetIsOfOnePageOrTwo(int units, Paper paper, int pages) throws Exception {
     try (PDDocument pdf =
         browser.print(

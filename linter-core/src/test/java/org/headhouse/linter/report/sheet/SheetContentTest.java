@@ -202,7 +202,8 @@ class SheetContentTest {
             .unit("120 ohm", "")
             .toString()
             .replace("    idle-bias: {in", "    " + keys + "\n    idle-bias: {in");
-    assertThat(Sheets.page(site).select("#landing tbody tr:not(.notes)").get(1).text()).contains(landed);
+    assertThat(Sheets.page(site).select("#landing tbody tr:not(.notes)").get(1).text())
+        .contains(landed);
   }
 
   @Test
@@ -232,13 +233,11 @@ class SheetContentTest {
               assertThat(rules.get(1)).startsWith("error: ").endsWith("outdoor.not-from-head");
             });
     assertThat(page.select(".card").get(2).select(".open").eachText())
-        .containsExactly(
-            "Open error: address 2 is used twice (address.duplicate)");
+        .containsExactly("Open error: address 2 is used twice (address.duplicate)");
     // Whoever sets or lands the first of the two has to see it too.
     assertThat(page.select(".card").get(1).select(".open").eachText())
         .containsExactly(
-            "Open error: this unit is set to its own sensor for light"
-                + " (outdoor.not-from-head)",
+            "Open error: this unit is set to its own sensor for light" + " (outdoor.not-from-head)",
             "Open error: address 2 is used twice (address.duplicate)");
     assertThat(page.select(".card").get(0).select(".open")).isEmpty();
     assertThat(page.select("#landing .notes .open").eachText())
@@ -253,8 +252,7 @@ class SheetContentTest {
     String framing =
         "Open warning: no parity with 1 stop bit makes 10-bit characters; Modbus uses 11"
             + " (serial.framing)";
-    assertThat(page.select(".card .open").eachText())
-        .containsExactly(framing, framing, framing);
+    assertThat(page.select(".card .open").eachText()).containsExactly(framing, framing, framing);
     assertThat(page.select("#landing .open")).isEmpty();
   }
 
