@@ -140,7 +140,7 @@ class StormPageTest {
     List<String> found =
         results(site).stream()
             .filter(result -> result.rule().startsWith("outdoor."))
-            .map(result -> TextReport.inOneLine(result))
+            .flatMap(result -> TextReport.lines(result).stream())
             .toList();
     assertThat(found).isNotEmpty();
     assertThat(block(mark).lines()).containsExactlyElementsOf(found);

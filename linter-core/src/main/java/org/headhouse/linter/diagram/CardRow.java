@@ -55,6 +55,17 @@ sealed interface CardRow {
     }
   }
 
+  /** Room for the sign of a faulty item above its text. */
+  record Blank() implements CardRow {
+    @Override
+    public double height() {
+      return Part.Sign.HEIGHT;
+    }
+
+    @Override
+    public void place(double left, double top, double inner, List<Part> parts) {}
+  }
+
   /** A thin line across. */
   record Divider() implements CardRow {
     @Override

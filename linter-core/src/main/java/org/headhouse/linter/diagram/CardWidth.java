@@ -10,15 +10,14 @@ final class CardWidth {
   /** Between two cards, at least. */
   static final double BETWEEN = 10;
 
-  private static final int MOST_COLUMNS = 5;
   private static final int LEAST_COLUMNS = 3;
 
   private CardWidth() {}
 
-  static double of(Site site, ResultMarks marks, double pageWidth) {
+  static double of(Site site, ResultMarks marks, Detail detail, double pageWidth) {
     double longest =
-        site.items().stream().mapToDouble(item -> longestWord(item, marks)).max().orElse(0);
-    int columns = MOST_COLUMNS;
+        site.items().stream().mapToDouble(item -> longestWord(item, marks, detail)).max().orElse(0);
+    int columns = detail.mostColumns();
     while (columns > LEAST_COLUMNS && width(columns, pageWidth) < longest + 2 * Card.PADDING) {
       columns--;
     }
@@ -29,10 +28,10 @@ final class CardWidth {
     return Math.floor((pageWidth - 2 * Trunk.GUTTER) / columns - BETWEEN);
   }
 
-  private static double longestWord(ChainItem item, ResultMarks marks) {
+  private static double longestWord(ChainItem item, ResultMarks marks, Detail detail) {
     double word =
         Arrays.stream(Names.plain(item).split(" "))
-            .mapToDouble(TextStyle.NAME::widthOf)
+            .mapToDouble(detail.nameStyle()::widthOf)
             .max()
             .orElse(0);
     return word + (marks.of(item) == null ? 0 : Sign.WIDTH);

@@ -26,20 +26,23 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes the cards of a line's items. */
 final class Cards {
-  private static final int MOST_LINES_OF_A_NAME = 16;
-  private static final int MOST_LINES_OF_READINGS = 4;
+  private static final int MOST_LINES_OF_A_NAME = 40;
+  private static final int MOST_LINES_OF_READINGS = 8;
+  private static final int MOST_LINES_OF_A_TEXT = 4;
 
   private final Site site;
   private final ResultMarks marks;
   private final int stationAt;
   private final int earthAt;
+  private final Detail detail;
   private final double width;
   private final double inner;
 
   /**
    * @param width of every card
    */
-  Cards(Site site, ResultMarks marks, int stationAt, double width) {
+  Cards(Site site, ResultMarks marks, int stationAt, Detail detail, double width) {
+    this.detail = detail;
     this.width = width;
     this.inner = width - 2 * Card.PADDING;
     this.site = site;
@@ -52,6 +55,9 @@ final class Cards {
     Mark mark = marks.of(item);
     List<CardRow> rows = new ArrayList<>();
     Frame.Kind kind = Frame.Kind.REPEATER;
+    if (isUnderSign(mark)) {
+      rows.add(new CardRow.Blank());
+    }
     if (item instanceof Unit unit) {
       kind = unit.isHead() ? Frame.Kind.HEAD : Frame.Kind.UNIT;
       unit(unit, mark != null, rows);
@@ -64,26 +70,33 @@ final class Cards {
     biases(item, rows);
     if (item.index() == earthAt) {
       rows.add(new CardRow.Divider());
-      rows.add(new CardRow.Earth());
+      if (detail == Detail.DRAWN) {
+        rows.add(new CardRow.Earth());
+      } else {
+        text("G to earth, only here", TextStyle.SMALL, rows);
+      }
     }
     Card station = item.index() == stationAt ? station(item) : null;
     return new Card(item.index(), kind, width, rows, mark, station);
   }
 
+  /** A narrow outline has no room for a sign beside its text. */
+  private boolean isUnderSign(@Nullable Mark mark) {
+    return mark != null && detail == Detail.IN_WORDS;
+  }
+
   private void unit(Unit unit, boolean marked, List<CardRow> rows) {
     if (unit.isHead()) {
-      rows.add(CardRow.Line.of("head unit", TextStyle.STRONG));
+      text("head unit", TextStyle.STRONG, rows);
     }
     name(unit, marked, rows);
-    rows.add(
-        CardRow.Line.of(
-            unit.address().optional().map(address -> "address " + address).orElse("no address"),
-            TextStyle.STRONG));
-    rows.add(
-        CardRow.Line.of(
-            LandedConductors.marks(unit.conductors(), unit.type()) + " landed", TextStyle.SMALL));
+    text(
+        unit.address().optional().map(address -> "address " + address).orElse("no address"),
+        detail.addressStyle(),
+        rows);
+    landed(unit.connection(), unit.type(), rows);
     if (unit.pair().is(Pair.CROSSED)) {
-      rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
+      text("pair crossed", TextStyle.STRONG, rows);
     }
     terminator(unit.termination(), "terminator", rows);
   }
@@ -94,24 +107,36 @@ final class Cards {
     name(item, marked, rows);
     item.address()
         .optional()
-        .ifPresent(address -> rows.add(CardRow.Line.of("address " + address, TextStyle.STRONG)));
+        .ifPresent(address -> text("address " + address, detail.addressStyle(), rows));
     Connection connection = item.connection(Side.IN);
     if (connection.conductors().isGiven()) {
-      rows.add(
-          CardRow.Line.of(
-              LandedConductors.marks(connection.conductors(), item.type()) + " landed",
-              TextStyle.SMALL));
+      landed(connection, item.type(), rows);
     }
     if (connection.pair().is(Pair.CROSSED)) {
-      rows.add(CardRow.Line.of("pair crossed", TextStyle.STRONG));
+      text("pair crossed", TextStyle.STRONG, rows);
     }
     terminator(connection.termination(), "terminator", rows);
   }
 
+  /** In words, the table beside the drawing has it. */
+  private void landed(Connection connection, DeviceType type, List<CardRow> rows) {
+    if (detail == Detail.DRAWN) {
+      rows.add(
+          CardRow.Line.of(
+              LandedConductors.marks(connection.conductors(), type) + " landed", TextStyle.SMALL));
+    }
+  }
+
   private void repeater(Repeater repeater, boolean marked, List<CardRow> rows) {
-    rows.add(new CardRow.RepeaterHead());
+    if (detail == Detail.DRAWN) {
+      rows.add(new CardRow.RepeaterHead());
+    } else {
+      text("repeater", TextStyle.STRONG, rows);
+    }
     name(repeater, marked, rows);
-    rows.add(CardRow.Line.of(segments(repeater), TextStyle.SMALL));
+    if (detail == Detail.DRAWN) {
+      text(segments(repeater), TextStyle.SMALL, rows);
+    }
     terminator(repeater.terminationIn(), "terminator in", rows);
     terminator(repeater.terminationOut(), "terminator out", rows);
   }
@@ -130,10 +155,10 @@ final class Cards {
 
   private void name(ChainItem item, boolean marked, List<CardRow> rows) {
     String name = Names.plain(item);
-    double room = marked ? inner - Sign.WIDTH : inner;
-    List<String> lines = Lettering.wrap(name, room, TextStyle.NAME, MOST_LINES_OF_A_NAME);
-    for (String line : lines) {
-      rows.add(new CardRow.Line(line, name, TextStyle.NAME));
+    double room = marked && detail == Detail.DRAWN ? inner - Sign.WIDTH : inner;
+    TextStyle style = detail.nameStyle();
+    for (String line : Lettering.wrap(name, room, style, MOST_LINES_OF_A_NAME)) {
+      rows.add(new CardRow.Line(line, name, style));
     }
   }
 
@@ -146,7 +171,9 @@ final class Cards {
     } else if (resistance != null) {
       Capacitance capacitance = termination.capacitance();
       rows.add(new CardRow.Divider());
-      rows.add(new CardRow.Terminator(capacitance != null));
+      if (detail == Detail.DRAWN) {
+        rows.add(new CardRow.Terminator(capacitance != null));
+      }
       labelled(label, value(resistance, capacitance), rows);
     }
   }
@@ -155,7 +182,17 @@ final class Cards {
   private void labelled(String label, String value, List<CardRow> rows) {
     TextStyle style = TextStyle.SMALL;
     String both = label + " " + value;
-    (style.widthOf(both) <= inner ? List.of(both) : List.of(label, value))
+    if (detail == Detail.IN_WORDS || style.widthOf(both) <= inner) {
+      text(both, style, rows);
+    } else {
+      text(label, style, rows);
+      text(value, style, rows);
+    }
+  }
+
+  /** On as many lines as it needs. */
+  private void text(String text, TextStyle style, List<CardRow> rows) {
+    Lettering.wrap(text, inner, style, MOST_LINES_OF_A_TEXT)
         .forEach(line -> rows.add(CardRow.Line.of(line, style)));
   }
 
@@ -169,22 +206,24 @@ final class Cards {
       Resistance each = bias.resistors().orNull();
       Voltage supply = bias.supply().orNull();
       rows.add(new CardRow.Divider());
-      rows.add(
-          new CardRow.BiasResistor(
-              "D1",
-              supply == null
-                  ? "supply"
-                  : Lettering.fit(Shown.supply(supply.volts()), 48, TextStyle.SMALL)));
-      rows.add(new CardRow.BiasResistor("D0", "common"));
-      rows.add(
-          CardRow.Line.of(
-              each == null ? "bias, not known" : "bias " + Shown.resistor(each.ohms()) + " each",
-              TextStyle.SMALL));
+      if (detail == Detail.DRAWN) {
+        rows.add(
+            new CardRow.BiasResistor(
+                "D1",
+                supply == null
+                    ? "supply"
+                    : Lettering.fit(Shown.supply(supply.volts()), 48, TextStyle.SMALL)));
+        rows.add(new CardRow.BiasResistor("D0", "common"));
+      }
+      text(
+          each == null ? "bias, not known" : "bias " + Shown.resistor(each.ohms()) + " each",
+          TextStyle.SMALL,
+          rows);
       if (item instanceof Repeater && item.index() < site.items().size() - 1) {
         String side = bias.side().or(Side.OUT).word();
-        rows.add(CardRow.Line.of("on the " + side + " side", TextStyle.SMALL));
+        text("on the " + side + " side", TextStyle.SMALL, rows);
       }
-      if (item instanceof Unit unit && unit.type().isKnown()) {
+      if (detail == Detail.DRAWN && item instanceof Unit unit && unit.type().isKnown()) {
         rows.add(
             CardRow.Line.of(
                 "D1 is on " + Lettering.visible(positive(unit.type())), TextStyle.SMALL));
@@ -212,7 +251,10 @@ final class Cards {
   private Card station(ChainItem item) {
     List<CardRow> rows = new ArrayList<>();
     Mark mark = marks.ofStation();
-    double room = mark == null ? inner : inner - Sign.WIDTH;
+    if (isUnderSign(mark)) {
+      rows.add(new CardRow.Blank());
+    }
+    double room = mark == null || isUnderSign(mark) ? inner : inner - Sign.WIDTH;
     Lettering.wrap("weather station", room, TextStyle.STRONG, 2)
         .forEach(line -> rows.add(CardRow.Line.of(line, TextStyle.STRONG)));
     String readings = readings(site.weatherStation().orNull());

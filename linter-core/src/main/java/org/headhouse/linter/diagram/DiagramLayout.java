@@ -39,7 +39,7 @@ final class DiagramLayout {
         }
         if (i < rows.size() - 1) {
           Trunk.leave(hop(row), row.out(top), bottom, width, parts);
-          bottom += Trunk.CHANNEL;
+          bottom += Trunk.channel(hop(row));
         } else {
           bottom += UNDER;
         }

@@ -1,5 +1,6 @@
 package org.headhouse.linter.diagram;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.figures.Measure;
@@ -16,15 +17,19 @@ import org.jspecify.annotations.Nullable;
  * @param outdoors whether it runs between buildings
  * @param arrested whether it has surge protection at both ends
  * @param mark what is wrong with it, or null
+ * @param room for what is written beside it
  */
-record Hop(String length, boolean outdoors, boolean arrested, @Nullable Mark mark) {
+record Hop(String length, boolean outdoors, boolean arrested, @Nullable Mark mark, double room) {
 
-  static Hop behind(ChainItem item, Measure measure, @Nullable Mark mark) {
+  private static final int MOST_LINES = 3;
+
+  static Hop behind(ChainItem item, Measure measure, @Nullable Mark mark, double cardWidth) {
     return new Hop(
         length(item, measure),
         item.runToNext().is(Run.BETWEEN_BUILDINGS),
         item.surgeProtectionToNext().is(SurgeProtection.FITTED),
-        mark);
+        mark,
+        cardWidth + CardWidth.BETWEEN - Stop.BETWEEN_LEGS);
   }
 
   private static String length(ChainItem item, Measure measure) {
@@ -32,8 +37,18 @@ record Hop(String length, boolean outdoors, boolean arrested, @Nullable Mark mar
     return length == null ? "length not known" : measure.length(length.metres());
   }
 
-  /** What is written beside it, each on its own line. */
+  /** What is written beside it between two items of a row, each on its own line. */
   List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    for (String one : words()) {
+      double sign = mark != null && lines.isEmpty() ? Part.Sign.WIDTH + Part.Sign.GAP : 0;
+      lines.addAll(Lettering.wrap(one, room - sign, TextStyle.SMALL, MOST_LINES));
+    }
+    return lines;
+  }
+
+  /** What is written beside it. */
+  List<String> words() {
     return Stream.of(length, outdoors ? "between buildings" : "", protection())
         .filter(line -> !line.isEmpty())
         .toList();

@@ -132,6 +132,9 @@ sealed interface Part {
     static final double WIDTH = 27;
     static final double HEIGHT = 21;
 
+    /** To what is written beside it. */
+    static final double GAP = 3;
+
     static Sign at(double left, double top, Mark mark) {
       return new Sign(new Area(left, top, WIDTH, HEIGHT), mark);
     }

@@ -39,7 +39,7 @@ final class ResultMarks {
     results.stream()
         .filter(result -> !result.suppressed() && result.level() != Level.NONE)
         .forEach(this::sort);
-    wholeLine = next("the line as a whole", wholeLineResults);
+    wholeLine = next("the line as a whole", -1, wholeLineResults);
     for (ChainItem item : site.items()) {
       number(item);
     }
@@ -80,24 +80,28 @@ final class ResultMarks {
 
   private void number(ChainItem item) {
     String name = Names.plain(item);
-    Mark own = next(name, itemResults.getOrDefault(item.index(), List.of()));
+    Mark own = next(name, item.index(), itemResults.getOrDefault(item.index(), List.of()));
     if (own != null) {
       items.put(item.index(), own);
     }
     if (item.index() == stationAt) {
-      station = next("weather station", stationResults);
+      station = next("weather station", stationAt, stationResults);
     }
-    Mark cable = next("cable behind " + name, cableResults.getOrDefault(item.index(), List.of()));
+    Mark cable =
+        next(
+            "cable behind " + name,
+            item.index(),
+            cableResults.getOrDefault(item.index(), List.of()));
     if (cable != null) {
       cables.put(item.index(), cable);
     }
   }
 
-  private @Nullable Mark next(String place, List<Result> results) {
+  private @Nullable Mark next(String place, int item, List<Result> results) {
     if (results.isEmpty()) {
       return null;
     }
-    Mark mark = new Mark(all.size() + 1, place, results);
+    Mark mark = new Mark(all.size() + 1, item, place, results);
     all.add(mark);
     return mark;
   }

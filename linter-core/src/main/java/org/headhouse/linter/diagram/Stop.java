@@ -24,6 +24,9 @@ record Stop(Card card, @Nullable String stub, @Nullable Hop toNext) {
 
   private static final double LEG = 8;
 
+  /** Between the two legs of an item. */
+  static final double BETWEEN_LEGS = 2 * LEG;
+
   double drop() {
     return stub == null ? DROP : DROP_OF_STUB;
   }

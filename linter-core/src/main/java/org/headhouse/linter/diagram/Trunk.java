@@ -14,11 +14,10 @@ final class Trunk {
   /** The room at both edges of a strip in which the cable turns back. */
   static final double GUTTER = 16;
 
-  /** The room between two rows for the cable that turns back. */
-  static final double CHANNEL = 34;
-
   private static final double TURN = 7;
-  private static final double CHANNEL_LINE = 25;
+  private static final double UNDER_LINE = 9;
+  private static final double OVER_LINE = 3;
+  private static final double OVER_LABEL = 1;
   private static final double ARRESTER = 12;
   private static final double OFF_ITEM = 16;
   private static final double FROM_EDGE = 26;
@@ -28,8 +27,16 @@ final class Trunk {
 
   /** The height of what is written over a cable in a row. */
   static double labelHeight(Hop hop) {
-    double first = hop.mark() == null ? TEXT.line() : Sign.HEIGHT;
-    return first + (hop.lines().size() - 1) * TEXT.line();
+    return heightOfLine(hop) + (hop.lines().size() - 1) * TEXT.line();
+  }
+
+  /** The room between two rows for a cable that turns back, with what is written over it. */
+  static double channel(Hop hop) {
+    return OVER_LABEL + heightOfLine(hop) + OVER_LINE + UNDER_LINE;
+  }
+
+  private static double heightOfLine(Hop hop) {
+    return hop.mark() == null ? TEXT.line() : Sign.HEIGHT;
   }
 
   /** The cable between two neighbours of a row. */
@@ -43,7 +50,7 @@ final class Trunk {
     }
     double centre = (from.x() + to.x()) / 2;
     double top = from.y() - 7 - labelHeight(hop);
-    double firstLine = hop.mark() == null ? TEXT.line() : Sign.HEIGHT;
+    double firstLine = heightOfLine(hop);
     double room = to.x() - from.x();
     List<String> lines = hop.lines();
     labelWithMark(hop.mark(), lines.get(0), centre, top, room, firstLine, parts);
@@ -63,7 +70,7 @@ final class Trunk {
       double room,
       double height,
       List<Part> parts) {
-    double sign = mark == null ? 0 : Sign.WIDTH + 3;
+    double sign = mark == null ? 0 : Sign.WIDTH + Sign.GAP;
     double width = Math.min(TEXT.widthOf(text), room - sign);
     double left = centre - (width + sign) / 2;
     if (mark != null) {
@@ -75,23 +82,23 @@ final class Trunk {
 
   /** The cable from the end of a row to the lower edge of its strip, below a channel. */
   static void leave(Hop hop, List<Point> out, double channelTop, double width, List<Part> parts) {
-    double y = channelTop + CHANNEL_LINE;
+    double y = channelTop + channel(hop) - UNDER_LINE;
     double right = width - TURN;
     List<Point> turn =
         List.of(
             new Point(right, out.get(out.size() - 1).y()),
             new Point(right, y),
             new Point(TURN, y),
-            new Point(TURN, channelTop + CHANNEL));
+            new Point(TURN, channelTop + channel(hop)));
     parts.add(new Wire(joined(out, turn, List.of()), hop.kind()));
     if (hop.arrested()) {
       arrester(right - FROM_EDGE, y, parts);
       arrester(TURN + FROM_EDGE, y, parts);
     }
-    double height = hop.mark() == null ? TEXT.line() : Sign.HEIGHT;
-    String text = String.join(", ", hop.lines());
+    double height = heightOfLine(hop);
+    String text = String.join(", ", hop.words());
     double room = width - 4 * FROM_EDGE;
-    labelWithMark(hop.mark(), text, width / 2, y - 3 - height, room, height, parts);
+    labelWithMark(hop.mark(), text, width / 2, y - OVER_LINE - height, room, height, parts);
   }
 
   /** The cable from the upper edge of a strip to the start of its row. */

@@ -34,12 +34,13 @@ public final class WiringDiagram {
   /**
    * Draws the line.
    *
+   * @param detail how much of each item is drawn
    * @param prefix for the ids of the drawing, a letter and then letters, digits or hyphens
    * @return one SVG for each row, each complete in itself, to be shown one under the other without
    *     a gap; at least one
    */
-  public List<String> svg(PageFormat format, String prefix) {
-    List<Strip> strips = strips(format);
+  public List<String> svg(PageFormat format, Detail detail, String prefix) {
+    List<Strip> strips = strips(format, detail);
     LineInWords words = new LineInWords(site, marks, measure, stationAt);
     List<String> drawings = new ArrayList<>();
     for (Strip strip : strips) {
@@ -71,19 +72,21 @@ public final class WiringDiagram {
     return start + words.of(strip.stops());
   }
 
-  List<Strip> strips(PageFormat format) {
-    Cards cards = new Cards(site, marks, stationAt, CardWidth.of(site, marks, format.width()));
-    List<Stop> stops = site.items().stream().map(item -> stop(item, cards)).toList();
-    return DiagramLayout.of(heading(), stops, format.width());
+  List<Strip> strips(PageFormat format, Detail detail) {
+    double width = Math.floor(format.width() / detail.scale());
+    double cardWidth = CardWidth.of(site, marks, detail, width);
+    Cards cards = new Cards(site, marks, stationAt, detail, cardWidth);
+    List<Stop> stops = site.items().stream().map(item -> stop(item, cards, cardWidth)).toList();
+    return DiagramLayout.of(heading(), stops, width);
   }
 
-  private Stop stop(ChainItem item, Cards cards) {
+  private Stop stop(ChainItem item, Cards cards, double cardWidth) {
     Length stub = item.connection(Side.IN).stub().orNull();
     boolean last = item.index() == site.items().size() - 1;
     return new Stop(
         cards.of(item),
         stub == null ? null : measure.length(stub.metres()),
-        last ? null : Hop.behind(item, measure, marks.ofCableBehind(item)));
+        last ? null : Hop.behind(item, measure, marks.ofCableBehind(item), cardWidth));
   }
 
   private Heading heading() {

@@ -1,6 +1,7 @@
 package org.headhouse.linter.sheets;
 
 import java.util.List;
+import org.headhouse.linter.diagram.Detail;
 import org.headhouse.linter.diagram.Mark;
 import org.headhouse.linter.diagram.PageFormat;
 import org.headhouse.linter.diagram.Plots;
@@ -22,12 +23,18 @@ import org.headhouse.linter.site.Site;
  */
 record SiteDrawings(Measure measure, Paper paper, SitePolicy policy) {
 
+  /** The line of so many items has room in full size on one page beside its table. */
+  private static final int MOST_IN_FULL_SIZE = 10;
+
   Drawings of(Site site, LineFigures figures, List<Result> results) {
     PageFormat format = paper == Paper.A4 ? PageFormat.A4 : PageFormat.LETTER;
     Traffic traffic = figures.traffic();
     WiringDiagram wiring = new WiringDiagram(site, results, measure);
     return new Drawings(
-        wiring.svg(format, "wiring"),
+        wiring.svg(format, Detail.DRAWN, "wiring"),
+        site.items().size() > MOST_IN_FULL_SIZE
+            ? wiring.svg(format, Detail.IN_WORDS, "van")
+            : List.of(),
         wiring.signs().stream().map(SiteDrawings::meaning).toList(),
         Plots.alongTheLine(figures, policy, measure, format, "voltages").orElse(""),
         traffic == null ? "" : Plots.useOfTime(traffic, format, "time"));
@@ -36,6 +43,7 @@ record SiteDrawings(Measure measure, Paper paper, SitePolicy policy) {
   private static SignMeaning meaning(Mark mark) {
     return new SignMeaning(
         mark.number(),
+        mark.item(),
         mark.level().word(),
         mark.place(),
         mark.results().stream().map(result -> result.message().fact()).toList());

@@ -33,7 +33,8 @@ class GoldenDrawingsTest {
   void drawingsAreAsTheyWere(String name, Measure measure, PageFormat format) throws IOException {
     DrawnSite drawn = DrawnSite.of(FOLDER.resolve("sites"), name + ".yaml");
     List<String> pages =
-        new WiringDiagram(drawn.site(), drawn.results(), measure).svg(format, "wiring");
+        new WiringDiagram(drawn.site(), drawn.results(), measure)
+            .svg(format, Detail.DRAWN, "wiring");
     for (int i = 0; i < pages.size(); i++) {
       compare(name + "-" + (i + 1), pages.get(i));
     }

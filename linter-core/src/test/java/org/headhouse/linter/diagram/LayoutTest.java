@@ -13,6 +13,7 @@ import org.headhouse.linter.diagram.Part.Sign;
 import org.headhouse.linter.diagram.Part.Symbol;
 import org.headhouse.linter.diagram.Part.Wire;
 import org.headhouse.linter.figures.Measure;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -38,18 +39,36 @@ class LayoutTest {
     assertThat(drawn.site().units()).hasSize(units);
     Measure measure = format == PageFormat.A4 ? Measure.METRIC : Measure.US;
     WiringDiagram diagram = new WiringDiagram(drawn.site(), drawn.results(), measure);
-    List<Strip> strips = diagram.strips(format);
+    for (Detail detail : Detail.values()) {
+      everythingHasItsPlace(drawn, diagram, format, detail);
+    }
+  }
+
+  private static void everythingHasItsPlace(
+      DrawnSite drawn, WiringDiagram diagram, PageFormat format, Detail detail) {
+    List<Strip> strips = diagram.strips(format, detail);
 
     everyItemStandsOnceAndInOrder(drawn, strips);
     everyFaultHasItsSign(diagram.signs(), strips);
-    everyNameIsWhole(drawn, strips);
+    everyNameIsWhole(drawn, detail, strips);
     theCableRunsOnFromStripToStrip(strips);
     for (Strip strip : strips) {
-      assertThat(strip.width()).isLessThanOrEqualTo(format.width());
-      assertThat(strip.height()).isLessThanOrEqualTo(format.height());
+      assertThat(strip.width() * detail.scale()).isLessThanOrEqualTo(format.width());
+      assertThat(strip.height() * detail.scale()).isLessThanOrEqualTo(format.height());
       everythingLiesOnThePage(strip);
       nothingOverlaps(strip);
       noCableRunsThroughAnything(strip);
+    }
+  }
+
+  /** ISO 3098-1: letters on a drawing are at least 1.8 mm high, which is 7 pt (from memory). */
+  @Test
+  void noLettersAreSmallerThanAnyoneReads() {
+    double pointsPerPx = 72.0 / 96;
+    for (Detail detail : Detail.values()) {
+      for (TextStyle style : TextStyle.values()) {
+        assertThat(style.size() * pointsPerPx * detail.scale()).isGreaterThanOrEqualTo(7 - 1e-9);
+      }
     }
   }
 
@@ -88,20 +107,26 @@ class LayoutTest {
   }
 
   /** All letters of a name are shown, on as many lines as it needs. */
-  private static void everyNameIsWhole(DrawnSite drawn, List<Strip> strips) {
+  private static void everyNameIsWhole(DrawnSite drawn, Detail detail, List<Strip> strips) {
     for (Strip strip : strips) {
       for (Stop stop : strip.stops()) {
         String shown =
             stop.card().rows().stream()
                 .filter(CardRow.Line.class::isInstance)
                 .map(CardRow.Line.class::cast)
-                .filter(line -> line.style() == TextStyle.NAME)
+                .filter(line -> line.style() == detail.nameStyle())
                 .map(CardRow.Line::shown)
                 .collect(Collectors.joining());
         String name = Names.plain(drawn.site().items().get(stop.card().item()));
         assertThat(shown.replace(" ", "")).isEqualTo(name.replace(" ", ""));
+        assertThat(stop.card().rows()).noneMatch(row -> isCut(row, stop.card()));
       }
     }
+  }
+
+  private static boolean isCut(CardRow row, Card card) {
+    return row instanceof CardRow.Line line
+        && line.style().widthOf(line.shown()) > card.width() - 2 * Card.PADDING;
   }
 
   /** Where it leaves a strip at its lower edge, it enters the next at its upper edge. */

@@ -26,7 +26,7 @@ class WiringDiagramTest {
 
   private static List<String> draw(DrawnSite drawn) {
     return new WiringDiagram(drawn.site(), drawn.results(), Measure.METRIC)
-        .svg(PageFormat.A4, "drawing");
+        .svg(PageFormat.A4, Detail.DRAWN, "drawing");
   }
 
   private static String drawOnePage(String text) {
@@ -139,7 +139,7 @@ class WiringDiagramTest {
     DrawnSite drawn = DrawnSite.of(Example.SITE);
     String svg =
         new WiringDiagram(drawn.site(), drawn.results(), Measure.US)
-            .svg(PageFormat.LETTER, "d")
+            .svg(PageFormat.LETTER, Detail.DRAWN, "d")
             .get(0);
     assertThat(seen(svg)).contains("131.2 ft", "196.9 ft").doesNotContain("40 m");
   }

@@ -34,6 +34,7 @@ final class Seeds {
       case DEVICE_TYPES -> bytes(texts(ContractExample.TYPES, "device-types.yaml"));
       case POLICIES -> bytes(policies());
       case LISTS -> bytes(lists());
+      case VISITS -> bytes(visits());
       case BASELINES -> bytes(baselines());
       case CHOICES -> choices();
     };
@@ -121,6 +122,25 @@ final class Seeds {
         repeater;R;;;120 / none;;7
         equipment;M;9;;;;3
         follower;B;4;-;none;0.5 m;
+        """);
+  }
+
+  private static List<String> visits() {
+    return List.of(
+        """
+        \uFEFFwhat,where,acceptable,found,by,date,remark\r
+        site,elm-row,,,,,\r
+        outdoor readings seen (yes),Seedling North,,yes,R.O.,2026-03-14,display flickers\r
+        storm response: vents shut in (s),Seedling North,at most 90 s,85,R.O.,2026-03-14,\r
+        storm response: wind limit (m/s),Seedling North,,12,R.O.,2026-03-14,set back\r
+        vents shut without readings (yes),Hardening Bay,,no,R.O.,2026-03-14,vent frozen\r
+        pair resistance (ohm),Propagation,,62,Kim Ash,15 March 2026,\r
+        """,
+        """
+        what;where;acceptable;found;by;date;remark
+        site;elm-row;;;;;second visit
+        idle voltage (V);East Boiler Room, side out;;260 mV;K. A.;14.03.2026;
+        pair resistance (ohm);Hardening Bay;;61,5;K. A.;14.03.2026;"a ""word"" of it"
         """);
   }
 

@@ -20,6 +20,7 @@ public enum Subject {
   TYPES(Food.DEVICE_TYPES),
   POLICY(Food.POLICIES),
   DRAFT(Food.LISTS),
+  VISIT(Food.VISITS),
   BASELINE(Food.BASELINES),
   FAULTY_SITES(Food.CHOICES),
   MUTATED_SITES(Food.CHOICES),
@@ -32,6 +33,7 @@ public enum Subject {
     DEVICE_TYPES,
     POLICIES,
     LISTS,
+    VISITS,
     BASELINES,
     CHOICES
   }
@@ -71,6 +73,7 @@ public enum Subject {
       case TYPES -> new DeviceTypesProperty();
       case POLICY -> new PolicyProperty();
       case DRAFT -> new DraftProperty();
+      case VISIT -> new VisitProperty();
       case BASELINE -> new BaselineProperty();
       case FAULTY_SITES -> new FixProperty(true);
       case MUTATED_SITES -> mutatedSites();

@@ -288,6 +288,23 @@ enum Growing {
       Budget.THINGS,
       500,
       n -> Work.draft("unit,length (m),type\n" + lines(n, "Bay,x%d,y\n"))),
+  VISIT_ROWS(
+      "rows of a list from a visit",
+      Budget.THINGS,
+      60,
+      n ->
+          Work.visit(
+              units(n),
+              IntStream.rangeClosed(2, n)
+                  .mapToObj(
+                      i ->
+                          "outdoor readings seen (yes),Bay %d,,yes,R.O.,2026-03-14,\n".formatted(i))
+                  .collect(Collectors.joining()))),
+  FAULTY_VISIT_ROWS(
+      "faulty rows of a list from a visit",
+      Budget.THINGS,
+      500,
+      n -> Work.visit(units(3), lines(n, "idle voltage (V),Bay,,x%d,,y,\n"))),
   MANY_SITES("sites", Budget.THINGS, 60, n -> Work.repository(sites(n, i -> units(3)))),
   BASELINE("lines of a baseline", Budget.THINGS, 2000, n -> Work.baseline(entries(n), equal(60))),
   EQUAL_SITES("sites with one id", Budget.THINGS, 60, n -> Work.repository(equalSites(n))),

@@ -196,6 +196,17 @@ record Work(int bytes, Job job) {
   }
 
   /** A site made of a list. */
+  /** Rows of a list from a visit, without its first two. */
+  static Work visit(String site, String rows) {
+    String list = "what,where,acceptable,found,by,date,remark\nsite,example,,,,,\n" + rows;
+    return of(
+        list,
+        () ->
+            linter()
+                .build()
+                .visit(SiteInput.text("visit.csv", list), SiteInput.text("example.yaml", site)));
+  }
+
   static Work draft(String list) {
     DraftSettings settings =
         new DraftSettings(

@@ -88,7 +88,8 @@ class VisitRoundTripTest {
             Stream.of(SiteInput.text("elm-row.yaml", site)),
             random.nextBoolean() ? Measure.US : Measure.METRIC,
             Paper.A4)
-        .file("elm-row-visit.csv");
+        .file("elm-row-visit.csv")
+        .replaceFirst("^\uFEFF", "");
   }
 
   /** Each remark is a comment of its own line; those of visits that proved nothing are reported. */

@@ -12,8 +12,8 @@ import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.report.TextReport;
 
 /** A site with a repeater, and lists from visits to it. */
-final class Visits {
-  static final String SITE =
+public final class Visits {
+  public static final String SITE =
       """
       # Drawn up with the grower.
       format: 1

@@ -12,7 +12,7 @@ import java.util.List;
  * @param common where the common conductor goes
  * @param cableOut to where, and how long
  * @param termination across the pair, and bias where it is fitted
- * @param rules the rules that are broken here
+ * @param open what is still wrong here
  */
 record LandingRow(
     String name,
@@ -26,9 +26,9 @@ record LandingRow(
     String termination,
     String module,
     String cableOut,
-    List<String> rules) {
+    List<OpenPoint> open) {
 
   LandingRow {
-    rules = List.copyOf(rules);
+    open = List.copyOf(open);
   }
 }

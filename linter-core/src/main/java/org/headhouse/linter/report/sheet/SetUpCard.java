@@ -20,7 +20,7 @@ import org.headhouse.linter.site.Unit;
  * @param readings the source of each outdoor reading, each with a box to tick
  * @param advice what to know before
  * @param failing what to do where the unit fails
- * @param rules the rules that are broken here
+ * @param open what is still wrong here
  */
 record SetUpCard(
     int number,
@@ -30,14 +30,14 @@ record SetUpCard(
     List<Fact> readings,
     List<String> advice,
     List<String> failing,
-    List<String> rules) {
+    List<OpenPoint> open) {
 
   SetUpCard {
     settings = List.copyOf(settings);
     readings = List.copyOf(readings);
     advice = List.copyOf(advice);
     failing = List.copyOf(failing);
-    rules = List.copyOf(rules);
+    open = List.copyOf(open);
   }
 
   static SetUpCard of(Unit unit, SiteFacts facts, Attention attention) {

@@ -9,6 +9,7 @@ import java.util.List;
  * @param name of the page, without its ending
  * @param open results that are to be fixed
  * @param accepted results that were accepted on purpose
+ * @param wiring what is still wrong with the wiring of the line as a whole
  */
 record Sheet(
     String name,
@@ -17,6 +18,7 @@ record Sheet(
     List<RuleResults> open,
     List<RuleResults> accepted,
     Drawings drawings,
+    List<OpenPoint> wiring,
     List<LandingRow> landing,
     List<SetUpCard> cards,
     List<FigureTable> figures,
@@ -25,7 +27,7 @@ record Sheet(
     HandOver handOver) {
 
   static Sheet of(SiteFacts facts, String name, SheetSettings settings) {
-    Attention attention = new Attention(facts.results());
+    Attention attention = new Attention(facts.site(), facts.results());
     List<FigureTable> figures =
         new ArrayList<>(
             SegmentTable.of(
@@ -38,6 +40,7 @@ record Sheet(
         RuleResults.of(facts.results(), false, settings.requirements()),
         RuleResults.of(facts.results(), true, settings.requirements()),
         facts.drawings(),
+        attention.wiringOfWholeLine(),
         new LandingSchedule(facts.site(), facts.figures(), attention, settings.measure()).rows(),
         facts.site().units().stream().map(unit -> SetUpCard.of(unit, facts, attention)).toList(),
         figures,

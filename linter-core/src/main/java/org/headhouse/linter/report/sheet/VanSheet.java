@@ -2,6 +2,7 @@ package org.headhouse.linter.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
 
@@ -11,6 +12,8 @@ import org.headhouse.linter.site.Site;
  *
  * @param name of the page of the site, without its ending
  * @param facts the line in short
+ * @param signs the number of the sign of the line as a whole; empty for none
+ * @param open all that is wrong with the line as a whole
  * @param rows in the order of the chain
  */
 record VanSheet(
@@ -19,25 +22,30 @@ record VanSheet(
     String title,
     List<Fact> facts,
     Drawings drawings,
+    String signs,
+    List<OpenPoint> open,
     List<VanRow> rows) {
-  /** So many items have one page, with a diagram that is drawn smaller. */
-  private static final int MOST_ON_ONE_PAGE = 21;
-
-  private static final int MOST_IN_FULL_SIZE = 10;
+  private static final int WHOLE_LINE = -1;
 
   VanSheet {
+    open = List.copyOf(open);
     facts = List.copyOf(facts);
     rows = List.copyOf(rows);
   }
 
   static VanSheet of(SiteFacts facts, String name, SheetSettings settings) {
     Site site = facts.site();
+    Attention attention = new Attention(site, facts.results());
     List<LandingRow> landing =
-        new LandingSchedule(site, facts.figures(), new Attention(List.of()), settings.measure())
-            .rows();
+        new LandingSchedule(site, facts.figures(), attention, settings.measure()).rows();
     List<VanRow> rows = new ArrayList<>();
     for (ChainItem item : site.items()) {
-      rows.add(VanRow.of(item, landing.get(item.index())));
+      rows.add(
+          VanRow.of(
+              item,
+              signs(facts.drawings(), item.index()),
+              landing.get(item.index()),
+              attention.all(item)));
     }
     List<Fact> about = new ArrayList<>();
     about.add(new Fact("Stage", PlainText.word(site.stage())));
@@ -49,17 +57,27 @@ record VanSheet(
         SheetHead.title(site),
         about,
         facts.drawings(),
+        signs(facts.drawings(), WHOLE_LINE),
+        attention.allOfWholeLine(),
         rows);
+  }
+
+  /** {@code 3, 4}: the numbers of the signs that are about an item. */
+  private static String signs(Drawings drawings, int item) {
+    return drawings.signs().stream()
+        .filter(sign -> sign.item() == item)
+        .map(sign -> String.valueOf(sign.number()))
+        .collect(Collectors.joining(", "));
   }
 
   /** Whether the rows take two columns. */
   boolean isLong() {
-    return rows.size() > MOST_IN_FULL_SIZE;
+    return !drawings.inWords().isEmpty();
   }
 
-  /** The class of CSS with the size of the diagram on paper. */
-  String scale() {
-    return !isLong() ? "" : rows.size() > MOST_ON_ONE_PAGE ? "smallest" : "smaller";
+  /** The wiring diagram, one text a row of it. */
+  List<String> diagram() {
+    return isLong() ? drawings.inWords() : drawings.wiring();
   }
 
   /** The sheets of the site, beside this page. */

@@ -26,6 +26,12 @@ import org.headhouse.linter.site.Site;
  * are whole, so that a row is found again by them.
  */
 final class VisitCsv {
+  /**
+   * The byte order mark, without which many spreadsheets take UTF-8 for something else. The lists
+   * that programs take in have none: to many of them it is a part of the first heading.
+   */
+  private static final char SIGNATURE = '\uFEFF';
+
   private static final String SEEN = "yes";
 
   private final SiteFacts facts;
@@ -50,10 +56,11 @@ final class VisitCsv {
     // Vents are tried before power is off, and what is measured comes last.
     all.stream().filter(one -> !one.kind().isMeasured()).forEach(csv::add);
     all.stream().filter(one -> one.kind().isMeasured()).forEach(csv::add);
-    return Stream.concat(Stream.of(VisitEntry.COLUMNS), csv.rows.stream())
-        .map(CsvLine::of)
-        .collect(Collectors.joining())
-        .getBytes(UTF_8);
+    String lines =
+        Stream.concat(Stream.of(VisitEntry.COLUMNS), csv.rows.stream())
+            .map(CsvLine::of)
+            .collect(Collectors.joining());
+    return (SIGNATURE + lines).getBytes(UTF_8);
   }
 
   private void add(Proof proof) {

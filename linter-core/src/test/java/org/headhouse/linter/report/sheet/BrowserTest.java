@@ -272,16 +272,35 @@ class BrowserTest {
     }
   }
 
-  /** Twenty units hang in the van on one page, and no name is cut. */
+  /**
+   * Twenty units hang in the van on one page, sixty on two, no name is cut, and no letters are
+   * smaller than 7 pt (ISO 3098-1: at least 1.8 mm high; from memory).
+   */
   @ParameterizedTest
-  @CsvSource({"4, A4", "4, LETTER", "20, A4", "20, LETTER"})
-  void theVanSheetIsOfOnePage(int units, Paper paper) throws Exception {
+  @CsvSource({
+    "4, A4, 1",
+    "4, LETTER, 1",
+    "20, A4, 1",
+    "20, LETTER, 1",
+    "60, A4, 2",
+    "60, LETTER, 2"
+  })
+  void theVanSheetIsOfOnePageOrTwo(int units, Paper paper, int pages) throws Exception {
     try (PDDocument pdf =
         browser.print(
             Papers.of(Papers.YEARLY, paper, Papers.line(units)).file("proved-van.html"))) {
-      assertThat(pdf.getNumberOfPages()).isEqualTo(1);
-      assertThat(new Printed(1).getText(pdf))
-          .contains("Isolate a unit from its supply", "House " + units, "terminator");
+      assertThat(pdf.getNumberOfPages()).isEqualTo(pages);
+      StringBuilder text = new StringBuilder();
+      for (int number = 1; number <= pages; number++) {
+        Printed printed = new Printed(number);
+        text.append(printed.getText(pdf));
+        assertThat(printed.smallest).isGreaterThanOrEqualTo(6.95f);
+        assertThat(printed.right)
+            .isLessThanOrEqualTo(pdf.getPage(number - 1).getMediaBox().getWidth() - 30);
+      }
+      assertThat(text)
+          .contains("Isolate a unit from its supply", "House " + units, "terminator")
+          .doesNotContain("…");
     }
   }
 
@@ -390,6 +409,7 @@ class BrowserTest {
     private float left = Float.MAX_VALUE;
     private float right;
     private float bottom;
+    private float smallest = Float.MAX_VALUE;
 
     Printed(int page) {
       setStartPage(page);
@@ -401,6 +421,7 @@ class BrowserTest {
     protected void processTextPosition(TextPosition text) {
       left = Math.min(left, text.getX());
       right = Math.max(right, text.getX() + text.getWidth());
+      smallest = Math.min(smallest, text.getFontSizeInPt());
       if (text.getY() < text.getPageHeight() - FOOT) {
         bottom = Math.max(bottom, text.getY());
       }

@@ -70,7 +70,7 @@ class ProofPageTest {
 
   private static String lines(String site, String before) throws IOException {
     return results(site, before).stream()
-        .map(result -> TextReport.inOneLine(result) + "\n")
+        .map(result -> String.join("\n", TextReport.lines(result)) + "\n")
         .collect(Collectors.joining());
   }
 

@@ -60,8 +60,10 @@ class SheetContentTest {
                     "comm-module: built-in\n    conductors: [A, B]\n    termination: 120"));
     assertThat(landing(page, 3, 1)).containsExactly("A");
     assertThat(landing(page, 3, 3)).containsExactly("crossed; in the file straight");
-    assertThat(page.select("#landing tbody tr").get(2).select(".open").eachText())
-        .containsExactly("open: conductors.polarity");
+    assertThat(page.select("#landing tbody tr").get(3).select(".open").eachText())
+        .containsExactly(
+            "Open error: this unit marks its positive terminal A, the head unit B, but the"
+                + " pair is straight (conductors.polarity)");
   }
 
   /** The shield is grounded at one end of each cable (MODBUS over Serial Line V1.02, 3.6). */
@@ -175,7 +177,7 @@ class SheetContentTest {
                 "chain:\n  - {converter: Office, conductors: [A, B], termination: 120 ohm,"
                     + " cable-to-next: 2 m}\n");
     assertThat(
-            Sheets.page(site).select("#landing tbody tr").eachText().stream()
+            Sheets.page(site).select("#landing tbody tr:not(.notes)").eachText().stream()
                 .map(
                     row ->
                         row.replaceAll(
@@ -200,7 +202,8 @@ class SheetContentTest {
             .unit("120 ohm", "")
             .toString()
             .replace("    idle-bias: {in", "    " + keys + "\n    idle-bias: {in");
-    assertThat(Sheets.page(site).select("#landing tbody tr").get(1).text()).contains(landed);
+    assertThat(Sheets.page(site).select("#landing tbody tr:not(.notes)").get(1).text())
+        .contains(landed);
   }
 
   @Test
@@ -230,7 +233,57 @@ class SheetContentTest {
               assertThat(rules.get(1)).startsWith("error: ").endsWith("outdoor.not-from-head");
             });
     assertThat(page.select(".card").get(2).select(".open").eachText())
-        .containsExactly("open: address.duplicate");
+        .containsExactly("Open error: address 2 is used twice (address.duplicate)");
+    // Whoever sets or lands the first of the two has to see it too.
+    assertThat(page.select(".card").get(1).select(".open").eachText())
+        .containsExactly(
+            "Open error: this unit is set to its own sensor for light" + " (outdoor.not-from-head)",
+            "Open error: address 2 is used twice (address.duplicate)");
+    assertThat(page.select(".card").get(0).select(".open")).isEmpty();
+    assertThat(page.select("#landing .notes .open").eachText())
+        .containsOnly("Open error: address 2 is used twice (address.duplicate)")
+        .hasSize(2);
+  }
+
+  /** Each card is cut out, so what is wrong with all of them is on each. */
+  @Test
+  void aCardSaysWhatIsWrongWithTheLine() {
+    Document page = Sheets.page(Example.SITE.replace("parity: even", "parity: none"));
+    String framing =
+        "Open warning: no parity with 1 stop bit makes 10-bit characters; Modbus uses 11"
+            + " (serial.framing)";
+    assertThat(page.select(".card .open").eachText()).containsExactly(framing, framing, framing);
+    assertThat(page.select("#landing .open")).isEmpty();
+  }
+
+  @Test
+  void theWiringOfTheWholeLineIsOpenAboveItsRows() {
+    Document page = Sheets.page(Example.SITE.replace("shielded: true", "shielded: false"));
+    assertThat(page.select("#landing > p .open").eachText())
+        .containsExactly("Open warning: the cable is not shielded (cable.unshielded)");
+    assertThat(page.select("#landing table .open, .card .open")).isEmpty();
+  }
+
+  /** What is accepted is not open, and a record that lacks something is nothing to land. */
+  @Test
+  void onlyWhatIsOpenAndLandedIsOnARow() {
+    String mid = Example.SITE.replace("termination: none", "termination: 120 ohm");
+    assertThat(Sheets.page(mid).select("#landing .notes .open").eachText())
+        .singleElement()
+        .asString()
+        .startsWith("Open error: this unit has a 120 ohm terminator");
+    assertThat(Sheets.page(mid).select(".card .open")).isEmpty();
+    assertThat(
+            Sheets.page(
+                    mid
+                        + "suppressions: [{rule: termination.mid-line, justification: Comes out on"
+                        + " Monday.}]\n")
+                .select("#landing .open"))
+        .isEmpty();
+    assertThat(
+            Sheets.page(Example.SITE.replace("stage: planned", "stage: commissioned"))
+                .select("#landing .open, .card .open"))
+        .isEmpty();
   }
 
   @Test

@@ -1,9 +1,11 @@
 package org.headhouse.linter.report.sheet;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -20,12 +22,20 @@ class VisitCsvTest {
     String csv =
         Sheets.of(Stream.of(SiteInput.text("example.yaml", site)), measure, Paper.A4)
             .file("example-visit.csv");
-    assertThat(csv).endsWith("\r\n").doesNotContainPattern("[^\r]\n");
+    // RFC 3629, section 6: the signature by which spreadsheets know UTF-8.
+    assertThat(csv).startsWith("\uFEFFwhat,").endsWith("\r\n").doesNotContainPattern("[^\r]\n");
     List<List<String>> rows = new ArrayList<>();
-    for (CsvRecord row : CsvReader.builder().ofCsvRecord(csv)) {
+    for (CsvRecord row : reader(csv)) {
       rows.add(row.getFields());
     }
     return rows;
+  }
+
+  /** Reads bytes, as a signature belongs to them and not to the text. */
+  private static CsvReader<CsvRecord> reader(String csv) {
+    return CsvReader.builder()
+        .detectBomHeader(true)
+        .ofCsvRecord(new ByteArrayInputStream(csv.getBytes(UTF_8)));
   }
 
   private static List<String> asked(String site, Measure measure) {
