@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.headhouse.linter.report.Paper;
 import org.jsoup.Jsoup;
@@ -75,7 +76,8 @@ class PageStructureTest {
           continue;
         }
         if (row.is(".notes")) {
-          assertThat(row.previousElementSibling().child(0).attr("rowspan")).isEqualTo("2");
+          Element above = Objects.requireNonNull(row.previousElementSibling());
+          assertThat(above.child(0).attr("rowspan")).isEqualTo("2");
           assertThat(row.children()).hasSize(1);
           assertThat(row.child(0).attr("colspan")).isEqualTo(String.valueOf(columns.size() - 1));
           continue;
