@@ -184,6 +184,7 @@ class SmallHeapTest {
   /** Sites of 100 KB, and 70 KB of sheets each, together more than the memory holds. */
   @Test
   void noSheetIsKept() throws Exception {
-    assertThat(run("-Xmx72m", "sheets", "1500")).matches("1500 sites\\n1[0-4][0-9] MB of sheets\\n");
+    assertThat(run("-Xmx72m", "sheets", "1500"))
+        .matches("1500 sites\\n1[0-4][0-9] MB of sheets\\n");
   }
 }

@@ -68,7 +68,7 @@ class CommissioningUnitUnseenTest {
     LineCheck check =
         SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "outdoor-readings-seen: []");
     StringBuilder entries = new StringBuilder("suppressions:\n");
-    for (String unit : accepted.split(", ")) {
+    for (String unit : accepted.split(", ", -1)) {
       entries.append("  - {rule: " + RULE + ", unit: " + unit + ", justification: In store.}\n");
     }
     assertThat(LineCheck.of(check.site() + entries.toString()).results())
