@@ -164,7 +164,7 @@ class ApiTest {
   void thePageOnEmbeddingListsTheStablePackages() throws IOException {
     String listed =
         Files.readString(Path.of("docs/embedding.md"))
-            .split("Stable are", 2)[1]
+            .split("These are stable:", 2)[1]
             .split("\\.\n", 2)[0];
     assertThat(
             Pattern.compile("`([a-z.]+)`")

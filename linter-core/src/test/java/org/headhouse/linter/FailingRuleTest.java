@@ -183,6 +183,48 @@ class FailingRuleTest {
                 "house.failing"));
   }
 
+  /** Fails over the text that it is to compare, at one site. */
+  private static final class FailingComparison implements RepositoryRule {
+    @Override
+    public RuleDescriptor descriptor() {
+      return FAILING;
+    }
+
+    @Override
+    public List<Setting<String>> keys(Site site) {
+      return List.of(new Setting.Given<>(site.id().or(""), site.id().place()));
+    }
+
+    @Override
+    public String compared(String key) {
+      if (key.equals("second")) {
+        throw new IllegalStateException("no text");
+      }
+      return key;
+    }
+
+    @Override
+    public Message clash(String key, String firstFile, String file) {
+      return new Message("a", "b", "c");
+    }
+
+    @Override
+    public String firstUse(String key) {
+      return key;
+    }
+  }
+
+  @Test
+  void aRuleThatCannotCompareIsNamedToo() throws IOException {
+    assertThat(notifications(new FailingComparison()))
+        .containsExactly(
+            new Notification(
+                Level.ERROR,
+                "the rule house.failing failed: java.lang.IllegalStateException: no text",
+                "second.yaml",
+                "house.failing"));
+  }
+
   private static List<Notification> notifications(RepositoryRule rule) throws IOException {
     CheckReport report = SiteLinter.builder().rule(rule).build().check(threeSites());
     assertThat(report.results()).hasSize(3);

@@ -88,7 +88,7 @@ class OneMistakeTest {
     assertThat(Checks.lines(text))
         .singleElement()
         .asString()
-        .endsWith("fit 100 ohm and record it [termination.missing-at-end]");
+        .endsWith("fit 100 ohm, and record it [termination.missing-at-end]");
   }
 
   @Test

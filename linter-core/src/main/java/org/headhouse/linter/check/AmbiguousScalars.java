@@ -163,7 +163,7 @@ final class AmbiguousScalars {
       return "readers of YAML 1.1 take it for " + older;
     }
     return isSameNumber(scalar.text(), number)
-        ? "to readers of YAML 1.1 a zero in front means the base 8"
+        ? "readers of YAML 1.1 take a leading zero for octal"
         : "readers of YAML 1.1 take it for " + older + ", those of YAML 1.2 for " + number;
   }
 }

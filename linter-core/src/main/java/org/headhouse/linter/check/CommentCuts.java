@@ -118,6 +118,6 @@ final class CommentCuts {
         new Message(
             "\"" + scalar.text() + "\" ends before " + rest,
             "a number sign after a space starts a comment, so the rest is not part of the name",
-            "write \"" + whole + "\" in quotes, or a space after # where it is a comment"));
+            "write \"" + whole + "\" in quotes; if it is a comment, put a space after #"));
   }
 }

@@ -43,8 +43,10 @@ final class OpenPoints {
             comment.region(),
             new Message(
                 "the draft left this open: " + shown(asked),
-                "what nobody has compared with the site may be wrong in every figure and on every sheet",
-                "look at the site, correct the file where it differs, and then delete the comment"))
+                "until somebody has compared it with the site, every figure and every sheet may"
+                    + " be wrong",
+                "compare it with the site, correct the file if it differs, and then delete the"
+                    + " comment"))
         .about(asked);
   }
 

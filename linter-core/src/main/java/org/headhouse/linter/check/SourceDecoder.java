@@ -35,8 +35,8 @@ final class SourceDecoder {
         Region.START_OF_FILE,
         new Message(
             "the file is larger than " + limits.bytes() + " bytes",
-            "no definition needs that, and the file is not read",
-            "split it, or take out what does not belong here"));
+            "a definition is never that large, so the file is not read",
+            "split it, or remove whatever does not belong here"));
   }
 
   private static Finding notUtf8(Utf8.Decoded.Malformed malformed) {

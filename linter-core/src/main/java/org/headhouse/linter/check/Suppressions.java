@@ -182,9 +182,9 @@ final class Suppressions {
                 + rule
                 + "\" ended on "
                 + entry.until().optional().map(LocalDate::toString).orElse(""),
-            hid ? "what it hid counts again" : "it would hide nothing any more",
+            hid ? "the result that it hid counts again" : "it no longer hides anything",
             hid
-                ? "fix what it hid, or write a later date with a reason that still holds"
+                ? "fix the cause, or set a later date and give a reason that is still true"
                 : "delete the entry"));
   }
 

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Identity;
-import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
@@ -39,9 +38,13 @@ public final class UniquenessCheck {
   public List<Result> add(FileOutcome outcome, List<Notification> failures) {
     List<Clash> clashes = new ArrayList<>();
     for (FileOutcome.Key key : outcome.keys()) {
-      Clash clash = clash(key);
-      if (clash != null) {
-        clashes.add(clash);
+      try {
+        Clash clash = clash(key);
+        if (clash != null) {
+          clashes.add(clash);
+        }
+      } catch (Throwable failure) {
+        failures.add(RuleFailure.of(key.rule(), key.location().file(), failure));
       }
     }
     Set<Cause> causes = clashes.stream().map(Clash::asCause).collect(Collectors.toSet());
@@ -63,11 +66,11 @@ public final class UniquenessCheck {
   private static final class Holders {
     private static final int MOST = 8;
 
-    private final Location first;
+    private final FileOutcome.Key first;
     private List<String> sites;
 
     Holders(FileOutcome.Key key) {
-      first = key.location();
+      first = key;
       sites = List.of(site(key));
     }
 
@@ -95,15 +98,15 @@ public final class UniquenessCheck {
       RepositoryRule rule,
       RuleDescriptor descriptor,
       FileOutcome.Key key,
-      Location first,
+      FileOutcome.Key first,
       List<String> sites) {
     Cause asCause() {
-      return new Cause(descriptor.id(), first.file());
+      return new Cause(descriptor.id(), first.location().file());
     }
 
     boolean hasCauseIn(Set<Cause> causes) {
       return descriptor.yieldsTo().stream()
-          .anyMatch(rule -> causes.contains(new Cause(rule, first.file())));
+          .anyMatch(rule -> causes.contains(new Cause(rule, first.location().file())));
     }
   }
 
@@ -112,12 +115,13 @@ public final class UniquenessCheck {
 
   private @Nullable Clash clash(FileOutcome.Key key) {
     Map<String, Holders> holders = seen.computeIfAbsent(key.rule(), rule -> new HashMap<>());
-    Holders before = holders.get(key.text());
     RepositoryRule rule = rules.get(key.rule());
-    if (before == null) {
-      holders.put(key.text(), new Holders(key));
+    if (rule == null) {
+      return null;
     }
-    if (before == null || rule == null) {
+    String compared = Objects.requireNonNull(rule.compared(key.text()), "it compares nothing");
+    Holders before = holders.putIfAbsent(compared, new Holders(key));
+    if (before == null) {
       return null;
     }
     Clash clash = new Clash(rule, catalogue.of(rule), key, before.first, before.sites);
@@ -128,18 +132,20 @@ public final class UniquenessCheck {
   private Result result(Clash clash) {
     RepositoryRule rule = clash.rule();
     FileOutcome.Key key = clash.key();
-    Location first = clash.first();
+    FileOutcome.Key first = clash.first();
     return new Result(
         key.rule(),
         policy.level(clash.descriptor()).atMost(rule.level()),
         Objects.requireNonNull(
-            rule.clash(key.text(), first.file(), key.location().file()), "it has no message"),
+            rule.clash(key.text(), first.location().file(), key.location().file()),
+            "it has no message"),
         key.location(),
         "",
         null,
         List.of(
             new RelatedLocation(
-                first, Objects.requireNonNull(rule.firstUse(key.text()), "it has no first use"))),
+                first.location(),
+                Objects.requireNonNull(rule.firstUse(first.text()), "it has no first use"))),
         key.suppression(),
         identities(key.identity().get(), clash.sites()),
         null,

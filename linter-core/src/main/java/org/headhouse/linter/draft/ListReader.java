@@ -153,7 +153,7 @@ final class ListReader {
           cell,
           "the name " + cell.shown() + " is used twice, first for unit " + first + " of the list",
           "nobody can tell which of the two is meant",
-          "give one of the two a name of its own");
+          "give one of the two another name");
     }
     return name;
   }

@@ -144,7 +144,7 @@ final class SiteWriter {
     text.append("  parity: ").append(settings.parity().word()).append('\n');
     text.append("  stop-bits: ").append(settings.parity() == Parity.NONE ? 2 : 1).append('\n');
     text.append(
-        "  # look: what is printed on the jacket of the cable, or stands in its data sheet\n");
+        "  # look: what is printed on the jacket of the cable, or given in its data sheet\n");
     text.append("  cable: {gauge: ").append(settings.gauge().written());
     text.append(", shielded: ").append(settings.shielded());
     text.append(", impedance: ").append(settings.impedance().written()).append("}\n");
@@ -158,25 +158,22 @@ final class SiteWriter {
               + (list.columns().contains(Column.TERMINATION) ? ", and every\n  # terminator" : "")
               + "\n");
     } else if (need instanceof BiasNeed.InEachSegment) {
-      text.append(
-          "  # look: what holds the idle line in each segment; a repeater passes no bias on\n");
+      text.append("  # look: where the bias of each segment is; a repeater passes no bias on\n");
     } else if (need instanceof BiasNeed.Resistors resistors) {
       resistors(Shown.resistor(resistors.ohms()));
     } else {
-      text.append(
-          "  # look: resistors of 450 ohm or more cannot hold this line while it is idle;\n");
+      text.append("  # look: no bias resistors of 450 ohm or more are enough for this line;\n");
       text.append(
           "  # terminators with a capacitor in series, such as 120 ohm + 1 nF, or a repeater\n");
-      text.append("  # change that\n");
+      text.append("  # solve that\n");
     }
   }
 
   private void resistors(String each) {
     if (settings.biasSupply() == null) {
       String supply = Shown.supply(BiasNeed.USUAL_SUPPLY_VOLTS);
-      text.append(
-          "  # look: whether anything holds the idle line is not known. Where nothing does,\n");
-      text.append("  # fit resistors at one place; computed for a supply of ").append(supply);
+      text.append("  # look: it is not known whether the line has bias. If it has none, fit\n");
+      text.append("  # resistors at one place; computed for a supply of ").append(supply);
       text.append(":\n  # bias:\n  #   - {at: ").append(headName()).append(", resistors: ");
       text.append(each).append(", supply: ").append(supply).append("}\n");
     } else {

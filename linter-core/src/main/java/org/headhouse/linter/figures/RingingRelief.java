@@ -48,13 +48,14 @@ public final class RingingRelief {
             metres ->
                 changes.add(
                     metres < 0.1
-                        ? "lead the trunk itself through the units on stubs"
+                        ? "run the trunk itself through the units on stubs"
                         : "shorten the stubs to " + SiteMeasure.of(site).atMost(metres)));
     relief
         .nextLowerBaud(site)
         .ifPresent(baud -> changes.add("set all units and the line to " + baud + " bit/s"));
     return changes.isEmpty()
-        ? "divide the segment by a repeater, and look for stubs and terminators that can be better"
+        ? "divide the segment with a repeater, and look for stubs and terminators that can be"
+            + " better"
         : String.join(", or ", changes);
   }
 
@@ -81,11 +82,11 @@ public final class RingingRelief {
         new SegmentCircuit(items, circuit.hopLengthsMetres(), circuit.ohmsPerMetre());
     if (!changed.isEmpty() && settles(other, branches)) {
       changes.add(
-          "fit a terminator of "
+          "isolate the supply and fit a terminator of "
               + Shown.resistor(ohms)
               + " without a capacitor at "
               + changed.stream().map(ChainItem::called).collect(Collectors.joining(" and "))
-              + " (the bias has to hold the idle line against it)");
+              + " (check that the idle voltage is still high enough)");
     }
   }
 

@@ -27,6 +27,8 @@ import org.headhouse.linter.stability.Internal;
 @Internal
 public record TrafficFit(Place place, String part, OptionalDouble periodSeconds, OptionalInt baud) {
 
+  private static final String BROADCAST = "the broadcast";
+
   /**
    * The changes that keep the line in use for at most a share of the time.
    *
@@ -61,7 +63,7 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
             .map(broadcast -> broadcast.every().place())
             .orElse(line);
     return new TrafficFit(
-        place, "the broadcast", TrafficSizing.shortestBroadcastPeriodSeconds(traffic, most), baud);
+        place, BROADCAST, TrafficSizing.shortestBroadcastPeriodSeconds(traffic, most), baud);
   }
 
   /** The piece of equipment that takes most of the time, by its number; -1 without any. */
@@ -128,7 +130,9 @@ public record TrafficFit(Place place, String part, OptionalDouble periodSeconds,
     if (periodSeconds.isEmpty()) {
       return rate.isEmpty() ? "send fewer registers, or lengthen both periods" : rate;
     }
-    return "write every: "
+    return "set "
+        + (part.equals(BROADCAST) ? "the head unit" : "the client")
+        + " and the file to every: "
         + Shown.atLeastSeconds(periodSeconds.getAsDouble())
         + " for "
         + part

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What an edge of one sender does to all nodes of a segment, step by step, as the difference from
- * the final state for a sender that ends at one volt.
+ * What an edge sent by one sender does to all nodes of a segment, step by step, as the difference
+ * from the final state for a sender that ends at one volt.
  *
  * <p>Lines by the method of characteristics (F. H. Branin, Transient Analysis of Lossless
  * Transmission Lines, Proceedings of the IEEE 55, 1967): {@code v1 − Z·i1} at one end is {@code v2

@@ -163,7 +163,7 @@ public final class PolicyReader {
             parent.keyOf(entry),
             new Message(
                 "there is no " + what + " \"" + name + "\"",
-                "what is under it has no effect",
+                "its settings have no effect",
                 remedy)));
   }
 

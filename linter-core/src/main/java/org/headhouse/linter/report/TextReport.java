@@ -106,7 +106,7 @@ public final class TextReport {
   private static String whoDoesIt(Fix fix) {
     return switch (fix.kind()) {
       case SAFE -> " (goal fix does this)";
-      case PROPOSED -> " (in the file, goal fix does this with proposed)";
+      case PROPOSED -> " (in the file, goal fix does this as a proposed fix)";
     };
   }
 

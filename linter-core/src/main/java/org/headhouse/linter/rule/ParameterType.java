@@ -57,7 +57,7 @@ public interface ParameterType<T> {
 
   /** Why a text is no value, as a clause. */
   default String whyNot(String written) {
-    return "it is " + describe();
+    return "it must be " + describe();
   }
 
   /** What to do about a text that is no value, as an imperative clause; empty for an example. */

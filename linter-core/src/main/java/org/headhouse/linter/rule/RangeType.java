@@ -43,7 +43,7 @@ record RangeType<T>(ParameterType<T> type, ToDoubleFunction<T> measure, String l
   @Override
   public String whyNot(String written) {
     return type.parse(written).isPresent()
-        ? "it is from " + least + " to " + most
+        ? "it must be from " + least + " to " + most
         : type.whyNot(written);
   }
 

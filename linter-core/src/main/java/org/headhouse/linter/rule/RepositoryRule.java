@@ -20,6 +20,14 @@ public non-sealed interface RepositoryRule extends Rule {
    */
   List<Setting<String>> keys(Site site);
 
+  /**
+   * What of a text no two sites may share. By default it is the text itself; a rule to which "Bay
+   * 1" and "bay 1" are the same folds both to one. It then gives only one of them for a site.
+   */
+  default String compared(String key) {
+    return key;
+  }
+
   /** How severe a text is that two sites share; a policy can make it milder. */
   default Level level() {
     return Level.ERROR;

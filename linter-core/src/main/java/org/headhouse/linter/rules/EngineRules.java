@@ -45,7 +45,7 @@ final class EngineRules {
                   Level.WARNING)),
           new Listed(
               RuleDescriptor.of(
-                  "schema.unknown-key", "Every key is one that the format has.", Level.ERROR)),
+                  "schema.unknown-key", "Every key belongs to the format.", Level.ERROR)),
           new Listed(
               RuleDescriptor.foundation(
                   "schema.missing-key", "Every key that the format requires is present.")),
@@ -65,7 +65,7 @@ final class EngineRules {
           new Listed(
               RuleDescriptor.of(
                   "draft.open-point",
-                  "No point that a draft marked with look: is still open once the site is commissioned.",
+                  "Once the site is commissioned, no point that a draft marked with look: is open.",
                   Level.ERROR)));
 
   /** Checked once all other rules have run. */

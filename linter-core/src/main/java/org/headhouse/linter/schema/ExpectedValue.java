@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,6 +19,8 @@ import java.util.regex.Pattern;
  * @param ownKey whether the schema knows the value's key; examples of another key would mislead
  */
 record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
+  private static final Set<String> ARTICLES = Set.of("the", "a", "an");
+
   private static final Pattern END_OF_CLAUSE = Pattern.compile("[.:;](?=\\s|$)");
   private static final List<String> TELLING =
       List.of("the", "a", "an", "how", "what", "where", "whether", "which", "why");
@@ -155,9 +158,9 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
     String description = get("description").asText("");
     Matcher end = END_OF_CLAUSE.matcher(description);
     String clause = lowerFirst(end.find() ? description.substring(0, end.start()) : description);
-    int space = clause.indexOf(' ');
-    return space > 0 && TELLING.contains(clause.substring(0, space))
-        ? Optional.of("it says " + clause)
+    String first = clause.substring(0, Math.max(0, clause.indexOf(' ')));
+    return TELLING.contains(first)
+        ? Optional.of((ARTICLES.contains(first) ? "it is " : "it says ") + clause)
         : Optional.empty();
   }
 

@@ -25,9 +25,7 @@ final class KeyWords {
                     meant.of(key, known).filter(free).map(near -> "write " + YamlText.quoted(near)))
             .orElse("delete it, or write one of " + String.join(", ", known));
     return new Message(
-        "the key " + ActualValue.shortened(key) + " is not known here",
-        "what is under it is not read",
-        remedy);
+        "unknown key " + ActualValue.shortened(key), "its value is not read", remedy);
   }
 
   /** A known key whose colon lacks the space behind it, which makes one word of key and value. */
@@ -44,7 +42,7 @@ final class KeyWords {
   static Message missing(String key, String called, ExpectedValue expected) {
     return new Message(
         called + " lacks the key " + YamlText.quoted(key),
-        expected.meaning().orElse("the definition is not complete"),
+        expected.meaning().orElse("the definition is incomplete"),
         "add " + YamlText.quoted(key) + with(key, expected));
   }
 

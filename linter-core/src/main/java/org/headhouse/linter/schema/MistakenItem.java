@@ -114,8 +114,8 @@ final class MistakenItem {
         "schema.missing-key",
         where.owner(),
         new Message(
-            where.called() + " is no unit, repeater, equipment or converter",
-            "nobody can tell what the cable reaches here",
+            where.called() + " is not a unit, repeater, equipment or converter",
+            "nobody can tell what is connected here",
             hasTwoSides()
                 ? "add \"repeater\" with its name"
                 : "add \"unit\" with its name, role and address, or \"repeater\", \"equipment\" or"

@@ -1,6 +1,7 @@
 package org.headhouse.linter.schema;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -8,8 +9,12 @@ import org.headhouse.linter.source.SpellingSuggester;
 import org.headhouse.linter.yaml.CoreType;
 import org.headhouse.linter.yaml.Mapping;
 
-/** Says what to write in place of a value that was refused. */
-record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
+/**
+ * Says what to write in place of a value that was refused.
+ *
+ * @param inFeet whether the file has most of its lengths in feet, so that they are offered first
+ */
+record Remedy(String keyword, ExpectedValue expected, ActualValue actual, boolean inFeet) {
   private static final int MOST_EXAMPLES = 3;
 
   /** Begins the comment of a number that another rule allows in a smaller range. */
@@ -19,7 +24,7 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
   String text() {
     return switch (keyword) {
       case "maxLength" -> "shorten it to " + expected.get("maxLength").asText() + " characters";
-      case "maxItems" -> "take out what is too much";
+      case "maxItems" -> "remove the extra items";
       case "minItems" -> example().orElse("add what is missing");
       default -> forType();
     };
@@ -140,12 +145,16 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual) {
     }
     List<String> each = QuantityRepair.withEachUnit(actual, expected);
     if (!each.isEmpty()) {
-      return "write " + alternatives(each);
+      return "write " + alternatives(inFeet ? feetFirst(each) : each);
     }
     Optional<String> meant = Repair.of(actual, expected);
     return meant.isPresent()
         ? "write " + YamlText.text(meant.get())
         : example().orElse("write a value, or delete the key");
+  }
+
+  private static List<String> feetFirst(List<String> each) {
+    return each.stream().sorted(Comparator.comparing(one -> !one.endsWith(" ft"))).toList();
   }
 
   private Optional<String> example() {

@@ -118,7 +118,9 @@ record SchemaFault(Node node, String detail, Finding finding) {
     boolean isFile = cursor.node() == tree.root().node();
     String fact = isFile && actual.isNothing() ? "is empty" : words.fact();
     String remedy =
-        isFile ? KeyWords.start(expected) : new Remedy(keyword, expected, actual).text();
+        isFile
+            ? KeyWords.start(expected)
+            : new Remedy(keyword, expected, actual, tree.isInFeet()).text();
     Message message =
         new Message(where.called() + " " + fact, isFile ? NOT_READ : words.expectation(), remedy);
     FixDraft fix =
@@ -139,7 +141,7 @@ record SchemaFault(Node node, String detail, Finding finding) {
       if (!seen.add(JsonTree.of(cursor))) {
         Message message =
             new Message(
-                new ActualValue(cursor.node()).shown() + " is twice in " + where.called(),
+                new ActualValue(cursor.node()).shown() + " appears twice in " + where.called(),
                 "each item of the list counts once",
                 "delete one of the two");
         return new SchemaFault(

@@ -10,6 +10,7 @@ import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.yaml.Cursor;
 import org.headhouse.linter.yaml.Mapping;
+import org.headhouse.linter.yaml.Node;
 import org.headhouse.linter.yaml.Scalar;
 import org.headhouse.linter.yaml.Sequence;
 import org.jspecify.annotations.Nullable;
@@ -22,10 +23,14 @@ final class Tree {
   private static final List<String> NAMING =
       Stream.concat(ItemKind.KEYS.stream(), Stream.of("id", "rule")).toList();
 
+  private static final List<String> LENGTHS = List.of("cable-to-next", "stub");
+
   private final Cursor root;
   private final MeantKeys meant = new MeantKeys();
   private final IdentityHashMap<Mapping, Map<String, Mapping.Entry>> entries =
       new IdentityHashMap<>();
+
+  private @Nullable Boolean inFeet;
 
   Tree(Cursor root) {
     this.root = root;
@@ -45,6 +50,32 @@ final class Tree {
     return cursor.node() instanceof Mapping mapping
         ? entries.computeIfAbsent(mapping, Tree::index).get(key)
         : null;
+  }
+
+  /** Whether more lengths along the chain are in feet than in metres. */
+  boolean isInFeet() {
+    if (inFeet == null) {
+      inFeet = feetMoreThanMetres() > 0;
+    }
+    return inFeet;
+  }
+
+  private int feetMoreThanMetres() {
+    Mapping.Entry chain = entry(root, "chain");
+    Cursor list = chain == null ? root : root.valueOf(chain);
+    int more = 0;
+    if (list.node() instanceof Sequence sequence) {
+      for (Node item : sequence.items()) {
+        for (String key : LENGTHS) {
+          Cursor unit = list.inside(item);
+          Mapping.Entry length = entry(unit, key);
+          if (length != null && unit.valueOf(length).node() instanceof Scalar scalar) {
+            more += scalar.text().endsWith("ft") ? 1 : scalar.text().endsWith("m") ? -1 : 0;
+          }
+        }
+      }
+    }
+    return more;
   }
 
   private static Map<String, Mapping.Entry> index(Mapping mapping) {

@@ -33,7 +33,10 @@ record ValueWords(String keyword, ExpectedValue expected, ActualValue actual) {
       return "has no value";
     }
     return switch (keyword) {
-      case "type" -> "is " + actual.shownWithKind();
+      case "type" ->
+          actual.isNumber() && expected.get("pattern").asText("").contains(" *")
+              ? "has no unit after " + actual.text()
+              : "is " + actual.shownWithKind();
       case "minLength" -> "is empty";
       case "maxLength" ->
           "has " + actual.text().codePointCount(0, actual.text().length()) + " characters";
@@ -55,21 +58,20 @@ record ValueWords(String keyword, ExpectedValue expected, ActualValue actual) {
   /** One clause: what is expected. */
   String expectation() {
     if (expected.has("enum")) {
-      String words = String.join(", ", expected.words());
-      return expected.words().size() == 1 ? "it is always " + words : "it is one of " + words;
+      return "it must be " + Remedy.alternatives(expected.words());
     }
     if (keyword.equals("maxLength")) {
-      return "it is text of at most " + expected.get("maxLength").asText() + " characters";
+      return "it must be text of at most " + expected.get("maxLength").asText() + " characters";
     }
     if (expected.form().isPresent()) {
-      return "it is " + expected.form().get();
+      return "it must be " + expected.form().get();
     }
     return switch (expected.get("type").asText("")) {
-      case "object" -> "it is a mapping of keys to values";
-      case "array" -> "it is a list" + sizes();
-      case "boolean" -> "it is true or false";
-      case "integer" -> expected.meaning().orElse("it is a whole number");
-      case "number" -> "it is a number" + limits();
+      case "object" -> "it must be a mapping of keys to values";
+      case "array" -> "it must be a list" + sizes();
+      case "boolean" -> "it must be true or false";
+      case "integer" -> expected.meaning().orElse("it must be a whole number");
+      case "number" -> "it must be a number" + limits();
       default -> text();
     };
   }
@@ -91,8 +93,8 @@ record ValueWords(String keyword, ExpectedValue expected, ActualValue actual) {
 
   private String text() {
     if (actual.isNumber()) {
-      return "it is text, and a number may lose its zeros";
+      return "it must be text, since a number may lose its zeros";
     }
-    return expected.meaning().orElse("it is text");
+    return expected.meaning().orElse("it must be text");
   }
 }

@@ -6,7 +6,7 @@ import org.headhouse.linter.stability.Internal;
  * Another Modbus device on the pair that is no climate controller: a meter, a dosing rig, a boiler.
  *
  * @param address taken on the line, like that of a unit
- * @param broadcasts what it does with requests to all; missing where nobody knows
+ * @param broadcasts what it does with broadcasts; missing where nobody knows
  * @param polled how it is asked; missing where nobody asks it
  */
 public record Equipment(

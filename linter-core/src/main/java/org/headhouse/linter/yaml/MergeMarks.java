@@ -61,8 +61,8 @@ final class MergeMarks {
         "file.merge-marks",
         mark,
         new Message(
-            "a merge was not finished here: the file has both versions of these lines",
+            "an unfinished merge left two versions of these lines",
             SyntaxFaults.NOT_READ,
-            "keep the lines that are right, and delete the lines with the marks"));
+            "keep the version that is right, and delete the other one and the marker lines"));
   }
 }

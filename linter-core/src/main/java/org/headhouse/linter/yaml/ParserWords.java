@@ -73,7 +73,7 @@ final class ParserWords {
     boolean isApostrophe = rest.startsWith("'") && rest.indexOf('\'', 1) < 0;
     return at(
         start,
-        "the text in quotes that starts here does not end",
+        "the quoted text that starts here has no closing quote",
         isApostrophe
             ? "write \"" + rest + "\" if it starts with an apostrophe, else write the closing quote"
             : "write the closing quote");
@@ -100,14 +100,14 @@ final class ParserWords {
     if (problem.startsWith("found unknown escape character")
         || problem.startsWith("expected escape sequence")) {
       return here(
-          "the backslash and what follows it have no meaning in double quotes",
+          "this backslash sequence has no meaning in double quotes",
           "write two backslashes for one, or put the text in single quotes");
     }
     if (problem.startsWith("sequence entries are not allowed")) {
       return here("a list starts on the line of its key", "start it on the next line, indented");
     }
     if (problem.startsWith("mapping keys are not allowed")) {
-      return here("\"?\" and a space are in front of a value", "put the value in quotes");
+      return here("a value starts with \"?\" and a space", "put the value in quotes");
     }
     if (problem.startsWith("expected the node content")) {
       String what = found.startsWith("<") ? "nothing" : "\"" + found + "\"";
@@ -115,7 +115,7 @@ final class ParserWords {
     }
     if (problem.startsWith("expected '<document start>'")) {
       return here(
-          "the document does not start or go on here",
+          "the document cannot start or go on here",
           "delete the line above that starts with % or with three points");
     }
     return ofCharacters();
@@ -124,7 +124,7 @@ final class ParserWords {
   private Finding ofCharacters() {
     String line = source.line(mark.getLine() + 1, LONGEST_LINE);
     if (line.startsWith("%")) {
-      return here("this line with % in front cannot be read", "delete the line");
+      return here("this line starts with % and cannot be read", "delete the line");
     }
     if (problem.startsWith("unexpected character found")) {
       return here(
@@ -132,7 +132,7 @@ final class ParserWords {
     }
     if (problem.startsWith("expected chomping") || problem.startsWith("expected indentation")) {
       return here(
-          "text follows the sign for text of several lines",
+          "text follows the sign that starts text of several lines",
           "write the text on the lines below, indented, or put it in quotes");
     }
     if (reading.contains("tag") || problem.contains("tag handle")) {
@@ -159,7 +159,7 @@ final class ParserWords {
   private Finding noColon() {
     return at(
         context == null ? mark : context,
-        "no colon follows this text, which is where a key is expected",
+        "a key is expected here, but no colon follows this text",
         "write the key, a colon, a space and the value");
   }
 
@@ -174,14 +174,14 @@ final class ParserWords {
   private Finding strayColon() {
     int above = MissingSpace.lineAbove(source, mark.getLine() + 1);
     if (above == 0) {
-      return here("the text in front of the colon is no key", "put the value in quotes");
+      return here("the text before the colon is not a key", "put the value in quotes");
     }
     return VALUE.matcher(source.line(above, LONGEST_LINE)).matches()
         ? here(
-            "the line above has a value, and this key is indented as if it belonged below it",
+            "the line above already has a value, but this key is indented as if it belonged to it",
             "line the keys up, or delete the value above the keys")
         : here(
-            "the line above has no colon, or this one is indented too deep",
+            "the line above has no colon, or this one is indented too far",
             "line the keys up, and write a colon and a space after each");
   }
 
@@ -200,7 +200,7 @@ final class ParserWords {
     if (found.equals("]") || found.equals("}")) {
       return here(
           "\"" + found + "\" closes a bracket that is not open",
-          "delete it, or write the bracket that opens");
+          "delete it, or add the opening bracket");
     }
     if (!before().isBlank()) {
       return here(
@@ -208,7 +208,7 @@ final class ParserWords {
           "put the whole value in one pair of double quotes");
     }
     return found.equals("-")
-        ? here("an item of a list is among keys", "put the list under a key, or delete the hyphen")
+        ? here("a list item is among keys", "put the list under a key, or delete the hyphen")
         : here(
             "this line is indented differently from the others of its block",
             "line it up with them");
@@ -225,8 +225,8 @@ final class ParserWords {
     if (start != null && (start.getLine() < mark.getLine() || found.equals("<stream end>"))) {
       return at(
           start,
-          "the " + what + " between brackets that starts here does not end",
-          "write " + closing + " after the last of it");
+          "the " + what + " between brackets that starts here is not closed",
+          "write " + closing + " after its last item");
     }
     return here(
         "a comma is missing before here, or the closing \"" + closing + "\"",

@@ -79,7 +79,7 @@ final class SyntaxFaults {
         region,
         new Message(
             "a second document starts here",
-            "one file holds one definition, and what follows is not read",
+            "a file has only one definition, and nothing after this line is read",
             "move it into a file of its own, or delete the line \"---\""));
   }
 
@@ -89,7 +89,7 @@ final class SyntaxFaults {
             key.region(),
             new Message(
                 "the key \"" + key.text() + "\" is written twice",
-                "readers differ in which value they take",
+                "readers of YAML differ on which value they use",
                 "keep one of the two"))
         .related(first.region(), "\"" + key.text() + "\" is first written here");
   }
@@ -157,7 +157,7 @@ final class SyntaxFaults {
         region,
         new Message(
             "the nesting is deeper than " + limit + " levels",
-            "no definition needs that, and " + NOT_READ,
+            "a definition never needs that many, and " + NOT_READ,
             "take out what does not belong here"));
   }
 
@@ -166,8 +166,8 @@ final class SyntaxFaults {
         TOO_LARGE,
         region,
         new Message(
-            "the file has more than " + limit + " values once its aliases are written out",
-            "no definition needs that, and " + NOT_READ,
+            "the file has more than " + limit + " values once its aliases are expanded",
+            "a definition never needs that many, and " + NOT_READ,
             "use fewer aliases, or split the file"));
   }
 }

@@ -99,7 +99,7 @@ class AmbiguousScalarsTest {
       delimiter = '|',
       value = {
         "010|readers of YAML 1.1 take it for the number 8, those of YAML 1.2 for 10",
-        "02|to readers of YAML 1.1 a zero in front means the base 8",
+        "02|readers of YAML 1.1 take a leading zero for octal",
         "0o2|readers of YAML 1.1 take it for the text \"0o2\", those of YAML 1.2 for 2",
         "1_0|readers of YAML 1.1 take it for the number 10",
         "no|readers of YAML 1.1 take it for false"

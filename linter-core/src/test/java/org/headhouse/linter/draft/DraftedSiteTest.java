@@ -188,7 +188,7 @@ class DraftedSiteTest {
         "''     | ''   | look: bias cannot be computed before every length of cable is known",
         "''     | 5 V  | look: bias cannot be computed before every length of cable is known",
         "42 m   | ''   | '#   - {at: Propagation, resistors: 560 ohm, supply: 5 V}'",
-        "42 m   | 3.3 V | look: resistors of 450 ohm or more cannot hold this line",
+        "42 m   | 3.3 V | look: no bias resistors of 450 ohm or more are enough",
         "42 m   | 5 V  | '    - {at: Propagation, resistors: 560 ohm, supply: 5 V}'",
       })
   void bias(String length, String supply, String wanted) {

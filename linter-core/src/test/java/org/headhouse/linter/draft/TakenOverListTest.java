@@ -86,7 +86,7 @@ class TakenOverListTest {
         .contains(
             "# look: not in the list, and written as it should be: outdoor, comm-module,"
                 + " on-stale-readings;\n# compare each unit with it\n")
-        .contains("# look: what holds the idle line in each segment")
+        .contains("# look: where the bias of each segment is")
         .doesNotContain("its vents;");
   }
 

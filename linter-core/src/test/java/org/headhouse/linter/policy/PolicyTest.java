@@ -148,14 +148,14 @@ class PolicyTest {
   @ParameterizedTest
   @CsvSource({
     "choice: rihgt, cannot be \"rihgt\", write right",
-    "choice: up, cannot be \"up\", 'it is one of left, right; write for example left'",
-    "choice: [left], cannot be a list, 'it is one of left, right; write for example left'",
-    "voltage: 20, cannot be \"20\", 'it is a voltage such as 20 mV; write for example 20 mV'",
-    "length: 20 s, cannot be \"20 s\", 'it is a length such as 20 m; write for example 20 m'",
-    "interval: soon, cannot be \"soon\", 'it is a time such as 100 ms; write for example 100 ms'",
-    "percent: 0.7, cannot be \"0.7\", 'it is a share such as 70 %; write for example 70 %'",
-    "number: -1, cannot be \"-1\", 'it is a number such as 0.66; write for example 0.66'",
-    "period: yearly, cannot be \"yearly\", 'it is a period of at most 30 years such as 12 months or 1 year, or never; write for example 12 months'",
+    "choice: up, cannot be \"up\", 'it must be one of left, right; write for example left'",
+    "choice: [left], cannot be a list, 'it must be one of left, right; write for example left'",
+    "voltage: 20, cannot be \"20\", 'it must be a voltage such as 20 mV; write for example 20 mV'",
+    "length: 20 s, cannot be \"20 s\", 'it must be a length such as 20 m; write for example 20 m'",
+    "interval: soon, cannot be \"soon\", 'it must be a time such as 100 ms; write for example 100 ms'",
+    "percent: 0.7, cannot be \"0.7\", 'it must be a share such as 70 %; write for example 70 %'",
+    "number: -1, cannot be \"-1\", 'it must be a number such as 0.66; write for example 0.66'",
+    "period: yearly, cannot be \"yearly\", 'it must be a period of at most 30 years such as 12 months or 1 year, or never; write for example 12 months'",
   })
   void aParameterOfAnotherTypeIsTold(String written, String fact, String remedy)
       throws IOException {
@@ -180,7 +180,7 @@ class PolicyTest {
         "address.gap: {parameters: {landed: head}} | 4:30: error: there is no parameter of address.gap"
             + " \"landed\" | delete it",
         "address.gap: {level: eror} | 4:24: error: \"level\" cannot be \"eror\" | write error",
-        "address.gap: {levle: error} | 4:17: error: the key \"levle\" | write \"level\"",
+        "address.gap: {levle: error} | 4:17: error: unknown key \"levle\" | write \"level\"",
         "address.gap: none | 4:16: error: \"address.gap\" is \"none\" | [schema.wrong-type]",
         "address.gap: {level: note}, address.gap: {level: none} | 4:32: error: the key \"address.gap\""
             + " is written twice | keep one"

@@ -80,8 +80,9 @@ class LostSitesTest {
   void aSiteThatIsGone() throws IOException {
     assertThat(changes(Map.of("a.yaml", live("a")), Map.of("palms.yaml", OTHER)))
         .containsExactly(
-            "a.yaml: the commissioned site \"a\" has no file any more: its line is still wired, and"
-                + " from now on nobody checks it or finds its addresses; put the file back; leave it"
+            "a.yaml: the commissioned site \"a\" has no file any more: its line is still wired,"
+                + " but nobody checks it or can look up its addresses any more; put the file"
+                + " back; leave it"
                 + " out only once the line is taken down [change.commissioned-removed]");
     assertThat(
             changes(

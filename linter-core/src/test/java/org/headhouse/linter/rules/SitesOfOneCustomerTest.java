@@ -104,6 +104,36 @@ class SitesOfOneCustomerTest {
     assertThat(told(first.replace(customer, other), second)).isEmpty();
   }
 
+  /** As in name.duplicate: a person reads both as one name, whatever its case and its spaces. */
+  @ParameterizedTest
+  @CsvSource({
+    "East Mist, true",
+    "EAST  MIST, true",
+    "\uff45ast Mist, true",
+    "east Mists, false",
+    "eastMist, false",
+  })
+  void zonesThatDifferOnlyInCaseAreTheSame(String name, boolean same) throws IOException {
+    String second = site("west", "ours", 41).replace("west Mist", name);
+    List<Result> results = results(SiteLinter.builder(), site("east", "ours", 40), second);
+    assertThat(results).extracting(Result::rule).hasSize(same ? 1 : 0);
+    if (same) {
+      Result result = results.get(0);
+      assertThat(result.rule()).isEqualTo("supervision.zone-duplicate");
+      assertThat(result.message().fact())
+          .isEqualTo("the zone \"" + name + "\" is also listed at another site of this customer");
+      assertThat(result.related().get(0).text()).isEqualTo("\"east Mist\" is first listed here");
+    }
+  }
+
+  /** Within one file, such names are reported as those of units; the file is no other site. */
+  @Test
+  void oneFileDoesNotClashWithItself() throws IOException {
+    String twice = site("west", "ours", 41).replace("west Bench", "West mist");
+    assertThat(told(site("east", "ours", 40), twice)).containsExactly("error name.duplicate");
+    assertThat(told(twice, site("east", "ours", 40))).containsExactly("error name.duplicate");
+  }
+
   @Test
   void unitsOfOneNameAreNoZonesWhereASiteHasNoSupervision() throws IOException {
     String first = site("east", "ours", 40).replace("east Mist", "Mist House");

@@ -55,10 +55,10 @@ class UnitRulesTest {
         "3.1 3.1 4.0 3.1 |",
         "- 3.1 4.0 3.1   |",
         "3.1 - 4.0 -     |",
-        "3.1 3.2 4.0 3.1 | \"Bay 2\" has firmware 3.2, \"Head House\" of the same type 3.1",
+        "3.1 3.2 4.0 3.1 | \"Bay 2\" has firmware 3.2, but \"Head House\" of the same type has 3.1",
         // Each other version once.
-        "3.1 3.2 4.0 3.2 | \"Bay 2\" and 1 other have firmware 3.2, \"Head House\" of the same type 3.1",
-        "3.1 3.2 4.0 3.3 | \"Bay 2\" has firmware 3.2, \"Head House\" of the same type 3.1; \"Bay 4\" has firmware 3.3, \"Head House\" of the same type 3.1",
+        "3.1 3.2 4.0 3.2 | \"Bay 2\" and 1 other have firmware 3.2, but \"Head House\" of the same type has 3.1",
+        "3.1 3.2 4.0 3.3 | \"Bay 2\" has firmware 3.2, but \"Head House\" of the same type has 3.1; \"Bay 4\" has firmware 3.3, but \"Head House\" of the same type has 3.1",
       })
   void unitsOfATypeHaveOneFirmware(String versions, String facts) {
     LineCheck check = SITE;
@@ -79,8 +79,8 @@ class UnitRulesTest {
       value = {
         "'[9600, 19200]'   |",
         "'[19200, 9600]'   |",
-        "'[19200]'         | choose a rate that all types have; this one has 19200",
-        "'[1200, 19200]'   | choose a rate that all types have; this one has 1200, 19200",
+        "'[19200]'         | set all units and the line to a rate that every type has; this one has 19200",
+        "'[1200, 19200]'   | set all units and the line to a rate that every type has; this one has 1200, 19200",
         // What is not understood may be the rate of the line.
         "'[19200, some]'   |",
         "some              |",

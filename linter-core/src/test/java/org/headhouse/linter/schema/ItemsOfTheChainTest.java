@@ -42,16 +42,17 @@ class ItemsOfTheChainTest {
             + "|write \"repeater\" in place of \"unit\"|- repeater: East\\ntermination: {in: 120 ohm, out: 120 ohm}",
         "- unit: East\\ntermination: {in: 120}\\ncable-to-next: 4 m|15:5|\"East\" is written as a unit"
             + "|write \"repeater\" in place of \"unit\"|- repeater: East",
-        "- repeatr: East\\ntermination: {in: 120 ohm}|15:5|the key \"repeatr\" is not known here"
+        "- repeatr: East\\ntermination: {in: 120 ohm}|15:5|unknown key \"repeatr\""
             + "|write \"repeater\"|- repeater: East\\ntermination: {in: 120 ohm}",
         "- repeater: East\\nrole: follower\\naddress: 2\\ncomm-module: fitted\\nconductors: [A, B]|15:5"
             + "|\"East\" is written as a repeater|write \"unit\" in place of \"repeater\""
             + "|- unit: East\\nrole: follower\\naddress: 2\\ncomm-module: fitted\\nconductors: [A, B]",
-        "- name: East|15:5|item 2 of \"chain\" is no unit, repeater, equipment or converter"
+        "- name: East|15:5|item 2 of \"chain\" is not a unit, repeater, equipment or converter"
             + "|add \"unit\" with its name, role and address, or \"repeater\", \"equipment\" or \"converter\" with its name|- repeater: East",
-        "- termination: {in: none}|15:5|item 2 of \"chain\" is no unit, repeater, equipment or converter"
+        "- termination: {in: none}|15:5|item 2 of \"chain\" is not a unit, repeater, equipment"
+            + " or converter"
             + "|add \"repeater\" with its name|- repeater: East\\ntermination: {in: none}",
-        "- {}|15:5|item 2 of \"chain\" is no unit, repeater, equipment or converter"
+        "- {}|15:5|item 2 of \"chain\" is not a unit, repeater, equipment or converter"
             + "|add \"unit\" with its name, role and address, or \"repeater\", \"equipment\" or \"converter\" with its name|- {repeater: East}",
         "- East|15:5|item 2 of \"chain\" is \"East\""
             + "|write its keys under it, indented: unit, role, address, comm-module and conductors"
@@ -76,8 +77,8 @@ class ItemsOfTheChainTest {
       value = {
         "- unit: East\\nrole: follower|\"East\" lacks the key \"address\"",
         "- unti: East\\nrole: follower\\naddress: 2\\ncomm-module: fitted\\nconductors: []"
-            + "|the key \"unti\" is not known here",
-        "- repeater: East\\naddress: 2|the key \"address\" is not known here",
+            + "|unknown key \"unti\"",
+        "- repeater: East\\naddress: 2|unknown key \"address\"",
         "- unit: East\\nrole: follower\\naddress: 2\\ncomm-module: fitted\\nconductors: []\\ntermination: {in: none}"
             + "|\"termination\" is a mapping"
       })

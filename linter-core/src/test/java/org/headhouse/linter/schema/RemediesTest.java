@@ -54,6 +54,23 @@ class RemediesTest {
     return Arrays.asList(values.split(", (?![^\\[]*\\])| or ", -1));
   }
 
+  /** A bare length is offered in the unit of the file first; nobody can tell which one is meant. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "cable-to-next: 60 m | write 40 m or 40 ft",
+        "cable-to-next: 197 ft | write 40 ft or 40 m",
+        "cable-to-next: 197ft | write 40 ft or 40 m",
+      })
+  void lengthsAreOfferedInTheUnitOfTheFile(String other, String remedy) {
+    String site =
+        Example.with("cable-to-next: 40 m", "cable-to-next: 40")
+            .replace("cable-to-next: 60 m", other);
+    assertThat(site).contains(other);
+    assertThat(only(site).message().remedy()).isEqualTo(remedy);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -78,25 +95,25 @@ class RemediesTest {
         "baud: 9600|baud: 9601|cannot be 9601|write 1200, 2400, 4800, 9600, 19200, 38400, 57600 or 115200",
         "[A, B, G]|[A, B, D]|item 3 of \"conductors\" cannot be \"D\"|write A, B, G or C",
         // quantities
-        "termination: none|termination: 120|is the number 120|write 120 ohm",
+        "termination: none|termination: 120|has no unit after 120|write 120 ohm",
         "termination: none|termination: 120 Ohm|cannot be \"120 Ohm\"|write 120 ohm",
         "termination: none|termination: 120R|cannot be \"120R\"|write 120 ohm",
         "termination: none|termination: None|cannot be \"None\"|write none",
         "termination: none|termination: false|is the value false|write none",
-        "termination: none|termination: 0|is the number 0|write none",
+        "termination: none|termination: 0|has no unit after 0|write none",
         "termination: none|termination: 120\u03A9+1nf|cannot be|write 120 ohm + 1 nF",
         "termination: none|termination: yes please|cannot be|write for example none, 120 ohm or 120 ohm + 1 nF",
-        "cable-to-next: 40 m|cable-to-next: 40|is the number 40|write 40 m or 40 ft",
-        "cable-to-next: 40 m|cable-to-next: 40.|is the number 40.|write 40 m or 40 ft",
+        "cable-to-next: 40 m|cable-to-next: 40|has no unit after 40|write 40 m or 40 ft",
+        "cable-to-next: 40 m|cable-to-next: 40.|has no unit after 40.|write 40 m or 40 ft",
         "cable-to-next: 40 m|cable-to-next: 120 metres|cannot be \"120 metres\"|write 120 m",
         "cable-to-next: 40 m|cable-to-next: 120 Feet|cannot be \"120 Feet\"|write 120 ft",
         "cable-to-next: 40 m|cable-to-next: 1,5 m|cannot be \"1,5 m\"|write 1.5 m",
         "cable-to-next: 40 m|cable-to-next: 1,500 m|cannot be \"1,500 m\"|write for example 42 m or 120 ft",
         "cable-to-next: 40 m|cable-to-next: -4 m|cannot be \"-4 m\"|write for example 42 m or 120 ft",
         "cable-to-next: 40 m|cable-to-next:|has no value|write for example 42 m or 120 ft",
-        "gauge: 24 AWG|gauge: 24|is the number 24|write 24 AWG",
+        "gauge: 24 AWG|gauge: 24|has no unit after 24|write 24 AWG",
         "gauge: 24 AWG|gauge: awg 24|cannot be \"awg 24\"|write 24 AWG",
-        "gauge: 24 AWG|gauge: 0.5|is the number 0.5|write 0.5 mm2",
+        "gauge: 24 AWG|gauge: 0.5|has no unit after 0.5|write 0.5 mm2",
         "gauge: 24 AWG|gauge: 0.5 mm\u00B2|cannot be|write 0.5 mm2",
         "impedance: 120 ohm|impedance: '120'|cannot be the text \"120\"|write 120 ohm",
         // lists
@@ -125,7 +142,7 @@ class RemediesTest {
         "commissioning: {date: 2026/03/14, by: A}|cannot be|write 2026-03-14",
         "commissioning: {date: 20260314, by: A}|is the number 20260314|write 2026-03-14",
         "commissioning: {date: 12.5.2026, by: A}|cannot be \"12.5.2026\"|write for example 2026-03-14",
-        "commissioning: {date: 2026-03-14, by: A, measured: {idle-voltage: 0.24}}|is the number 0.24|write 0.24 V",
+        "commissioning: {date: 2026-03-14, by: A, measured: {idle-voltage: 0.24}}|has no unit after 0.24|write 0.24 V",
         "commissioning: {date: 2026-03-14, by: A, measured: {idle-voltage: 240 mv}}|cannot be|write 240 mV",
         "supervision: {link: serial, zones: Propagation}|\"zones\" is \"Propagation\"|write [Propagation]",
         "supervision: {link: serial, zones: [], polling: {every: 20 sec, registers: 60}}|cannot be|write 20 s",
@@ -172,11 +189,11 @@ class RemediesTest {
       delimiter = '|',
       value = {
         "role: follower|it says what the unit is on the line|add \"role\": head or follower",
-        "address: 2|it says the address that is set on the unit|add \"address\", a whole number from 1 to 247",
-        "baud: 9600,|it says the rate that every unit is set to, in bit/s|add \"baud\", for example baud: 9600",
-        "parity: even,|it says the parity that every unit is set to|add \"parity\": even, odd or none",
-        "stop-bits: 1,|it says the stop bits that every unit is set to|add \"stop-bits\": 1 or 2",
-        "gauge: 24 AWG,|it says the AWG number|add \"gauge\", for example gauge: 24 AWG",
+        "address: 2|it is the address that is set on the unit|add \"address\", a whole number from 1 to 247",
+        "baud: 9600,|it is the rate that every unit is set to, in bit/s|add \"baud\", for example baud: 9600",
+        "parity: even,|it is the parity that every unit is set to|add \"parity\": even, odd or none",
+        "stop-bits: 1,|it is the stop bits that every unit is set to|add \"stop-bits\": 1 or 2",
+        "gauge: 24 AWG,|it is the AWG number|add \"gauge\", for example gauge: 24 AWG",
         "shielded: true,|it says whether the cable has a shield|add \"shielded\": true or false"
       })
   void ofMissingKeys(String line, String reason, String remedy) {

@@ -52,11 +52,13 @@ public final class AddressBeyondLimit implements SiteRule {
                     item.called()
                         + " has address "
                         + address
-                        + ", its type allows at most "
+                        + "; its type allows at most "
                         + limit,
-                    "the device cannot be set to it",
+                    "the unit cannot be set to it",
                     item instanceof Unit unit && remedies.proposed().of(unit) > limit
-                        ? "exchange the address of " + unit.called() + " with that of another type"
+                        ? "swap the address of "
+                            + unit.called()
+                            + " with that of a unit of another type"
                         : remedies.words(item)))
             .fixedBy(remedies.fix(item));
     SourceText types = context.deviceTypes().source();

@@ -148,7 +148,7 @@ public final class AddressGap implements SiteRule {
     if (missing.size() == 1) {
       return "no unit has address " + first;
     }
-    return "no unit has the addresses "
+    return "no unit has addresses "
         + first
         + " to "
         + last

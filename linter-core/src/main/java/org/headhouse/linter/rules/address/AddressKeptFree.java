@@ -23,7 +23,7 @@ public final class AddressKeptFree implements SiteRule {
   public static final Parameter<List<AddressRange>> RANGES =
       new Parameter<>(
           "ranges",
-          "the addresses that no unit gets, here and wherever addresses are handed out",
+          "the addresses that no unit gets; used wherever addresses are handed out",
           ParameterType.listOf(ParameterType.addresses()),
           "[]");
 
@@ -71,10 +71,10 @@ public final class AddressKeptFree implements SiteRule {
                     unit.called()
                         + " has address "
                         + unit.address().or(0)
-                        + ", and "
+                        + ", but "
                         + (range.from() == range.to() ? "it is" : range.inWords() + " are")
                         + " kept free",
-                    "other equipment on the line answers there, now or later",
+                    "addresses kept free belong to other equipment on the line, now or later",
                     remedy(unit, remedies.proposed())))
             .fixedBy(remedies.fix(unit)));
   }
@@ -84,7 +84,7 @@ public final class AddressKeptFree implements SiteRule {
     return address > unit.type().addressLimit() && !BusAddress.isReserved(address)
         ? "give "
             + unit.called()
-            + " the address of a unit of another type, and that one address "
+            + " the address of a unit of another type, and give that unit address "
             + address
         : free.remedy(unit);
   }

@@ -42,8 +42,8 @@ public final class AddressReserved implements SiteRule {
   private static Message message(ChainItem item, int address, String remedy) {
     String reason =
         address == BusAddress.BROADCAST
-            ? "0 is the address of messages to all units"
-            : "the Modbus standard keeps 248 to 255 for itself";
+            ? "Modbus uses 0 for broadcasts"
+            : "the Modbus standard reserves 248 to 255";
     return new Message(item.called() + " has the reserved address " + address, reason, remedy);
   }
 }

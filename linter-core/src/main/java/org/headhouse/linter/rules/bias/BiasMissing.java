@@ -28,7 +28,7 @@ public final class BiasMissing implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "bias.missing",
-              "A segment has bias, unless each of its receivers reads an undriven pair as idle.",
+              "A segment has bias, unless all its receivers read an undriven pair as idle.",
               Level.ERROR)
           .yieldingTo("reference.unknown", "bias.several");
 
@@ -98,28 +98,32 @@ public final class BiasMissing implements SiteRule {
       LineSettings settings,
       RuleContext context) {
     NewBias bias = NewBias.of(line, settings, context.sitePolicy().wantedIdleVolts());
-    String between =
-        "between " + line.segment().first().called() + " and " + line.segment().last().called();
+    String where =
+        "the segment from "
+            + line.segment().first().called()
+            + " to "
+            + line.segment().last().called();
     FixDraft fix = needed ? bias.fix() : null;
     context.report(
         context
             .finding(
                 items.get(0).name().place(),
                 new Message(
-                    (line.biases().isEmpty()
-                            ? "nothing holds the idle line "
-                            : "only pulls over 2 kohm hold the idle line ")
-                        + between
+                    where
+                        + (line.biases().isEmpty() ? " has no bias" : " has only pulls over 2 kohm")
                         + (needed
-                            ? ", and " + named(items) + (items.size() == 1 ? " needs" : " need")
-                            : "; it is not known whether " + named(items) + " can do without")
-                        + (needed ? " bias" : ""),
-                    "while nobody sends, a receiver then takes noise for the start of a message",
+                            ? ", but "
+                                + named(items)
+                                + (items.size() == 1 ? " needs it" : " need it")
+                            : "; it is not known whether "
+                                + named(items)
+                                + (items.size() == 1 ? " needs it" : " need it")),
+                    "while the line is idle, a receiver may take noise for the start of a message",
                     needed
                         ? bias.words()
-                        : "look into the manuals: set "
+                        : "check the manuals, and set "
                             + forms(items, line.segment())
-                            + " of what reads an undriven pair as idle, else "
+                            + " for every receiver that reads an undriven pair as idle; otherwise "
                             + bias.words()))
             .at(needed ? Level.ERROR : Level.WARNING)
             .aboutItems(ChainItem.names(items))

@@ -72,10 +72,12 @@ public final class BiasOutOfRange implements SiteRule {
                         + " Modbus's 450 to 650 ohm",
                     low
                         ? "they take current that the drivers need"
-                        : "the units with the least sensitive receivers see no clear idle level",
+                        : "the least sensitive receivers see no clear idle level",
                     wanted == null
-                        ? "fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF"
-                        : "fit " + wanted))
+                        ? "isolate the supply, and fit 470 ohm each and terminators with a"
+                            + " capacitor, such as"
+                            + " 120 ohm + 1 nF"
+                        : "isolate the supply, fit " + wanted + ", and set resistors: " + wanted))
             .fixedBy(
                 wanted == null
                     ? null

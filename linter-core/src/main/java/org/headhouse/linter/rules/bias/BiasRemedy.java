@@ -27,8 +27,9 @@ import org.jspecify.annotations.Nullable;
  */
 record BiasRemedy(String words, @Nullable FixDraft fix) {
   private static final String WITHOUT_RESISTORS =
-      "fit terminators with a capacitor in series, such as 120 ohm + 1 nF, or divide the segment by"
-          + " a repeater: no resistors of 450 to 650 ohm do here";
+      "fit terminators with a capacitor in series, such as 120 ohm + 1 nF, or divide the"
+          + " segment with"
+          + " a repeater: no resistors of 450 to 650 ohm are enough here";
 
   static BiasRemedy of(SegmentLine line, SegmentNetwork network, Bias bias, double wantedVolts) {
     if (line.overloadedDriver() != null) {
@@ -49,14 +50,11 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
     String each = each(choice);
     String closer = closer(bias, network.spread().tolerances().resistors());
     String fit =
-        "fit "
-            + each
-            + " each"
-            + range(choice)
-            + (closer == null ? "" : ", of " + closer + " or better,");
+        each + " each" + range(choice) + (closer == null ? "" : ", of " + closer + " or better,");
     if (choice.item() == at) {
       return new BiasRemedy(
-          (closer == null ? fit + "," : fit)
+          "isolate the supply, fit "
+              + (closer == null ? fit + "," : fit)
               + " and set resistors: "
               + each
               + (closer == null ? "" : " and tolerance: " + closer),
@@ -66,15 +64,15 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
     }
     ChainItem item = line.segment().items().get(choice.item());
     return new BiasRemedy(
-        "no resistors do at \""
+        "no resistors are enough at \""
             + bias.at().or("")
-            + "\": move the bias to "
+            + "\": isolate the supply, move the bias to "
             + item.called()
-            + ", "
+            + ", fit "
             + fit
             + " there, and set "
             + (closer == null ? "at and resistors" : "at, resistors and tolerance")
-            + " anew",
+            + " to match",
         moved(line, bias, item, each, closer));
   }
 
@@ -107,9 +105,9 @@ record BiasRemedy(String words, @Nullable FixDraft fix) {
     return standard == null ? Levels.LEAST_BIAS_OHMS : standard;
   }
 
-  /** All values that do. */
+  /** All values that are enough. */
   static String range(BiasChoice choice) {
-    return " (450 to " + Shown.resistor(Math.floor(choice.mostOhms())) + " do)";
+    return " (450 to " + Shown.resistor(Math.floor(choice.mostOhms())) + " is enough)";
   }
 
   private static @Nullable FixDraft moved(

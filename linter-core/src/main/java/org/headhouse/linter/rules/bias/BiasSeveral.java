@@ -34,18 +34,19 @@ public final class BiasSeveral implements SiteRule {
       biases.sort(Comparator.comparing(bias -> isAtWrongSide(bias, line, segments)));
       for (Bias other : biases.subList(Math.min(1, biases.size()), biases.size())) {
         String at = "\"" + other.at().or("") + "\"";
-        String remove = "remove the resistors at " + at + ", and delete the entry";
+        String remove =
+            "isolate the supply, remove the resistors at " + at + ", and delete the entry";
         context.report(
             context
                 .finding(
                     other.at().place(),
                     new Message(
                         at + " is a second bias point of this segment",
-                        "two load the drivers, which then have to overcome a higher level",
+                        "two bias points load the drivers, which have to overcome both",
                         isAtWrongSide(other, line, segments)
-                            ? "if they are fitted at its other side, which has none, set side: "
+                            ? "if they are fitted on its other side, which has none, set side: "
                                 + otherSide(other, line).word()
-                                + "; else "
+                                + "; otherwise "
                                 + remove
                             : remove))
                 .related(biases.get(0).at().place().region(), "the first bias point is here"));

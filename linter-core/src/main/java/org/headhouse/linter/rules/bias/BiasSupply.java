@@ -127,19 +127,19 @@ public final class BiasSupply implements SiteRule {
         outside == null
             ? new Message(
                 fact
-                    + ", over the 5 V and a tenth that line drivers run on"
+                    + ", over the 5.5 V maximum of line drivers"
                     + (mostAtTolerance == null
                         ? ""
                         : "; at the upper end of its tolerance D1 of the idle line reaches "
                             + Shown.voltsBeside(Levels.GREATEST_LINE_VOLTS, mostAtTolerance)),
-                "a receiver that fails or loses its supply then takes current that it is not made"
-                    + " for",
+                "a receiver that has failed or lost its supply takes more current than it is"
+                    + " made for",
                 remedy(resistors))
             : new Message(
                 fact
                     + "; D1 of the idle line is computed at "
                     + Shown.voltsBeside(Levels.GREATEST_LINE_VOLTS, outside.d1Volts()),
-                "receivers bear -7 to 12 V against common, and may be destroyed by more",
+                "receivers tolerate -7 to 12 V against common, and more may destroy them",
                 remedy(resistors));
     context.report(
         context
@@ -155,8 +155,12 @@ public final class BiasSupply implements SiteRule {
 
   private static String remedy(@Nullable String resistors) {
     return resistors == null
-        ? "feed the resistors from " + WANTED + ", and set supply: " + WANTED
-        : "fit resistors of " + resistors + " each, feed them from " + WANTED + ", and record both";
+        ? "isolate the supply, feed the resistors from " + WANTED + ", and set supply: " + WANTED
+        : "isolate the supply, fit resistors of "
+            + resistors
+            + " each, feed them from "
+            + WANTED
+            + ", and record both";
   }
 
   private static Edit[] edits(Bias bias, @Nullable String resistors) {

@@ -26,26 +26,25 @@ public final class BiasWeak implements SiteRule {
   public static final Parameter<Voltage> MARGIN =
       new Parameter<>(
           "margin",
-          "what the idle voltage must have over the 200 mV of a receiver at the worst corner",
+          "how far the idle voltage must be above a receiver's 200 mV in the worst case",
           ParameterType.within(ParameterType.voltage(), Voltage::volts, "0 mV", "1.5 V"),
           "0 mV");
 
   /** Makes {@link Tolerances#resistors}. */
   public static final Parameter<Double> RESISTORS =
-      tolerance(
-          "resistors", "by how much bias resistors may differ, where their entry says nothing", 5);
+      tolerance("resistors", "the tolerance of bias resistors whose entry gives none", 5);
 
   /** Makes {@link Tolerances#supply}. */
   public static final Parameter<Double> SUPPLY =
-      tolerance("supply", "by how much the supply of a bias may differ", 5);
+      tolerance("supply", "the tolerance of the supply of a bias", 5);
 
   /** Makes {@link Tolerances#terminators}. */
   public static final Parameter<Double> TERMINATORS =
-      tolerance("terminators", "by how much terminators may differ", 5);
+      tolerance("terminators", "the tolerance of terminators", 5);
 
   /** Makes {@link Tolerances#cable}. */
   public static final Parameter<Double> CABLE =
-      tolerance("cable", "by how much length and make of the cable may differ", 2);
+      tolerance("cable", "the tolerance of the cable, for its length and its make", 2);
 
   /** What is known of the rule. */
   public static final RuleDescriptor DESCRIPTOR =
@@ -118,7 +117,8 @@ public final class BiasWeak implements SiteRule {
                 new Message(
                     under ? weak(item, nominal.volts()) : maybeWeak(item, worst.volts(), wanted),
                     under
-                        ? "an idle line then looks like noise, and units answer to what nobody sent"
+                        ? "receivers may take noise on an idle line for a message, and miss the"
+                            + " real one"
                         : "slight noise looks like the start of a message",
                     remedy.words()))
             .related(item.name().place().region(), "the lowest idle voltage is here")

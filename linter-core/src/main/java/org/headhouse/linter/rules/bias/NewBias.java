@@ -22,7 +22,9 @@ record NewBias(String words, @Nullable FixDraft fix) {
     SegmentNetwork network = line.hasFaultThatDistortsFigures() ? null : line.network();
     if (network == null) {
       return new NewBias(
-          "fit bias resistors of 450 to 650 ohm at one place, and record them under bias", null);
+          "isolate the supply, fit bias resistors of 450 to 650 ohm at one place, and record"
+              + " them under bias",
+          null);
     }
     BiasChoice choice =
         BiasSizing.choice(network.spread(), line.measuredAt(), USUAL_SUPPLY_VOLTS, wantedVolts);
@@ -34,7 +36,7 @@ record NewBias(String words, @Nullable FixDraft fix) {
     }
     if (!network.drives(choice.item(), BiasRemedy.resistors(choice, USUAL_SUPPLY_VOLTS))) {
       return new NewBias(
-          "divide the segment by a repeater, and fit bias resistors of 450 to 650 ohm in each"
+          "divide the segment with a repeater, and fit bias resistors of 450 to 650 ohm in each"
               + " part: they overload the line drivers here",
           null);
     }
@@ -42,7 +44,7 @@ record NewBias(String words, @Nullable FixDraft fix) {
     String each = BiasRemedy.each(choice);
     String side = item instanceof Repeater ? ", side " + line.segment().side(item).word() : "";
     return new NewBias(
-        "fit bias resistors of "
+        "isolate the supply, fit bias resistors of "
             + each
             + " each at "
             + item.called()

@@ -38,8 +38,8 @@ public final class CableBeyondEnd implements SiteRule {
                           + " of cable leave "
                           + last.called()
                           + ", the last item of the chain",
-                      "an open end of cable reflects the signal, and an item may be missing in the"
-                          + " file",
+                      "an open cable end reflects the signal, and an item may be missing from"
+                          + " the file",
                       "add the item that it leads to, or remove the cable and set"
                           + " cable-to-next: none"))
               .fixedBy(

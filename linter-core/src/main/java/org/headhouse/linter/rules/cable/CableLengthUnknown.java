@@ -48,7 +48,7 @@ public final class CableLengthUnknown implements SiteRule {
                     + (others == 0
                         ? " is missing"
                         : " and " + others + (others == 1 ? " other" : " others") + " is missing"),
-                "voltages of this segment cannot be computed",
+                "the voltages of this segment cannot be computed",
                 "measure the run and set cable-to-next"));
     finding = finding.aboutItems(ChainItem.names(without));
     for (ChainItem other : without.subList(1, without.size())) {

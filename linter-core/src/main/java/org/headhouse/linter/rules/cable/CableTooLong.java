@@ -84,7 +84,7 @@ public final class CableTooLong implements SiteRule {
             Level.WARNING,
             "Modbus allows",
             modbusCondition(baud, wire),
-            "there is little left for bad joints and damp cable");
+            "little margin is left for bad joints and damp cable");
     if (baud == null) {
       return List.of(longest, modbus);
     }

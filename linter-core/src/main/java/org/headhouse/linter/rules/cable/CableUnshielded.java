@@ -32,8 +32,8 @@ public final class CableUnshielded implements SiteRule {
                   cable.shielded().place(),
                   new Message(
                       "the cable is not shielded",
-                      "motors and lamps of a greenhouse disturb the line through it",
-                      "use a shielded cable, its shield grounded at one end"))
+                      "motors and lamps in a greenhouse disturb an unshielded pair",
+                      "use a shielded cable, and ground its shield at one end"))
               .fixedBy(
                   FixDraft.proposed(
                       "Use a shielded cable", Edit.plain(cable.shielded().place(), true))));

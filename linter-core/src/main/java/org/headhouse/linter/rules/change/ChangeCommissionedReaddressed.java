@@ -46,12 +46,12 @@ public final class ChangeCommissionedReaddressed implements ChangeRule {
                 new Message(
                     "the live unit \""
                         + moved.item()
-                        + "\" gets address "
-                        + moved.to()
-                        + ", it had "
-                        + moved.from(),
-                    "set in the wrong order, two units answer at once, and the software goes on asking the"
-                        + " old address",
+                        + "\" changes from address "
+                        + moved.from()
+                        + " to "
+                        + moved.to(),
+                    "if units are set in the wrong order, two answer at once, and the software"
+                        + " keeps polling the old address",
                     "set address: "
                         + moved.from()
                         + " again, or set the units in the order that the goal changes gives"))

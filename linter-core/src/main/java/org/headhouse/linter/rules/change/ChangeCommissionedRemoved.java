@@ -43,7 +43,8 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
                     place(removed, after),
                     new Message(
                         "the live unit \"" + removed.item() + "\" is no longer on the chain",
-                        "a unit that is still wired answers at an address that looks free in the file",
+                        "a unit that is still wired answers at an address that the file shows"
+                            + " as free",
                         "take the unit off the line in the order that the goal changes gives, or add it"
                             + " here again"))
                 .aboutItems(List.of(removed.item())));
@@ -56,7 +57,7 @@ public final class ChangeCommissionedRemoved implements ChangeRule {
     return before.wasCommissioned()
         ? new Message(
             "the commissioned site \"" + before.id().or("") + "\" has no file any more",
-            "its line is still wired, and from now on nobody checks it or finds its addresses",
+            "its line is still wired, but nobody checks it or can look up its addresses any more",
             "put the file back; leave it out only once the line is taken down")
         : null;
   }

@@ -29,7 +29,8 @@ public final class ChangeRecordKept implements ChangeRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "change.record-kept",
-              "Everything that a change of a commissioned site affects is proved again, and its record is renewed.",
+              "After a change of a commissioned site, everything that it affects is proved"
+                  + " again, and the record is renewed.",
               Level.ERROR)
           .yieldingTo("commissioning.date");
 
@@ -97,10 +98,11 @@ public final class ChangeRecordKept implements ChangeRule {
             .finding(
                 latest.day().place(),
                 new Message(
-                    "the line was planned for a change, and its record is still that of "
+                    "the line was planned for a change, but its record is still that of "
                         + day(latest),
-                    "what was measured and seen before a change says nothing of what is changed",
-                    "compare with the revision that was proved last; prove what the change touches,"
+                    "what was measured and seen before a change proves nothing about it",
+                    "compare with the revision that was proved last; prove again whatever the"
+                        + " change affects,"
                         + " and add an entry to renewed with the day of that visit"))
             .at(Level.WARNING));
   }
@@ -123,8 +125,8 @@ public final class ChangeRecordKept implements ChangeRule {
             .finding(
                 latest.day().place(),
                 new Message(
-                    "the line is changed, and its record is still that of " + day(latest),
-                    "what was measured and seen then says nothing of what is changed",
+                    "the line has changed, but its record is still that of " + day(latest),
+                    "what was measured and seen then proves nothing about the change",
                     proving(due, all)
                         + " add an entry to renewed with the day of that visit; until then set stage:"
                         + " planned"))
@@ -148,7 +150,7 @@ public final class ChangeRecordKept implements ChangeRule {
                 renewals.get(renewals.size() - 1).day().place(),
                 new Message(
                     ProofWords.fact(WITHOUT, missing),
-                    "the change may have touched it, and nobody looked",
+                    "the change may have affected it, and nobody has checked",
                     "prove "
                         + ProofWords.remedied(WITHOUT, missing)
                         + " too, and then add it to this entry; until then set stage: planned"))

@@ -56,7 +56,7 @@ public final class CommissioningDate implements SiteRule {
         record.day().place(),
         new Message(
             "the record is renewed on " + day + ", before " + latest + ", which it renews",
-            "what was proved before a change says nothing of the line after it",
+            "what was proved before a change proves nothing about the line after it",
             "enter the day of the visit, and put the entries of renewed in the order of their days"));
   }
 }

@@ -31,7 +31,8 @@ public final class CommissioningMeasuredOff implements SiteRule {
   public static final Parameter<Double> TOLERANCE =
       new Parameter<>(
           "tolerance",
-          "how far the meter may be off, as a share of what it shows; 0.8 ohm or 3 mV come on top",
+          "how far the meter may be off, as a share of the value that it shows; 0.8 ohm or 3 mV"
+              + " is added",
           ParameterType.percent("0 %", "20 %"),
           "1 %");
 

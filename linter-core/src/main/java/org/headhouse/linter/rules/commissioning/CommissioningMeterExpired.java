@@ -53,7 +53,7 @@ public final class CommissioningMeterExpired implements SiteRule {
                 + ", before the record of "
                 + day,
             "a meter that is off shows an acceptable value on a line with a fault",
-            "measure again with a meter whose calibration has not ended, and then add what it shows"
-                + " to renewed; correct the day here only if it was entered wrongly"));
+            "measure again with a calibrated meter, and then add its readings to renewed;"
+                + " correct the day here only if it was entered wrongly"));
   }
 }

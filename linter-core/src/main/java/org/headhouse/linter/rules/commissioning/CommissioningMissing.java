@@ -27,7 +27,7 @@ public final class CommissioningMissing implements SiteRule {
       context.report(
           site.stage().place(),
           new Message(
-              "the site is commissioned and has no record of it",
+              "the site is commissioned but has no commissioning record",
               "nobody can tell later whether the line was ever proved",
               "prove the line, and then complete the record at the end of its sheet and paste it in; until"
                   + " then set stage: planned"));

@@ -49,8 +49,9 @@ public final class CommissioningPlaceholder implements SiteRule {
         place,
         new Message(
             fact,
-            "a proof that nobody signed is no proof, and nobody can be asked about it",
-            "after the visit set date to its day and by to the name of who proved the line;"
-                + " until then set stage: planned, and take the record out"));
+            "nobody can be asked about a proof that nobody signed",
+            "until the line is proved, set stage: planned and remove the record; after the"
+                + " visit, set date to its day and by to the name of the person who proved the"
+                + " line"));
   }
 }

@@ -57,14 +57,14 @@ public final class CommissioningResponseUnseen implements SiteRule {
                   place(record.first(), unseen),
                   new Message(
                       ProofWords.fact(LACKS, unseen),
-                      "vents that nobody saw shut may stay open in the next storm"
+                      "vents that nobody has seen shut may stay open in the next storm"
                           + (silent.isEmpty()
                               ? ""
-                              : ", and a unit whose file says nothing of vents may have some"),
+                              : ", and a unit may have vents that the file does not mention"),
                       (silent.isEmpty()
                               ? ""
-                              : "look at " + silent + ", and set vents: none where it moves none; ")
-                          + "in calm and mild weather see "
+                              : "check " + silent + ", and set vents: none if it moves none; ")
+                          + "in calm, mild weather and with nobody near the vents, watch "
                           + ProofWords.remedied(LACKS, unseen)
                           + ", and then add it to "
                           + lists(unseen)))

@@ -51,9 +51,9 @@ public final class CommissioningRetestDue implements SiteRule {
                   + day
                   + ", and was due again on "
                   + day.plus(every),
-              "joints corrode, terminators and sensors fail, and nobody sees it from the files",
-              "measure the line and see readings and responses at every unit again, and then enter"
-                  + " that day with what was measured and seen"));
+              "joints corrode, and terminators and sensors fail; the files do not show it",
+              "prove the whole line again: measure it, and watch the readings and responses at"
+                  + " every unit; then enter the new record"));
     }
   }
 }

@@ -55,10 +55,10 @@ public final class CommissioningSameReadings implements ChangeRule {
     context.report(
         record.day().place(),
         new Message(
-            "the later record has the very readings and lists of an earlier one",
-            "a meter hardly ever shows every value again, so that this looks like an old record with"
+            "the later record has exactly the readings and lists of an earlier one",
+            "a meter hardly ever shows every value again, so this looks like an old record with"
                 + " a new date",
-            "measure and see again, and then enter what was found; where only a part was proved"
+            "prove the line again, and then enter the new readings; if only a part was proved"
                 + " again, keep the old record with its date and add an entry to renewed"));
   }
 }

@@ -2,8 +2,10 @@ package org.headhouse.linter.rules.commissioning;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.headhouse.linter.proof.GivenProofs;
 import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.proof.RequiredProofs;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.Level;
@@ -42,11 +44,15 @@ public final class CommissioningUnitUnseen implements SiteRule {
     Set<Proof> unseen = RequiredProofs.readings(site);
     unseen.removeAll(
         GivenProofs.of(site, record.records(), new OldNames(site, context)::nowCalled));
-    unseen.forEach(proof -> report(proof, record, context));
+    if (!unseen.isEmpty()) {
+      report(unseen, record, context);
+    }
   }
 
-  /** One result a unit, so that it can be accepted of that unit alone. */
-  private static void report(Proof proof, Commissioning record, RuleContext context) {
+  /** One result a record; each unit in it can be accepted alone. */
+  private static void report(Set<Proof> unseen, Commissioning record, RuleContext context) {
+    List<String> units = unseen.stream().map(Proof::at).toList();
+    String named = units.stream().collect(Collectors.joining("\", \"", "\"", "\""));
     context.report(
         context
             .finding(
@@ -54,12 +60,13 @@ public final class CommissioningUnitUnseen implements SiteRule {
                     ? record.place()
                     : record.outdoorReadingsSeen().place(),
                 new Message(
-                    "the record does not say that the outdoor readings were seen at "
-                        + proof.place(),
+                    ProofWords.fact("the record lacks ", unseen),
                     "a follower without them leaves its vents open in a storm",
-                    "look at its display, and then add \""
-                        + proof.at()
-                        + "\" to outdoor-readings-seen"))
-            .about(List.of(new Finding.Case(proof.at(), null))));
+                    units.size() == 1
+                        ? "check its display, and then add " + named + " to outdoor-readings-seen"
+                        : "check the displays of "
+                            + named
+                            + ", and then add each name to outdoor-readings-seen"))
+            .about(units.stream().map(unit -> new Finding.Case(unit, null)).toList()));
   }
 }

@@ -59,7 +59,7 @@ public final class CommissioningUnmeasured implements SiteRule {
                   measured.isMissing() ? record.place() : measured.place(),
                   new Message(
                       ProofWords.fact(LACKS, missing),
-                      "a terminator or bias that is missing, wrong or one too many goes unnoticed there",
+                      "a missing, wrong or extra terminator or bias goes unnoticed there",
                       "measure "
                           + ProofWords.remedied(LACKS, missing)
                           + ", and then enter "

@@ -12,8 +12,7 @@ import org.headhouse.linter.site.Voltage;
 /** What {@code commissioning.measured-off} says of a reading outside its range. */
 final class ReadingMessages {
   private static final String CROSSED =
-      "a negative voltage means that the leads of the meter or the conductors of the pair are"
-          + " crossed";
+      "a negative voltage means that the meter leads or the pair are crossed";
   private static final String UNCROSS =
       "measure again with the red lead on D1; if it stays negative, find the run on which the pair"
           + " is crossed";
@@ -30,10 +29,10 @@ final class ReadingMessages {
             + ReadingUnit.of(measured.written()).range(accepted)
             + " is acceptable there",
         measured.ohms() < accepted.low()
-            ? "a terminator too many, one of too low a value or a short is likely"
-            : "a terminator is missing or the pair has an open or poor joint",
-        "isolate the supplies, then find and fix it, or correct the file to what is really fitted;"
-            + " then measure again");
+            ? "an extra terminator, one of too low a value, or a short is likely"
+            : "a terminator is missing, or a joint of the pair is open or poor",
+        "isolate all supplies, find and fix the fault, and measure again; correct the file only"
+            + " if it does not show what is fitted");
   }
 
   /** Of a line that a bias holds, or that needs one. */
@@ -54,7 +53,8 @@ final class ReadingMessages {
                 ? "with the error of the meter it may be under the 200 mV that a receiver needs, or"
                     + " more loads the line than is written"
                 : "a terminator is missing, or a second bias holds the line",
-        "find and fix it, or correct the file to what is really fitted; then measure again");
+        "find the fault and fix it with all supplies isolated, then measure again; correct the"
+            + " file only if it does not show what is fitted");
   }
 
   /** Of a line on which no bias is written and none is needed. */
@@ -62,13 +62,13 @@ final class ReadingMessages {
     ReadingUnit unit = ReadingUnit.of(measured.written());
     return new Message(
         fact(place, measured)
-            + ", over "
+            + ", beyond ±"
             + unit.atLeast(SegmentReadings.UNHELD_VOLTS)
-            + ", and no bias is written there",
+            + ", and the file has no bias there",
         measured.volts() < 0
-            ? "a bias is fitted somewhere that the file does not have; " + CROSSED
-            : "a bias is fitted somewhere that the file does not have: no voltage of this line is"
-                + " computed right",
+            ? "a bias is fitted somewhere that is not in the file; " + CROSSED
+            : "a bias is fitted somewhere that is not in the file: every computed voltage of"
+                + " this line is wrong",
         measured.volts() < 0
             ? UNCROSS + "; then find the bias and add it to the file"
             : "find the bias and add it to the file; a device may have it built in or switched on");

@@ -23,7 +23,8 @@ public final class ConductorsCommon implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "conductors.common",
-          "The common of the interfaces is connected at every item of a galvanic section or at none; with an isolated interface in the section, at every item.",
+          "The common of the interfaces is connected at every item of a galvanic section or at"
+              + " none; if the section has an isolated interface, at every item.",
           Level.WARNING);
 
   @Override
@@ -72,8 +73,8 @@ public final class ConductorsCommon implements SiteRule {
                     + (others == 0 ? "" : " and " + others + (others == 1 ? " other" : " others"))
                     + ", but it is at "
                     + with.get(0).called(),
-                "an interface without the common of the others may drift out of the -7 to 12 V that"
-                    + " receivers bear",
+                "an interface that lacks the common may drift outside the -7 to 12 V that"
+                    + " receivers tolerate",
                 "isolate the supply, connect C at every item of the section, and add it to each list"))
         .aboutItems(ChainItem.names(without))
         .related(with.get(0).name().place().region(), "the common is connected here")
@@ -101,7 +102,7 @@ public final class ConductorsCommon implements SiteRule {
                     + " isolated, and no common is connected in "
                     + (others == 0 ? "its" : "their")
                     + " section",
-                "nothing holds an isolated interface within the -7 to 12 V that receivers bear",
+                "nothing keeps an isolated interface within the -7 to 12 V that receivers tolerate",
                 "run a common to every item of the section, isolate the supply, connect it to C, and"
                     + " add it to each list"))
         .at(Level.NOTE)

@@ -123,7 +123,7 @@ public final class ConductorsGround implements SiteRule {
                 conductors.place(),
                 new Message(
                     "ground is not connected at " + item.called(),
-                    "the shield of its section is grounded nowhere, and noise stays on the pair",
+                    "the shield of this section is not grounded, and noise stays on the pair",
                     "isolate the supply, connect G, and add it to the list"))
             .fixedBy(FixDraft.proposed("Connect G at " + item.called(), landed(conductors))));
   }
@@ -141,8 +141,8 @@ public final class ConductorsGround implements SiteRule {
                 conductors.place(),
                 new Message(
                     "ground is connected at " + item.called() + " instead of at " + head.called(),
-                    "whoever looks for the ground of the line looks at the head unit, and connects it"
-                        + " there a second time",
+                    "people look for the ground at the head unit, find none, and connect a"
+                        + " second one",
                     "isolate the supply, connect G at "
                         + head.called()
                         + " only, and move it from the other list to this one"))
@@ -180,9 +180,10 @@ public final class ConductorsGround implements SiteRule {
                 new Message(
                     "ground is connected at " + item.called() + " too",
                     "ground at two places lets currents between buildings run through the cable",
-                    "isolate the supply, connect G at "
-                        + place.called()
-                        + " only, and take it off the list here"))
+                    "isolate the supply, disconnect G at "
+                        + item.called()
+                        + " and take it off the list; keep it at "
+                        + place.called()))
             .fixedBy(
                 FixDraft.proposed(
                     "Take G off the conductors of " + item.called(),

@@ -48,7 +48,11 @@ public final class ConductorsPairMissing implements SiteRule {
               .finding(
                   conductors.place(),
                   new Message(
-                      "conductor " + which + " is not connected at " + terminals.called(),
+                      (missing.size() == 1
+                              ? "conductor " + which + " is"
+                              : "conductors " + which + " are")
+                          + " not connected at "
+                          + terminals.called(),
                       half(terminals.item()),
                       "isolate the supply, connect " + which + ", and add it to the list"))
               .fixedBy(fix(terminals, landed, missing)));

@@ -52,8 +52,8 @@ public final class DriverOverloaded implements SiteRule {
                         + " has a load of "
                         + Shown.ohmsBeside(Levels.LEAST_DRIVER_LOAD_OHMS, driver.ohms())
                         + " (computed); at least 54 ohm is wanted",
-                    "the 1.5 V of a driver are promised into 54 ohm only, and the signal may be too weak"
-                        + " for the far items",
+                    "below 54 ohm a driver need not deliver its 1.5 V, and the signal may be"
+                        + " too weak for the far items",
                     remedy.words()))
             .fixedBy(remedy.fix()));
   }

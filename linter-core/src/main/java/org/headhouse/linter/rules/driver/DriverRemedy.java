@@ -78,7 +78,7 @@ public record DriverRemedy(String words, @Nullable FixDraft fix) {
     }
     String each = Shown.resistor(ohms);
     return new DriverRemedy(
-        "fit bias resistors of " + each + " each, and set resistors: " + each,
+        "isolate the supply, fit bias resistors of " + each + " each, and set resistors: " + each,
         FixDraft.proposed(
             "Fit bias resistors of " + each + " each", Edit.write(bias.resistors().place(), each)));
   }
@@ -117,7 +117,7 @@ public record DriverRemedy(String words, @Nullable FixDraft fix) {
     String value = Shown.resistor(ohms) + (blocking ? USUAL_CAPACITOR : "");
     String where = ends.stream().map(ChainItem::called).collect(Collectors.joining(" and "));
     return new DriverRemedy(
-        "fit a terminator of " + value + " at " + where + ", and record it",
+        "isolate the supply, fit a terminator of " + value + " at " + where + ", and record it",
         FixDraft.proposed(
             "Fit a terminator of " + value + " at " + where,
             ends.stream().map(end -> terminator(line, end, ohms, blocking)).toArray(Edit[]::new)));
@@ -138,8 +138,8 @@ public record DriverRemedy(String words, @Nullable FixDraft fix) {
     return new DriverRemedy(
         loads.isEmpty()
             ? "fit terminators of the cable's impedance and bias resistors of 450 to 650 ohm, or"
-                + " divide the segment by a repeater"
-            : "divide the segment by a repeater, or use types of less load: "
+                + " divide the segment with a repeater"
+            : "divide the segment with a repeater, or use types of lower load: "
                 + Shown.unitLoads(Math.floor(loads.getAsDouble() * 8) / 8)
                 + " unit loads in all leave 54 ohm",
         null);

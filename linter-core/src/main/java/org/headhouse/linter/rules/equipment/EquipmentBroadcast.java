@@ -49,9 +49,10 @@ public final class EquipmentBroadcast implements SiteRule {
     return finding(
         equipment.broadcasts().place(),
         new Message(
-            equipment.called() + " obeys requests to all, and the head unit broadcasts",
+            equipment.called() + " obeys broadcasts, and the head unit sends them",
             "the readings overwrite its settings, so that it can start, dose or heat unasked",
-            "set it to ignore requests to all, if it can; else give it a line of its own"),
+            "if it can, set it to ignore broadcasts, and set broadcasts: ignored; otherwise"
+                + " give it a line of its own"),
         broadcast,
         context);
   }
@@ -60,9 +61,9 @@ public final class EquipmentBroadcast implements SiteRule {
     return finding(
         equipment.name().place(),
         new Message(
-            "the file does not say what " + equipment.called() + " does with requests to all",
+            "the file does not say what " + equipment.called() + " does with broadcasts",
             "if it acts on them, the readings that the head unit broadcasts overwrite its settings",
-            "look in its manual, then set broadcasts to ignored or obeyed"),
+            "check its manual, then set broadcasts: ignored or obeyed"),
         broadcast,
         context);
   }

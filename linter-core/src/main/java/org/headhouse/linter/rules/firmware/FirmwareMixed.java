@@ -63,12 +63,12 @@ public final class FirmwareMixed implements SiteRule {
                                 + (units.size() == 2 ? " other have" : " others have"))
                         + " firmware "
                         + unit.firmware().or("")
-                        + ", "
+                        + ", but "
                         + other.called()
-                        + " of the same type "
+                        + " of the same type has "
                         + other.firmware().or(""),
-                    "units of one type that behave differently are hard to service",
-                    "bring them to one version when the site is next visited"))
+                    "units of one type with different firmware may behave differently",
+                    "update them to one version on the next visit"))
             .about(
                 units.stream()
                     .map(one -> new Finding.Case(one.name().orNull(), one.firmware().or("")))

@@ -36,7 +36,7 @@ public final class HeadDuplicate implements SiteRule {
                   new Message(
                       again.called() + " is a second head unit",
                       "two units that share readings disturb each other on the line",
-                      "give " + again.called() + " the role follower"))
+                      "set the unit and the file to role: follower for " + again.called()))
               .related(first.role().place().region(), first.called() + " is the first head unit"));
     }
   }

@@ -26,9 +26,10 @@ public final class HeadMissing implements SiteRule {
       context.report(
           site.units().isEmpty() ? site.chain().place() : site.units().get(0).role().place(),
           new Message(
-              "no unit of the chain is the head unit",
-              "nobody shares the outdoor readings with the followers",
-              "give " + first + " the role head"));
+              "no unit on the chain is the head unit",
+              "without a head unit, followers get no outdoor readings",
+              "set role: head for the unit that the weather station is wired to, usually "
+                  + first));
     }
   }
 

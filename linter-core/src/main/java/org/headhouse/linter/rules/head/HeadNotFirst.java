@@ -31,8 +31,11 @@ public final class HeadNotFirst implements SiteRule {
               "the head unit " + head.called() + " is item " + (head.index() + 1) + " of the chain",
               "the line is planned, terminated and proved from the head unit outwards",
               isFirstUnit(head, site)
-                  ? "put the repeater after " + head.called()
-                  : "put " + head.called() + " first, or make the first unit the head unit"));
+                  ? "list the repeater after " + head.called() + ", as it must be wired"
+                  : "list "
+                      + head.called()
+                      + " first if it is wired first; otherwise make the first unit the head"
+                      + " unit"));
     }
   }
 

@@ -52,7 +52,7 @@ public final class ModuleAbsent implements SiteRule {
     }
     return new Message(
         unit.called() + " has no communication module",
-        "the unit cannot reach the line, and takes no outdoor readings from the head unit",
+        "the unit cannot send or receive on the line",
         "isolate the supply, fit a module, and set comm-module: fitted");
   }
 }

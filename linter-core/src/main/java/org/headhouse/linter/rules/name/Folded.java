@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Names as people distinguish them. */
-final class Folded {
+public final class Folded {
   private static final String DOTLESS_I = "\u0131";
 
   private Folded() {}
@@ -17,7 +17,7 @@ final class Folded {
   }
 
   /** Equal for names that differ only in case, spaces, and width or composition of letters. */
-  static String of(String name) {
+  public static String of(String name) {
     return isPlain(name) ? name.toLowerCase(Locale.ROOT) : foldedByUnicode(name);
   }
 

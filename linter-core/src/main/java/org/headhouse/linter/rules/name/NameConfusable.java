@@ -35,8 +35,8 @@ public final class NameConfusable implements SiteRule {
                     item.name().place(),
                     new Message(
                         "the name \"" + name + "\" looks like " + other.called(),
-                        "0 and O, and 1, l and I are easily taken for each other on a display",
-                        "give one of the two a name that also looks different"))
+                        "0 and O, or 1, l and I, are easily confused on a display",
+                        "rename one of the two so that they look different"))
                 .related(
                     other.name().place().region(), "it looks like " + other.called() + " here"));
       }

@@ -37,7 +37,7 @@ public final class NameDuplicate implements SiteRule {
                     new Message(
                         "the name \"" + name + "\" is used twice",
                         "nobody can tell which of the two is meant",
-                        "give one of the two a name of its own"))
+                        "give one of the two another name"))
                 .related(other.name().place().region(), other.called() + " is first used here"));
       }
     }

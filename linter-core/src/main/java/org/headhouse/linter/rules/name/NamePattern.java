@@ -21,7 +21,8 @@ public final class NamePattern implements SiteRule {
   private static final Parameter<List<TextPattern>> PATTERN =
       new Parameter<>(
           "pattern",
-          "a regular expression that the whole name matches, or a list of which it matches one",
+          "a regular expression that the whole name has to match, or a list; then it has to"
+              + " match one of them",
           ParameterType.listOf(ParameterType.pattern()),
           "[]");
 
@@ -79,8 +80,8 @@ public final class NamePattern implements SiteRule {
     context.report(
         unit.name().place(),
         new Message(
-            "the name " + unit.called() + " does not follow the policy",
+            "the name " + unit.called() + " does not match the pattern of the policy",
             "people who know the other sites look for " + wanted,
-            "give the unit such a name" + (elsewhere ? ", wherever the file has it" : "")));
+            "rename the unit to match" + (elsewhere ? ", wherever the file has it" : "")));
   }
 }

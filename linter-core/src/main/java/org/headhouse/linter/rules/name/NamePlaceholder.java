@@ -47,7 +47,7 @@ public final class NamePlaceholder implements SiteRule {
             unit.name().place(),
             new Message(
                 "the name " + unit.called() + " says nothing",
-                "nobody finds the unit by it",
+                "nobody can find the unit by it",
                 "name it after the house or bay that it controls"));
       }
     }

@@ -42,11 +42,11 @@ public final class NameUnreadable implements SiteRule {
                     new Message(
                         "the name " + item.called() + " " + fault,
                         isFormula(name)
-                            ? "a spreadsheet that opens a list of the units runs it"
-                            : "people on the site cannot read it out or find it",
+                            ? "a spreadsheet that opens a list of the units runs it as a formula"
+                            : "people on site cannot read it out or search for it",
                         isFormula(name)
-                            ? "write a name that starts with a letter"
-                            : "write a name of visible letters without spaces around it"))
+                            ? "start the name with a letter"
+                            : "use visible characters, and no space at either end"))
                 .fixedBy(withoutSpaces(item, name, site)));
       }
     }
@@ -94,9 +94,7 @@ public final class NameUnreadable implements SiteRule {
     if (name.codePoints().noneMatch(Character::isLetter)) {
       return "has only digits or punctuation";
     }
-    return isFormula(name)
-        ? "starts with " + name.charAt(0) + ", which spreadsheets run as a formula"
-        : null;
+    return isFormula(name) ? "starts with " + name.charAt(0) : null;
   }
 
   private static boolean isFormula(String name) {

@@ -71,16 +71,11 @@ public final class OldNames {
     String fact =
         one.certain()
             ? to + " was called " + from + " in " + earlier.name()
-            : "nothing is called " + from + " any more; it may be what is called " + to + " now";
+            : "nothing is called " + from + " any more; its name may now be " + to;
     String remedy =
         one.certain()
-            ? "write " + to + " here and wherever else the old name is"
-            : "where it is the same "
-                + one.item().kind().word()
-                + ", write "
-                + to
-                + "; "
-                + otherwise;
+            ? "write " + to + " here and wherever else the old name is used"
+            : "if it is the same " + one.item().kind().word() + ", write " + to + "; " + otherwise;
     return context
         .finding(reference.place(), new Message(fact, why, remedy))
         .related(one.item().name().place().region(), to + " is on the chain here")

@@ -46,12 +46,12 @@ public final class NetworkBadAddress implements SiteRule {
       report(
           setting,
           "\"" + text + "\" is the network's own address or its broadcast",
-          "write the address of one device in that network",
+          "set the address of a device in that network",
           context);
     } else {
       report(
           setting,
-          "\"" + text + "\" is no address with the length of its prefix",
+          "\"" + text + "\" is not an address with a prefix length",
           "write for example " + (address == null ? "192.168.40.12" : text) + "/24",
           context);
     }
@@ -68,7 +68,7 @@ public final class NetworkBadAddress implements SiteRule {
     if (gateway == null || gateway.hasPrefix()) {
       report(
           setting,
-          "\"" + text + "\" is no address of a gateway",
+          "\"" + text + "\" is not a gateway address",
           "write the address alone, such as 192.168.40.1",
           context);
     } else if (own != null && own.contains(gateway) && !isGatewayOf(own, gateway)) {

@@ -48,7 +48,7 @@ public final class NetworkDuplicateIp implements SiteRule, RepositoryRule {
                     network.ip().place(),
                     new Message(
                         "the IP address \"" + network.ip().or("") + "\" is used twice",
-                        "neither of the two units can be reached for certain",
+                        "neither unit can be reached reliably",
                         "give " + unit.called() + " a free address of the same network"))
                 .aboutOthers(ChainItem.names(others))
                 .related(
@@ -96,9 +96,9 @@ public final class NetworkDuplicateIp implements SiteRule, RepositoryRule {
         "the IP address "
             + CustomerKey.text(key)
             + " is also used at another site of this customer",
-        "where one network joins the two sites, neither of the two units can be reached for certain",
-        "give one of the two a free address; where the networks are separate, suppress this with"
-            + " that as the justification");
+        "if one network joins the two sites, neither unit can be reached reliably",
+        "give one of the two a free address; if the networks are separate, add a suppression"
+            + " that says so");
   }
 
   @Override

@@ -43,12 +43,21 @@ public final class NetworkOutsideSubnet implements SiteRule {
         context.report(
             context
                 .finding(
-                    network.ip().place(), message(unit.called(), network.ip(), "the other units"))
+                    network.ip().place(),
+                    message(
+                        unit.called(),
+                        network.ip(),
+                        "the other units",
+                        "the network of the other units cannot reach it"))
                 .related(example.place().region(), example.called() + " is in that network"));
       } else if (gateway != null && !gateway.hasPrefix() && !address.contains(gateway)) {
         context.report(
             network.gateway().place(),
-            message("the gateway of " + unit.called(), network.gateway(), "the unit"));
+            message(
+                "the gateway of " + unit.called(),
+                network.gateway(),
+                "the unit",
+                "the unit cannot reach a gateway outside its subnet"));
       }
     }
   }
@@ -94,10 +103,11 @@ public final class NetworkOutsideSubnet implements SiteRule {
     return text == null ? null : Ipv4.parse(text);
   }
 
-  private static Message message(String what, Setting<String> setting, String whose) {
+  private static Message message(
+      String what, Setting<String> setting, String whose, String reason) {
     return new Message(
         what + ", \"" + setting.or("") + "\", is outside the subnet of " + whose,
-        "traffic cannot leave it",
-        "use an address in that subnet");
+        reason,
+        "set an address in that subnet");
   }
 }

@@ -35,7 +35,7 @@ public final class NetworkUnsupported implements SiteRule {
             network.place(),
             new Message(
                 unit.called()
-                    + " has network settings, and its type \""
+                    + " has network settings, but its type \""
                     + unit.deviceType().or("")
                     + "\" has no Ethernet",
                 "the unit cannot be reached over Ethernet",

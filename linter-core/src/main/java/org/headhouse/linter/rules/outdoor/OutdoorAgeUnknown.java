@@ -54,7 +54,8 @@ public final class OutdoorAgeUnknown implements SiteRule {
                           + (closing
                               ? "whether the vents close in time"
                               : "how old readings become"),
-                      "nobody knows then whether the vents are shut before the storm has them",
+                      "without it nobody can compute whether the vents shut before a storm"
+                          + " damages them",
                       "find out and set " + missing.inWords()))
               .about(missing.cases));
     }

@@ -14,8 +14,10 @@ public final class OutdoorHeadNotLocal implements SiteRule {
   private static final RequiredSource LOCAL =
       new RequiredSource(
           ReadingSource.LOCAL,
-          "the station is wired to it, and what it does not read it cannot share",
-          (unit, readings, source) -> unit + " takes " + readings + " from " + source.word());
+          storm ->
+              "the station is wired to it, and it cannot share a reading that it does not take"
+                  + " itself",
+          (unit, readings, source) -> unit + " is set to " + source.word() + " for " + readings);
 
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(

@@ -19,10 +19,14 @@ public final class OutdoorNotFromHead implements SiteRule {
   private static final RequiredSource HEAD =
       new RequiredSource(
           ReadingSource.HEAD,
-          "without the shared reading its vents stay open in a storm",
+          storm ->
+              storm
+                  ? "without the shared reading its vents stay open in a storm"
+                  : "without the shared reading it controls its climate differently from the"
+                      + " other units",
           (unit, readings, source) ->
               source == ReadingSource.NONE
-                  ? unit + " does not take " + readings
+                  ? unit + " is set to none for " + readings
                   : unit + " is set to its own sensor for " + readings);
 
   private static final RuleDescriptor DESCRIPTOR =

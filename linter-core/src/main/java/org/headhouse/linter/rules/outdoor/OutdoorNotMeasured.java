@@ -71,7 +71,7 @@ public final class OutdoorNotMeasured implements SiteRule {
                         + " expects "
                         + reading.word()
                         + " from the head unit, but the station does not measure it",
-                    "the reading never comes, and the unit acts as if the line were down",
+                    "the reading never arrives, and the unit acts as if the line were down",
                     "set the unit and the file to " + reading.word() + ": none, or add the sensor"))
             .related(station.readings().place().region(), "the station's readings are here")
             .fixedBy(

@@ -94,13 +94,13 @@ public final class OutdoorStaleTime implements SiteRule {
                   new Message(
                       "on a dead line "
                           + unit.called()
-                          + " goes on with a reading until it is "
+                          + " keeps using a reading until it is "
                           + Shown.secondsBeside(allowed.seconds(), overdue + staleAfter.seconds())
                           + " old; the site allows "
                           + allowed.written(),
-                      "its vents stay open in a storm that it does not hear of ("
+                      "until then its vents stay open, even in a storm ("
                           + Shown.seconds(overdue)
-                          + " until the last broadcast came + stale-after "
+                          + " for the last broadcast + stale-after "
                           + staleAfter.written()
                           + ")",
                       longest == null
@@ -132,11 +132,11 @@ public final class OutdoorStaleTime implements SiteRule {
                     unit.called()
                         + " waits "
                         + staleAfter.written()
-                        + " for the next reading, under "
+                        + " for the next reading, less than "
                         + LEAST_PERIODS
-                        + " periods of the broadcast",
-                    "a few lost messages shut its vents in calm weather, and people then switch"
-                        + " the protection off",
+                        + " broadcast periods",
+                    "a few lost messages shut its vents in calm weather, and people then"
+                        + " disable the protection",
                     does
                         ? "set the unit and the file to stale-after: " + shortest + " or more"
                         : moreOften(staleAfter, traffic, limit.key())))
@@ -149,7 +149,10 @@ public final class OutdoorStaleTime implements SiteRule {
     double period = Shown.atMost(staleAfter.seconds() / LEAST_PERIODS);
     String agree = "agree on a longer " + key + ", which a longer stale-after needs";
     return ShorterStorm.leavesRoom(period, traffic)
-        ? "set every: " + Shown.atMostSeconds(period) + " for the broadcast, or " + agree
+        ? "set the head unit and the file to every: "
+            + Shown.atMostSeconds(period)
+            + " for the broadcast, or "
+            + agree
         : agree;
   }
 

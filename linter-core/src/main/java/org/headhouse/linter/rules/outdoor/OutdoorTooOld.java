@@ -25,7 +25,7 @@ public final class OutdoorTooOld implements SiteRule {
   public static final Parameter<Integer> LOST =
       new Parameter<>(
           "lost",
-          "how many broadcasts in a row may be lost, here and wherever the age of readings counts",
+          "how many broadcasts in a row may be lost; used wherever the age of readings is computed",
           ParameterType.within(ParameterType.count(), Integer::doubleValue, "0", "100"),
           String.valueOf(ReadingAge.USUAL_LOST));
 
@@ -92,15 +92,15 @@ public final class OutdoorTooOld implements SiteRule {
   private static String otherwise(LineFigures figures, boolean oneSilent) {
     Traffic traffic = figures.traffic();
     if (traffic == null || traffic.polls().isEmpty()) {
-      return "send fewer registers, or allow a greater maximum-age";
+      return "send fewer registers, or agree on a longer maximum-age";
     }
     TimeoutNeed need = figures.timeoutNeed();
     return oneSilent
-        ? "shorten the timeout of the polls or their retries"
+        ? "shorten the timeout of the polls, or allow fewer retries"
             + (need == null
                 ? ""
-                : " (a timeout of " + Shown.atLeastSeconds(need.totalSeconds()) + " is the least)")
-            + ", or allow a greater maximum-age"
-        : "read fewer registers at a time, or allow a greater maximum-age";
+                : " (a timeout of at least " + Shown.atLeastSeconds(need.totalSeconds()) + ")")
+            + ", or agree on a longer maximum-age"
+        : "read fewer registers at a time, or agree on a longer maximum-age";
   }
 }

@@ -2,6 +2,7 @@ package org.headhouse.linter.rules.outdoor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.Finding;
@@ -19,10 +20,17 @@ import org.jspecify.annotations.Nullable;
  * The one source from which a unit must take every reading of the weather station.
  *
  * @param source where the readings must come from
- * @param reason what happens otherwise
+ * @param reason what happens otherwise, by whether a reading that warns of a storm is concerned
  * @param wrong what is said of a reading that comes from elsewhere
  */
-record RequiredSource(ReadingSource source, String reason, Fact wrong) {
+record RequiredSource(ReadingSource source, Reason reason, Fact wrong) {
+  private static final Set<Reading> OF_STORMS =
+      Set.of(Reading.WIND_SPEED, Reading.WIND_DIRECTION, Reading.RAIN);
+
+  @FunctionalInterface
+  interface Reason {
+    String of(boolean storm);
+  }
 
   @FunctionalInterface
   interface Fact {
@@ -40,11 +48,11 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
       checkAll(unit, outdoor, measured, context);
       return;
     }
-    List<String> missing = new ArrayList<>(0);
+    List<Reading> missing = new ArrayList<>(0);
     for (Reading reading : measured) {
       Setting<ReadingSource> given = outdoor == null ? null : outdoor.source(reading);
       if (given == null || given.isMissing()) {
-        missing.add(reading.word());
+        missing.add(reading);
       } else if (given.isGiven() && !given.is(source)) {
         reportWrong(unit, reading, given, context);
       }
@@ -65,7 +73,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                   all.place(),
                   new Message(
                       wrong.of(called(unit), readings, all.or(ReadingSource.NONE)),
-                      reason,
+                      reason.of(measured.stream().anyMatch(OF_STORMS::contains)),
                       "set the unit and the file to outdoor: " + source.word()))
               .fixedBy(fix(readings, unit, Edit.write(all.place(), source.word()))));
     }
@@ -79,7 +87,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                 given.place(),
                 new Message(
                     wrong.of(called(unit), reading.word(), given.or(ReadingSource.NONE)),
-                    reason,
+                    reason.of(OF_STORMS.contains(reading)),
                     "set the unit and the file to " + reading.word() + ": " + source.word()))
             .about(reading.word())
             .fixedBy(fix(reading.word(), unit, Edit.write(given.place(), source.word()))));
@@ -89,7 +97,8 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
    * @param outdoor null where the unit says nothing at all
    */
   private void reportMissing(
-      Unit unit, @Nullable Outdoor outdoor, List<String> readings, RuleContext context) {
+      Unit unit, @Nullable Outdoor outdoor, List<Reading> missing, RuleContext context) {
+    List<String> readings = missing.stream().map(Reading::word).toList();
     String entry = ": " + source.word();
     context.report(
         context
@@ -100,7 +109,7 @@ record RequiredSource(ReadingSource source, String reason, Fact wrong) {
                         + " does not say where it takes "
                         + String.join(", ", readings)
                         + " from",
-                    reason,
+                    reason.of(missing.stream().anyMatch(OF_STORMS::contains)),
                     "set the unit and the file to " + String.join(entry + ", ", readings) + entry))
             .about(
                 readings.stream()

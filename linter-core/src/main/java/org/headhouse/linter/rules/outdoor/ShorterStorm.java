@@ -51,11 +51,11 @@ record ShorterStorm(String remedy, @Nullable FixDraft fix) {
               Math.min((left - age.overdueSeconds()) / periods, byPatience(sum, waitsTooLong)));
       if (traffic != null && longest < period && leavesRoom(longest, traffic)) {
         return new ShorterStorm(
-            "set every: "
+            "set the head unit and the file to every: "
                 + Shown.atMostSeconds(longest)
                 + " for the broadcast"
                 + (waitsTooLong
-                    ? " and stale-after: " + Shown.atMostSeconds(staleAfter) + " for the unit"
+                    ? ", and the unit to stale-after: " + Shown.atMostSeconds(staleAfter)
                     : "")
                 + OTHERWISE,
             null);

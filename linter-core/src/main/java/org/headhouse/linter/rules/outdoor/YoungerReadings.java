@@ -74,9 +74,9 @@ record YoungerReadings(@Nullable String every, @Nullable Integer baud) {
 
   /** In words, with the values to set. */
   String remedy() {
-    String period = "set every: " + every + " for the broadcast";
+    String period = "set the head unit and the file to every: " + every + " for the broadcast";
     String rate = "set all units and the line to " + baud + " bit/s";
-    return baud == null ? period : every == null ? rate : rate + ", and " + period;
+    return baud == null ? period : every == null ? rate : rate + "; " + period;
   }
 
   FixDraft fix(Site site) {

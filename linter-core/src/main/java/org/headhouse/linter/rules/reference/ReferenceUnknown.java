@@ -49,7 +49,7 @@ public final class ReferenceUnknown implements SiteRule {
           .yieldingTo("name.duplicate", "name.unreadable");
 
   private static final String ITEM = "item of the chain";
-  private static final String NO_EFFECT = "all that depends on it goes unchecked";
+  private static final String NO_EFFECT = "whatever depends on it is not checked";
   private static final String CONVERTER = ItemKind.CONVERTER.word();
 
   @Override

@@ -100,24 +100,24 @@ public final class RunNotIsolated implements SiteRule {
                     + (repeater != null
                         ? ", unless the repeater " + repeater.called() + " isolates them"
                         : known
-                            ? ", and no side is isolated"
-                            : "; whether a side is isolated is not known"),
-                "the earths of two buildings differ, by much when lightning strikes nearby: the"
-                    + " current destroys interfaces",
+                            ? ", and neither side is isolated"
+                            : "; it is not known whether either side is isolated"),
+                "the earth potentials of two buildings differ, most of all when lightning"
+                    + " strikes nearby, and the current destroys interfaces",
                 remedy(known, repeater)));
     return known ? finding : finding.at(Level.NOTE);
   }
 
   private static String remedy(boolean known, @Nullable ChainItem repeater) {
     if (repeater != null) {
-      return "look into its manual, and set isolated: true of it or its type if it does; else put"
-          + " an isolated repeater at one end of the run";
+      return "check its manual, and set isolated: true for it or its type if it does; otherwise"
+          + " fit an isolated repeater at one end of the run";
     }
     return known
-        ? "put an isolated repeater at one end of the run, or fit isolated interfaces on one of its"
-            + " sides"
-        : "look into the manuals, and set isolated: true or false of each type; else put an"
-            + " isolated repeater at one end of the run";
+        ? "fit an isolated repeater at one end of the run, or isolated interfaces at every item"
+            + " on one side of it"
+        : "check the manuals, and set isolated: true or false for each type; if neither side is"
+            + " isolated, fit an isolated repeater at one end of the run";
   }
 
   /** The nearest one to the run that may isolate the halves, if its type does. */

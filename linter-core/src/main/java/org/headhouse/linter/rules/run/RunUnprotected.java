@@ -43,7 +43,7 @@ public final class RunUnprotected implements SiteRule {
                         "the run after "
                             + item.called()
                             + " leaves the building without surge protection",
-                        "lightning nearby destroys every unit on the line",
+                        "lightning nearby can destroy every unit on the line",
                         "have protection fitted at both ends as the local electrical code asks, and set"
                             + " surge-protection-to-next: fitted"))
                 .fixedBy(fix(item)));

@@ -9,8 +9,8 @@ public final class EdgeWords {
   private EdgeWords() {}
 
   /**
-   * A clause to follow the reason: {@code " (harmless at 9600 bit/s as computed: settled after 3.1
-   * µs of a bit of 104 µs)"}; empty where that cannot be computed.
+   * A clause to follow the reason: {@code " (computed: harmless at 9600 bit/s, settled after 3.1 µs
+   * of a bit of 104 µs)"}; empty where that cannot be computed.
    */
   public static String of(SegmentLine line) {
     SegmentRinging ringing = ComputedSegment.of(line) == null ? null : line.ringing();
@@ -25,12 +25,12 @@ public final class EdgeWords {
             + " of a bit of "
             + Shown.micros(bit);
     return harmless
-        ? " (harmless at " + ringing.baud() + " bit/s as computed: settled" + ofBit + ")"
-        : " (not harmless at "
+        ? " (computed: harmless at " + ringing.baud() + " bit/s, settled" + ofBit + ")"
+        : " (computed: not harmless at "
             + ringing.baud()
-            + " bit/s: settled only"
+            + " bit/s, settled only"
             + ofBit
-            + ", and a receiver"
-            + " looks at the middle)";
+            + ", and a receiver reads it at"
+            + " its middle)";
   }
 }

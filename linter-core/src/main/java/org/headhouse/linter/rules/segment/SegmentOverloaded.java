@@ -49,9 +49,9 @@ public final class SegmentOverloaded implements SiteRule {
                 over.name().place(),
                 new Message(
                     over.called()
-                        + " takes the segment over the limit of 32 unit loads; all items have "
+                        + " takes the segment over the limit of 32 unit loads; the total is "
                         + Shown.unitLoads(line.unitLoads()),
-                    "a driver cannot move so many receivers to a safe level",
+                    "a driver cannot bring that many receivers to a safe level",
                     "fit a repeater after " + before.called() + ", or use types of lower load"))
             .aboutItems(ChainItem.names(items.subList(items.indexOf(over), items.size()))));
   }

@@ -100,8 +100,11 @@ public final class SerialUnsupported implements SiteRule {
                         + ", and the type \""
                         + item.deviceType().or("")
                         + "\" cannot be set to that",
-                    "units at another " + what + " hear nothing and disturb the line",
-                    "choose a " + what + " that all types have; this one has " + possible))
+                    "units at another " + what + " understand nothing and disturb the line",
+                    "set all units and the line to a "
+                        + what
+                        + " that every type has; this one has "
+                        + possible))
             .about(cases)
             .related(item.deviceType().place().region(), item.called() + " is of that type"));
   }

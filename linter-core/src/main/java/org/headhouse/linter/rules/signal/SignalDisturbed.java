@@ -34,7 +34,7 @@ public final class SignalDisturbed implements SiteRule {
   public static final Parameter<Interval> RISE_TIME =
       new Parameter<>(
           "rise-time",
-          "of a line driver whose type says nothing, 10 to 90 %",
+          "the rise time, 10 to 90 %, of a line driver whose type gives none",
           ParameterType.within(ParameterType.riseTime(), Interval::seconds, "1 ns", "10000 ns"),
           "100 ns");
 
@@ -42,7 +42,7 @@ public final class SignalDisturbed implements SiteRule {
   public static final Parameter<Capacitance> CAPACITANCE =
       new Parameter<>(
           "capacitance",
-          "of a receiver whose type says nothing",
+          "the capacitance of a receiver whose type gives none",
           ParameterType.within(ParameterType.capacitance(), Capacitance::farads, "0 pF", "1 nF"),
           "50 pF");
 
@@ -113,7 +113,7 @@ public final class SignalDisturbed implements SiteRule {
                                 + " to "
                                 + to.called()
                                 + " may ring for "
-                            : "an edge of "
+                            : "an edge sent by "
                                 + from.called()
                                 + " may ring at "
                                 + to.called()
@@ -121,7 +121,7 @@ public final class SignalDisturbed implements SiteRule {
                         + Shown.micros(ringing.settling().seconds())
                         + "; a bit of "
                         + Shown.micros(bitSeconds)
-                        + " is read in its middle",
+                        + " is read at its middle",
                     "a receiver that reads a reflection reads a wrong bit, and messages are lost"
                         + (worst == null
                             ? " (a rough bound: the segment is too large to follow every edge)"

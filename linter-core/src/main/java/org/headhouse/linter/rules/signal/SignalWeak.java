@@ -35,7 +35,7 @@ public final class SignalWeak implements SiteRule {
   public static final Parameter<Voltage> MARGIN =
       new Parameter<>(
           "margin",
-          "what a received signal must have over the 200 mV of a receiver at the worst corner",
+          "how far a received signal must be above a receiver's 200 mV in the worst case",
           ParameterType.within(ParameterType.voltage(), Voltage::volts, "0 mV", "1.5 V"),
           "0 mV");
 
@@ -101,7 +101,7 @@ public final class SignalWeak implements SiteRule {
                                 + Shown.volts(wanted)
                                 + " is wanted"),
                     measure.length(segment.circuit().lengthMetres())
-                        + " of this cable lose too much, and messages get lost",
+                        + " of this cable loses too much signal, and messages get lost",
                     remedy(
                         segment,
                         measure,
@@ -113,7 +113,8 @@ public final class SignalWeak implements SiteRule {
 
   private static String remedy(ComputedSegment segment, Measure measure, OptionalDouble scale) {
     if (scale.isEmpty() || scale.getAsDouble() <= 0) {
-      return "no cable is short enough: look for terminators of too low a value, or too much bias";
+      return "no cable is short enough: look for terminators of too low a value, or for too"
+          + " much bias";
     }
     SegmentLine line = segment.line();
     double longest = segment.circuit().lengthMetres() * scale.getAsDouble();

@@ -27,8 +27,8 @@ public final class SiteDuplicateId implements RepositoryRule {
   public Message clash(String key, String firstFile, String file) {
     return new Message(
         "the site \"" + key + "\" is defined a second time",
-        "nobody can tell which of the two files holds",
-        "give one of the two an id of its own, or delete the file that is out of date");
+        "nobody can tell which of the two files is valid",
+        "delete the file that is out of date, or give one of the two another id");
   }
 
   @Override

@@ -36,7 +36,10 @@ public final class StationNotAtHead implements SiteRule {
                   new Message(
                       "the weather station is wired to " + at.called() + ", not to the head unit",
                       "only the head unit shares readings with the followers",
-                      "wire it to " + head.called() + ", and set at to that name"))
+                      "isolate the supply, wire it to "
+                          + head.called()
+                          + ", and set at to "
+                          + head.called()))
               .related(head.role().place().region(), head.called() + " is the head unit")
               .fixedBy(
                   FixDraft.proposed(

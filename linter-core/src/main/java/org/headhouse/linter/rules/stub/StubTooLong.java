@@ -29,7 +29,8 @@ public final class StubTooLong implements SiteRule {
   public static final Parameter<Double> VELOCITY_FACTOR =
       new Parameter<>(
           "velocity-factor",
-          "speed of a signal in a cable that says nothing, as a share of that of light",
+          "the speed of a signal in a cable whose entry gives none, as a share of the speed of"
+              + " light",
           ParameterType.within(ParameterType.number(), Double::doubleValue, "0.4", "1"),
           "0.66");
 
@@ -80,7 +81,7 @@ public final class StubTooLong implements SiteRule {
     if (quickest != null && rise != null) {
       String limit =
           measure.atMost(line.longestStubMetres())
-              + " is a tenth of the rise of the driver of "
+              + " is a tenth of the rise time of the driver of "
               + quickest.called()
               + " ("
               + rise.written()

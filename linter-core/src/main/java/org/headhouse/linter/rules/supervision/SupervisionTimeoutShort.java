@@ -51,9 +51,9 @@ public final class SupervisionTimeoutShort implements SiteRule {
                 + " is shorter than the "
                 + Shown.secondsBeside(seconds, need.totalSeconds())
                 + " that an answer can take",
-            "units that answer pass for silent ("
+            "units that answer late are taken for silent ("
                 + parts(need)
-                + "), and a late answer disturbs the next request",
+                + "), and their answers disturb the next request",
             "set the software and the file to timeout: " + enough + " or longer");
     Finding finding =
         timeout == null
@@ -75,7 +75,7 @@ public final class SupervisionTimeoutShort implements SiteRule {
       parts.add("converter " + Shown.seconds(need.latencySeconds()));
     }
     if (need.otherSeconds() > 0) {
-      parts.add("what the head unit ends first " + Shown.seconds(need.otherSeconds()));
+      parts.add("another transaction of the head unit " + Shown.seconds(need.otherSeconds()));
     }
     return String.join(", ", parts);
   }

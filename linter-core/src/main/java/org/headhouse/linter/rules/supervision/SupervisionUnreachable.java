@@ -42,7 +42,7 @@ public final class SupervisionUnreachable implements SiteRule {
                 .finding(
                     zone.place(),
                     new Message(
-                        unit.called() + " is polled over Ethernet and has no network settings",
+                        unit.called() + " is polled over Ethernet but has no network settings",
                         "the software cannot reach it",
                         "add network with its ip to "
                             + unit.called()

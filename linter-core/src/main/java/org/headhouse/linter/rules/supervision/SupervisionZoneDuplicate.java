@@ -2,8 +2,10 @@ package org.headhouse.linter.rules.supervision;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.headhouse.linter.result.Edit;
 import org.headhouse.linter.result.FixDraft;
 import org.headhouse.linter.result.Level;
@@ -13,6 +15,7 @@ import org.headhouse.linter.rule.RepositoryRule;
 import org.headhouse.linter.rule.RuleContext;
 import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
+import org.headhouse.linter.rules.name.Folded;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Supervision;
@@ -68,12 +71,20 @@ public final class SupervisionZoneDuplicate implements SiteRule, RepositoryRule 
       return List.of();
     }
     List<Setting<String>> keys = new ArrayList<>();
+    Set<String> folded = new HashSet<>();
     for (Setting<String> zone : supervision.zones().or(List.of())) {
-      if (zone instanceof Setting.Given<String> given) {
+      if (zone instanceof Setting.Given<String> given && folded.add(Folded.of(given.value()))) {
         keys.add(new Setting.Given<>(CustomerKey.of(customer, given.value()), given.place()));
       }
     }
     return keys;
+  }
+
+  /** Zones are names of units, which differ only if they do so without case and spaces. */
+  @Override
+  public String compared(String key) {
+    String name = CustomerKey.text(key);
+    return key.substring(0, key.length() - name.length()) + Folded.of(name);
   }
 
   @Override
@@ -87,8 +98,8 @@ public final class SupervisionZoneDuplicate implements SiteRule, RepositoryRule 
         "the zone \""
             + CustomerKey.text(key)
             + "\" is also listed at another site of this customer",
-        "where one list shows both sites, nobody can tell from which an alarm comes",
-        "give the unit at one of the two sites another name, with the name of its site for example");
+        "if one list shows both sites, nobody can tell which site an alarm comes from",
+        "rename the unit at one of the two sites, for example by adding the name of the site");
   }
 
   @Override

@@ -90,7 +90,7 @@ public final class SupervisionZoneMissing implements SiteRule {
                 zones,
                 new Message(
                     "the zone list lacks " + some,
-                    one ? "nobody sees an alarm of that unit" : "nobody sees their alarms",
+                    one ? "nobody sees the alarms of that unit" : "nobody sees their alarms",
                     one ? "add " + some : "add them in the order of the chain"))
             .aboutItems(ChainItem.names(missing))
             .fixedBy(

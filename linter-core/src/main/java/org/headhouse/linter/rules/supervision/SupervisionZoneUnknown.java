@@ -100,7 +100,7 @@ public final class SupervisionZoneUnknown implements SiteRule {
               new Message(
                   "the zone \""
                       + name
-                      + "\" is no unit but "
+                      + "\" is not a unit but "
                       + (other instanceof Equipment ? "" : "a ")
                       + other.kind().word(),
                   "a zone shows the readings and alarms of a unit",

@@ -44,7 +44,7 @@ public final class TerminationMidLine implements SiteRule {
                               + termination.written()
                               + " terminator but is not at an end of its segment",
                           "an extra terminator overloads the drivers",
-                          "remove it and set termination: none"))
+                          "isolate the supply, remove it, and set termination: none"))
                   .fixedBy(
                       FixDraft.onSite(
                           "Remove the terminator of " + item.called(),

@@ -93,7 +93,7 @@ public final class TerminationMismatch implements SiteRule {
                           + " off the cable's "
                           + impedance.written(),
                       "part of the signal is reflected from that end",
-                      "fit " + impedance.written()))
+                      "isolate the supply, fit " + impedance.written() + ", and record it"))
               .fixedBy(
                   FixDraft.proposed(
                       "Fit a terminator of " + impedance.written() + " at " + item.called(),

@@ -63,7 +63,7 @@ public final class TerminationMissingAtEnd implements SiteRule {
                       end.called() + " ends the segment without a terminator",
                       "the signal is reflected from the open end, and errors come and go"
                           + EdgeWords.of(line),
-                      "fit " + value + " and record it"))
+                      "isolate the supply, fit " + value + ", and record it"))
               .fixedBy(
                   FixDraft.proposed(
                       "Fit a terminator of " + value + " at " + end.called(),

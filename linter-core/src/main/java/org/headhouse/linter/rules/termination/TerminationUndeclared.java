@@ -37,8 +37,7 @@ public final class TerminationUndeclared implements SiteRule {
         context.report(
             context
                 .finding(
-                    item.name().place(),
-                    message(item.called(), "termination: none, or the terminator"))
+                    item.name().place(), message(item.called(), "termination: none or its value"))
                 .fixedBy(isBetweenEnds(item, site) ? none(item) : null));
       }
       if (item instanceof Repeater repeater) {
@@ -65,7 +64,7 @@ public final class TerminationUndeclared implements SiteRule {
     boolean in = repeater.terminationIn().isMissing();
     boolean out = repeater.terminationOut().isMissing();
     if (in || out) {
-      String side = in && out ? "" : in ? " on its side in" : " on its side out";
+      String side = in && out ? "" : in ? " on side in" : " on side out";
       List<Finding.Case> open = new ArrayList<>(2);
       for (Side one : Side.values()) {
         if (repeater.connection(one).termination().isMissing()) {
@@ -85,6 +84,6 @@ public final class TerminationUndeclared implements SiteRule {
     return new Message(
         "the file does not say whether " + called + " has a terminator",
         "a missing or a third terminator gives errors that come and go",
-        "look at the item, then set " + remedy);
+        "check it on site, then set " + remedy);
   }
 }

@@ -32,7 +32,7 @@ public final class TrafficBusy implements SiteRule {
   public static final Parameter<Interval> TURNAROUND =
       new Parameter<>(
           "turnaround",
-          "the pause after a broadcast, here and wherever the traffic is computed",
+          "the pause after a broadcast; used wherever the traffic is computed",
           ParameterType.within(ParameterType.interval(), Interval::seconds, "1 ms", "10 s"),
           "100 ms");
 
@@ -40,8 +40,8 @@ public final class TrafficBusy implements SiteRule {
   public static final Parameter<Interval> PROCESSING =
       new Parameter<>(
           "processing",
-          "what a unit takes from a request to its answer where its type does not say, here and"
-              + " wherever the traffic is computed",
+          "the time from a request to the answer of a unit whose type gives none; used wherever"
+              + " the traffic is computed",
           ParameterType.within(ParameterType.interval(), Interval::seconds, "1 ms", "10 s"),
           "20 ms");
 
@@ -76,9 +76,9 @@ public final class TrafficBusy implements SiteRule {
                   new Message(
                       "the line is in use "
                           + Shown.percentBeside(most, traffic.utilisation())
-                          + " of the time, over the "
+                          + " of the time; at most "
                           + Shown.percent(most)
-                          + " of common practice",
+                          + " is allowed",
                       "after one lost message there is no time to catch up, and readings come late",
                       fit.remedy()))
               .fixedBy(TrafficFix.fix(fit, site)));

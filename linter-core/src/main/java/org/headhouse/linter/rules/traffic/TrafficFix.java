@@ -16,7 +16,7 @@ final class TrafficFix {
     if (fit.periodSeconds().isPresent()) {
       String period = Shown.atLeastSeconds(fit.periodSeconds().getAsDouble());
       return FixDraft.proposed(
-          "Write every: " + period + " for " + fit.part(), Edit.write(fit.place(), period));
+          "Set every: " + period + " for " + fit.part(), Edit.write(fit.place(), period));
     }
     LineSettings line = site.line().orNull();
     return line == null || fit.baud().isEmpty()

@@ -36,8 +36,8 @@ public final class TrafficOverrun implements SiteRule {
                   new Message(
                       "the traffic needs "
                           + Shown.percentBeside(ALL_OF_THE_TIME, traffic.utilisation())
-                          + " of the time",
-                      "messages pile up, and some are never sent",
+                          + " of the available time",
+                      "messages queue up, and some are never sent",
                       fit.remedy()))
               .fixedBy(TrafficFix.fix(fit, site)));
     }

@@ -91,11 +91,12 @@ public final class TrafficTwoClients implements SiteRule {
             .finding(
                 software.link().place(),
                 new Message(
-                    "the software asks on the line on which the head unit " + does,
-                    "two that send at once destroy both messages, and readings and alarms get lost",
-                    "set link: through-head if the head unit can ask for the software, or poll over"
-                        + " Ethernet; if the manual says that the head unit waits for another"
-                        + " client, set other-clients: waits for "
+                    "the software polls a line on which the head unit " + does,
+                    "if both send at once, both messages are destroyed, and readings and alarms"
+                        + " get lost",
+                    "poll over Ethernet, or through the head unit if it can pass polls on, and"
+                        + " set link to that; if the manual says that the head unit waits for"
+                        + " another client, set other-clients: waits for "
                         + (type == null ? "its device type" : "the device type \"" + type + "\"")))
             .related(head.name().place().region(), head.called() + " is the head unit");
     if (broadcast != null) {

@@ -33,7 +33,7 @@ class AddressKeptFreeTest {
     assertThat(lines(linter("[7, 3-5, 4-9, 3, 20]"), addresses(1, 2, 8)))
         .singleElement()
         .asString()
-        .contains("\"Hardening Bay\" has address 8, and 3 to 9 are kept free");
+        .contains("\"Hardening Bay\" has address 8, but 3 to 9 are kept free");
     assertThat(lines(linter("[" + "3-9, ".repeat(2000) + "]"), addresses(1, 2, 3))).hasSize(1);
     assertThat(lines(linter("[" + "3-9, ".repeat(2001) + "]"), addresses(1, 2, 3)))
         .singleElement()
@@ -86,19 +86,21 @@ class AddressKeptFreeTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "[3-9] | 1 | 2 | 3 | \"Hardening Bay\" has address 3, and 3 to 9 are kept free:"
-            + " other equipment on the line answers there, now or later; give \"Hardening Bay\""
+        "[3-9] | 1 | 2 | 3 | \"Hardening Bay\" has address 3, but 3 to 9 are kept free:"
+            + " addresses kept free belong to other equipment on the line, now or later; give"
+            + " \"Hardening Bay\""
             + " address 10 [address.kept-free]",
-        "[2] | 1 | 2 | 3 | \"Seedling North\" has address 2, and it is kept free:"
-            + " other equipment on the line answers there, now or later; number the units in the"
+        "[2] | 1 | 2 | 3 | \"Seedling North\" has address 2, but it is kept free:"
+            + " addresses kept free belong to other equipment on the line, now or later; number"
+            + " the units in the"
             + " order of the chain, without 2 [address.kept-free]",
-        "[3-9] | 1 | 2 | 12 | no unit has the addresses 10 to 11: on the next visit nobody can tell"
+        "[3-9] | 1 | 2 | 12 | no unit has addresses 10 to 11: on the next visit nobody can tell"
             + " a spare address from a missing unit; give \"Hardening Bay\" address 10 and renumber"
             + " those after it [address.gap]",
         "[4-9] | 1 | 2 | 10 | no unit has address 3: on the next visit nobody can tell a spare"
             + " address from a missing unit; give \"Hardening Bay\" address 3 and renumber those"
             + " after it [address.gap]",
-        "[4-9] | 1 | 2 | 12 | no unit has the addresses 3 to 11, also without those that are"
+        "[4-9] | 1 | 2 | 12 | no unit has addresses 3 to 11, also without those that are"
             + " kept free: on the next visit nobody can tell a spare address from a missing unit;"
             + " give \"Hardening Bay\" address 3 and renumber those after it [address.gap]",
         "[3-9] | 1 | 2 | 2 | give \"Hardening Bay\" address 10 [address.duplicate]",
@@ -166,12 +168,12 @@ class AddressKeptFreeTest {
       value = {
         "[1-9] | 51 | \"1-9\": address 1 is that of the head unit; start with 2",
         "[57, 1] | 55 | \"1\": address 1 is that of the head unit; write for example 100-109",
-        "[109-100] | 51 | \"109-100\": it is an address or a range of addresses from 2 to 255,"
+        "[109-100] | 51 | \"109-100\": it must be an address or a range of addresses from 2 to 255,"
             + " such as 100-109; write 100-109",
-        "[100-300] | 51 | \"100-300\": it is an address or a range",
+        "[100-300] | 51 | \"100-300\": it must be an address or a range",
         "[100 to 109] | 51 | write for example 100-109",
-        "some | 50 | \"some\": it is an address or a range",
-        "0 | 50 | \"0\": it is an address or a range"
+        "some | 50 | \"some\": it must be an address or a range",
+        "0 | 50 | \"0\": it must be an address or a range"
       })
   void whatIsWrongInThePolicyIsReportedAtItsPlace(String ranges, int column, String contained)
       throws IOException {

@@ -65,7 +65,7 @@ class AddressesAlongTheChainTest {
       delimiter = '|',
       value = {
         "1 3 4   | 3 | no unit has address 2:          | give \"Bay 2\" address 2 and renumber those",
-        "1 4 5   | 4 | no unit has the addresses 2 to 3: | give \"Bay 2\" address 2 and renumber those",
+        "1 4 5   | 4 | no unit has addresses 2 to 3: | give \"Bay 2\" address 2 and renumber those",
         "1 2 4   | 4 | no unit has address 3:          | give \"Bay 3\" address 3 and renumber those",
         "1 2 9 4 | 4 | no unit has address 3; there is another gap further on: | give \"Bay 4\" address 3 and renumber those",
       })
@@ -146,7 +146,7 @@ class AddressesAlongTheChainTest {
         "1 2 9 4 | 8 | give \"Bay 3\" address 3",
         "1 2 9   | 8 | give \"Bay 3\" address 3",
         "1 2 9   | 3 | give \"Bay 3\" address 3",
-        "1 2 3 4 | 3 | exchange the address of \"Bay 4\" with that of another type",
+        "1 2 3 4 | 3 | swap the address of \"Bay 4\" with that of a unit of another type",
         "1 2 3 4 | 4 |",
       })
   void anAddressAboveTheTypesLimit(String addresses, int limit, String remedy) {
@@ -160,8 +160,8 @@ class AddressesAlongTheChainTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "1 2 0   | 0 is the address of messages to all units",
-        "1 2 248 | the Modbus standard keeps 248 to 255 for itself",
+        "1 2 0   | Modbus uses 0 for broadcasts",
+        "1 2 248 | the Modbus standard reserves 248 to 255",
       })
   void aReservedAddress(String addresses, String reason) {
     assertThat(of(addresses).results().stream().map(result -> result.message().reason()))

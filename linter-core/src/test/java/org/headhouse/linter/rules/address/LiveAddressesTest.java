@@ -113,7 +113,7 @@ class LiveAddressesTest {
     assertThat(results(linter(evidence), text(addresses(2, 5), evidence)))
         .singleElement()
         .asString()
-        .contains(": error: no unit has the addresses 3 to 4: ")
+        .contains(": error: no unit has addresses 3 to 4: ")
         .contains(
             "add to suppressions: - {rule: address.gap, unit: \"Hardening Bay\", justification: }"
                 + " with the reason, or give \"Hardening Bay\" address 3 and renumber those after"
@@ -125,7 +125,7 @@ class LiveAddressesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "'justification: '                         | 2 | 5 | error: no unit has the addresses 3 to 4",
+        "'justification: '                         | 2 | 5 | error: no unit has addresses 3 to 4",
         "'justification: In store until next year' | 2 | 5 |",
         "'justification: In store until next year' | 3 | 5 | error: no unit has address 2"
       })

@@ -74,15 +74,18 @@ class BiasMissingTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'', nothing holds the idle line between",
-    "4.7 kohm, only pulls over 2 kohm hold the idle line between",
+    "'', has no bias",
+    "4.7 kohm, has only pulls over 2 kohm",
   })
   void weakPullsAreNamed(String each, String fact) {
     String bias = each.isEmpty() ? "" : bias(each);
     assertThat(check(site("120 ohm", bias, "sound", "needing", "sound")).reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("error: " + fact + " \"Head House\" and \"Bay 3\", and \"Bay 2\" needs bias");
+        .contains(
+            "error: the segment from \"Head House\" to \"Bay 3\" "
+                + fact
+                + ", but \"Bay 2\" needs it");
   }
 
   /** Each segment needs its own; a repeater says of each side what it needs. */
@@ -93,8 +96,8 @@ class BiasMissingTest {
         "{in: not-needed, out: not-needed} | ''",
         "{in: needed, out: not-needed}     | error",
         "{in: not-needed, out: needed}     | error",
-        "{in: not-needed}                  | set idle-bias: {out: not-needed} of what reads",
-        "{out: not-needed}                 | set idle-bias: {in: not-needed} of what reads",
+        "{in: not-needed}                  | set idle-bias: {out: not-needed} for every receiver",
+        "{out: not-needed}                 | set idle-bias: {in: not-needed} for every receiver",
       })
   void theSidesOfARepeater(String needs, String reported) {
     SiteText site = site("120 ohm", "", "sound").repeater("Booster", "120 ohm", "10 m");
@@ -123,7 +126,7 @@ class BiasMissingTest {
     assertThat(LineCheck.of(text).typesAsWritten(TYPES).reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("set idle-bias: {in: not-needed} or idle-bias: not-needed of what reads");
+        .contains("set idle-bias: {in: not-needed} or idle-bias: not-needed for every receiver");
   }
 
   /** At most three are named. */
@@ -134,7 +137,7 @@ class BiasMissingTest {
                 .reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("and \"Head House\", \"Bay 2\", \"Bay 3\" and 2 others need bias");
+        .contains("but \"Head House\", \"Bay 2\", \"Bay 3\" and 2 others need it");
   }
 
   /** The resistors that are offered do; nothing else is wrong with the line then. */
@@ -156,7 +159,8 @@ class BiasMissingTest {
         .satisfies(
             result -> {
               assertThat(result.rule()).isEqualTo(RULE);
-              assertThat(result.message().remedy()).startsWith("divide the segment by a repeater");
+              assertThat(result.message().remedy())
+                  .startsWith("divide the segment with a repeater");
               assertThat(result.fix()).isNull();
             });
   }

@@ -145,7 +145,7 @@ class BiasRulesTest {
     assertThat(check.reportedBy(WEAK))
         .singleElement()
         .asString()
-        .contains("120 ohm + 1 nF", "no resistors of 450 to 650 ohm do here");
+        .contains("120 ohm + 1 nF", "no resistors of 450 to 650 ohm are enough here");
     assertThat(check.with("termination: 120 ohm", "termination: 120 ohm + 1 nF").reported())
         .isEmpty();
   }
@@ -244,10 +244,10 @@ class BiasRulesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "449 ohm | 5.5 V | under Modbus's 450 to 650 ohm | they take current that the drivers need | fit 470 ohm",
-        "651 ohm | 5.5 V | over Modbus's 450 to 650 ohm  | the units with the least sensitive receivers see no clear idle level | fit 620 ohm",
+        "449 ohm | 5.5 V | under Modbus's 450 to 650 ohm | they take current that the drivers need | isolate the supply, fit 470 ohm, and set resistors: 470 ohm",
+        "651 ohm | 5.5 V | over Modbus's 450 to 650 ohm  | the least sensitive receivers see no clear idle level | isolate the supply, fit 620 ohm, and set resistors: 620 ohm",
         // 470 ohm at 3.6 V give 187 mV at the worst corner, 450 ohm 195 mV (computed).
-        "440 ohm | 3.6 V | under Modbus's 450 to 650 ohm | they take current that the drivers need | fit 470 ohm each, and terminators with a capacitor, such as 120 ohm + 1 nF",
+        "440 ohm | 3.6 V | under Modbus's 450 to 650 ohm | they take current that the drivers need | isolate the supply, and fit 470 ohm each and terminators with a capacitor, such as 120 ohm + 1 nF",
       })
   void outOfRangeIsReportedWithItsReason(
       String resistors, String supply, String fact, String reason, String remedy) {
@@ -267,8 +267,8 @@ class BiasRulesTest {
       delimiter = '|',
       value = {
         "620 ohm | 4.5 V  | ; at least 200 mV is wanted | slight noise looks like the start of a message | true",
-        "650 ohm | 4.33 V | against a receiver's 200 mV      | an idle line then looks like noise, and units answer to what nobody sent | true",
-        "650 ohm | 3.3 V  | against a receiver's 200 mV      | an idle line then looks like noise, and units answer to what nobody sent | false",
+        "650 ohm | 4.33 V | against a receiver's 200 mV      | receivers may take noise on an idle line for a message, and miss the real one | true",
+        "650 ohm | 3.3 V  | against a receiver's 200 mV      | receivers may take noise on an idle line for a message, and miss the real one | false",
       })
   void weakBiasIsReportedWithItsReason(
       String resistors, String supply, String end, String reason, boolean fix) {
@@ -346,13 +346,13 @@ class BiasRulesTest {
     LineCheck check = of(resistors, supply, "1").with("cable-to-next: 0 m", "cable-to-next: 120 m");
     assertThat(check.reported()).containsExactly("warning bias.supply");
     Result result = check.results().get(0);
-    assertThat(result.message().remedy()).startsWith(remedy);
+    assertThat(result.message().remedy()).startsWith("isolate the supply, " + remedy);
     LineCheck mended = check.with("supply: " + supply, "supply: 5 V");
     assertThat(mended.rules())
         .isEqualTo(remedy.startsWith("fit") ? List.of("bias.weak") : List.of());
     if (remedy.startsWith("fit")) {
       String each =
-          result.message().remedy().substring(remedy.length()).replaceFirst(" each.*", "");
+          result.message().remedy().replaceFirst(".*" + remedy, "").replaceFirst(" each.*", "");
       assertThat(mended.with("resistors: " + resistors, "resistors: " + each).reported()).isEmpty();
     }
   }

@@ -29,9 +29,9 @@ class BiasSupplyTest {
   @CsvSource({
     "5 V, '', ''",
     "5.5 V, '', ''",
-    "5.51 V, warning, 'is 5.51 V, over the 5 V and a tenth that line drivers run on:'",
-    "12 V, warning, 'is 12 V, over the 5 V and a tenth that line drivers run on:'",
-    "21 V, warning, 'line drivers run on:'",
+    "5.51 V, warning, 'is 5.51 V, over the 5.5 V maximum of line drivers:'",
+    "12 V, warning, 'is 12 V, over the 5.5 V maximum of line drivers:'",
+    "21 V, warning, 'over the 5.5 V maximum of line drivers:'",
     // Within what receivers bear as written, not at the upper end of 5 %.
     "22 V, warning, 'at the upper end of its tolerance D1 of the idle line reaches 12.1 V:'",
     "22.9 V, warning, 'at the upper end of its tolerance D1 of the idle line reaches 12.5 V:'",

@@ -49,7 +49,7 @@ class ChangeRulesTest {
   }
 
   private static final String KEPT =
-      "record-kept at 2020-01-01: the line is changed, and its record is still that of 2020-01-01";
+      "record-kept at 2020-01-01: the line has changed, but its record is still that of 2020-01-01";
 
   private static final String REMOVED = "commissioned-removed at ";
 
@@ -79,7 +79,7 @@ class ChangeRulesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "address: 2      | address: 9 | commissioned-readdressed at 9: the live unit \"Bay 2\" gets address 9, it had 2",
+        "address: 2      | address: 9 | commissioned-readdressed at 9: the live unit \"Bay 2\" changes from address 2 to 9",
         "cable-to-next: 20 m | cable-to-next: 25 m |",
         "baud: 9600      | baud: 19200 |",
         "at: Head House, | at: Bay 2,  |",
@@ -150,7 +150,7 @@ class ChangeRulesTest {
     String planned = SITE.replace("stage: commissioned", "stage: planned");
     assertThat(reported(planned, planned.replace("address: 2", "address: 9")))
         .containsExactly(
-            "commissioned-readdressed at 9: the live unit \"Bay 2\" gets address 9, it had 2");
+            "commissioned-readdressed at 9: the live unit \"Bay 2\" changes from address 2 to 9");
     assertThat(reported(planned, without("Bay 3").replace("stage: commissioned", "stage: planned")))
         .containsExactly(REMOVED + "Bay 2: the live unit \"Bay 3\" is no longer on the chain");
   }
@@ -161,8 +161,8 @@ class ChangeRulesTest {
     String planned = SITE.replace("stage: commissioned", "stage: planned");
     assertThat(reported(planned, SITE))
         .containsExactly(
-            "record-kept at 2020-01-01: the line was planned for a change, and its record is still"
-                + " that of 2020-01-01");
+            "record-kept at 2020-01-01: the line was planned for a change, but its record is"
+                + " still that of 2020-01-01");
     assertThat(reported(planned, SITE.replace("2020-01-01", "2020-02-02"))).isEmpty();
     String renewed =
         SITE.replace(

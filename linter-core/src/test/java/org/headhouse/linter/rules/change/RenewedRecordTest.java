@@ -115,7 +115,7 @@ class RenewedRecordTest {
   void whatAChangeTouchesIsProvedAgain(String text, String other, String due) throws IOException {
     String after = edited(text, other);
     assertThat(kept(after))
-        .containsExactly("the line is changed, and its record is still that of 2026-03-14");
+        .containsExactly("the line has changed, but its record is still that of 2026-03-14");
     String contents =
         switch (due) {
           case "PALMS HEAD" -> PALMS + HEAD;
@@ -201,7 +201,7 @@ class RenewedRecordTest {
     String before = renewed(SITE, "2026-06-20", PALMS + HEAD);
     String after = before.replace("serial-number: S-3", "serial-number: S-9");
     assertThat(reported("change.record-kept", before, after))
-        .containsExactly("the line is changed, and its record is still that of 2026-06-20");
+        .containsExactly("the line has changed, but its record is still that of 2026-06-20");
     String again =
         after.replace(
             "renewed: [", "renewed: [{date: 2026-06-20, by: R.O., " + PALMS + HEAD + "}, ");

@@ -67,12 +67,12 @@ class CommissioningMeasuredOffTest {
   @ParameterizedTest
   @CsvSource({
     "pair-resistance: 118 ohm, 118 ohm, 52.8 to 64.4 ohm, a terminator is missing",
-    "pair-resistance: 0.0527 kohm, 0.0527 kohm, 0.0528 to 0.0644 kohm, a terminator too many",
-    "pair-resistance: 40 ohm, 40 ohm, 52.8 to 64.4 ohm, a terminator too many",
+    "pair-resistance: 0.0527 kohm, 0.0527 kohm, 0.0528 to 0.0644 kohm, an extra terminator",
+    "pair-resistance: 40 ohm, 40 ohm, 52.8 to 64.4 ohm, an extra terminator",
     "idle-voltage: 214 mV, 214 mV, 215 to 299 mV, more loads the line",
     "idle-voltage: 0.1 V, 0.1 V, 0.215 to 0.299 V, bias is missing or weak",
     "idle-voltage: 0.4 V, 0.4 V, 0.215 to 0.299 V, a terminator is missing",
-    "idle-voltage: -254 mV, -254 mV, 215 to 299 mV, the conductors of the pair are crossed"
+    "idle-voltage: -254 mV, -254 mV, 215 to 299 mV, the meter leads or the pair are crossed"
   })
   void theRangeIsReported(String measured, String marked, String range, String cause) {
     LineCheck check = of(measured);
@@ -152,7 +152,7 @@ class CommissioningMeasuredOffTest {
       assertThat(check.reportedBy(RULE))
           .singleElement()
           .asString()
-          .contains("no bias is written", "find the bias")
+          .contains("the file has no bias there", "find the bias")
           .contains(measured.startsWith("-") ? "crossed" : "built in");
     }
   }

@@ -67,7 +67,7 @@ class CommissioningResponseUnseenTest {
         .asString()
         .contains(
             "at \"Head House\", \"Bay 2\":",
-            "look at \"Head House\", \"Bay 2\", and set vents: none where it moves none");
+            "check \"Head House\", \"Bay 2\", and set vents: none if it moves none");
     assertThat(check.with("stage: commissioned", "stage: planned").reportedBy(RULE)).isEmpty();
   }
 
@@ -80,7 +80,7 @@ class CommissioningResponseUnseenTest {
         .asString()
         .contains(
             "the record lacks 6 proofs at 3 items: ",
-            "see the storm response and the response to stale readings at \"Head House\", \"Bay 2\","
+            "watch the storm response and the response to stale readings at \"Head House\", \"Bay 2\","
                 + " \"Bay 3\", and then add it to storm-response-seen and stale-response-seen");
   }
 

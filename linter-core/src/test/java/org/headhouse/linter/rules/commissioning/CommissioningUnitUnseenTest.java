@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.headhouse.linter.LineCheck;
 import org.headhouse.linter.SiteText;
+import org.headhouse.linter.result.Identity;
 import org.headhouse.linter.result.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,37 +38,43 @@ class CommissioningUnitUnseenTest {
         SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "outdoor-readings-seen: " + seen);
     assertThat(check.reportedBy(RULE)).hasSize(unseen == null ? 0 : 1);
     assertThat(check.reportedBy(RULE))
-        .allMatch(reported -> reported.contains(" seen at " + unseen + ": "));
+        .allMatch(reported -> reported.contains("the outdoor readings at " + unseen + ": "));
     if (unseen != null) {
       assertThat(check.marked(RULE)).isEqualTo(marked);
     }
   }
 
   @Test
-  void withoutAListTheRecordIsMarkedForEachUnit() {
+  void withoutAListOneResultNamesEachUnit() {
     LineCheck check = SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "remarks: none");
-    assertThat(check.reportedBy(RULE)).hasSize(2);
+    assertThat(check.reportedBy(RULE))
+        .singleElement()
+        .asString()
+        .contains("the record lacks the outdoor readings at \"Bay 2\", \"Bay 3\": ")
+        .contains("check the displays of \"Bay 2\", \"Bay 3\", and then add each name to");
     assertThat(check.results())
         .filteredOn(result -> result.rule().equals(RULE))
-        .extracting(Result::unit)
+        .flatExtracting(Result::identities)
+        .extracting(Identity::unit)
         .containsExactly("Bay 2", "Bay 3");
   }
 
   /** What is accepted of one unit is not accepted of another. */
-  @Test
-  void aSuppressionOfOneUnitLeavesTheOther() {
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"Bay 2 | false", "Bay 3 | false", "Bay 2, Bay 3 | true"})
+  void aSuppressionIsForItsUnit(String accepted, boolean silent) {
     LineCheck check =
         SITE.with("outdoor-readings-seen: [Bay 2, Bay 3]", "outdoor-readings-seen: []");
-    LineCheck suppressed =
-        LineCheck.of(
-            check.site()
-                + "suppressions: [{rule: "
-                + RULE
-                + ", unit: Bay 2, justification: In store.}]\n");
-    assertThat(suppressed.results())
-        .filteredOn(result -> result.rule().equals(RULE) && !result.suppressed())
-        .extracting(Result::unit)
-        .containsExactly("Bay 3");
+    StringBuilder entries = new StringBuilder("suppressions:\n");
+    for (String unit : accepted.split(", ", -1)) {
+      entries.append("  - {rule: " + RULE + ", unit: " + unit + ", justification: In store.}\n");
+    }
+    assertThat(LineCheck.of(check.site() + entries.toString()).results())
+        .filteredOn(result -> result.rule().equals(RULE))
+        .singleElement()
+        .returns(silent, Result::suppressed);
   }
 
   @ParameterizedTest

@@ -38,7 +38,10 @@ class CommissioningUnmeasuredTest {
         .map(
             line ->
                 line.replaceFirst(".* the record lacks \\d+ proofs .*; measure (.*), and .*", "$1"))
-        .map(line -> line.replaceFirst(".* the record lacks (.*?): a terminator .*", "$1"))
+        .map(
+            line ->
+                line.replaceFirst(
+                    ".* the record lacks (.*?): a missing, wrong or extra terminator .*", "$1"))
         .toList();
   }
 

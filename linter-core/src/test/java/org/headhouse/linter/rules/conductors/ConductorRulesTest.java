@@ -29,10 +29,10 @@ class ConductorRulesTest {
         "[A, B, G]    | [A, B]       |",
         "[G, B, A]    | [B, A]       |",
         "[A, B]       | [A, B]       | ground is not connected at \"Head House\"; isolate the supply, connect G, and add it to the list",
-        "[A, B, G]    | [A, B, G]    | ground is connected at \"Bay 2\" too; isolate the supply, connect G at \"Head House\" only, and take it off the list here",
+        "[A, B, G]    | [A, B, G]    | ground is connected at \"Bay 2\" too; isolate the supply, disconnect G at \"Bay 2\" and take it off the list; keep it at \"Head House\"",
         "[A, B, G]    | [A]          | conductor B is not connected at \"Bay 2\"; isolate the supply, connect B, and add it to the list",
         "[A, B, G]    | [B]          | conductor A is not connected at \"Bay 2\"; isolate the supply, connect A, and add it to the list",
-        "[A, B, G]    | []           | conductor A and B is not connected at \"Bay 2\"; isolate the supply, connect A and B, and add it to the list",
+        "[A, B, G]    | []           | conductors A and B are not connected at \"Bay 2\"; isolate the supply, connect A and B, and add it to the list",
         // What is not understood may be any of them.
         "[A, B, earth]| [A, B]       | item 3 of \"conductors\" cannot be \"earth\"; write A, B, G or C",
       })

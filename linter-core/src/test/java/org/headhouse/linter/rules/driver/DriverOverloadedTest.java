@@ -108,7 +108,7 @@ class DriverOverloadedTest {
     LineCheck check = check(units, load, terminator, bias);
     Result result =
         check.results().stream().filter(one -> one.rule().equals(RULE)).findFirst().orElseThrow();
-    assertThat(result.message().remedy()).startsWith(remedy);
+    assertThat(result.message().remedy()).startsWith("isolate the supply, " + remedy);
     String value = remedy.replace("fit a terminator of ", "").replace(" at", "");
     assertThat(check(units, load, value, bias).rules()).isEmpty();
   }

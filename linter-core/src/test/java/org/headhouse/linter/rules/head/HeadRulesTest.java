@@ -25,8 +25,8 @@ class HeadRulesTest {
     LineCheck check = withRole(withRole(SITE, "Bay 2", "head"), "Bay 3", "head");
     List<String> reported = check.reportedBy("head.duplicate");
     assertThat(reported).hasSize(2);
-    assertThat(reported.get(0)).contains("\"Bay 2\" is a second head unit", "role follower");
-    assertThat(reported.get(1)).contains("\"Bay 3\" is a second head unit", "role follower");
+    assertThat(reported.get(0)).contains("\"Bay 2\" is a second head unit", "role: follower");
+    assertThat(reported.get(1)).contains("\"Bay 3\" is a second head unit", "role: follower");
     assertThat(SITE.reported()).isEmpty();
   }
 
@@ -36,7 +36,9 @@ class HeadRulesTest {
     assertThat(check.reportedBy("head.not-first"))
         .singleElement()
         .asString()
-        .contains("\"Bay 2\" is item 2 of the chain", "put \"Bay 2\" first, or make the first");
+        .contains(
+            "\"Bay 2\" is item 2 of the chain",
+            "list \"Bay 2\" first if it is wired first; otherwise make the first");
     assertThat(check.reportedBy("head.address"))
         .singleElement()
         .asString()
@@ -55,7 +57,8 @@ class HeadRulesTest {
     assertThat(check.reportedBy("head.not-first"))
         .singleElement()
         .asString()
-        .contains("\"Head House\" is item 2 of the chain", "put the repeater after \"Head House\"");
+        .contains(
+            "\"Head House\" is item 2 of the chain", "list the repeater after \"Head House\"");
   }
 
   @ParameterizedTest
@@ -68,7 +71,7 @@ class HeadRulesTest {
   void aChainNeedsAHeadUnit(String role, boolean reported) {
     List<String> missing = SITE.with("role: head", role).reportedBy("head.missing");
     assertThat(missing).hasSize(reported ? 1 : 0);
-    assertThat(missing).allMatch(text -> text.contains("give \"Head House\" the role head"));
+    assertThat(missing).allMatch(text -> text.contains("wired to, usually \"Head House\""));
   }
 
   @Test
@@ -79,6 +82,6 @@ class HeadRulesTest {
     assertThat(check.reportedBy("head.missing"))
         .singleElement()
         .asString()
-        .contains("give the first unit the role head");
+        .contains("wired to, usually the first unit");
   }
 }

@@ -40,16 +40,16 @@ class NamePatternTest {
       delimiter = '#',
       value = {
         "pattern: '.* (North|Bay)|Propagation' # look for a name that matches"
-            + " .* (North|Bay)|Propagation; give the unit such a name",
+            + " .* (North|Bay)|Propagation; rename the unit to match",
         "pattern: [Propagation, '.* (North|Bay)'] # look for a name that matches"
-            + " Propagation or .* (North|Bay); give the unit such a name"
+            + " Propagation or .* (North|Bay); rename the unit to match"
       })
   void tellsThePattern(String parameter, String contained) throws IOException {
     assertThat(lines("      " + parameter + "\n", Example.SITE)).isEmpty();
     assertThat(lines("      " + parameter + "\n", NORTH))
         .singleElement()
         .asString()
-        .startsWith("example.yaml:15:11: warning: the name \"Seedling Nord\" does not follow")
+        .startsWith("example.yaml:15:11: warning: the name \"Seedling Nord\" does not match")
         .endsWith(contained + " [name.pattern]");
   }
 
@@ -92,7 +92,7 @@ class NamePatternTest {
         .asString()
         .endsWith(
             "people who know the other sites look for house name, then its bay, like Alder House 3;"
-                + " give the unit such a name, wherever the file has it [name.pattern]");
+                + " rename the unit to match, wherever the file has it [name.pattern]");
   }
 
   /** It has a mistake of its own, and once that is mended the pattern is asked. */
@@ -116,8 +116,8 @@ class NamePatternTest {
         "pattern: '(?=x)' | 6:16 | correct it; a sign that is meant as such has a \\ before it",
         "pattern: '((a{1000}){1000}){1000}' | 6:16 | it is too large to be matched quickly",
         "pattern: '' | 6:16 | an empty pattern matches no name; write a pattern, or delete it",
-        "in-words: '' | 6:17 | it is a text of at most 200 characters on one line",
-        "in-words: \"a\\nb\" | 6:17 | it is a text of at most 200 characters on one line"
+        "in-words: '' | 6:17 | it must be a text of at most 200 characters on one line",
+        "in-words: \"a\\nb\" | 6:17 | it must be a text of at most 200 characters on one line"
       })
   void aFaultyPatternIsReportedAtItsPlace(String parameter, String place, String contained)
       throws IOException {

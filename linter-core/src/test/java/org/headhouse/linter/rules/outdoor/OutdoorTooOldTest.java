@@ -82,7 +82,7 @@ class OutdoorTooOldTest {
         .isEqualTo(level.isEmpty() ? List.of() : List.of(level + " " + RULE));
   }
 
-  private static final Pattern PERIOD = Pattern.compile("set every: ([0-9.]+ m?s) for the");
+  private static final Pattern PERIOD = Pattern.compile("to every: ([0-9.]+ m?s) for the");
   private static final Pattern BAUD = Pattern.compile("line to ([0-9]+) bit/s");
 
   /** What is offered makes the readings young enough, and breaks no other rule by an error. */
@@ -123,7 +123,7 @@ class OutdoorTooOldTest {
     LineCheck check = of("9600", "2.05 s", 12, "900 ms", "every: 20 s, registers: 60");
     assertThat(check.reported()).containsExactly("warning " + RULE);
     assertThat(check.reportedBy(RULE).get(0))
-        .contains("shorten the timeout of the polls or their retries");
+        .contains("shorten the timeout of the polls, or allow fewer retries");
     assertThat(check.with("registers: 60", "registers: 60, timeout: 200 ms, retries: 0").reported())
         .isEmpty();
   }
@@ -134,7 +134,7 @@ class OutdoorTooOldTest {
     assertThat(of("9600", "400 ms", 370, "2 s", "").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("send fewer registers, or allow a greater maximum-age");
+        .contains("send fewer registers, or agree on a longer maximum-age");
   }
 
   /** The polls are to blame; an error that a period ends is offered one all the same. */

@@ -158,7 +158,9 @@ class StormRulesTest {
     LineCheck check = of(STORM + "112 s", HEAD, CLOSING);
     Result result = check.results().get(0);
     assertThat(result.message().remedy())
-        .startsWith("set every: 3.9 s for the broadcast and stale-after: 11.5 s for the unit");
+        .startsWith(
+            "set the head unit and the file to every: 3.9 s for the broadcast, and the unit to"
+                + " stale-after: 11.5 s");
     assertThat(result.fix()).isNull();
     assertThat(
             check

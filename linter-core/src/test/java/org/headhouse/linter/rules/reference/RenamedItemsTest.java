@@ -115,7 +115,7 @@ class RenamedItemsTest {
             line ->
                 assertThat(line)
                     .contains('"' + to + "\" was called \"" + from + "\" in HEAD~1: ")
-                    .contains("write \"" + to + "\" here and wherever else the old name is"));
+                    .contains("write \"" + to + "\" here and wherever else the old name is used"));
     var fixed = Fixing.outcome(linter, SiteInput.text("example.yaml", after), FixKind.SAFE);
     assertThat(new String(fixed.after(), UTF_8)).isEqualTo(BEFORE.replace(from, to));
     assertThat(fixed.applied()).hasSize(1);
@@ -164,9 +164,9 @@ class RenamedItemsTest {
             line ->
                 assertThat(line)
                     .contains(
-                        "nothing is called \"Seedling North\" any more; it may be what is called"
-                            + " \"Young Plants\" now: ")
-                    .contains("where it is the same unit, write \"Young Plants\"; "));
+                        "nothing is called \"Seedling North\" any more; its name may now be"
+                            + " \"Young Plants\": ")
+                    .contains("if it is the same unit, write \"Young Plants\"; "));
     assertThat(Fixing.fix(linter, "example.yaml", after, FixKind.SAFE))
         .contains("zones: [Propagation, Seedling North, ", "stale-response-seen: [Seedling North]");
     assertThat(Fixing.fix(linter, "example.yaml", after, FixKind.PROPOSED))
@@ -195,7 +195,7 @@ class RenamedItemsTest {
     SiteLinter linter = since(before);
     assertThat(stale(linter, after))
         .isNotEmpty()
-        .noneMatch(line -> line.contains("was called") || line.contains("may be what is called"));
+        .noneMatch(line -> line.contains("was called") || line.contains("its name may now be"));
     assertThat(Fixing.fix(linter, "example.yaml", after, FixKind.PROPOSED))
         .contains("stale-response-seen: [Seedling North]");
   }

@@ -92,7 +92,7 @@ class RunNotIsolatedTest {
   @ParameterizedTest
   @CsvSource({
     "true, ''",
-    "false, 'joins two buildings, and no side is isolated:'",
+    "false, 'joins two buildings, and neither side is isolated:'",
     "'', 'joins two buildings, unless the repeater \"Booster\" isolates them:'",
   })
   void aRepeaterAtTheRun(String isolated, String fact) {
@@ -113,7 +113,7 @@ class RunNotIsolatedTest {
     assertThat(withRepeater("", true).reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("look into its manual, and set isolated: true")
-        .doesNotContain("no side");
+        .contains("check its manual, and set isolated: true")
+        .doesNotContain("neither side");
   }
 }

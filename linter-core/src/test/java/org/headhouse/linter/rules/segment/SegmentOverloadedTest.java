@@ -58,7 +58,7 @@ class SegmentOverloadedTest {
     assertThat(check.reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("\"Bay 33\" takes the segment over the limit of 32 unit loads; all items have 33")
+        .contains("\"Bay 33\" takes the segment over the limit of 32 unit loads; the total is 33")
         .contains("fit a repeater after \"Bay 31\"");
   }
 

@@ -40,7 +40,7 @@ class SignalDisturbedTest {
     assertThat(line("115200", "", "120 ohm + 100 pF", "").reportedBy(RULE))
         .singleElement()
         .asString()
-        .contains("a bit of 8.7 µs is read in its middle")
+        .contains("a bit of 8.7 µs is read at its middle")
         .contains("fit a terminator of 120 ohm without a capacitor at \"Bay 3\"")
         .contains("set all units and the line to 38400 bit/s");
   }
@@ -76,10 +76,10 @@ class SignalDisturbedTest {
     LineCheck check = line("57600", "", "none", "");
     assertThat(check.reported()).doesNotContain("error " + RULE);
     assertThat(check.reportedBy("termination.missing-at-end").toString())
-        .contains("not harmless at 57600 bit/s: settled only after")
+        .contains("not harmless at 57600 bit/s, settled only after")
         .contains("of a bit of 17 µs");
     assertThat(line("9600", "", "none", "").reportedBy("termination.missing-at-end").toString())
-        .contains("harmless at 9600 bit/s as computed: settled after")
+        .contains("computed: harmless at 9600 bit/s, settled after")
         .doesNotContain("not harmless")
         .contains("of a bit of 104 µs");
   }

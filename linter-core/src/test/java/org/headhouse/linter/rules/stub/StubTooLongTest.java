@@ -52,7 +52,7 @@ class StubTooLongTest {
   @CsvSource({
     "25 m, '', the Modbus limit is 20 m, 20 m",
     "25 m, 100 ns, the Modbus limit is 20 m, 1.9 m",
-    "3 m, 100 ns, '1.9 m is a tenth of the rise of the driver of \"Bay 3\" (100 ns)', 1.9 m",
+    "3 m, 100 ns, '1.9 m is a tenth of the rise time of the driver of \"Bay 3\" (100 ns)', 1.9 m",
     "0.3 m, 10 ns, '0.19 m is a tenth of the rise', 0.19 m",
     "0.08 m, 3 ns, '0.05 m is a tenth of the rise', 0.05 m"
   })

@@ -69,7 +69,7 @@ class SupervisionTimeoutShortTest {
     "serial, 81.9 ms, ''", // 45.833 + 20 + 16
     "serial, 81.8 ms, converter 16 ms",
     "through-head, 194 ms, ''", // 45.833 + 20 + 128.073
-    "through-head, 193.9 ms, what the head unit ends first 128 ms",
+    "through-head, 193.9 ms, another transaction of the head unit 128 ms",
   })
   void converterAndHeadUnit(String link, String timeout, String part) {
     SiteText site =

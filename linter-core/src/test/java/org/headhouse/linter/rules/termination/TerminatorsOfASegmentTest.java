@@ -71,15 +71,15 @@ class TerminatorsOfASegmentTest {
     assertThat(check.reportedBy("termination.missing-at-end"))
         .singleElement()
         .asString()
-        .contains("fit " + value + " and record it [");
+        .contains("fit " + value + ", and record it [");
   }
 
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {out: 120 ohm}' | the file does not say whether \"Boiler\" on its side in has | {out: 120 ohm}",
-        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {in: 120 ohm}'  | the file does not say whether \"Boiler\" on its side out has | {in: 120 ohm}",
+        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {out: 120 ohm}' | the file does not say whether \"Boiler\" on side in has | {out: 120 ohm}",
+        "'termination: {in: 120 ohm, out: 120 ohm}' | 'termination: {in: 120 ohm}'  | the file does not say whether \"Boiler\" on side out has | {in: 120 ohm}",
         "'    termination: {in: 120 ohm, out: 120 ohm}\n' | ''                      | the file does not say whether \"Boiler\" has | Boiler",
       })
   void eachSideOfARepeaterSaysWhatItHas(String text, String other, String fact, String marked) {

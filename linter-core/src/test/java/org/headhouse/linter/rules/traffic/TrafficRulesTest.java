@@ -51,8 +51,8 @@ class TrafficRulesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "160 ms, traffic.busy, 'the line is in use 80 % of the time, over the 70 % of common practice'",
-    "100 ms, traffic.overrun, the traffic needs 128 % of the time"
+    "160 ms, traffic.busy, 'the line is in use 80 % of the time; at most 70 % is allowed'",
+    "100 ms, traffic.overrun, the traffic needs 128 % of the available time"
   })
   void theShareIsReported(String every, String rule, String text) {
     LineCheck check = check(site("9600", 6, every), "");
@@ -61,7 +61,7 @@ class TrafficRulesTest {
   }
 
   private static final Pattern PERIOD =
-      Pattern.compile("write every: ([0-9.]+ m?s) for the (broadcast|polls)");
+      Pattern.compile("to every: ([0-9.]+ m?s) for the (broadcast|polls)");
   private static final Pattern BAUD = Pattern.compile("line to ([0-9]+) bit/s");
 
   /** Period of the broadcast, its registers, period of the polls, their registers. */
@@ -217,7 +217,7 @@ class TrafficRulesTest {
             .findFirst()
             .orElseThrow();
     Matcher rate = BAUD.matcher(result.message().remedy());
-    assertThat(result.message().remedy()).doesNotContain("write every");
+    assertThat(result.message().remedy()).doesNotContain("every: ");
     assertThat(rate.find()).isTrue();
     Fix fix = result.fix();
     assertThat(fix).isNotNull();
