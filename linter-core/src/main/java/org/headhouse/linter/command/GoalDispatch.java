@@ -68,7 +68,7 @@ record GoalDispatch(Goal goal, SiteOptions options, Console console, LinterMaker
       }
       runs.put(run, linter);
     }
-    List<Notification> notifications = output.write(runs, console);
+    List<Notification> notifications = output.write(runs, options.base(), console);
     new ConsoleReport(console, Level.NOTE).print(notifications);
     return Outcome.of(notifications);
   }

@@ -284,6 +284,21 @@ class GoalsTest {
             "error: there is no sites/lost.yaml: name the file of the site with --output=<file>");
   }
 
+  /** A hook may name nothing but files of other kinds. */
+  @Test
+  void thereMayBeNothingToDiagnose() throws IOException {
+    write("notes.txt", "");
+    CommandCall call = call("diagnose notes.txt --outputDirectory=o");
+    assertThat(call.code()).isZero();
+    assertThat(call.out())
+        .isEqualTo(
+            "No site has readings: enter them under as-found, or give those of one site with"
+                + " --asFound\n");
+    assertThat(call.err())
+        .isEqualTo("notes.txt is not a site: left out\nThe diagnosis is in o/diagnosis.json\n");
+    assertThat(folder.resolve("o/diagnosis.json")).isNotEmptyFile();
+  }
+
   @Test
   void rulesAreListedOrOneIsShown() {
     CommandCall all = call("rules");
