@@ -149,7 +149,8 @@ class SinceTest {
     int code = run("sites/example.yaml");
     assertThat(run("--since=HEAD", "sites/example.yaml")).isEqualTo(code);
     assertThat(out + err)
-        .contains("what has changed cannot be checked, since in HEAD it is no YAML");
+        .contains(
+            "what has changed cannot be checked, since in HEAD the file cannot be read as YAML");
   }
 
   /** Takes a content out of the repository. */
