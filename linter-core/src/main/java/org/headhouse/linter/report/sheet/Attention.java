@@ -39,7 +39,16 @@ final class Attention {
 
   /** What is set at an item. */
   private static final Set<String> SETTINGS =
-      Set.of("equipment", "firmware", "head", "network", "outdoor", "serial", "station", "traffic");
+      Set.of(
+          "equipment",
+          "firmware",
+          "head",
+          "network",
+          "outdoor",
+          "serial",
+          "station",
+          "supervision",
+          "traffic");
 
   /** What a card of any unit has of the line as a whole. */
   private static final String SERIAL = "serial";
@@ -185,7 +194,7 @@ final class Attention {
   }
 
   private static boolean isSettings(Result result) {
-    return SETTINGS.contains(subject(result)) || subject(result).equals("supervision");
+    return SETTINGS.contains(subject(result));
   }
 
   private static String subject(Result result) {
