@@ -207,9 +207,7 @@ final class Command {
         : EnumParameter.of(OptionNames.NAMES.of(option.word()), word, Level.values(), Level::word);
   }
 
-  /**
-   * The exit code of an outcome. The faults of a list are printed before, and what they mean here.
-   */
+  /** The exit code of an outcome. Prints why a list is refused; its faults are printed already. */
   static int code(Outcome outcome, Console console) {
     Refusal refusal = outcome.refusal();
     if (refusal != null) {

@@ -185,7 +185,7 @@ enum CommandOption {
   private final String goals;
 
   /**
-   * @param goals that take it, apart by spaces; none where all do
+   * @param goals that take it, separated by spaces; none where all do
    */
   CommandOption(String word, String value, String meaning, String goals) {
     this.word = word;
