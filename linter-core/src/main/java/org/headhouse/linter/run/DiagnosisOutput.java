@@ -101,7 +101,7 @@ public record DiagnosisOutput(@Nullable String readings, @Nullable Path folder) 
     }
 
     void take(SiteDiagnosis site) {
-      if (!site.hasReadings()) {
+      if (!site.hasReadings() && site.notUsed().isEmpty()) {
         return;
       }
       if (!any) {

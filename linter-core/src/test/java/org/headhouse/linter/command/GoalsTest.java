@@ -299,6 +299,18 @@ class GoalsTest {
     assertThat(folder.resolve("o/diagnosis.json")).isNotEmptyFile();
   }
 
+  /** Readings that are given and found nowhere are not the same as none. */
+  @Test
+  void aReadingAtAnUnknownPlaceIsNotLost() {
+    CommandCall call =
+        CommandCall.of(folder, "diagnose", "--asFound={at: Propagtion, pair-resistance: 61 ohm}");
+    assertThat(call.code()).isZero();
+    assertThat(call.out())
+        .contains("\n  There is no reading of this segment.\n")
+        .endsWith(
+            "\n  Not used: \"Propagtion\" has no such terminals: correct its name, or the side.\n");
+  }
+
   @Test
   void rulesAreListedOrOneIsShown() {
     CommandCall all = call("rules");
