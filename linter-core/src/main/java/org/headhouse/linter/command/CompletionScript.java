@@ -22,7 +22,7 @@ import org.headhouse.linter.site.Word;
 
 /**
  * The script that completes goals, options and their values. It is made of the options, goals and
- * rules that there are, so that it never offers what is refused.
+ * rules that there are, so that it offers no word that is refused.
  */
 final class CompletionScript {
   private static final String USUAL_NAME = "linter";

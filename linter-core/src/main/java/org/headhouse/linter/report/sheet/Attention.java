@@ -116,7 +116,8 @@ final class Attention {
     if (items.isEmpty()) {
       add(at(result.location()), items);
     }
-    if (items.isEmpty() && result.logical().startsWith("weather-station")) {
+    // Also where it is about other units, which lack what is wrong with the station.
+    if (result.logical().startsWith("weather-station")) {
       site.weatherStation()
           .optional()
           .ifPresent(station -> add(byName.get(station.at().or("")), items));
