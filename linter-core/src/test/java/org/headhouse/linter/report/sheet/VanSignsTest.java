@@ -24,8 +24,7 @@ class VanSignsTest {
         .filter(name -> name.endsWith("-van.html"))
         .map(
             name ->
-                Arguments.of(
-                    name, pages.get(name), pages.get(name.replace("-van.html", ".html"))));
+                Arguments.of(name, pages.get(name), pages.get(name.replace("-van.html", ".html"))));
   }
 
   private static List<String> numbers(String text) {
@@ -42,9 +41,7 @@ class VanSignsTest {
             .flatMap(signs -> numbers(signs.group(1)).stream())
             .toList();
     List<String> drawn =
-        site.select(".signs .level").stream()
-            .map(level -> numbers(level.text()).get(0))
-            .toList();
+        site.select(".signs .level").stream().map(level -> numbers(level.text()).get(0)).toList();
     assertThat(explained).containsExactlyInAnyOrderElementsOf(drawn);
   }
 }
