@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,14 +117,17 @@ final class Command {
     return !argument.isEmpty();
   }
 
-  /** The goal that the first argument names, or null. */
+  /**
+   * The goal that the first argument names, or null. A word that is neither a goal nor a file would
+   * pass for a file that is no site: the call would check nothing, and end well.
+   */
   private @Nullable Goal goal(String first) throws UserError {
     if (!isWord(first)) {
       return null;
     }
     Goal goal = Goal.of(first).orElse(null);
-    if (goal == null && Files.notExists(base.path().resolve(first))) {
-      Goal.refuseMisspelt(first);
+    if (goal == null && Files.notExists(base.path().resolve(first), LinkOption.NOFOLLOW_LINKS)) {
+      throw Goal.unknown(first);
     }
     return goal;
   }

@@ -63,6 +63,7 @@ class GoalsTest {
           Fix                      | there is no goal "Fix": use fix; to name a file, use ./Fix
           reprot --units=us        | there is no goal "reprot": use report; to name a file, use ./reprot
           --units=us               | --units works only with report: put report first, or leave it out
+          lint                     | there is no goal "lint": use one of check, fix, report, changes, draft, rules, schema, diagnose, lsp, completion; to name a file, use ./lint
           help                     | there is no goal "help": use --help; to name a file, use ./help
           --sites=sites fix        | "fix" is not the first argument: put the goal first; to name a file, use ./fix
           --write                  | --write works only with fix or draft: put one of them first, or leave it out
