@@ -51,14 +51,14 @@ class Client {
     return within(type.method, this.connection.sendRequest(type, params));
   }
 
-  tell(type, params) {
+  notify(type, params) {
     return within(type.method, this.connection.sendNotification(type, params));
   }
 
   /** Sends something, and waits for diagnostics that are shown after it. */
   async shownAfter(type, params, wanted) {
     this.shown.length = 0;
-    await this.tell(type, params);
+    await this.notify(type, params);
     const found = new Promise(resolve => {
       this.look = () => {
         const one = this.shown.find(wanted);
@@ -74,7 +74,7 @@ class Client {
   /** Ends the server as the protocol says, and gives its exit code. */
   async end() {
     await this.ask(protocol.ShutdownRequest.type);
-    await this.tell(protocol.ExitNotification.type);
+    await this.notify(protocol.ExitNotification.type);
     return within('the end of the server', this.ended);
   }
 }

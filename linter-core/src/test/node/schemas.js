@@ -61,8 +61,8 @@ async function begin() {
     workspaceFolders: [{ uri: uriOf(folder), name: 'sites' }],
     capabilities: { workspace: { configuration: true, workspaceFolders: true }, textDocument: { completion: {} } },
   });
-  await client.tell(protocol.InitializedNotification.type, {});
-  await client.tell(protocol.DidChangeConfigurationNotification.type, { settings: { yaml: section('yaml') } });
+  await client.notify(protocol.InitializedNotification.type, {});
+  await client.notify(protocol.DidChangeConfigurationNotification.type, { settings: { yaml: section('yaml') } });
 }
 
 async function valid() {

@@ -114,7 +114,7 @@ async function begin() {
   assert.equal(begun.serverInfo.name, 'Headhouse Linter');
   assert.equal(begun.capabilities.textDocumentSync, protocol.TextDocumentSyncKind.Full);
   assert.deepEqual(begun.capabilities.codeActionProvider.codeActionKinds, ['quickfix', 'source.fixAll']);
-  await client.tell(protocol.InitializedNotification.type, {});
+  await client.notify(protocol.InitializedNotification.type, {});
 }
 
 async function diagnostics() {

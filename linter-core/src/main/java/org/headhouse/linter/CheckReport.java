@@ -121,8 +121,8 @@ public record CheckReport(
   }
 
   /**
-   * Whether sites were checked, and there is neither a result of a level or a more severe one that
-   * is new and not suppressed, nor a failure of the linter itself. With {@link Level#NONE} only
+   * Whether a site was checked, without a failure of the linter itself, and without a result of the
+   * level or a more severe one that is new and not suppressed. With {@link Level#NONE} only
    * failures count. A check of no site at all does not pass: its program may have looked for them
    * in the wrong place.
    */

@@ -70,7 +70,7 @@ public final class ReportPart implements Serializable {
   }
 
   /**
-   * What keeps parts from being all sites, each of them once.
+   * Why the parts do not have each site exactly once; empty where they do.
    *
    * @param files how many sites there are
    */

@@ -231,10 +231,10 @@ public final class SiteLinter {
   }
 
   /**
-   * Puts parts together, and looks whether they have all sites, each of them once: where not, the
-   * report has a failure and does not pass.
+   * Puts parts together, and checks that they have each site exactly once; if not, the report has a
+   * failure and does not pass.
    *
-   * @param files how many sites there are, from whoever divided them
+   * @param files how many sites were divided into parts
    * @throws IllegalArgumentException as {@link #join(List)}
    * @throws IllegalStateException as {@link #join(List)}
    */

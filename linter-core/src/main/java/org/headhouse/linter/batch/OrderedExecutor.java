@@ -79,7 +79,7 @@ public final class OrderedExecutor implements AutoCloseable {
   }
 
   private static <R> R outcome(Future<R> future) {
-    // One that is done is handed out to a thread that is interrupted, too.
+    // The outcome of one that is done is returned even to a thread that is interrupted.
     requireNotInterrupted();
     try {
       return future.get();

@@ -17,8 +17,8 @@ public interface EarlierSites {
   @Nullable Site of(Site later);
 
   /**
-   * Why there may be an earlier state of a site that {@link #of} does not know, or null: rules on
-   * changes are then silent about more than a new site.
+   * Why a site may have an earlier state although {@link #of} does not find one, or null where it
+   * is new. Without this, rules on changes would be silent as they are about a new site.
    */
   default @Nullable Notification trouble(Site later) {
     return null;

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * What the command is called with.
  *
  * @param values of the options that are given
- * @param files that are named besides
+ * @param files that are named
  */
 record Arguments(Map<CommandOption, String> values, List<String> files) {
   private static final String END_OF_OPTIONS = "--";
@@ -96,7 +96,7 @@ record Arguments(Map<CommandOption, String> values, List<String> files) {
     return values.getOrDefault(option, otherwise);
   }
 
-  /** The values of an option that takes several, apart by commas. */
+  /** The values of an option that takes several, separated by commas. */
   List<String> list(CommandOption option, List<String> otherwise) {
     String value = values.get(option);
     return value == null

@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,14 +117,17 @@ final class Command {
     return !argument.isEmpty();
   }
 
-  /** The goal that the first argument names, or null. */
+  /**
+   * The goal that the first argument names, or null. A word that is neither a goal nor a file would
+   * pass for a file that is no site: the call would check nothing, and end well.
+   */
   private @Nullable Goal goal(String first) throws UserError {
     if (!isWord(first)) {
       return null;
     }
     Goal goal = Goal.of(first).orElse(null);
-    if (goal == null && Files.notExists(base.path().resolve(first))) {
-      Goal.refuseMisspelt(first);
+    if (goal == null && Files.notExists(base.path().resolve(first), LinkOption.NOFOLLOW_LINKS)) {
+      throw Goal.unknown(first);
     }
     return goal;
   }
@@ -207,9 +211,7 @@ final class Command {
         : EnumParameter.of(OptionNames.NAMES.of(option.word()), word, Level.values(), Level::word);
   }
 
-  /**
-   * The exit code of an outcome. The faults of a list are printed before, and what they mean here.
-   */
+  /** The exit code of an outcome. Prints why a list is refused; its faults are printed already. */
   static int code(Outcome outcome, Console console) {
     Refusal refusal = outcome.refusal();
     if (refusal != null) {

@@ -3,6 +3,8 @@ package org.headhouse.linter.command;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.headhouse.linter.goal.DraftOptions;
+import org.headhouse.linter.run.SlackParameter;
 
 /** What can be asked of the command; options are called as the parameters of the goals. */
 enum CommandOption {
@@ -76,18 +78,18 @@ enum CommandOption {
   READINGS(
       "readings",
       "<words>",
-      "for a new site: what the weather station measures; by default"
-          + " light,temperature,wind-speed,wind-direction,rain",
+      "for a new site: what the weather station measures; by default " + DraftOptions.READINGS,
       "draft"),
   BAUD(
       "baud",
       "<number>",
-      "for a new site: the rate of the line in bit/s; by default 9600",
+      "for a new site: the rate of the line in bit/s; by default " + DraftOptions.BAUD,
       "draft"),
   PARITY(
       "parity",
       "<parity>",
-      "for a new site: even, odd, or none, which goes with 2 stop bits; by default even",
+      "for a new site: even, odd, or none, which goes with 2 stop bits; by default "
+          + DraftOptions.PARITY,
       "draft"),
   GAUGE(
       "gauge",
@@ -131,7 +133,8 @@ enum CommandOption {
   SLACK(
       "slack",
       "<percent>",
-      "the extra cable to order, in percent of the measured lengths; by default 10",
+      "the extra cable to order, in percent of the measured lengths; by default "
+          + SlackParameter.USUAL,
       "report changes"),
   BUNDLE(
       "bundle",
@@ -185,7 +188,7 @@ enum CommandOption {
   private final String goals;
 
   /**
-   * @param goals that take it, apart by spaces; none where all do
+   * @param goals that take it, separated by spaces; none where all do
    */
   CommandOption(String word, String value, String meaning, String goals) {
     this.word = word;

@@ -22,7 +22,7 @@ import org.headhouse.linter.site.Word;
 
 /**
  * The script that completes goals, options and their values. It is made of the options, goals and
- * rules that there are, so that it never offers what is refused.
+ * rules that there are, so that it offers no word that is refused.
  */
 final class CompletionScript {
   private static final String USUAL_NAME = "linter";
@@ -85,11 +85,11 @@ final class CompletionScript {
   }
 
   /**
-   * The lines of the script.
+   * The text of the script, whose lines end as bash takes them on any system.
    *
    * @param named what the command is called; none for the usual name
    */
-  static List<String> of(List<String> named, LinterMaker linters) throws UserError {
+  static String of(List<String> named, LinterMaker linters) throws UserError {
     if (named.size() > 1) {
       throw new UserError("completion is for one name of the command: call it once for each");
     }
@@ -102,10 +102,10 @@ final class CompletionScript {
     }
     SiteLinter linter = linters.make(SiteLinter.builder());
     return new CompletionScript(linter.rules().stream().map(RuleDescriptor::id).toList())
-        .lines(name);
+        .text(name);
   }
 
-  private List<String> lines(String name) {
+  private String text(String name) {
     List<String> goals = Arrays.stream(Goal.values()).map(Goal::word).toList();
     return SCRIPT
         .replace("{goals}", String.join("|", goals))
@@ -115,9 +115,7 @@ final class CompletionScript {
         .replace("{names}", String.join(" ", goals))
         .replace("{rules}", String.join(" ", rules))
         .replace("{function}", "_" + name.replaceAll("[.-]", "_") + "_complete")
-        .replace("{name}", name)
-        .lines()
-        .toList();
+        .replace("{name}", name);
   }
 
   private static String valued() {

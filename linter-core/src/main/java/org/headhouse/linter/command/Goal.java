@@ -71,20 +71,18 @@ enum Goal {
     return Arrays.stream(values()).filter(goal -> goal.word.equals(word)).findFirst();
   }
 
-  /** Refuses a word that is likely to be meant as a goal. */
-  static void refuseMisspelt(String written) throws UserError {
+  /** Why a word is refused that is no goal and no file. */
+  static UserError unknown(String written) {
     List<String> words = Arrays.stream(values()).map(Goal::word).toList();
     Optional<String> meant =
         written.equals("help") ? Optional.of("--help") : SpellingSuggester.suggest(written, words);
-    if (meant.isPresent()) {
-      throw new UserError(
-          "there is no goal \""
-              + written
-              + "\": use "
-              + meant.get()
-              + "; to name a file, use ./"
-              + written);
-    }
+    return new UserError(
+        "there is no goal \""
+            + written
+            + "\": use "
+            + meant.orElse("one of " + String.join(", ", words))
+            + "; to name a file, use ./"
+            + written);
   }
 
   String word() {

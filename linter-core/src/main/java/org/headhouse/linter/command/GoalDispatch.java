@@ -30,7 +30,7 @@ record GoalDispatch(Goal goal, SiteOptions options, Console console, LinterMaker
     return switch (goal) {
       case LSP -> new EditorCall(options.settings(), in, out).serve();
       case COMPLETION -> {
-        CompletionScript.of(options.arguments().files(), linters).forEach(out::println);
+        out.print(CompletionScript.of(options.arguments().files(), linters));
         yield Command.CLEAN;
       }
       case DIAGNOSE -> code(diagnose());
@@ -68,7 +68,7 @@ record GoalDispatch(Goal goal, SiteOptions options, Console console, LinterMaker
       }
       runs.put(run, linter);
     }
-    List<Notification> notifications = output.write(runs, console);
+    List<Notification> notifications = output.write(runs, options.base(), console);
     new ConsoleReport(console, Level.NOTE).print(notifications);
     return Outcome.of(notifications);
   }

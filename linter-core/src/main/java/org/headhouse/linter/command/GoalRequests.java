@@ -66,7 +66,7 @@ final class GoalRequests {
               slack());
       case DRAFT -> draft();
       case RULES -> new RulesRequest(rule());
-      case SCHEMA -> new SchemaRequest(folder("for the schemas"), options.base(), false);
+      case SCHEMA -> new SchemaRequest(folder("for the schemas"), options.base());
       case CHECK, DIAGNOSE, LSP, COMPLETION ->
           throw new IllegalArgumentException(goal + " has no request");
     };

@@ -6,7 +6,7 @@ import org.headhouse.linter.report.ToolVersion;
 
 /** What the command prints about itself. */
 final class Help {
-  private static final int COLUMN = 28;
+  private static final int COLUMN = 29;
   private static final int GOAL_COLUMN = 14;
 
   private Help() {}
@@ -107,7 +107,7 @@ final class Help {
           };
       case RULE ->
           goal == Goal.RULES
-              ? "the rule to show, as <id> does; without it, all are listed"
+              ? "the rule to show, in place of <id>; without either, all are listed"
               : option.meaning();
       default -> option.meaning();
     };

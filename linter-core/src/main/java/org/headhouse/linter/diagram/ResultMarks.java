@@ -89,7 +89,7 @@ final class ResultMarks {
     }
     Mark cable =
         next(
-            "cable behind " + name,
+            "cable after " + name,
             item.index(),
             cableResults.getOrDefault(item.index(), List.of()));
     if (cable != null) {

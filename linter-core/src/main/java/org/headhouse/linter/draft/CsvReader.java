@@ -117,7 +117,7 @@ public final class CsvReader {
     if (cell.text().indexOf(QUOTE) >= 0) {
       faults.add(
           cell,
-          "a quote stands inside the cell " + cell.shown(),
+          "there is a quote inside the cell " + cell.shown(),
           "there it may start or end anything",
           "put the whole cell into quotes, and write each quote in it twice");
     }

@@ -84,7 +84,7 @@ public final class EditorServer {
         });
   }
 
-  private static ResponseError error(Throwable failure) {
+  static ResponseError error(Throwable failure) {
     Throwable cause = failure;
     while (cause.getCause() != null) {
       cause = cause.getCause();
@@ -92,11 +92,16 @@ public final class EditorServer {
     if (cause instanceof ResponseErrorException answered) {
       return answered.getResponseError();
     }
-    // What the library throws where a method of the protocol is not there.
-    if (cause instanceof UnsupportedOperationException) {
+    if (cause instanceof UnsupportedOperationException && isOfProtocol(cause)) {
       return new ResponseError(ResponseErrorCode.MethodNotFound, "it is not supported", null);
     }
     return new ResponseError(
         ResponseErrorCode.InternalError, "the tool failed, please report it: " + cause, null);
+  }
+
+  /** The library throws where a method of the protocol is not there; elsewhere, we failed. */
+  private static boolean isOfProtocol(Throwable cause) {
+    StackTraceElement[] calls = cause.getStackTrace();
+    return calls.length > 0 && calls[0].getClassName().startsWith("org.eclipse.lsp4j.");
   }
 }

@@ -23,7 +23,7 @@ public record DraftOptions(
     boolean shielded,
     String impedance,
     @Nullable String biasSupply) {
-  /** What the weather station measures where nobody says it, apart by commas. */
+  /** What the weather station measures where nobody says it, separated by commas. */
   public static final String READINGS = "light,temperature,wind-speed,wind-direction,rain";
 
   /** The rate of the line where nobody says it. */

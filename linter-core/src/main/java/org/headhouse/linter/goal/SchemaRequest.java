@@ -19,15 +19,13 @@ import org.headhouse.linter.schema.PublishedSchemas;
 import org.headhouse.linter.source.RegularFile;
 
 /**
- * The schemas are written.
+ * The schemas are written. A file of that name is replaced only if it is a schema of this linter,
+ * of any version.
  *
  * @param output the folder for them
  * @param base what paths are shown from
- * @param replaceAny whether a file of that name is replaced whatever it is, as in a folder for
- *     output; else only a schema of this linter, of any version
  */
-public record SchemaRequest(Path output, BaseFolder base, boolean replaceAny)
-    implements GoalRequest {
+public record SchemaRequest(Path output, BaseFolder base) implements GoalRequest {
   private static final String ID = "\"$id\": \"https://headhouse.org/linter/";
 
   /** Of a file that is there: the id is among the first lines. */
@@ -35,10 +33,8 @@ public record SchemaRequest(Path output, BaseFolder base, boolean replaceAny)
 
   @Override
   public Outcome run(Console console, LinterMaker linters) throws UserError {
-    if (!replaceAny) {
-      for (FileKind kind : FileKind.values()) {
-        refuseToReplaceOther(output.resolve(kind.schemaFile()));
-      }
+    for (FileKind kind : FileKind.values()) {
+      refuseToReplaceOther(output.resolve(kind.schemaFile()));
     }
     for (FileKind kind : FileKind.values()) {
       Path file = output.resolve(kind.schemaFile());

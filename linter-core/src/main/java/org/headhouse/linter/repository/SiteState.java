@@ -177,8 +177,8 @@ public final class SiteState {
 
   /**
    * Why it may have a site that {@link #earlier} does not find: its own file, or else another one
-   * that it may have been in, cannot be read. A file that was no YAML keeps nobody from correcting
-   * it, so that is a warning.
+   * that it may have been in, cannot be read. If it was no YAML, people must be able to correct it,
+   * so that is a warning.
    *
    * @return null where the site is new
    */
@@ -189,7 +189,7 @@ public final class SiteState {
       FileTask.Outcome<Site> outcome = FileTask.run(unmoved, limits, reader::read);
       Notification lost = outcome.notification();
       return lost == null
-          ? trouble(Level.WARNING, path, "it is no YAML", null)
+          ? trouble(Level.WARNING, path, "the file cannot be read as YAML", null)
           : trouble(Level.ERROR, path, lost.text(), lost.cause());
     }
     return known().notifications.stream()

@@ -21,8 +21,9 @@ public non-sealed interface RepositoryRule extends Rule {
   List<Setting<String>> keys(Site site);
 
   /**
-   * What of a text no two sites may share. By default it is the text itself; a rule to which "Bay
-   * 1" and "bay 1" are the same folds both to one. It then gives only one of them for a site.
+   * The form of a text that no two sites may share. By default it is the text itself. A rule to
+   * which "Bay 1" and "bay 1" are the same returns one form for both, and gives only one of them as
+   * a key of a site that has both.
    */
   default String compared(String key) {
     return key;

@@ -28,11 +28,13 @@ public record DiagnosisOutput(@Nullable String readings, @Nullable Path folder) 
   /**
    * Diagnoses the sites of some runs.
    *
-   * @param runs each with its linter, in order
+   * @param runs each with its linter, in order; none where no file that is named is a site
+   * @param base what paths are shown from
    * @return what kept files from being diagnosed
    * @throws UserError where the readings are not understood, or are given for several sites
    */
-  public List<Notification> write(Map<SiteRun, SiteLinter> runs, Console console) throws UserError {
+  public List<Notification> write(Map<SiteRun, SiteLinter> runs, BaseFolder base, Console console)
+      throws UserError {
     if (readings != null) {
       requireReadings(readings);
       if (runs.keySet().stream().mapToInt(run -> run.found().files().size()).sum() > 1) {
@@ -54,7 +56,6 @@ public record DiagnosisOutput(@Nullable String readings, @Nullable Path folder) 
             notifications.addAll(diagnose(runs, printed));
           }
         });
-    BaseFolder base = runs.keySet().iterator().next().base();
     console.report(Level.NOTE, "The diagnosis is in " + base.shown(file));
     return notifications;
   }
@@ -75,7 +76,9 @@ public record DiagnosisOutput(@Nullable String readings, @Nullable Path folder) 
                 readings == null
                     ? linter.diagnose(run.inputs(), printed::take)
                     : linter.diagnose(run.inputs(), readings, printed::take)));
-    printed.end();
+    if (readings == null) {
+      printed.end();
+    }
     return notifications;
   }
 
@@ -92,12 +95,13 @@ public record DiagnosisOutput(@Nullable String readings, @Nullable Path folder) 
       if (!any) {
         console.found(
             Level.NOTE,
-            "No site has readings: enter them under as-found, or give them as readings.");
+            "No site has readings: enter them under as-found, or give those of one site with "
+                + console.called().typed("asFound"));
       }
     }
 
     void take(SiteDiagnosis site) {
-      if (!site.hasReadings()) {
+      if (!site.hasReadings() && site.notUsed().isEmpty()) {
         return;
       }
       if (!any) {

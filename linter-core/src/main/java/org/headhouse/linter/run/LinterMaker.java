@@ -3,7 +3,7 @@ package org.headhouse.linter.run;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.files.UserError;
 
-/** Makes linters for whoever runs them: a user's own rules are elsewhere for each. */
+/** Makes linters: plugin and command look for a user's own rules in different places. */
 @FunctionalInterface
 public interface LinterMaker {
   /**

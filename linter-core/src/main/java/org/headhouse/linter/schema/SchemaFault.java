@@ -148,6 +148,6 @@ record SchemaFault(Node node, String detail, Finding finding) {
             list.node(), "twice", Finding.of("schema.out-of-range", cursor.place(), message));
       }
     }
-    throw new IllegalStateException("no item stands twice in " + where.called());
+    throw new IllegalStateException("no item is there twice in " + where.called());
   }
 }

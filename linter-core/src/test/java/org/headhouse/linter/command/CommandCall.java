@@ -12,12 +12,15 @@ import java.util.List;
 record CommandCall(int code, String out, String err) {
 
   static CommandCall of(Path folder, String... arguments) {
+    return of(InputStream.nullInputStream(), folder, arguments);
+  }
+
+  static CommandCall of(InputStream in, Path folder, String... arguments) {
     ByteArrayOutputStream written = new ByteArrayOutputStream();
     ByteArrayOutputStream errors = new ByteArrayOutputStream();
     PrintStream out = new PrintStream(written, false, UTF_8);
     PrintStream err = new PrintStream(errors, false, UTF_8);
-    int code =
-        new Command(InputStream.nullInputStream(), out, err, folder, false).run(List.of(arguments));
+    int code = new Command(in, out, err, folder, false).run(List.of(arguments));
     out.flush();
     err.flush();
     return new CommandCall(code, text(written), text(errors));

@@ -4,13 +4,10 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.Example;
 import org.junit.jupiter.api.BeforeEach;
@@ -53,15 +50,10 @@ class CommandTest {
   }
 
   private int run(InputStream in, String... arguments) {
-    ByteArrayOutputStream written = new ByteArrayOutputStream();
-    ByteArrayOutputStream errors = new ByteArrayOutputStream();
-    PrintStream first = new PrintStream(written, false, UTF_8);
-    PrintStream second = new PrintStream(errors, false, UTF_8);
-    int code = new Command(in, first, second, folder, false).run(List.of(arguments));
-    first.flush();
-    out = written.toString(UTF_8).replace(System.lineSeparator(), "\n");
-    err = errors.toString(UTF_8).replace(System.lineSeparator(), "\n");
-    return code;
+    CommandCall call = CommandCall.of(in, folder, arguments);
+    out = call.out();
+    err = call.err();
+    return call.code();
   }
 
   @Test
@@ -232,7 +224,7 @@ class CommandTest {
           --policy=lost          | --policy names FOLDER/lost, which is not a file: correct the path, or leave it out
           --deviceTypes=sites    | --deviceTypes names FOLDER/sites, which is not a file: correct the path, or leave it out
           sites                  | "sites" is a folder: use --sites=sites, or name files in it
-          --outputDirectory=device-types.yaml | FOLDER/device-types.yaml/results.sarif cannot be written: FOLDER/device-types.yaml: a file stands where a folder is needed
+          --outputDirectory=device-types.yaml | FOLDER/device-types.yaml/results.sarif cannot be written: FOLDER/device-types.yaml: there is a file where a folder is needed
           """)
   void whatIsWrongIsTroubleAndSaysWhatToWrite(String arguments, String message) {
     assertThat(run(arguments.split(" "))).isEqualTo(2);

@@ -63,6 +63,7 @@ class GoalsTest {
           Fix                      | there is no goal "Fix": use fix; to name a file, use ./Fix
           reprot --units=us        | there is no goal "reprot": use report; to name a file, use ./reprot
           --units=us               | --units works only with report: put report first, or leave it out
+          lint                     | there is no goal "lint": use one of check, fix, report, changes, draft, rules, schema, diagnose, lsp, completion; to name a file, use ./lint
           help                     | there is no goal "help": use --help; to name a file, use ./help
           --sites=sites fix        | "fix" is not the first argument: put the goal first; to name a file, use ./fix
           --write                  | --write works only with fix or draft: put one of them first, or leave it out
@@ -282,6 +283,33 @@ class GoalsTest {
     assertThat(call("draft --visit=visit.csv --site=lost").lastError())
         .isEqualTo(
             "error: there is no sites/lost.yaml: name the file of the site with --output=<file>");
+  }
+
+  /** A hook may name nothing but files of other kinds. */
+  @Test
+  void thereMayBeNothingToDiagnose() throws IOException {
+    write("notes.txt", "");
+    CommandCall call = call("diagnose notes.txt --outputDirectory=o");
+    assertThat(call.code()).isZero();
+    assertThat(call.out())
+        .isEqualTo(
+            "No site has readings: enter them under as-found, or give those of one site with"
+                + " --asFound\n");
+    assertThat(call.err())
+        .isEqualTo("notes.txt is not a site: left out\nThe diagnosis is in o/diagnosis.json\n");
+    assertThat(folder.resolve("o/diagnosis.json")).isNotEmptyFile();
+  }
+
+  /** Readings that are given and found nowhere are not the same as none. */
+  @Test
+  void aReadingAtAnUnknownPlaceIsNotLost() {
+    CommandCall call =
+        CommandCall.of(folder, "diagnose", "--asFound={at: Propagtion, pair-resistance: 61 ohm}");
+    assertThat(call.code()).isZero();
+    assertThat(call.out())
+        .contains("\n  There is no reading of this segment.\n")
+        .endsWith(
+            "\n  Not used: \"Propagtion\" has no such terminals: correct its name, or the side.\n");
   }
 
   @Test

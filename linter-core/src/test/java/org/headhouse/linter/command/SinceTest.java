@@ -3,10 +3,7 @@ package org.headhouse.linter.command;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,17 +34,10 @@ class SinceTest {
   }
 
   private int run(String... arguments) {
-    ByteArrayOutputStream written = new ByteArrayOutputStream();
-    ByteArrayOutputStream errors = new ByteArrayOutputStream();
-    PrintStream first = new PrintStream(written, false, UTF_8);
-    PrintStream second = new PrintStream(errors, false, UTF_8);
-    int code =
-        new Command(InputStream.nullInputStream(), first, second, folder, false)
-            .run(List.of(arguments));
-    first.flush();
-    out = written.toString(UTF_8);
-    err = errors.toString(UTF_8);
-    return code;
+    CommandCall call = CommandCall.of(folder, arguments);
+    out = call.out();
+    err = call.err();
+    return call.code();
   }
 
   private void readdressed() throws IOException {
@@ -149,7 +139,8 @@ class SinceTest {
     int code = run("sites/example.yaml");
     assertThat(run("--since=HEAD", "sites/example.yaml")).isEqualTo(code);
     assertThat(out + err)
-        .contains("what has changed cannot be checked, since in HEAD it is no YAML");
+        .contains(
+            "what has changed cannot be checked, since in HEAD the file cannot be read as YAML");
   }
 
   /** Takes a content out of the repository. */

@@ -45,7 +45,7 @@ class FaultyListsTest {
         "name,cable|A,4 m|B,5 m~3:3 the last unit has 5 m of cable to the next",
         "name,cable,type|A,4 m,eightway|B~2:7 the device type \"eightway\" is not known: polarity, load and communication module depend on it; write eight-way, or",
         "name,cable,type|A,4 m,Eight Way|B~2:7 the device type \"Eight Way\" is not known",
-        "name,cable|A \"x\",4 m|B~2:1 a quote stands inside the cell",
+        "name,cable|A \"x\",4 m|B~2:1 there is a quote inside the cell",
         "name,cable|\"A\" x,4 m|B~2:5 text follows the quotes around the cell \"A\"",
         "name,cable|\"A,4 m|B~2:1 the quote that starts here is never closed",
         "name,cable|\uD83C\uDF31\uD83C\uDF31,4|B~2:4 the length \"4\" has no unit",

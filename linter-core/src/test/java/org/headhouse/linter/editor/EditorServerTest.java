@@ -435,6 +435,13 @@ class EditorServerTest {
     }
   }
 
+  /** What throws the same in our own code is a failure, and not a method that is not known. */
+  @Test
+  void aFailureOfOursIsReported() {
+    assertThat(EditorServer.error(new UnsupportedOperationException()).getMessage())
+        .isEqualTo("the tool failed, please report it: java.lang.UnsupportedOperationException");
+  }
+
   /** JSON-RPC 2.0, chapter 5.1: -32601 is a method that does not exist. */
   @Test
   void aMethodThatIsNotKnownIsAnsweredAsTheProtocolWants() {

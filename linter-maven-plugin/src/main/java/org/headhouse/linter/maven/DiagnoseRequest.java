@@ -32,7 +32,7 @@ record DiagnoseRequest(SitesRequest sites, DiagnosisOutput output) implements Go
     if (!settings.isGood()) {
       return settings;
     }
-    List<Notification> notifications = output.write(Map.of(run, linter), console);
+    List<Notification> notifications = output.write(Map.of(run, linter), run.base(), console);
     new ConsoleReport(console, Level.NOTE).print(notifications);
     return Outcome.of(notifications);
   }

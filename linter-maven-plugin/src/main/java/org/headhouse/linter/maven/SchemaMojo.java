@@ -21,6 +21,6 @@ public final class SchemaMojo extends LinterMojo {
   @Override
   SchemaRequest request() {
     BuildFolder folder = BuildFolder.of(basedir);
-    return new SchemaRequest(folder.output(outputDirectory), folder.base(), true);
+    return new SchemaRequest(folder.output(outputDirectory), folder.base());
   }
 }

@@ -39,7 +39,16 @@ final class Attention {
 
   /** What is set at an item. */
   private static final Set<String> SETTINGS =
-      Set.of("equipment", "firmware", "head", "network", "outdoor", "serial", "station", "traffic");
+      Set.of(
+          "equipment",
+          "firmware",
+          "head",
+          "network",
+          "outdoor",
+          "serial",
+          "station",
+          "supervision",
+          "traffic");
 
   /** What a card of any unit has of the line as a whole. */
   private static final String SERIAL = "serial";
@@ -107,7 +116,8 @@ final class Attention {
     if (items.isEmpty()) {
       add(at(result.location()), items);
     }
-    if (items.isEmpty() && result.logical().startsWith("weather-station")) {
+    // Also where it is about other units, which lack what is wrong with the station.
+    if (result.logical().startsWith("weather-station")) {
       site.weatherStation()
           .optional()
           .ifPresent(station -> add(byName.get(station.at().or("")), items));
@@ -185,7 +195,7 @@ final class Attention {
   }
 
   private static boolean isSettings(Result result) {
-    return SETTINGS.contains(subject(result)) || subject(result).equals("supervision");
+    return SETTINGS.contains(subject(result));
   }
 
   private static String subject(Result result) {
