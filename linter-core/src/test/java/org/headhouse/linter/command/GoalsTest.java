@@ -1,11 +1,13 @@
 package org.headhouse.linter.command;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.revision.TestRepository;
@@ -222,6 +224,33 @@ class GoalsTest {
     assertThat(files("o")).contains("index.html", "figures.json", "inventory.csv");
     assertThat(files("").filter(file -> !file.startsWith("o/")))
         .containsExactly("sites/example.yaml");
+  }
+
+  /** What was seen on site is nowhere else until it is in the record. */
+  @ParameterizedTest
+  @ValueSource(strings = {"found", "by", "date", "remark", "another column", "another encoding"})
+  void aListThatIsFilledInIsNotReplaced(String where) throws IOException {
+    assertThat(call("report --outputDirectory=o").err()).doesNotContain("warning: o/");
+    Path list = folder.resolve("o/example-visit.csv");
+    String blank = Files.readString(list);
+    assertThat(blank).startsWith("\uFEFFwhat,where,acceptable,found,by,date,remark\r\n");
+    int column = List.of("found", "by", "date", "remark").indexOf(where);
+    byte[] filled =
+        (column >= 0
+                ? blank.replaceFirst(",,,,\r\n$", ",".repeat(column + 1) + "x" + ",".repeat(3 - column) + "\r\n")
+                : blank.replaceFirst("remark", "remark,weather"))
+            .getBytes(where.endsWith("encoding") ? ISO_8859_1 : UTF_8);
+    Files.write(list, filled);
+    CommandCall again = call("report --bundle --outputDirectory=o");
+    assertThat(again.code()).isZero();
+    assertThat(again.err())
+        .contains(
+            "\nwarning: o/example-visit.csv may be filled in, and was not replaced: add it to the"
+                + " record with goal draft and --visit=o/example-visit.csv, then delete it\n");
+    assertThat(list).hasBinaryContent(filled);
+    Files.writeString(list, blank.replace("\r\n", "\n").replace(",", ";"));
+    assertThat(call("report --outputDirectory=o").err()).doesNotContain("warning: o/");
+    assertThat(list).hasContent(blank);
   }
 
   @Test
