@@ -73,8 +73,7 @@ class PartOfOtherVersionTest {
   static final class Sent implements Callable<byte[]> {
     @Override
     public byte[] call() throws IOException {
-      ReportPart part =
-          linter().checkPart(Stream.of(SiteInput.text("example.yaml", Example.SITE)));
+      ReportPart part = linter().checkPart(Stream.of(SiteInput.text("example.yaml", Example.SITE)));
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
         out.writeObject(part);

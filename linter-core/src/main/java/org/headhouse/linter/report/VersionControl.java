@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
 record VersionControl(String repository, @Nullable String revision, @Nullable String branch) {
   private static final int LARGEST = 1 << 20;
   private static final Set<String> REMOTE = Set.of("https", "http", "ssh", "git");
-  private static final Pattern SECTION = Pattern.compile("\\s*\\[(.*)]\\s*(?:[#;].*)?", Pattern.DOTALL);
+  private static final Pattern SECTION =
+      Pattern.compile("\\s*\\[(.*)]\\s*(?:[#;].*)?", Pattern.DOTALL);
   private static final String ORIGIN = "remote \"origin\"";
   private static final Pattern URL =
       Pattern.compile(

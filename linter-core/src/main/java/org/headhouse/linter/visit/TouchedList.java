@@ -36,7 +36,6 @@ public final class TouchedList {
   }
 
   private static boolean isFilled(List<Cell> row, VisitColumns columns) {
-    return TO_FILL_IN.stream()
-        .anyMatch(heading -> !columns.cell(row, heading).isEmpty());
+    return TO_FILL_IN.stream().anyMatch(heading -> !columns.cell(row, heading).isEmpty());
   }
 }

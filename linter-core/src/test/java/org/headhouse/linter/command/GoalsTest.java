@@ -237,7 +237,8 @@ class GoalsTest {
     int column = List.of("found", "by", "date", "remark").indexOf(where);
     byte[] filled =
         (column >= 0
-                ? blank.replaceFirst(",,,,\r\n$", ",".repeat(column + 1) + "x" + ",".repeat(3 - column) + "\r\n")
+                ? blank.replaceFirst(
+                    ",,,,\r\n$", ",".repeat(column + 1) + "x" + ",".repeat(3 - column) + "\r\n")
                 : blank.replaceFirst("remark", "remark,weather"))
             .getBytes(where.endsWith("encoding") ? ISO_8859_1 : UTF_8);
     Files.write(list, filled);

@@ -194,7 +194,9 @@ class VersionControlTest {
   void theAddressOfAnotherRemoteIsNotThatOfOrigin() throws IOException {
     assertThat(
             withConfig(
-                "[remote \"origin\"]\n[remote \"other\"] tagOpt = --tags\n\turl = " + ADDRESS + "\n"))
+                "[remote \"origin\"]\n[remote \"other\"] tagOpt = --tags\n\turl = "
+                    + ADDRESS
+                    + "\n"))
         .isEmpty();
   }
 
