@@ -43,10 +43,10 @@ final class VisitReader {
   }
 
   /**
-   * The site that a list is of, as the list calls it; null where it cannot be read or says none.
+   * The site that a list is of, as the list calls it; null where it says none, or cannot be read,
+   * which is reported.
    */
-  static @Nullable String site(SourceText source) {
-    Faults faults = new Faults(source);
+  static @Nullable String site(SourceText source, Faults faults) {
     List<List<Cell>> rows = CsvReader.read(source, faults).rows();
     VisitColumns columns =
         rows.isEmpty() || !faults.isEmpty() ? null : VisitColumns.of(rows.get(0), faults);

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -312,6 +313,29 @@ class GoalsTest {
     assertThat(call("draft --visit=visit.csv --site=lost").lastError())
         .isEqualTo(
             "error: there is no sites/lost.yaml: name the file of the site with --output=<file>");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "UTF-16LE, what, is not UTF-8",
+    "UTF-8, site, 'no heading of the first row is \"what\"'",
+    "UTF-8, '\"what', is never closed"
+  })
+  void aListWithoutASiteThatCannotBeReadSaysWhy(String encoding, String what, String why)
+      throws IOException {
+    String list =
+        what + ",where,acceptable,found,by,date,remark\nsite,example,,,,,\n\u00E9,,,,,,\n";
+    Files.write(folder.resolve("visit.csv"), list.getBytes(Charset.forName(encoding)));
+    CommandCall call = call("draft --visit=visit.csv");
+    assertThat(call.code()).isEqualTo(1);
+    assertThat(call.out()).startsWith("visit.csv:").contains(why);
+    assertThat(call.lastError()).startsWith("error: the list from the visit has ");
+    write("visit.csv", "what,where,acceptable,found,by,date,remark\n");
+    assertThat(call("draft --visit=visit.csv"))
+        .returns(2, CommandCall::code)
+        .returns(
+            "error: visit.csv does not say which site it is of: name it with --site=<id>",
+            CommandCall::lastError);
   }
 
   @Test
