@@ -24,6 +24,11 @@ import org.jspecify.annotations.Nullable;
 final class VisitReader {
   private static final Pattern WHAT = Pattern.compile("(.+?)\\s*(?:[(\\[]([^()\\[\\]]*)[)\\]])?");
 
+  /**
+   * No words of a row are as long; a search in longer ones takes a time that grows with its square.
+   */
+  private static final int LONGEST_WHAT = 200;
+
   private final VisitColumns columns;
   private final VisitPlaces places;
   private final FoundCell founds;
@@ -119,6 +124,9 @@ final class VisitReader {
   }
 
   private static @Nullable Asked asked(Cell cell) {
+    if (cell.text().length() > LONGEST_WHAT) {
+      return null;
+    }
     Matcher matcher = WHAT.matcher(cell.text());
     if (!matcher.matches()) {
       return null;
