@@ -11,6 +11,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.jsonrpc.Launcher;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.eclipse.lsp4j.services.LanguageClient;
@@ -41,8 +42,12 @@ public final class EditorServer {
     try {
       LineServer server = new LineServer(new Surroundings(asked), worker, version);
       Launcher<LanguageClient> launcher =
-          new Launcher.Builder<LanguageClient>()
-              .setLocalService(server)
+          new Launcher.Builder<LanguageClient>() {
+            @Override
+            protected MessageJsonHandler createJsonHandler() {
+              return new WholeMessages(getSupportedMethods());
+            }
+          }.setLocalService(server)
               .setRemoteInterface(LanguageClient.class)
               .setInput(in)
               .setOutput(out)

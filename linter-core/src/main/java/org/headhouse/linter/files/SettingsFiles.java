@@ -2,6 +2,7 @@ package org.headhouse.linter.files;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -44,9 +45,13 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
       if (found != null && !isOwn(found, sites)) {
         throw new UserError(
             found
-                + " is a link that leads out of the repository, into .git or to a hidden file: put a"
-                + " copy in its place, or name its target by "
+                + " is a link that leads out of the repository, to nothing, into .git or to a"
+                + " hidden file: put a copy in its place, or name its target by "
                 + parameter);
+      }
+      if (found != null && !Files.isRegularFile(found)) {
+        throw new UserError(
+            found + " is not a file: put one in its place, or name another by " + parameter);
       }
       return found;
     }
@@ -76,10 +81,11 @@ public record SettingsFiles(@Nullable Path policy, @Nullable Path deviceTypes) {
         && boundary(sites).contains(found);
   }
 
+  /** Whatever has the name: what is meant to hold for all sites must not be passed over. */
   private static @Nullable Path usual(Path sites, String name) {
     return places(folderOfSites(sites))
         .map(place -> place.resolve(name))
-        .filter(Files::isRegularFile)
+        .filter(file -> Files.exists(file, LinkOption.NOFOLLOW_LINKS))
         .findFirst()
         .orElse(null);
   }

@@ -48,20 +48,31 @@ public record ReportRequest(
       return settings;
     }
     Path figures = output.resolve("figures.json");
-    SheetReport report = write(run, linter, figures);
+    SheetFiles files = new SheetFiles(output);
+    SheetReport report = write(run, linter, figures, files);
     console.report(Level.NOTE, "Figures are in " + run.base().shown(figures));
     console.report(
         Level.NOTE, "Sheets are in " + run.base().shown(output.resolve(SheetReport.PAGE)));
+    files.filledIn().forEach(list -> reportFilledIn(run.base().shown(list), console));
     ConsoleReport lines = new ConsoleReport(console, Level.NOTE);
     lines.print(report.notifications());
     lines.printCounts(report.counts(), report.files(), report.units());
     return Outcome.of(report.notifications());
   }
 
+  private static void reportFilledIn(String list, Console console) {
+    console.report(
+        Level.WARNING,
+        list
+            + " may be filled in, and was not replaced: add it to the record with goal draft and "
+            + console.called().typed("visit", list)
+            + ", then delete it");
+  }
+
   /** Everything is written while it is computed, one site at a time. */
-  private SheetReport write(SiteRun run, SiteLinter linter, Path figures) throws UserError {
+  private SheetReport write(SiteRun run, SiteLinter linter, Path figures, SheetFiles files)
+      throws UserError {
     StaleParts.sweep(output);
-    SheetFiles files = new SheetFiles(output);
     List<SheetReport> written = new ArrayList<>(1);
     AtomicFile.write(
         figures,

@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.LinterMaker;
@@ -43,6 +44,9 @@ public record VisitRequest(
     }
     SiteInput input = SiteInput.file(list, settings.base().shown(list));
     Path file = output == null ? usual(linter, input) : output;
+    if (file == null) {
+      return withoutSite(linter, input, outcome(settings.sites(), shared, console, linters));
+    }
     String shown = settings.base().shown(file);
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new UserError(
@@ -51,13 +55,41 @@ public record VisitRequest(
               + ": name the file of the site with "
               + settings.called().typed("output", "<file>"));
     }
-    UpdateOutcome outcome =
-        new UpdateOutcome(
-            "the list from the visit", settings.sites(), file, shown, shared, console, linters);
+    UpdateOutcome outcome = outcome(file, shared, console, linters);
     return outcome.of(outcome.made(linter::visit, input), write);
   }
 
-  private Path usual(SiteLinter linter, SiteInput input) throws UserError {
+  private UpdateOutcome outcome(
+      Path file, SharedSettings shared, Console console, LinterMaker linters) {
+    return new UpdateOutcome(
+        "the list from the visit",
+        settings.sites(),
+        file,
+        settings.base().shown(file),
+        shared,
+        console,
+        linters);
+  }
+
+  /** A list that cannot be read says no site either, and its faults say what to do. */
+  private Outcome withoutSite(SiteLinter linter, SiteInput input, UpdateOutcome outcome)
+      throws UserError {
+    try {
+      if (linter.visit(input, SiteInput.text("", "")) instanceof SiteUpdate.Refused refused
+          && refused.faults().get(0).location().file().equals(input.path())) {
+        return outcome.refused(refused.faults());
+      }
+    } catch (IOException unreadable) {
+      throw UserError.of("the list from the visit cannot be read", unreadable);
+    }
+    throw new UserError(
+        input.path()
+            + " does not say which site it is of: name it with "
+            + settings.called().typed("site", "<id>"));
+  }
+
+  /** Null where the list does not say which site it is of. */
+  private @Nullable Path usual(SiteLinter linter, SiteInput input) throws UserError {
     String id = site;
     if (id == null) {
       try {
@@ -67,10 +99,7 @@ public record VisitRequest(
       }
     }
     if (id == null) {
-      throw new UserError(
-          input.path()
-              + " does not say which site it is of: name it with "
-              + settings.called().typed("site", "<id>"));
+      return null;
     }
     if (!Format.isId(id)) {
       throw new UserError(

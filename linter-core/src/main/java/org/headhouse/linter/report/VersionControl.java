@@ -3,6 +3,7 @@ package org.headhouse.linter.report;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
@@ -27,13 +28,22 @@ import org.jspecify.annotations.Nullable;
 record VersionControl(String repository, @Nullable String revision, @Nullable String branch) {
   private static final int LARGEST = 1 << 20;
   private static final Set<String> REMOTE = Set.of("https", "http", "ssh", "git");
-  private static final Pattern SECTION = Pattern.compile("\\s*\\[(.*)]\\s*(?:[#;].*)?");
+  private static final Pattern SECTION =
+      Pattern.compile("\\s*\\[(.*)]\\s*(?:[#;].*)?", Pattern.DOTALL);
   private static final String ORIGIN = "remote \"origin\"";
   private static final Pattern URL =
-      Pattern.compile("\\s*url\\s*=\\s*([^\\s\"\\\\#;]+)\\s*(?:[#;].*)?", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "\\s*url\\s*=\\s*([^\\s\"\\\\#;]+)\\s*(?:[#;].*)?",
+          Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
   /** {@code [user@]host:path}, which git takes for {@code ssh://[user@]host/path}. */
   private static final Pattern SHORT = Pattern.compile("(?:[^@/:]+@)?([\\w.-]{2,}):([^/\\\\:].*)");
+
+  /** In a path: what parts a user, a query or a fragment from it if it is in its place. */
+  private static final Pattern MISPLACED = Pattern.compile("[@?#&=]");
+
+  /** In front of the name of another machine, which Windows would ask over the network. */
+  private static final Pattern SHARE = Pattern.compile("[/\\\\]{2}");
 
   private static final Pattern COMMIT = Pattern.compile("[0-9a-f]{40}|[0-9a-f]{64}");
   private static final String SYMBOLIC = "ref: ";
@@ -68,16 +78,23 @@ record VersionControl(String repository, @Nullable String revision, @Nullable St
 
   /** A folder, or the one that a file in its place names. */
   private static Path folder(Path place, String before) throws IOException {
-    String text = Files.isRegularFile(place) ? text(place).strip() : "";
-    return text.startsWith(before) && !text.isEmpty()
-        ? place.resolveSibling(text.substring(before.length())).normalize()
-        : place;
+    String text = text(place).strip();
+    if (text.isEmpty() || !text.startsWith(before)) {
+      return place;
+    }
+    String name = text.substring(before.length());
+    return SHARE.matcher(name).lookingAt() ? place : place.resolveSibling(name).normalize();
   }
 
+  /** Empty where there is no such file, or more in it than git usually keeps. */
   private static String text(Path file) throws IOException {
-    return Files.isRegularFile(file) && Files.size(file) <= LARGEST
-        ? new String(Files.readAllBytes(file), UTF_8)
-        : "";
+    if (!Files.isRegularFile(file)) {
+      return "";
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(LARGEST + 1);
+      return bytes.length <= LARGEST ? new String(bytes, UTF_8) : "";
+    }
   }
 
   private static String commit(String ref, Path git, Path shared) throws IOException {
@@ -100,8 +117,8 @@ record VersionControl(String repository, @Nullable String revision, @Nullable St
     for (String line : config) {
       Matcher section = SECTION.matcher(line);
       Matcher url = URL.matcher(line);
-      if (section.matches()) {
-        inside = section.group(1).equals(ORIGIN);
+      if (line.stripLeading().startsWith("[")) {
+        inside = section.matches() && section.group(1).equals(ORIGIN);
       } else if (inside && url.matches()) {
         return Optional.of(url.group(1));
       }
@@ -119,7 +136,9 @@ record VersionControl(String repository, @Nullable String revision, @Nullable St
     try {
       URI uri = new URI(full);
       String scheme = uri.getScheme() == null ? "" : uri.getScheme().toLowerCase(Locale.ROOT);
-      return REMOTE.contains(scheme) && uri.getHost() != null
+      return REMOTE.contains(scheme)
+              && uri.getHost() != null
+              && !MISPLACED.matcher(uri.getPath()).find()
           ? Optional.of(
               new URI(scheme, null, uri.getHost(), uri.getPort(), uri.getPath(), null, null)
                   .toASCIIString())

@@ -27,6 +27,9 @@ final class FoundCell {
           "at (?:least|most) .*|.*[0-9].* to .*[0-9].*|.*[0-9] ?[-\u2013] ?[0-9].*",
           Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
+  /** Longer texts are no range; to look for one would take a time that grows with their square. */
+  private static final int LONGEST_RANGE = 200;
+
   /** With the forms of full width, which some spreadsheets take for the same. */
   private static final String SIGNS_OF_FORMULAS = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
 
@@ -81,7 +84,7 @@ final class FoundCell {
     String size = signed.lookingAt() ? text.substring(signed.end()) : text;
     Matcher matcher =
         NUMBER.matcher(size.startsWith(".") || size.startsWith(",") ? "0" + size : size);
-    if (text.equals(acceptable.text()) || (!matcher.matches() && RANGE.matcher(text).matches())) {
+    if (text.equals(acceptable.text()) || (!matcher.matches() && isRange(text))) {
       faults.add(
           cell,
           cell.shown() + " is what is acceptable, and not what was found",
@@ -103,6 +106,10 @@ final class FoundCell {
     }
     String number = numbers.number(cell, matcher, "value");
     return number == null ? null : (negative ? "-" : "") + number + " " + unit;
+  }
+
+  private static boolean isRange(String text) {
+    return text.length() <= LONGEST_RANGE && RANGE.matcher(text).matches();
   }
 
   /** Spreadsheets mark a text with an apostrophe that is not part of it. */

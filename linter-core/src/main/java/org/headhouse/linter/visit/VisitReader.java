@@ -24,6 +24,11 @@ import org.jspecify.annotations.Nullable;
 final class VisitReader {
   private static final Pattern WHAT = Pattern.compile("(.+?)\\s*(?:[(\\[]([^()\\[\\]]*)[)\\]])?");
 
+  /**
+   * No words of a row are as long; a search in longer ones takes a time that grows with its square.
+   */
+  private static final int LONGEST_WHAT = 200;
+
   private final VisitColumns columns;
   private final VisitPlaces places;
   private final FoundCell founds;
@@ -43,10 +48,10 @@ final class VisitReader {
   }
 
   /**
-   * The site that a list is of, as the list calls it; null where it cannot be read or says none.
+   * The site that a list is of, as the list calls it; null where it says none, or cannot be read,
+   * which is reported.
    */
-  static @Nullable String site(SourceText source) {
-    Faults faults = new Faults(source);
+  static @Nullable String site(SourceText source, Faults faults) {
     List<List<Cell>> rows = CsvReader.read(source, faults).rows();
     VisitColumns columns =
         rows.isEmpty() || !faults.isEmpty() ? null : VisitColumns.of(rows.get(0), faults);
@@ -119,6 +124,9 @@ final class VisitReader {
   }
 
   private static @Nullable Asked asked(Cell cell) {
+    if (cell.text().length() > LONGEST_WHAT) {
+      return null;
+    }
     Matcher matcher = WHAT.matcher(cell.text());
     if (!matcher.matches()) {
       return null;

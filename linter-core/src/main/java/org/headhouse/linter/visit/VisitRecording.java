@@ -32,7 +32,9 @@ public final class VisitRecording {
   /** The id of the site that a list is of, or the path of its file; null where it says none. */
   public @Nullable String site(String listPath, byte[] list) {
     ListBytes.Read read = ListBytes.read(listPath, Utf16.inUtf8(list), limits);
-    return read.refused() == null ? VisitReader.site(read.source()) : null;
+    return read.refused() == null
+        ? VisitReader.site(read.source(), new Faults(read.source()))
+        : null;
   }
 
   /**
@@ -48,6 +50,11 @@ public final class VisitRecording {
     }
     VisitedSite site = site(sitePath, bytes, bytes.length);
     if (site == null || site.site().items().isEmpty()) {
+      Faults ofList = new Faults(read.source());
+      VisitReader.site(read.source(), ofList);
+      if (!ofList.isEmpty()) {
+        return refused(ofList);
+      }
       Faults faults = new Faults(new SourceText(sitePath, ""));
       faults.add(
           Region.START_OF_FILE,

@@ -40,8 +40,8 @@ final class VisitRemarks {
       remarks.add(
           new Remark(
               Level.NOTE,
-              "The stage stays as it is: once the line is as the site says, set stage: commissioned,"
-                  + " and the check says what the record lacks"));
+              "The stage stays as it is: once the line is as the site says, set stage:"
+                  + " commissioned, and the check says what the record lacks"));
     }
     if (!list.unread().isEmpty()) {
       remarks.add(

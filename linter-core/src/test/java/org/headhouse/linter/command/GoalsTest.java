@@ -1,11 +1,14 @@
 package org.headhouse.linter.command;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.revision.TestRepository;
@@ -225,6 +228,34 @@ class GoalsTest {
         .containsExactly("sites/example.yaml");
   }
 
+  /** What was seen on site is nowhere else until it is in the record. */
+  @ParameterizedTest
+  @ValueSource(strings = {"found", "by", "date", "remark", "another column", "another encoding"})
+  void aListThatIsFilledInIsNotReplaced(String where) throws IOException {
+    assertThat(call("report --outputDirectory=o").err()).doesNotContain("warning: o/");
+    Path list = folder.resolve("o/example-visit.csv");
+    String blank = Files.readString(list);
+    assertThat(blank).startsWith("\uFEFFwhat,where,acceptable,found,by,date,remark\r\n");
+    int column = List.of("found", "by", "date", "remark").indexOf(where);
+    byte[] filled =
+        (column >= 0
+                ? blank.replaceFirst(
+                    ",,,,\r\n$", ",".repeat(column + 1) + "x" + ",".repeat(3 - column) + "\r\n")
+                : blank.replaceFirst("remark", "remark,weather"))
+            .getBytes(where.endsWith("encoding") ? ISO_8859_1 : UTF_8);
+    Files.write(list, filled);
+    CommandCall again = call("report --bundle --outputDirectory=o");
+    assertThat(again.code()).isZero();
+    assertThat(again.err())
+        .contains(
+            "\nwarning: o/example-visit.csv may be filled in, and was not replaced: add it to the"
+                + " record with goal draft and --visit=o/example-visit.csv, then delete it\n");
+    assertThat(list).hasBinaryContent(filled);
+    Files.writeString(list, blank.replace("\r\n", "\n").replace(",", ";"));
+    assertThat(call("report --outputDirectory=o").err()).doesNotContain("warning: o/");
+    assertThat(list).hasContent(blank);
+  }
+
   @Test
   void changesAreShownAndWrittenOnlyWhereAFolderIsGiven() throws IOException {
     write("before/example.yaml", Example.with("address: 3", "address: 4"));
@@ -310,6 +341,29 @@ class GoalsTest {
         .contains("\n  There is no reading of this segment.\n")
         .endsWith(
             "\n  Not used: \"Propagtion\" has no such terminals: correct its name, or the side.\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "UTF-16LE, what, is not UTF-8",
+    "UTF-8, site, 'no heading of the first row is \"what\"'",
+    "UTF-8, '\"what', is never closed"
+  })
+  void aListWithoutASiteThatCannotBeReadSaysWhy(String encoding, String what, String why)
+      throws IOException {
+    String list =
+        what + ",where,acceptable,found,by,date,remark\nsite,example,,,,,\n\u00E9,,,,,,\n";
+    Files.write(folder.resolve("visit.csv"), list.getBytes(Charset.forName(encoding)));
+    CommandCall call = call("draft --visit=visit.csv");
+    assertThat(call.code()).isEqualTo(1);
+    assertThat(call.out()).startsWith("visit.csv:").contains(why);
+    assertThat(call.lastError()).startsWith("error: the list from the visit has ");
+    write("visit.csv", "what,where,acceptable,found,by,date,remark\n");
+    assertThat(call("draft --visit=visit.csv"))
+        .returns(2, CommandCall::code)
+        .returns(
+            "error: visit.csv does not say which site it is of: name it with --site=<id>",
+            CommandCall::lastError);
   }
 
   @Test

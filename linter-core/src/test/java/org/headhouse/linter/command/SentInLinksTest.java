@@ -62,6 +62,9 @@ class SentInLinksTest {
     "linter.yaml, ../outside.yaml",
     "linter.yaml, .git/config",
     "sites/device-types.yaml, ../../outside.yaml",
+    // Whether a file outside exists must not be seen from what is said.
+    "linter.yaml, ../not-there.yaml",
+    "device-types.yaml, not-there.yaml",
   })
   void aFileThatNobodyNamedIsNoLinkToAnother(String name, String target) throws IOException {
     Files.createSymbolicLink(repository.resolve(name), Path.of(target));

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SettingsFilesTest {
   @TempDir Path repository;
@@ -26,6 +27,18 @@ class SettingsFilesTest {
     Path path = repository.resolve("a/b/" + name);
     Files.createDirectories(path.getParent());
     return Files.writeString(path, "");
+  }
+
+  /** A check without them could find nothing wrong. */
+  @ParameterizedTest
+  @ValueSource(strings = {"linter.yaml", "device-types.yaml", "sites/linter.yaml"})
+  void whatHasTheNameAndIsNoFileIsNotPassedOver(String name) throws IOException {
+    file("sites/alder.yaml");
+    Path folder = Files.createDirectories(repository.resolve("a/b").resolve(name));
+    assertThatThrownBy(() -> find(repository.resolve("a/b/sites"), null, null))
+        .isInstanceOf(UserError.class)
+        .hasMessageStartingWith(
+            folder + " is not a file: put one in its place, or name another by");
   }
 
   @ParameterizedTest

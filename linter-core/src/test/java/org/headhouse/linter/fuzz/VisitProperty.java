@@ -8,6 +8,8 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
+import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -30,7 +32,7 @@ final class VisitProperty implements Property {
   private static final List<String> NAMES =
       List.of("Propagation", "Seedling North", "East Boiler Room", "Hardening Bay");
   private static final Pattern SIGNED = Pattern.compile("(?m)\\bby: *(.+)$");
-  private static final Pattern DAY = Pattern.compile("\\bdate: (\\d\\d)(\\d\\d)-\\d\\d-(\\d\\d)");
+  private static final Pattern DAY = Pattern.compile("\\bdate: (\\d{4}-\\d\\d-\\d\\d)");
 
   private final SiteLinter linter;
 
@@ -97,20 +99,27 @@ final class VisitProperty implements Property {
     }
     Matcher day = DAY.matcher(piece);
     while (day.find()) {
-      String year = day.group(2);
-      String number = day.group(3).replaceFirst("^0", "");
-      boolean said =
-          found.stream()
-              .flatMap(List::stream)
-              .anyMatch(cell -> cell.contains(year) && cell.contains(number));
-      if (!said) {
+      if (found.stream().flatMap(List::stream).noneMatch(cell -> isDay(cell, day.group(1)))) {
         return false;
       }
     }
     return !found.isEmpty()
+        && new RecordedFinds(NAMES.get(0), columns(rows, "what", "where", "found"))
+            .unsaid(piece)
+            .isEmpty()
         && NAMES.stream()
             .filter(name -> letters(piece).contains(letters(name)))
             .allMatch(name -> isIn(letters(name), found));
+  }
+
+  /** Whether a cell has a day, the month as a number or as a word. */
+  private static boolean isDay(String cell, String written) {
+    LocalDate day = LocalDate.parse(written);
+    String month = day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    return cell.contains(written.substring(2, 4))
+        && cell.contains(String.valueOf(day.getDayOfMonth()))
+        && (cell.contains(String.valueOf(day.getMonthValue()))
+            || letters(cell).contains(letters(month)));
   }
 
   private static boolean isIn(String letters, List<List<String>> rows) {
@@ -128,6 +137,20 @@ final class VisitProperty implements Property {
       if (column >= 0) {
         return rows.subList(rows.indexOf(heading) + 1, rows.size()).stream()
             .filter(row -> row.size() > column && !row.get(column).isBlank())
+            .toList();
+      }
+    }
+    return List.of();
+  }
+
+  /** The cells of rows with something found, under some headings. */
+  private static List<List<String>> columns(List<List<String>> rows, String... headings) {
+    for (List<String> row : rows) {
+      List<String> names = row.stream().map(VisitProperty::letters).toList();
+      List<Integer> places = Stream.of(headings).map(names::indexOf).toList();
+      if (!places.contains(-1)) {
+        return found(rows).stream()
+            .map(one -> places.stream().map(at -> at < one.size() ? one.get(at) : "").toList())
             .toList();
       }
     }

@@ -3,10 +3,12 @@ package org.headhouse.linter.report;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -162,6 +164,15 @@ class VersionControlTest {
         "\"https://code.example.org/sites\"",
         "sites",
         "",
+        // What is left out is not at its place: nobody knows how much of the rest is secret.
+        "somebody:secret@code.example.org/sites",
+        "git@somebody:secret@code.example.org:sites",
+        "https://somebody:12/secret@code.example.org/sites",
+        "https://somebody@secret@code.example.org/sites",
+        "https://somebody:secret%40code.example.org/sites",
+        "https://code.example.org/somebody:secret%40sites",
+        "https://code.example.org/sites%3Ftoken=secret",
+        "https://code.example.org/sites&token=secret",
       })
   void whatLeadsToThisMachineOrIsNotUnderstoodIsLeftOut(String url) throws IOException {
     assertThat(address(url)).isEmpty();
@@ -175,6 +186,39 @@ class VersionControlTest {
         .isEmpty();
     assertThat(withConfig("\0[remote")).isEmpty();
     Files.delete(work.resolve(".git/config"));
+    assertThat(VersionControl.of(work)).isEmpty();
+  }
+
+  /** A section may begin on the line of its first value, and is another one all the same. */
+  @Test
+  void theAddressOfAnotherRemoteIsNotThatOfOrigin() throws IOException {
+    assertThat(
+            withConfig(
+                "[remote \"origin\"]\n[remote \"other\"] tagOpt = --tags\n\turl = "
+                    + ADDRESS
+                    + "\n"))
+        .isEmpty();
+  }
+
+  /** To a pattern, the separator ends a line, so that it tries the rest anew from each bracket. */
+  @ParameterizedTest
+  @ValueSource(strings = {"\u2028", "\u0085"})
+  void longLinesAreReadAtOnce(String separator) throws IOException {
+    String config = "[" + "]#".repeat(400_000) + separator;
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(20), () -> assertThat(withConfig(config)).isEmpty());
+  }
+
+  /** On Windows the name of another machine would be asked for over the network. */
+  @ParameterizedTest
+  @ValueSource(strings = {"//", "/\\", "\\\\"})
+  void theFolderOnAnotherMachineIsNotLookedFor(String share) throws IOException {
+    assertThat(withConfig("[remote \"origin\"]\n\turl = " + ADDRESS + "\n")).isPresent();
+    Path other = Files.move(work.resolve(".git"), work.resolve("git"));
+    String name = share + other.toString().replaceFirst("^/", "");
+    Files.writeString(work.resolve(".git"), "gitdir: " + other + "\n");
+    assertThat(VersionControl.of(work)).isPresent();
+    Files.writeString(work.resolve(".git"), "gitdir: " + name + "\n");
     assertThat(VersionControl.of(work)).isEmpty();
   }
 

@@ -24,6 +24,7 @@ public final class PageNames {
   private static final String VAN = "-van";
   private static final String COVER = "-cover";
   private static final String BUNDLE = "-bundle";
+  private static final String VISIT = "-visit.csv";
 
   /** What follows the name of a site in the names of its pages. */
   private static final List<String> ENDS =
@@ -128,7 +129,12 @@ public final class PageNames {
 
   /** The file to fill in on a visit, beside a page. */
   static String visit(String name) {
-    return name + "-visit.csv";
+    return name + VISIT;
+  }
+
+  /** Whether a file is one to fill in on a visit. */
+  public static boolean isVisit(String file) {
+    return file.endsWith(VISIT);
   }
 
   /** A file beside a page as a link. */
