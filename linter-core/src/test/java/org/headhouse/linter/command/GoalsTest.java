@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.eclipse.jgit.api.Git;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.revision.TestRepository;
 import org.junit.jupiter.api.BeforeEach;
@@ -180,6 +181,41 @@ class GoalsTest {
     write("sites/example.yaml", DUPLICATE);
     assertThat(call("fix --write").out()).contains("would have a fix with --fixes=proposed");
     assertThat(site()).isEqualTo(DUPLICATE);
+  }
+
+  /** What nobody can read may have said that the line works. */
+  @Test
+  void aLastCommitThatCannotBeReadMakesNoFixSafe() throws Exception {
+    TestRepository repository = new TestRepository(folder);
+    repository.write("sites/example.yaml", "stage: commissioned\nsite: [");
+    repository.commit();
+    write("sites/example.yaml", DUPLICATE);
+    assertThat(call("fix --write").out()).contains("would have a fix with --fixes=proposed");
+    assertThat(site()).isEqualTo(DUPLICATE);
+
+    write("sites/example.yaml", Example.SITE);
+    repository.commit();
+    write("sites/example.yaml", DUPLICATE);
+    Path objects = folder.resolve(".git/objects");
+    Files.move(objects, folder.resolve("objects"));
+    Files.createDirectory(objects);
+    CommandCall call = call("fix --write");
+    assertThat(call.err())
+        .endsWith(
+            "warning: the last commit cannot be read, so any line may be in operation: what is set"
+                + " at its units is only changed by a proposed fix\n");
+    assertThat(call.out()).contains("would have a fix with --fixes=proposed");
+    assertThat(call.code()).isZero();
+    assertThat(site()).isEqualTo(DUPLICATE);
+  }
+
+  @Test
+  void aRepositoryWithoutACommitKeepsNoFixBack() throws Exception {
+    Git.init().setDirectory(folder.toFile()).call().close();
+    write("sites/example.yaml", DUPLICATE);
+    CommandCall call = call("fix --write");
+    assertThat(call.err()).doesNotContain("warning");
+    assertThat(site()).isEqualTo(Example.SITE);
   }
 
   @Test
