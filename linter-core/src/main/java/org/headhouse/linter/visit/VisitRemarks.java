@@ -33,15 +33,16 @@ final class VisitRemarks {
       remarks.add(
           new Remark(
               Level.NOTE,
-              (list.blank() == 1 ? "1 row is" : list.blank() + " rows are")
-                  + " blank, and count as not seen"));
+              list.blank() == 1
+                  ? "1 row is blank, and counts as not seen"
+                  : list.blank() + " rows are blank, and count as not seen"));
     }
     if (isWritten && !site.site().stage().is(Stage.COMMISSIONED)) {
       remarks.add(
           new Remark(
               Level.NOTE,
-              "The stage stays as it is: once the line is as the site says, set stage: commissioned,"
-                  + " and the check says what the record lacks"));
+              "The stage stays as it is: once the line is as the site says, set stage:"
+                  + " commissioned, and the check says what the record lacks"));
     }
     if (!list.unread().isEmpty()) {
       remarks.add(
