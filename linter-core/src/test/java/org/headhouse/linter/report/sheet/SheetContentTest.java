@@ -66,6 +66,28 @@ class SheetContentTest {
                 + " pair is straight (conductors.polarity)");
   }
 
+  /** Of two units of one name, each row and card has what is wrong there. */
+  @Test
+  void whatIsOpenIsAtTheUnitThatItIsAbout() {
+    Document page =
+        Sheets.page(
+            Example.SITE
+                .replace("unit: Hardening Bay", "unit: Seedling North")
+                .replaceFirst("termination: none", "termination: 68 ohm")
+                .replaceFirst("(address: 3\n.*\n    conductors: )\\[A, B\\]", "$1[A]"));
+    String twice = "Open error: its name is used twice (name.duplicate)";
+    assertThat(page.select("#landing tbody tr.notes").eachText())
+        .containsExactly(
+            "Open error: this unit has a 68 ohm terminator but is not at an end of its segment"
+                + " (termination.mid-line) "
+                + twice,
+            twice
+                + " Open error: conductor B is not connected at this unit"
+                + " (conductors.pair-missing)");
+    assertThat(page.select(".card").stream().map(card -> card.select(".open").eachText()).toList())
+        .containsExactly(List.of(), List.of(twice), List.of(twice));
+  }
+
   /** The shield is grounded at one end of each cable (MODBUS over Serial Line V1.02, 3.6). */
   @Test
   void theShieldIsGroundedOnceInEachSegment() {
