@@ -14,7 +14,7 @@ build.fails('missing-policy', 'linter.policy names ' + at('missing-policy', 'no-
 build.fails('missing-device-types', 'linter.deviceTypes names ' + at('missing-device-types', 'no-such-types.yaml') + ', which is not a file')
 build.fails('wrong-pattern', 'linter.includes or linter.excludes has a pattern that cannot be read, "(("')
 build.fails('no-match', 'no file in ' + at('no-match', 'sites') + ' matches **/*.yaml, **/*.yml', 'linter.allowEmpty')
-build.fails('output-is-a-file', 'results.sarif cannot be written: ', 'a file stands where a folder is needed')
+build.fails('output-is-a-file', 'results.sarif cannot be written: ', 'there is a file where a folder is needed')
 
 build.passes('empty-allowed')
 build.says('0 sites, 0 units: 0 errors, 0 warnings, 0 notes')

@@ -134,7 +134,7 @@ public final class AtomicFile {
     // A move may replace an empty folder, and its message is another on each system.
     if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new FileSystemException(
-          file.toString(), null, "a folder stands where a file is needed");
+          file.toString(), null, "there is a folder where a file is needed");
     }
     try {
       Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);

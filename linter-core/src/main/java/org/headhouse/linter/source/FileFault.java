@@ -23,10 +23,10 @@ public final class FileFault {
       return "it does not exist";
     }
     if (failure instanceof FileAlreadyExistsException) {
-      return "a file stands where a folder is needed";
+      return "there is a file where a folder is needed";
     }
     if (failure instanceof DirectoryNotEmptyException) {
-      return "a folder stands where a file is needed";
+      return "there is a folder where a file is needed";
     }
     String message = message(failure);
     return message == null ? failure.getClass().getSimpleName() : message;

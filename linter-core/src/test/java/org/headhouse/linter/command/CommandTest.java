@@ -232,7 +232,7 @@ class CommandTest {
           --policy=lost          | --policy names FOLDER/lost, which is not a file: correct the path, or leave it out
           --deviceTypes=sites    | --deviceTypes names FOLDER/sites, which is not a file: correct the path, or leave it out
           sites                  | "sites" is a folder: use --sites=sites, or name files in it
-          --outputDirectory=device-types.yaml | FOLDER/device-types.yaml/results.sarif cannot be written: FOLDER/device-types.yaml: a file stands where a folder is needed
+          --outputDirectory=device-types.yaml | FOLDER/device-types.yaml/results.sarif cannot be written: FOLDER/device-types.yaml: there is a file where a folder is needed
           """)
   void whatIsWrongIsTroubleAndSaysWhatToWrite(String arguments, String message) {
     assertThat(run(arguments.split(" "))).isEqualTo(2);

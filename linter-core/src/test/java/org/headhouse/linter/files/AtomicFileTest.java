@@ -138,7 +138,7 @@ class AtomicFileTest {
             inTheWay.resolve("results.txt")
                 + " cannot be written: "
                 + inTheWay
-                + ": a file stands where a folder is needed");
+                + ": there is a file where a folder is needed");
   }
 
   @Test
@@ -176,7 +176,7 @@ class AtomicFileTest {
     assertThatThrownBy(() -> AtomicFile.write(file, out -> out.write('x')))
         .isInstanceOf(UserError.class)
         .hasMessage(
-            file + " cannot be written: " + file + ": a folder stands where a file is needed");
+            file + " cannot be written: " + file + ": there is a folder where a file is needed");
     assertThat(file).isEmptyDirectory();
     assertThat(names(folder)).containsExactly("results.txt");
   }
