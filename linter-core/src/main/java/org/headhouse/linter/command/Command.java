@@ -123,20 +123,22 @@ final class Command {
     }
     Goal goal = Goal.of(first).orElse(null);
     if (goal == null && Files.notExists(base.path().resolve(first))) {
-      Goal.refuseMisspelt(first);
+      throw Goal.unknown(first);
     }
     return goal;
   }
 
-  /** A goal that comes too late would pass for a file that is no site. */
+  /** A goal that comes too late would pass for a file that is no site, and so would any word. */
   private void refuseMisplaced(List<String> files) throws UserError {
     for (String file : files) {
-      if (isWord(file) && Files.notExists(base.path().resolve(file)) && Goal.of(file).isPresent()) {
-        throw new UserError(
-            "\""
-                + file
-                + "\" is not the first argument: put the goal first; to name a file, use ./"
-                + file);
+      if (isWord(file) && Files.notExists(base.path().resolve(file))) {
+        throw Goal.of(file).isPresent()
+            ? new UserError(
+                "\""
+                    + file
+                    + "\" is not the first argument: put the goal first; to name a file, use ./"
+                    + file)
+            : Goal.unknown(file);
       }
     }
   }

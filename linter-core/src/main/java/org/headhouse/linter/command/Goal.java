@@ -71,20 +71,23 @@ enum Goal {
     return Arrays.stream(values()).filter(goal -> goal.word.equals(word)).findFirst();
   }
 
-  /** Refuses a word that is likely to be meant as a goal. */
-  static void refuseMisspelt(String written) throws UserError {
+  /** Refuses a word that is neither a goal nor a file: nothing would be checked, and all pass. */
+  static UserError unknown(String written) {
     List<String> words = Arrays.stream(values()).map(Goal::word).toList();
     Optional<String> meant =
         written.equals("help") ? Optional.of("--help") : SpellingSuggester.suggest(written, words);
-    if (meant.isPresent()) {
-      throw new UserError(
-          "there is no goal \""
-              + written
-              + "\": use "
-              + meant.get()
-              + "; to name a file, use ./"
-              + written);
-    }
+    return new UserError(
+        meant
+            .map(
+                goal ->
+                    "there is no goal \""
+                        + written
+                        + "\": use "
+                        + goal
+                        + "; to name a file, use ./"
+                        + written)
+            .orElse(
+                "there is neither a goal nor a file \"" + written + "\": --help lists the goals"));
   }
 
   String word() {

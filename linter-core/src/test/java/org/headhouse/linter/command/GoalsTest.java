@@ -65,6 +65,8 @@ class GoalsTest {
           reprot --units=us        | there is no goal "reprot": use report; to name a file, use ./reprot
           --units=us               | --units works only with report: put report first, or leave it out
           help                     | there is no goal "help": use --help; to name a file, use ./help
+          verify                   | there is neither a goal nor a file "verify": --help lists the goals
+          --printLevel=none lint   | there is neither a goal nor a file "lint": --help lists the goals
           --sites=sites fix        | "fix" is not the first argument: put the goal first; to name a file, use ./fix
           --write                  | --write works only with fix or draft: put one of them first, or leave it out
           --asfound=x              | there is no option --asfound: use --asFound=<readings>
