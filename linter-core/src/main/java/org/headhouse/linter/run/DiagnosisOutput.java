@@ -92,7 +92,8 @@ public record DiagnosisOutput(@Nullable String readings, @Nullable Path folder) 
       if (!any) {
         console.found(
             Level.NOTE,
-            "No site has readings: enter them under as-found, or give them as readings.");
+            "No site has readings: enter them under as-found, or give them with "
+                + console.called().typed("asFound", "<readings>"));
       }
     }
 

@@ -212,6 +212,14 @@ class GoalsTest {
   }
 
   @Test
+  void whoeverHasNoReadingsLearnsWhereToGiveThem() {
+    assertThat(call("diagnose").out())
+        .isEqualTo(
+            "No site has readings: enter them under as-found, or give them with"
+                + " --asFound=<readings>\n");
+  }
+
+  @Test
   void aRepositoryWithoutACommitKeepsNoFixBack() throws Exception {
     Git.init().setDirectory(folder.toFile()).call().close();
     write("sites/example.yaml", DUPLICATE);
