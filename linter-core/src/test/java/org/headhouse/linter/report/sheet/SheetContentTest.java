@@ -66,6 +66,22 @@ class SheetContentTest {
                 + " pair is straight (conductors.polarity)");
   }
 
+  /** The van sheet hangs alone, and what is accepted is on none of its rows. */
+  @Test
+  void theVanSheetSaysThatSomethingIsAccepted() {
+    String site =
+        Example.SITE.replaceFirst("termination: none", "termination: 120 ohm")
+            + "suppressions:\n  - {rule: termination.mid-line, justification: Until spring}\n";
+    assertThat(van(site).select("header").text())
+        .contains("Accepted faults 1, listed on the sheets for the site");
+    assertThat(van(Example.SITE).text()).doesNotContain("Accepted faults");
+  }
+
+  private static Document van(String text) {
+    Stream<SiteInput> site = Stream.of(SiteInput.text("example.yaml", text));
+    return Jsoup.parse(Sheets.of(site, Measure.METRIC, Paper.A4).file("example-van.html"));
+  }
+
   /** Of two units of one name, each row and card has what is wrong there. */
   @Test
   void whatIsOpenIsAtTheUnitThatItIsAbout() {
