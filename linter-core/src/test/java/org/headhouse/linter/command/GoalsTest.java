@@ -116,6 +116,7 @@ class GoalsTest {
   @ValueSource(strings = {"chek", "./fix", "-- fix", "-- chek", "sites/example.yaml"})
   void aFileIsNoGoal(String arguments) throws IOException {
     write("chek", "");
+    write("fix", "");
     CommandCall call = call(arguments);
     assertThat(call.code()).isZero();
     assertThat(call.err()).doesNotContain("error");
@@ -217,6 +218,17 @@ class GoalsTest {
         .isEqualTo(
             "No site has readings: enter them under as-found, or give them with"
                 + " --asFound=<readings>\n");
+  }
+
+  /** Whoever leaves out the ending must not take it for checked. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sites/example", "check sites/example", "-- lost.txt"})
+  void aFileThatIsNotThereIsNotLeftOut(String arguments) {
+    CommandCall call = call(arguments);
+    assertThat(call.lastError())
+        .startsWith("error: \"")
+        .endsWith("\" does not exist, and is not the name of a site: correct the path");
+    assertThat(call.code()).isEqualTo(2);
   }
 
   @Test
