@@ -35,19 +35,19 @@ final class RuleRun {
   private final ParameterValues parameters;
   private final LocalDate today;
   private final Site site;
-  private final boolean understood;
+  private final boolean known;
   private final @Nullable EarlierState earlier;
   private final LineFigures figures;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
 
   /**
-   * @param understood whether all main parts of the file are known: one that is not may be what
-   *     says that the line is in operation
+   * @param known whether all main parts of the file are known, and the earlier state where there
+   *     may be one: what is not known may be what says that the line is in operation
    */
   RuleRun(
       Site site,
-      boolean understood,
+      boolean known,
       @Nullable EarlierState earlier,
       CheckSettings setup,
       ParameterValues parameters,
@@ -57,7 +57,7 @@ final class RuleRun {
     this.parameters = parameters;
     this.today = today;
     this.site = site;
-    this.understood = understood;
+    this.known = known;
     this.figures = new LineFigures(site, setup.sitePolicy());
   }
 
@@ -171,8 +171,7 @@ final class RuleRun {
 
     @Override
     public boolean isLive() {
-      return !(understood && site.isUntouched())
-          || (earlier != null && !earlier.site().isUntouched());
+      return !(known && site.isUntouched()) || (earlier != null && !earlier.site().isUntouched());
     }
 
     @Override

@@ -138,8 +138,9 @@ public final class SiteCheck {
     Site before = compared.of(site);
     // A site that is found under another id is of the same state as the others.
     EarlierState state = before == null ? null : new EarlierState(before, earlier.name());
-    boolean understood = MainParts.areKnown(root, document.findings(), faults);
-    RuleRun run = new RuleRun(site, understood, state, setup, parameters, today);
+    Notification trouble = before == null ? compared.trouble(site) : null;
+    boolean known = trouble == null && MainParts.areKnown(root, document.findings(), faults);
+    RuleRun run = new RuleRun(site, known, state, setup, parameters, today);
     for (SiteRule rule : rules) {
       run.run(rule);
     }
@@ -151,7 +152,6 @@ public final class SiteCheck {
     Suppressions suppressions = new Suppressions(site, setup.rules(), today, before != null);
     List<FileOutcome.Key> keys = keys(site, root, run, suppressions);
     List<Notification> notifications = new ArrayList<>(run.notifications());
-    Notification trouble = before == null ? compared.trouble(site) : null;
     if (trouble != null) {
       notifications.add(trouble);
     }

@@ -1,6 +1,7 @@
 package org.headhouse.linter.command;
 
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -108,6 +109,10 @@ final class AskedSites {
     if (Files.isDirectory(file)) {
       throw new UserError(
           "\"" + written + "\" is a folder: use --sites=" + written + ", or name files in it");
+    }
+    if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS) && !names.matches(name(file))) {
+      throw new UserError(
+          "\"" + written + "\" does not exist, and is not the name of a site: correct the path");
     }
     return file;
   }

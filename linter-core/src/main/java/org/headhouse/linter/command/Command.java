@@ -132,15 +132,17 @@ final class Command {
     return goal;
   }
 
-  /** A goal that comes too late would pass for a file that is no site. */
+  /** A goal that comes too late would pass for a file that is no site, and so would any word. */
   private void refuseMisplaced(List<String> files) throws UserError {
     for (String file : files) {
-      if (isWord(file) && Files.notExists(base.path().resolve(file)) && Goal.of(file).isPresent()) {
-        throw new UserError(
-            "\""
-                + file
-                + "\" is not the first argument: put the goal first; to name a file, use ./"
-                + file);
+      if (isWord(file) && Files.notExists(base.path().resolve(file))) {
+        throw Goal.of(file).isPresent()
+            ? new UserError(
+                "\""
+                    + file
+                    + "\" is not the first argument: put the goal first; to name a file, use ./"
+                    + file)
+            : Goal.unknown(file);
       }
     }
   }

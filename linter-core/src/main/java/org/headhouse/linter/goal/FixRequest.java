@@ -1,16 +1,12 @@
 package org.headhouse.linter.goal;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.headhouse.linter.SiteLinter;
-import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
-import org.headhouse.linter.revision.EarlierFiles;
-import org.headhouse.linter.revision.Revision;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
 import org.headhouse.linter.run.LinterMaker;
@@ -28,44 +24,16 @@ import org.jspecify.annotations.Nullable;
  */
 public record FixRequest(SitesRequest sites, FixKind kind, @Nullable String since, boolean write)
     implements GoalRequest {
-  private static final String LAST = "HEAD";
-
   @Override
   public Outcome run(Console console, LinterMaker linters) throws UserError {
     SiteRun run = sites.find();
     run.reportSettings(console);
     SiteLinter.Builder builder = run.builder().withoutBaseline();
-    try (Revision revision = revision(run)) {
-      SiteState earlier = revision == null ? null : state(revision, run);
+    // Whoever edits a line that works may have written that it is planned: the commit knows better.
+    try (ComparedState compared =
+        ComparedState.of(run, since, sites.settings().called(), console)) {
+      SiteState earlier = compared.state();
       return fix(run, linters.make(earlier == null ? builder : builder.before(earlier)), console);
-    }
-  }
-
-  /**
-   * Whoever edits a line that works may have written that it is planned: the last revision knows
-   * better. Where there is none, or it cannot be read, nobody asked for it.
-   */
-  private @Nullable Revision revision(SiteRun run) throws UserError {
-    Path place = run.found().sites();
-    ParameterNames called = sites.settings().called();
-    if (since != null) {
-      return Revision.open(place, since, called);
-    }
-    try {
-      return Revision.open(place, LAST, called);
-    } catch (UserError none) {
-      return null;
-    }
-  }
-
-  private @Nullable SiteState state(Revision revision, SiteRun run) throws UserError {
-    try {
-      return new EarlierFiles(revision, run.found(), run.base()::shown).state();
-    } catch (UserError unreadable) {
-      if (since != null) {
-        throw unreadable;
-      }
-      return null;
     }
   }
 

@@ -16,6 +16,7 @@ import org.eclipse.jgit.errors.RevisionSyntaxException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
+import org.eclipse.jgit.lib.Ref;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.revwalk.RevTree;
 import org.eclipse.jgit.revwalk.RevWalk;
@@ -79,12 +80,46 @@ public final class Revision implements AutoCloseable {
     }
   }
 
+  /**
+   * Looks up the last commit.
+   *
+   * @param inside a file or folder of the work tree, which need not exist
+   * @param called how the user writes the parameter {@code since}
+   * @return null where there is no repository, or none with a commit
+   * @throws UserError where there may be a commit, and it cannot be read
+   */
+  public static @Nullable Revision last(Path inside, ParameterNames called) throws UserError {
+    return hasNoCommit(inside) ? null : open(inside, Constants.HEAD, called);
+  }
+
+  private static boolean hasNoCommit(Path inside) {
+    HermeticSystemReader.use();
+    try {
+      FileRepositoryBuilder builder = builder(inside);
+      if (broken(inside, builder) != null) {
+        return false;
+      }
+      if (builder.getGitDir() == null) {
+        return true;
+      }
+      try (Repository repository = builder.build()) {
+        Ref head = repository.exactRef(Constants.HEAD);
+        return repository.isBare() || (head != null && head.getObjectId() == null);
+      }
+    } catch (IOException | IllegalArgumentException unreadable) {
+      return false;
+    }
+  }
+
+  private static FileRepositoryBuilder builder(Path inside) throws IOException {
+    return new FileRepositoryBuilder()
+        .readEnvironment()
+        .findGitDir(nearestFolder(inside).toRealPath().toFile());
+  }
+
   private static Repository repository(Path inside, String name, String since)
       throws IOException, UserError {
-    FileRepositoryBuilder builder =
-        new FileRepositoryBuilder()
-            .readEnvironment()
-            .findGitDir(nearestFolder(inside).toRealPath().toFile());
+    FileRepositoryBuilder builder = builder(inside);
     Path broken = broken(inside, builder);
     if (broken != null) {
       throw new UserError(

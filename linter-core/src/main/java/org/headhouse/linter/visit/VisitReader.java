@@ -95,6 +95,9 @@ final class VisitReader {
 
   private VisitList list(List<List<Cell>> table, Site site) {
     String called = site.id().or(site.source().path());
+    if (reportsOtherSite(table, called)) {
+      return VisitList.NONE;
+    }
     List<VisitRow> rows = new ArrayList<>();
     String reason = "";
     boolean hasSite = false;
@@ -107,7 +110,8 @@ final class VisitReader {
         reportUnknown(columns.cell(row, "what"), row);
       } else if (isSite(what)) {
         hasSite = true;
-        reason = reason.isEmpty() ? ofSite(row, called) : reason;
+        String remark = ofSite(row);
+        reason = reason.isEmpty() ? remark : reason;
       } else if (isFirst(what, row)) {
         VisitRow read = row(what, row);
         if (read == null) {
@@ -152,16 +156,26 @@ final class VisitReader {
         "keep the column \"what\" as the goal report wrote it, or delete the row");
   }
 
-  /** What the row of the site remarks; another site is reported, and so is anything found. */
-  private String ofSite(List<Cell> row, String called) {
-    Cell where = columns.cell(row, "where");
-    if (!VisitPlaces.plain(called).equals(VisitPlaces.plain(where.text()))) {
-      faults.add(
-          where,
-          "the list is of the site " + where.shown() + ", and not of \"" + called + "\"",
-          "what was found at one site proves nothing of another",
-          "name the file of that site, or take the list of this one");
+  /** Rows of another site are reported alone: what its other rows name is not here either. */
+  private boolean reportsOtherSite(List<List<Cell>> table, String called) {
+    boolean isOther = false;
+    for (List<Cell> row : table) {
+      Cell where = columns.cell(row, "where");
+      if (isSite(asked(columns.cell(row, "what")))
+          && !VisitPlaces.plain(called).equals(VisitPlaces.plain(where.text()))) {
+        isOther = true;
+        faults.add(
+            where,
+            "the list is of the site " + where.shown() + ", and not of \"" + called + "\"",
+            "what was found at one site proves nothing of another",
+            "name the file of that site, or take the list of this one");
+      }
     }
+    return isOther;
+  }
+
+  /** What the row of the site remarks; anything found in it is reported. */
+  private String ofSite(List<Cell> row) {
     Cell found = columns.cell(row, "found");
     if (!FoundCell.isBlank(found)) {
       faults.add(

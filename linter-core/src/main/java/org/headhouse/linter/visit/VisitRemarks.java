@@ -33,8 +33,9 @@ final class VisitRemarks {
       remarks.add(
           new Remark(
               Level.NOTE,
-              (list.blank() == 1 ? "1 row is" : list.blank() + " rows are")
-                  + " blank, and count as not seen"));
+              list.blank() == 1
+                  ? "1 row is blank, and counts as not seen"
+                  : list.blank() + " rows are blank, and count as not seen"));
     }
     if (isWritten && !site.site().stage().is(Stage.COMMISSIONED)) {
       remarks.add(

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.eclipse.jgit.api.Git;
 import org.headhouse.linter.Example;
 import org.headhouse.linter.revision.TestRepository;
 import org.junit.jupiter.api.BeforeEach;
@@ -68,6 +69,8 @@ class GoalsTest {
           --units=us               | --units works only with report: put report first, or leave it out
           lint                     | there is no goal "lint": use one of check, fix, report, changes, draft, rules, schema, diagnose, lsp, completion; to name a file, use ./lint
           help                     | there is no goal "help": use --help; to name a file, use ./help
+          verify                   | there is neither a goal nor a file "verify": --help lists the goals
+          --printLevel=none lint   | there is neither a goal nor a file "lint": --help lists the goals
           --sites=sites fix        | "fix" is not the first argument: put the goal first; to name a file, use ./fix
           --write                  | --write works only with fix or draft: put one of them first, or leave it out
           --asfound=x              | there is no option --asfound: use --asFound=<readings>
@@ -117,6 +120,7 @@ class GoalsTest {
   @ValueSource(strings = {"chek", "./fix", "-- fix", "-- chek", "sites/example.yaml"})
   void aFileIsNoGoal(String arguments) throws IOException {
     write("chek", "");
+    write("fix", "");
     CommandCall call = call(arguments);
     assertThat(call.code()).isZero();
     assertThat(call.err()).doesNotContain("error");
@@ -184,6 +188,60 @@ class GoalsTest {
     write("sites/example.yaml", DUPLICATE);
     assertThat(call("fix --write").out()).contains("would have a fix with --fixes=proposed");
     assertThat(site()).isEqualTo(DUPLICATE);
+  }
+
+  /** What nobody can read may have said that the line works. */
+  @Test
+  void aLastCommitThatCannotBeReadMakesNoFixSafe() throws Exception {
+    TestRepository repository = new TestRepository(folder);
+    repository.write("sites/example.yaml", "stage: commissioned\nsite: [");
+    repository.commit();
+    write("sites/example.yaml", DUPLICATE);
+    assertThat(call("fix --write").out()).contains("would have a fix with --fixes=proposed");
+    assertThat(site()).isEqualTo(DUPLICATE);
+
+    write("sites/example.yaml", Example.SITE);
+    repository.commit();
+    write("sites/example.yaml", DUPLICATE);
+    Path objects = folder.resolve(".git/objects");
+    Files.move(objects, folder.resolve("objects"));
+    Files.createDirectory(objects);
+    CommandCall call = call("fix --write");
+    assertThat(call.err())
+        .endsWith(
+            "warning: the last commit cannot be read, so any line may be in operation: what is set"
+                + " at its units is only changed by a proposed fix\n");
+    assertThat(call.out()).contains("would have a fix with --fixes=proposed");
+    assertThat(call.code()).isZero();
+    assertThat(site()).isEqualTo(DUPLICATE);
+  }
+
+  @Test
+  void whoeverHasNoReadingsLearnsWhereToGiveThem() {
+    assertThat(call("diagnose").out())
+        .isEqualTo(
+            "No site has readings: enter them under as-found, or give them with"
+                + " --asFound=<readings>\n");
+  }
+
+  /** Whoever leaves out the ending must not take it for checked. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sites/example", "check sites/example", "-- lost.txt"})
+  void aFileThatIsNotThereIsNotLeftOut(String arguments) {
+    CommandCall call = call(arguments);
+    assertThat(call.lastError())
+        .startsWith("error: \"")
+        .endsWith("\" does not exist, and is not the name of a site: correct the path");
+    assertThat(call.code()).isEqualTo(2);
+  }
+
+  @Test
+  void aRepositoryWithoutACommitKeepsNoFixBack() throws Exception {
+    Git.init().setDirectory(folder.toFile()).call().close();
+    write("sites/example.yaml", DUPLICATE);
+    CommandCall call = call("fix --write");
+    assertThat(call.err()).doesNotContain("warning");
+    assertThat(site()).isEqualTo(Example.SITE);
   }
 
   @Test

@@ -60,8 +60,8 @@ class RefusedVisitsTest {
                 (Visits.HEADINGS + Visits.OF_SITE + OHMS.replace("62", "1.062")).replace(",", ";"),
                 Visits.SITE))
         .containsExactly(
-            "visit.csv:3:36: error: the value \"1.062\" can be read in two ways: a point before three"
-                + " digits marks thousands where the comma is the decimal sign; write 1062 or"
+            "visit.csv:3:36: error: the value \"1.062\" can be read in two ways: a point before"
+                + " three digits marks thousands where the comma is the decimal sign; write 1062 or"
                 + " 1.0620, whichever is meant");
   }
 
@@ -95,10 +95,10 @@ class RefusedVisitsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "03/04/2026 | the date \"03/04/2026\" can be read in two ways: some write the day first, and"
-            + " others the month; write 2026-04-03 or 2026-03-04, whichever is meant",
-        "2026-02-29 | the date \"2026-02-29\" is no day of the calendar: a record says on which day it"
-            + " was proved; write year, month and day, such as 2026-03-14",
+        "03/04/2026 | the date \"03/04/2026\" can be read in two ways: some write the day first,"
+            + " and others the month; write 2026-04-03 or 2026-03-04, whichever is meant",
+        "2026-02-29 | the date \"2026-02-29\" is no day of the calendar: a record says on which day"
+            + " it was proved; write year, month and day, such as 2026-03-14",
         "=TODAY() | the cell \"=TODAY()\" begins like a formula"
       })
   void aDateIsAskedAbout(String date, String said) {
@@ -169,9 +169,9 @@ class RefusedVisitsTest {
     String list = Visits.list(OHMS);
     assertThat(Visits.faults(list.replace("elm-row", "oak-row"), Visits.SITE))
         .containsExactly(
-            "visit.csv:2:6: error: the list is of the site \"oak-row\", and not of \"elm-row\": what"
-                + " was found at one site proves nothing of another; name the file of that site, or"
-                + " take the list of this one");
+            "visit.csv:2:6: error: the list is of the site \"oak-row\", and not of \"elm-row\":"
+                + " what was found at one site proves nothing of another; name the file of that"
+                + " site, or take the list of this one");
     assertThat(Visits.faults(list.replace(Visits.OF_SITE, ""), Visits.SITE))
         .singleElement()
         .asString()
@@ -181,6 +181,21 @@ class RefusedVisitsTest {
         .singleElement()
         .asString()
         .contains("the row of the site has \"yes\" as what was found");
+  }
+
+  /** Two lists in one, of sites whose units have some names in common. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "first visit"})
+  void everyRowOfASiteIsOfThisOne(String remark) {
+    String list =
+        Visits.list(OHMS).replace(Visits.OF_SITE, "site,elm-row,,,,," + remark + "\n")
+            + "site,oak-row,,,,,\n"
+            + "outdoor readings seen (yes),Hardening Bay,,yes,R.O.,2026-03-14,\n"
+            + "outdoor readings seen (yes),Palms,,yes,R.O.,2026-03-14,\n";
+    assertThat(Visits.faults(list, Visits.SITE))
+        .singleElement()
+        .asString()
+        .startsWith("visit.csv:4:6: error: the list is of the site \"oak-row\"");
   }
 
   @Test
@@ -221,7 +236,10 @@ class RefusedVisitsTest {
         "commissioning:\n  date: \"?\"\n  by: \"?\"\n",
         "commissioning:\n  date: 2026-03-01\n  by: tbd\n",
         "commissioning:\n  date: 2026-03-01\n  by: K.A.\n  renewed: []\n",
-        "commissioning:\n  date: 2026-03-01\n  by: K.A.\n  renewed: [{date: 2026-03-02, by: K.A.}]\n",
+        "commissioning:\n"
+            + "  date: 2026-03-01\n"
+            + "  by: K.A.\n"
+            + "  renewed: [{date: 2026-03-02, by: K.A.}]\n",
         "commissioning:\n  date: 2026-03-01\n  by: K.A.\n  renewed:\n    - K.A.\n",
         "commissioning:\n  date: 2026-03-01\n  by: K.A.\n  renewed:\n    -\n      - a\n",
         "shared: &r\n  date: 2026-03-01\n  by: K.A.\ncommissioning: *r\n",

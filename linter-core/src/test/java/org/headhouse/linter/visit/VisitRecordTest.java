@@ -141,7 +141,7 @@ class VisitRecordTest {
     assertThat(Visits.added(Visits.SITE, row.replace("Seedling North", "Hardening Bay"), OHMS))
         .doesNotContain("outdoor");
     assertThat(Visits.remarks(Visits.SITE, row))
-        .containsExactly("note: 1 row is blank, and count as not seen");
+        .containsExactly("note: 1 row is blank, and counts as not seen");
   }
 
   @Test

@@ -64,7 +64,7 @@ class DraftVisitTest {
             "info +    # warm",
             "info +    pair-resistance: 120.5 ohm",
             "info +    - Seedling North",
-            "info sites/elm-row.yaml: 1 row is blank, and count as not seen",
+            "info sites/elm-row.yaml: 1 row is blank, and counts as not seen",
             "info Nothing is written. To write the changes: -Dlinter.write=true")
         .noneMatch(line -> line.startsWith("info -  "))
         .anyMatch(line -> line.contains(": The stage stays as it is: once"));

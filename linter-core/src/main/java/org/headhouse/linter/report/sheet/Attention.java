@@ -81,14 +81,17 @@ final class Attention {
   private static final Comparator<Result> MOST_SEVERE_FIRST = Comparator.comparing(Result::level);
 
   private final Site site;
-  private final Map<String, ChainItem> byName = new HashMap<>();
+  private final Map<String, List<ChainItem>> byName = new HashMap<>();
   private final Map<Integer, List<Result>> ofItems = new HashMap<>();
   private final List<Result> ofWholeLine = new ArrayList<>();
 
   Attention(Site site, List<Result> results) {
     this.site = site;
-    site.items()
-        .forEach(item -> item.name().optional().ifPresent(n -> byName.putIfAbsent(n, item)));
+    for (ChainItem item : site.items()) {
+      item.name()
+          .optional()
+          .ifPresent(name -> byName.computeIfAbsent(name, any -> new ArrayList<>()).add(item));
+    }
     results.stream()
         .filter(result -> !result.suppressed() && result.level() != Level.NONE)
         .sorted(MOST_SEVERE_FIRST)
@@ -109,18 +112,18 @@ final class Attention {
         isLandedOrSet(result)
             ? result.identities().stream().map(one -> one.unit()).filter(Objects::nonNull)
             : Stream.of();
+    ChainItem here = at(result.location());
     Stream.concat(Stream.ofNullable(result.unit()), cases)
-        .map(byName::get)
-        .filter(Objects::nonNull)
+        .flatMap(name -> called(name, here).stream())
         .forEach(item -> items.add(item.index()));
     if (items.isEmpty()) {
-      add(at(result.location()), items);
+      add(here, items);
     }
     // Also where it is about other units, which lack what is wrong with the station.
     if (result.logical().startsWith("weather-station")) {
       site.weatherStation()
           .optional()
-          .ifPresent(station -> add(byName.get(station.at().or("")), items));
+          .ifPresent(station -> called(station.at().or(""), null).forEach(at -> add(at, items)));
     }
     if (OF_BOTH.contains(result.rule())) {
       result.related().stream()
@@ -128,6 +131,17 @@ final class Attention {
           .forEach(location -> add(at(location), items));
     }
     return items;
+  }
+
+  /**
+   * The items of a name: of several, the one that the result is in, or else all of them.
+   *
+   * @param here what the result is in, or null
+   */
+  private List<ChainItem> called(String name, @Nullable ChainItem here) {
+    return here != null && here.name().is(name)
+        ? List.of(here)
+        : byName.getOrDefault(name, List.of());
   }
 
   private static void add(@Nullable ChainItem item, Set<Integer> items) {

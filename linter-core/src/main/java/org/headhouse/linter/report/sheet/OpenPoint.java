@@ -17,7 +17,13 @@ record OpenPoint(String level, String fact, String rule) {
 
   /** Beside the name of an item, which it need not repeat. */
   static OpenPoint of(Result result, ChainItem item) {
-    return of(result, result.message().fact().replace(item.called(), "this " + item.kind().word()));
+    String fact =
+        result
+            .message()
+            .fact()
+            .replace("the name " + item.called(), "its name")
+            .replace(item.called(), "this " + item.kind().word());
+    return of(result, fact);
   }
 
   private static OpenPoint of(Result result, String fact) {

@@ -3,6 +3,7 @@ package org.headhouse.linter.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
 
@@ -51,6 +52,10 @@ record VanSheet(
     about.add(new Fact("Stage", PlainText.word(site.stage())));
     about.add(new Fact("Made on", settings.date().toString()));
     about.add(facts.provenance().state());
+    long accepted = facts.results().stream().filter(Result::suppressed).count();
+    if (accepted > 0) {
+      about.add(new Fact("Accepted faults", accepted + ", listed on the sheets for the site"));
+    }
     return new VanSheet(
         name,
         PageFrame.ofSite(name, facts, settings.paper()),

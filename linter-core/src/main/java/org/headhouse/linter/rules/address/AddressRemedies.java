@@ -33,9 +33,15 @@ final class AddressRemedies {
     return known;
   }
 
-  /** In words, for an item whose address is used twice or invalid. */
+  /**
+   * In words, for an item whose address is used twice or invalid. On a live line that moves one
+   * unit, and the fix moves others too.
+   */
   String words(ChainItem item) {
-    return proposed().remedy(item);
+    String one = proposed().remedy(item);
+    return context.isLive() && fix(item) != null
+        ? one + ", or renumber the units as the goal changes says"
+        : one;
   }
 
   /** All units numbered anew; null for other items, and where the units cannot be numbered. */

@@ -40,8 +40,8 @@ public final class CableBeyondEnd implements SiteRule {
                           + ", the last item of the chain",
                       "an open cable end reflects the signal, and an item may be missing from"
                           + " the file",
-                      "add the item that it leads to, or remove the cable and set"
-                          + " cable-to-next: none"))
+                      "add the item that it leads to, or isolate the supply, remove the cable, and"
+                          + " set cable-to-next: none"))
               .fixedBy(
                   FixDraft.proposed(
                       "Remove the cable after " + last.called(),

@@ -28,7 +28,8 @@ public final class CommissioningResponseUnseen implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.response-unseen",
-              "For every unit with vents, the record says that it closed them in a storm and without readings.",
+              "For every unit with vents, the record says that it closed them in a storm and"
+                  + " without readings.",
               Level.ERROR)
           .yieldingTo("commissioning.missing", "reference.unknown");
 
@@ -67,7 +68,8 @@ public final class CommissioningResponseUnseen implements SiteRule {
                           + "in calm, mild weather and with nobody near the vents, watch "
                           + ProofWords.remedied(LACKS, unseen)
                           + ", and then add it to "
-                          + lists(unseen)))
+                          + lists(unseen)
+                          + ProofWords.UNDER_RENEWED))
               .about(Proof.cases(unseen)));
     }
   }

@@ -62,11 +62,11 @@ public final class CommissioningUnitUnseen implements SiteRule {
                 new Message(
                     ProofWords.fact("the record lacks ", unseen),
                     "a follower without them leaves its vents open in a storm",
-                    units.size() == 1
-                        ? "check its display, and then add " + named + " to outdoor-readings-seen"
-                        : "check the displays of "
-                            + named
-                            + ", and then add each name to outdoor-readings-seen"))
+                    (units.size() == 1
+                            ? "check its display, and then add " + named
+                            : "check the displays of " + named + ", and then add each name")
+                        + " to outdoor-readings-seen"
+                        + ProofWords.UNDER_RENEWED))
             .about(units.stream().map(unit -> new Finding.Case(unit, null)).toList()));
   }
 }

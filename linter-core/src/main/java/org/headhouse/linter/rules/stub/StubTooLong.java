@@ -38,7 +38,8 @@ public final class StubTooLong implements SiteRule {
   public static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
           "stub.too-long",
-          "A stub from the trunk to a unit is at most 20 m long, and a signal passes it within a tenth of its rise time.",
+          "A stub from the trunk to a unit is at most 20 m long, and a signal passes it within a"
+              + " tenth of its rise time.",
           Level.ERROR,
           VELOCITY_FACTOR);
 
@@ -96,7 +97,7 @@ public final class StubTooLong implements SiteRule {
     return new Message(
         unit.called() + " is on a " + stub.written() + " stub; " + limit,
         "the open end of a stub reflects the signal" + EdgeWords.of(line),
-        "run the trunk through the unit, or shorten the stub to "
+        "isolate the supply, and run the trunk through the unit, or shorten the stub to "
             + measure.atMost(line.longestStubMetres()));
   }
 }

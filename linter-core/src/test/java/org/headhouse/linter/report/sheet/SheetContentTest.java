@@ -66,6 +66,44 @@ class SheetContentTest {
                 + " pair is straight (conductors.polarity)");
   }
 
+  /** The van sheet hangs alone, and what is accepted is on none of its rows. */
+  @Test
+  void theVanSheetSaysThatSomethingIsAccepted() {
+    String site =
+        Example.SITE.replaceFirst("termination: none", "termination: 120 ohm")
+            + "suppressions:\n  - {rule: termination.mid-line, justification: Until spring}\n";
+    assertThat(van(site).select("header").text())
+        .contains("Accepted faults 1, listed on the sheets for the site");
+    assertThat(van(Example.SITE).text()).doesNotContain("Accepted faults");
+  }
+
+  private static Document van(String text) {
+    Stream<SiteInput> site = Stream.of(SiteInput.text("example.yaml", text));
+    return Jsoup.parse(Sheets.of(site, Measure.METRIC, Paper.A4).file("example-van.html"));
+  }
+
+  /** Of two units of one name, each row and card has what is wrong there. */
+  @Test
+  void whatIsOpenIsAtTheUnitThatItIsAbout() {
+    Document page =
+        Sheets.page(
+            Example.SITE
+                .replace("unit: Hardening Bay", "unit: Seedling North")
+                .replaceFirst("termination: none", "termination: 68 ohm")
+                .replaceFirst("(address: 3\n.*\n    conductors: )\\[A, B\\]", "$1[A]"));
+    String twice = "Open error: its name is used twice (name.duplicate)";
+    assertThat(page.select("#landing tbody tr.notes").eachText())
+        .containsExactly(
+            "Open error: this unit has a 68 ohm terminator but is not at an end of its segment"
+                + " (termination.mid-line) "
+                + twice,
+            twice
+                + " Open error: conductor B is not connected at this unit"
+                + " (conductors.pair-missing)");
+    assertThat(page.select(".card").stream().map(card -> card.select(".open").eachText()).toList())
+        .containsExactly(List.of(), List.of(twice), List.of(twice));
+  }
+
   /** The shield is grounded at one end of each cable (MODBUS over Serial Line V1.02, 3.6). */
   @Test
   void theShieldIsGroundedOnceInEachSegment() {

@@ -148,6 +148,17 @@ class LiveAddressesTest {
     }
   }
 
+  /** Of two units at one address, one gets a new one; the fix is the other way, and is named. */
+  @ParameterizedTest
+  @EnumSource(Evidence.class)
+  void anAddressUsedTwiceIsCorrectedInEitherOfTwoWays(Evidence evidence) throws IOException {
+    assertThat(results(linter(evidence), text(addresses(2, 2), evidence)))
+        .singleElement()
+        .asString()
+        .contains(
+            "give \"Hardening Bay\" address 3, or renumber the units as the goal changes says");
+  }
+
   /** Neither a gap, nor the order, nor an address used twice moves a unit that is in operation. */
   @ParameterizedTest
   @EnumSource(Evidence.class)

@@ -51,7 +51,9 @@ class CommissioningUnitUnseenTest {
         .singleElement()
         .asString()
         .contains("the record lacks the outdoor readings at \"Bay 2\", \"Bay 3\": ")
-        .contains("check the displays of \"Bay 2\", \"Bay 3\", and then add each name to");
+        .contains(
+            "check the displays of \"Bay 2\", \"Bay 3\", and then add each name to"
+                + " outdoor-readings-seen (under renewed if that is on a later day)");
     assertThat(check.results())
         .filteredOn(result -> result.rule().equals(RULE))
         .flatExtracting(Result::identities)
