@@ -71,8 +71,7 @@ final class Command {
   @SuppressWarnings("IllegalCatch")
   int run(List<String> written) {
     try {
-      String first = written.isEmpty() ? "" : written.get(0);
-      Goal goal = goal(first);
+      Goal goal = goal(written);
       Arguments arguments =
           goal == null
               ? Arguments.of(written, CHECK)
@@ -118,31 +117,43 @@ final class Command {
   }
 
   /**
-   * The goal that the first argument names, or null. A word that is neither a goal nor a file would
-   * pass for a file that is no site: the call would check nothing, and end well.
+   * The goal that the first argument names, or null. A single word that is neither a goal nor a
+   * file would pass for a file that is no site: the call would check nothing, and end well. Among
+   * several it may be a file that is gone, which a hook names too.
    */
-  private @Nullable Goal goal(String first) throws UserError {
+  private @Nullable Goal goal(List<String> written) throws UserError {
+    String first = written.isEmpty() ? "" : written.get(0);
     if (!isWord(first)) {
       return null;
     }
     Goal goal = Goal.of(first).orElse(null);
-    if (goal == null && Files.notExists(base.path().resolve(first), LinkOption.NOFOLLOW_LINKS)) {
-      throw Goal.unknown(first);
+    if (goal == null && isNoFile(first)) {
+      boolean alone = written.stream().skip(1).allMatch(argument -> argument.startsWith("-"));
+      if (alone || Goal.isMisspelt(first)) {
+        throw Goal.unknown(first);
+      }
     }
     return goal;
+  }
+
+  private boolean isNoFile(String name) {
+    return Files.notExists(base.path().resolve(name), LinkOption.NOFOLLOW_LINKS);
   }
 
   /** A goal that comes too late would pass for a file that is no site, and so would any word. */
   private void refuseMisplaced(List<String> files) throws UserError {
     for (String file : files) {
-      if (isWord(file) && Files.notExists(base.path().resolve(file))) {
-        throw Goal.of(file).isPresent()
-            ? new UserError(
-                "\""
-                    + file
-                    + "\" is not the first argument: put the goal first; to name a file, use ./"
-                    + file)
-            : Goal.unknown(file);
+      if (isWord(file) && isNoFile(file)) {
+        if (Goal.of(file).isPresent()) {
+          throw new UserError(
+              "\""
+                  + file
+                  + "\" is not the first argument: put the goal first; to name a file, use ./"
+                  + file);
+        }
+        if (files.size() == 1) {
+          throw Goal.unknown(file);
+        }
       }
     }
   }

@@ -46,7 +46,7 @@ class ItemsAtThePairTest {
         "Booster    | conductors: [A, B]                | ''",
         "Booster    | conductors: [A]                   | conductor B is not connected at \"Booster\"",
         "Booster    | conductors: {in: [A, B], out: [B]} | conductor A is not connected at the side out of \"Booster\"",
-        "Booster    | conductors: {in: [], out: [A, B]} | conductor A and B is not connected at the side in of \"Booster\"",
+        "Booster    | conductors: {in: [], out: [A, B]} | conductors A and B are not connected at the side in of \"Booster\"",
         "Booster    | conductors: {in: [A, B]}          | ''",
       })
   void halfAPair(String item, String keys, String fact) {
