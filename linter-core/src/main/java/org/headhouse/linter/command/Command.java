@@ -71,7 +71,7 @@ final class Command {
   @SuppressWarnings("IllegalCatch")
   int run(List<String> written) {
     try {
-      Goal goal = goal(written);
+      Goal goal = goal(written.isEmpty() ? "" : written.get(0));
       Arguments arguments =
           goal == null
               ? Arguments.of(written, CHECK)
@@ -116,22 +116,14 @@ final class Command {
     return !argument.isEmpty();
   }
 
-  /**
-   * The goal that the first argument names, or null. A single word that is neither a goal nor a
-   * file would pass for a file that is no site: the call would check nothing, and end well. Among
-   * several it may be a file that is gone, which a hook names too.
-   */
-  private @Nullable Goal goal(List<String> written) throws UserError {
-    String first = written.isEmpty() ? "" : written.get(0);
+  /** The goal that the first argument names, or null where it names a file. */
+  private @Nullable Goal goal(String first) throws UserError {
     if (!isWord(first)) {
       return null;
     }
     Goal goal = Goal.of(first).orElse(null);
     if (goal == null && isNoFile(first)) {
-      boolean alone = written.stream().skip(1).allMatch(argument -> argument.startsWith("-"));
-      if (alone || Goal.isMisspelt(first)) {
-        throw Goal.unknown(first);
-      }
+      throw Goal.unknown(first);
     }
     return goal;
   }
@@ -140,20 +132,15 @@ final class Command {
     return Files.notExists(base.path().resolve(name), LinkOption.NOFOLLOW_LINKS);
   }
 
-  /** A goal that comes too late would pass for a file that is no site, and so would any word. */
+  /** A goal that comes too late is not a file that does not exist. */
   private void refuseMisplaced(List<String> files) throws UserError {
     for (String file : files) {
-      if (isWord(file) && isNoFile(file)) {
-        if (Goal.of(file).isPresent()) {
-          throw new UserError(
-              "\""
-                  + file
-                  + "\" is not the first argument: put the goal first; to name a file, use ./"
-                  + file);
-        }
-        if (files.size() == 1) {
-          throw Goal.unknown(file);
-        }
+      if (isWord(file) && isNoFile(file) && Goal.of(file).isPresent()) {
+        throw new UserError(
+            "\""
+                + file
+                + "\" is not the first argument: put the goal first; to name a file, use ./"
+                + file);
       }
     }
   }

@@ -71,30 +71,18 @@ enum Goal {
     return Arrays.stream(values()).filter(goal -> goal.word.equals(word)).findFirst();
   }
 
-  /** Whether a word is likely to be meant as a goal. */
-  static boolean isMisspelt(String written) {
-    return meant(written).isPresent();
-  }
-
   /** Why a word is refused that is neither a goal nor a file. */
   static UserError unknown(String written) {
+    List<String> words = Arrays.stream(values()).map(Goal::word).toList();
+    Optional<String> meant =
+        written.equals("help") ? Optional.of("--help") : SpellingSuggester.suggest(written, words);
     return new UserError(
         "there is no goal \""
             + written
             + "\": use "
-            + meant(written).orElse("one of " + String.join(", ", words()))
+            + meant.orElse("one of " + String.join(", ", words))
             + "; to name a file, use ./"
             + written);
-  }
-
-  private static Optional<String> meant(String written) {
-    return written.equals("help")
-        ? Optional.of("--help")
-        : SpellingSuggester.suggest(written, words());
-  }
-
-  private static List<String> words() {
-    return Arrays.stream(values()).map(Goal::word).toList();
   }
 
   String word() {

@@ -69,8 +69,7 @@ class GoalsTest {
           --units=us               | --units works only with report: put report first, or leave it out
           lint                     | there is no goal "lint": use one of check, fix, report, changes, draft, rules, schema, diagnose, lsp, completion; to name a file, use ./lint
           help                     | there is no goal "help": use --help; to name a file, use ./help
-          verify                   | there is neither a goal nor a file "verify": --help lists the goals
-          --printLevel=none lint   | there is neither a goal nor a file "lint": --help lists the goals
+          --printLevel=none lint   | "lint" does not exist, and is not the name of a site: correct the path
           --sites=sites fix        | "fix" is not the first argument: put the goal first; to name a file, use ./fix
           --write                  | --write works only with fix or draft: put one of them first, or leave it out
           --asfound=x              | there is no option --asfound: use --asFound=<readings>
@@ -220,8 +219,8 @@ class GoalsTest {
   void whoeverHasNoReadingsLearnsWhereToGiveThem() {
     assertThat(call("diagnose").out())
         .isEqualTo(
-            "No site has readings: enter them under as-found, or give them with"
-                + " --asFound=<readings>\n");
+            "No site has readings: enter them under as-found, or give those of one site with"
+                + " --asFound\n");
   }
 
   /** Whoever leaves out the ending must not take it for checked. */

@@ -236,10 +236,7 @@ class RefusedVisitsTest {
         "commissioning:\n  date: \"?\"\n  by: \"?\"\n",
         "commissioning:\n  date: 2026-03-01\n  by: tbd\n",
         "commissioning:\n  date: 2026-03-01\n  by: K.A.\n  renewed: []\n",
-        "commissioning:\n"
-            + "  date: 2026-03-01\n"
-            + "  by: K.A.\n"
-            + "  renewed: [{date: 2026-03-02, by: K.A.}]\n",
+        "commissioning:\n  date: 2026-03-01\n  by: K.A.\n  renewed: [{date: 2026-03-02, by: K.A.}]\n",
         "commissioning:\n  date: 2026-03-01\n  by: K.A.\n  renewed:\n    - K.A.\n",
         "commissioning:\n  date: 2026-03-01\n  by: K.A.\n  renewed:\n    -\n      - a\n",
         "shared: &r\n  date: 2026-03-01\n  by: K.A.\ncommissioning: *r\n",
