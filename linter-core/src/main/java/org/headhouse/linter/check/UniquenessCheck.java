@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.headhouse.linter.policy.Policy;
 import org.headhouse.linter.result.Identity;
+import org.headhouse.linter.result.Location;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.result.RelatedLocation;
 import org.headhouse.linter.result.Result;
@@ -66,11 +67,12 @@ public final class UniquenessCheck {
   private static final class Holders {
     private static final int MOST = 8;
 
-    private final FileOutcome.Key first;
+    // Not the key, whose identity knows the whole file.
+    private final FirstUse first;
     private List<String> sites;
 
     Holders(FileOutcome.Key key) {
-      first = key;
+      first = new FirstUse(key.text(), key.location());
       sites = List.of(site(key));
     }
 
@@ -89,6 +91,9 @@ public final class UniquenessCheck {
     }
   }
 
+  /** What the first file has that has a key, as it is written there. */
+  private record FirstUse(String text, Location location) {}
+
   /**
    * A key that earlier files have too.
    *
@@ -98,7 +103,7 @@ public final class UniquenessCheck {
       RepositoryRule rule,
       RuleDescriptor descriptor,
       FileOutcome.Key key,
-      FileOutcome.Key first,
+      FirstUse first,
       List<String> sites) {
     Cause asCause() {
       return new Cause(descriptor.id(), first.location().file());
@@ -132,7 +137,7 @@ public final class UniquenessCheck {
   private Result result(Clash clash) {
     RepositoryRule rule = clash.rule();
     FileOutcome.Key key = clash.key();
-    FileOutcome.Key first = clash.first();
+    FirstUse first = clash.first();
     return new Result(
         key.rule(),
         policy.level(clash.descriptor()).atMost(rule.level()),

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What is said of the two files that hold for all sites, and that the remedies mend it. */
+/** What is said of the two files that apply to all sites, and that the remedies fix it. */
 class SettingsFaultsTest {
 
   private static List<Result> ofTypes(String types) throws IOException {

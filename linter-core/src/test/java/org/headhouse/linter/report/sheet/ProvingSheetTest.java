@@ -88,7 +88,7 @@ class ProvingSheetTest {
         "Remove the short | Ohms between D1 and D0",
         "with the leads swapped | Covers on",
         "power stays off until then | Covers on",
-        "Everybody is warned | Stop the broadcast",
+        "Warn everybody, and keep them out of reach of vents | Stop the broadcast",
         "Stop its polls | Does each unit answer",
         "Stop the broadcast | DC volts",
         "The enclosures are live now | DC volts",

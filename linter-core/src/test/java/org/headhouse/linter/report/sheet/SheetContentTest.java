@@ -359,7 +359,7 @@ class SheetContentTest {
         .contains(
             "The next unit gets address 8, above the highest in use. Free: 8 to 247. Gaps"
                 + " that are free: 2 to 3.",
-            "Gaps that are held, not to be used: 5 to 6: In store. (until 2099-01-01)");
+            "Reserved gaps, not to be used: 5 to 6: In store. (until 2099-01-01)");
     assertThat(
             Sheets.page(gaps + held.formatted("Hardening Bay", ", until: 2020-01-01"))
                 .select("#hand-over")
