@@ -63,14 +63,20 @@ class FixSinceLastTest {
     assertThat(fixed()).anyMatch(line -> line.contains(SAFE));
   }
 
-  /** A repository without a commit, and one that is damaged, are no reason to fail. */
+  /**
+   * A repository without a commit has nothing to compare with. In one that is damaged, any line may
+   * be in operation: that is said, and no reason to fail.
+   */
   @Test
-  void whereNothingCanBeReadNothingIsCompared() throws Exception {
+  void whatCannotBeReadMakesNoFixSafe() throws Exception {
     site(ElmRow.SITE);
     Git.init().setDirectory(folder.toFile()).call().close();
     assertThat(fixed()).anyMatch(line -> line.contains(SAFE));
     Files.writeString(folder.resolve(".git/config"), "[core\n");
-    assertThat(fixed()).anyMatch(line -> line.contains(SAFE));
+    assertThat(fixed())
+        .noneMatch(line -> line.contains(SAFE))
+        .anyMatch(one -> one.contains(PROPOSED))
+        .anyMatch(one -> one.startsWith("warn the last commit cannot be read"));
   }
 
   /** Why a fix is only proposed is said. */
