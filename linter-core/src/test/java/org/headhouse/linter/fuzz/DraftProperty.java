@@ -2,10 +2,6 @@ package org.headhouse.linter.fuzz;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -102,7 +98,7 @@ final class DraftProperty implements Property {
   private static List<String> listed(String list, char separator) {
     List<String> names = new ArrayList<>();
     int column = -1;
-    for (List<String> row : rows(withoutStatement(list), separator)) {
+    for (List<String> row : OtherCsvReader.rows(withoutStatement(list), separator)) {
       if (row.stream().allMatch(String::isBlank)) {
         continue;
       }
@@ -119,20 +115,6 @@ final class DraftProperty implements Property {
   private static String withoutStatement(String list) {
     return list.replaceFirst("^(?i:(\"?)sep=[,;\t|]\\1)[ \t]*(\\r\\n?|\\n|$)", "")
         .replaceAll("[\\u00A0\\u2007\\u202F]", " ");
-  }
-
-  private static List<List<String>> rows(String list, char separator) {
-    try (var reader =
-        CsvReader.builder()
-            .fieldSeparator(separator)
-            .trimWhitespacesAroundQuotes(true)
-            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-            .ofCsvRecord(list)) {
-      return reader.stream().map(CsvRecord::getFields).toList();
-    } catch (CsvParseException | IOException unreadable) {
-      return List.of();
-    }
   }
 
   private static int columnOfNames(List<String> header) {

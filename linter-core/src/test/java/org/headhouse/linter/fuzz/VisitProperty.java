@@ -3,10 +3,6 @@ package org.headhouse.linter.fuzz;
 import static java.nio.charset.StandardCharsets.UTF_16;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
@@ -83,7 +79,8 @@ final class VisitProperty implements Property {
     String piece = after.substring(same, end).replaceAll("(?m)^ *#.*$", "");
     Demand.that(
         piece.isBlank()
-            || Stream.of(',', ';', '\t').anyMatch(one -> isSaid(piece, rows(list, one))),
+            || Stream.of(',', ';', '\t')
+                .anyMatch(one -> isSaid(piece, OtherCsvReader.rows(list, one))),
         "%s is not in the cells of %s",
         piece,
         list);
@@ -155,19 +152,5 @@ final class VisitProperty implements Property {
       }
     }
     return List.of();
-  }
-
-  private static List<List<String>> rows(String list, char separator) {
-    try (var reader =
-        CsvReader.builder()
-            .fieldSeparator(separator)
-            .trimWhitespacesAroundQuotes(true)
-            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-            .ofCsvRecord(list)) {
-      return reader.stream().map(CsvRecord::getFields).toList();
-    } catch (CsvParseException | IOException unreadable) {
-      return List.of();
-    }
   }
 }
