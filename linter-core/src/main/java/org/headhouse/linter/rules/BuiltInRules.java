@@ -16,6 +16,7 @@ import org.headhouse.linter.rules.bias.BiasSupply;
 import org.headhouse.linter.rules.bias.BiasWeak;
 import org.headhouse.linter.rules.cable.CableBeyondEnd;
 import org.headhouse.linter.rules.cable.CableLengthUnknown;
+import org.headhouse.linter.rules.cable.CableMixedUnits;
 import org.headhouse.linter.rules.cable.CableTooLong;
 import org.headhouse.linter.rules.cable.CableTooThin;
 import org.headhouse.linter.rules.cable.CableUnshielded;
@@ -129,6 +130,7 @@ public final class BuiltInRules {
           new CableTooThin(),
           new CableLengthUnknown(),
           new CableBeyondEnd(),
+          new CableMixedUnits(),
           new CableTooLong(),
           new StubTooLong(),
           new SegmentOverloaded(),
