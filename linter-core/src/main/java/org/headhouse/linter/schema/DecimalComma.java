@@ -1,6 +1,5 @@
 package org.headhouse.linter.schema;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.headhouse.linter.result.Finding;
@@ -24,21 +23,15 @@ final class DecimalComma {
    * @param key the key that is not known
    * @param expected what the schema says of the mapping
    */
-  static Optional<SchemaFault> of(Cursor owner, String key, ExpectedValue expected) {
-    if (!(owner.node() instanceof Mapping mapping)) {
-      return Optional.empty();
-    }
-    List<Mapping.Entry> entries = mapping.entries();
-    for (int at = 1; at < entries.size(); at++) {
-      Mapping.Entry value = entries.get(at - 1);
-      Mapping.Entry decimals = entries.get(at);
-      if (decimals.key().text().equals(key)
-          && owner.valueOf(value).node() instanceof Scalar number
-          && isSplit(number, decimals.key())) {
-        return Optional.of(fault(owner, value, number, decimals.key().text(), expected));
-      }
-    }
-    return Optional.empty();
+  static Optional<SchemaFault> of(Cursor owner, String key, ExpectedValue expected, Tree tree) {
+    Mapping.Entry decimals = tree.entry(owner, key);
+    Mapping.Entry value = tree.entryBefore(owner, key);
+    return decimals != null
+            && value != null
+            && owner.valueOf(value).node() instanceof Scalar number
+            && isSplit(number, decimals.key())
+        ? Optional.of(fault(owner, value, number, key, expected))
+        : Optional.empty();
   }
 
   private static boolean isSplit(Scalar number, Scalar decimals) {

@@ -19,6 +19,7 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.yaml.Cursor;
@@ -83,17 +84,18 @@ public final class SchemaCheck {
     ChainFaults chain = new ChainFaults(kind, text, tree);
     IdentityHashMap<Node, Set<String>> reported = new IdentityHashMap<>();
     List<Finding> findings = new ArrayList<>();
-    List<Error> errors = new ArrayList<>(inOrder(schema.validate(JsonTree.of(tree.root()))));
-    for (Error error : List.copyOf(errors)) {
-      SchemaFault.decimalComma(error, text, tree)
-          .ifPresent(
-              fault -> {
-                errors.remove(error);
-                reported.computeIfAbsent(fault.node(), node -> new HashSet<>()).add(fault.detail());
-                findings.add(fault.finding());
-              });
+    List<Error> others = new ArrayList<>();
+    for (Error error : inOrder(schema.validate(JsonTree.of(tree.root())))) {
+      Optional<SchemaFault> comma = SchemaFault.decimalComma(error, text, tree);
+      if (comma.isEmpty()) {
+        others.add(error);
+        continue;
+      }
+      SchemaFault fault = comma.get();
+      reported.computeIfAbsent(fault.node(), node -> new HashSet<>()).add(fault.detail());
+      findings.add(fault.finding());
     }
-    for (Error error : errors) {
+    for (Error error : others) {
       if (chain.takes(error) || SchemaFault.isMisspelt(error, text, tree)) {
         continue;
       }

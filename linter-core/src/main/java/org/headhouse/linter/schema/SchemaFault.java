@@ -45,7 +45,8 @@ record SchemaFault(Node node, String detail, Finding finding) {
         ? DecimalComma.of(
             tree.find(error.getInstanceLocation()).cursor(),
             error.getProperty(),
-            ExpectedValue.of(error.getEvaluationPath(), schema))
+            ExpectedValue.of(error.getEvaluationPath(), schema),
+            tree)
         : Optional.empty();
   }
 

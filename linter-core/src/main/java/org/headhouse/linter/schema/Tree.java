@@ -29,6 +29,8 @@ final class Tree {
   private final MeantKeys meant = new MeantKeys();
   private final IdentityHashMap<Mapping, Map<String, Mapping.Entry>> entries =
       new IdentityHashMap<>();
+  private final IdentityHashMap<Mapping, Map<String, Mapping.Entry>> entriesBefore =
+      new IdentityHashMap<>();
 
   private @Nullable Boolean inFeet;
 
@@ -49,6 +51,13 @@ final class Tree {
   Mapping.@Nullable Entry entry(Cursor cursor, String key) {
     return cursor.node() instanceof Mapping mapping
         ? entries.computeIfAbsent(mapping, Tree::index).get(key)
+        : null;
+  }
+
+  /** The entry before that of a key, or null where there is none. */
+  Mapping.@Nullable Entry entryBefore(Cursor cursor, String key) {
+    return cursor.node() instanceof Mapping mapping
+        ? entriesBefore.computeIfAbsent(mapping, Tree::indexOfFollowing).get(key)
         : null;
   }
 
@@ -81,6 +90,15 @@ final class Tree {
   private static Map<String, Mapping.Entry> index(Mapping mapping) {
     Map<String, Mapping.Entry> index = new HashMap<>();
     mapping.entries().forEach(entry -> index.put(entry.key().text(), entry));
+    return index;
+  }
+
+  private static Map<String, Mapping.Entry> indexOfFollowing(Mapping mapping) {
+    Map<String, Mapping.Entry> index = new HashMap<>();
+    List<Mapping.Entry> all = mapping.entries();
+    for (int i = 1; i < all.size(); i++) {
+      index.put(all.get(i).key().text(), all.get(i - 1));
+    }
     return index;
   }
 
