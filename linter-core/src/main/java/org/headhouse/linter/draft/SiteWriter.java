@@ -38,8 +38,8 @@ final class SiteWriter {
   /** Addresses in a list are those of devices that work: planned would let a safe fix move them. */
   private static final String MAY_BE_LIVE =
       """
-      # look: whether the line works; keep this comment until the stage is commissioned, as no safe fix
-      # changes what is set on site while it stands
+      # look: whether the line is already in use; keep this comment until the stage is commissioned:
+      # while it is here, no safe fix changes what is set on site
       """;
 
   private final ListedChain list;
@@ -139,7 +139,7 @@ final class SiteWriter {
 
   private void line() {
     text.append("\nline:\n");
-    text.append("  # look: every unit is to be set to these three\n");
+    text.append("  # look: whether every unit is set to these three\n");
     text.append("  baud: ").append(settings.baud()).append('\n');
     text.append("  parity: ").append(settings.parity().word()).append('\n');
     text.append("  stop-bits: ").append(settings.parity() == Parity.NONE ? 2 : 1).append('\n');
@@ -225,9 +225,9 @@ final class SiteWriter {
       text.append(NO_ADDRESSES);
     } else {
       look(
-          "not in the list, and written as it should be: outdoor"
+          "not in the list, so these are as they should be: outdoor"
               + missing()
-              + ";\n# compare each unit with it");
+              + ";\n# compare each unit with them");
     }
     String run =
         "whether its cable leaves a building (run-to-next: between-buildings, and\n"

@@ -100,6 +100,6 @@ record UpdateOutcome(
   private static Stream<String> lines(ListFault fault, boolean withExcerpt) {
     return withExcerpt
         ? TextReport.lines(fault.location(), fault.message()).stream()
-        : Stream.of(TextReport.headline(fault.location(), fault.message()));
+        : Stream.of(TextReport.inOneLine(fault.location(), fault.message()));
   }
 }

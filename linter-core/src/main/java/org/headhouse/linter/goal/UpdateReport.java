@@ -46,7 +46,7 @@ final class UpdateReport {
       console.report(remark.level(), TextReport.printable(update.path() + ": " + remark.text()));
     }
     if (!isChanged(update)) {
-      note(update.path() + " already has everything in the list");
+      note("the list adds nothing to " + update.path());
       return;
     }
     if (shared.mayShow(update.path())) {

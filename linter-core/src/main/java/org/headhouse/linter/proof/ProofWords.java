@@ -10,7 +10,7 @@ import org.headhouse.linter.proof.Proof.Kind;
 /** Names proofs in messages. */
 public final class ProofWords {
   /** Ends a remedy that adds to a record, which is of one day. */
-  public static final String UNDER_RENEWED = " (under renewed if that is on a later day)";
+  public static final String UNDER_RENEWED = " (under renewed if the record has an earlier day)";
 
   /** What can be read as a headline. */
   private static final int LONGEST_FACT = 100;

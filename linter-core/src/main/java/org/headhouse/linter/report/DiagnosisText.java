@@ -20,7 +20,7 @@ public final class DiagnosisText {
             + " pair, lock it off, and prove it dead.",
         "Idle voltages need the supply on: measure at the line terminals only, well apart from line"
             + " voltage. Licensed people do this work, under the local electrical code.",
-        "Units without the line may move vents and screens: keep everyone clear of them.",
+        "Units that lose the line may move vents and screens: keep everyone clear of them.",
         "This is computed from the file. An instrument on the real line has the last word.");
   }
 

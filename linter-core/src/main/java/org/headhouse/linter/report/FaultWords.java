@@ -51,17 +51,27 @@ public final class FaultWords {
     return alike.values().stream().map(FaultWords::together).toList();
   }
 
+  /** {@code D1 or D0 or both}, or fewer of these. */
+  private static String conductors(List<NamedFault> alike) {
+    List<String> single =
+        alike.stream()
+            .filter(fault -> fault.conductors().size() == 1)
+            .map(fault -> fault.conductors().get(0))
+            .toList();
+    return single.size() == 2 && alike.size() == 3
+        ? String.join(" or ", single) + " or both"
+        : alike.stream()
+            .map(fault -> String.join(" and ", fault.conductors()))
+            .collect(Collectors.joining(", or "));
+  }
+
   private static String together(List<NamedFault> alike) {
     NamedFault first = alike.get(0);
     if (alike.size() == 1) {
       return of(first);
     }
     if (first.at().size() > 1) {
-      String conductors =
-          alike.stream()
-              .map(fault -> String.join(" and ", fault.conductors()))
-              .collect(Collectors.joining(", or "));
-      return conductors + " open " + at(first);
+      return conductors(alike) + " are open " + at(first);
     }
     if (alike.size() > MOST_PLACES) {
       NamedFault last = alike.get(alike.size() - 1);

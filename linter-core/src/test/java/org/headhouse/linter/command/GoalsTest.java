@@ -353,6 +353,19 @@ class GoalsTest {
     assertThat(folder.resolve("sites/oak.yaml")).doesNotExist();
   }
 
+  /** Lines of files elsewhere may be private; what to do about them is not. */
+  @Test
+  void aListElsewhereShowsNoLineAndSaysWhatToDo() throws IOException {
+    write("lists/units.csv", "name,cable-to-next,remark\nPropagation,42,private\nNorth,,\n");
+    Path work = Files.createDirectory(folder.resolve("work"));
+    CommandCall call =
+        CommandCall.of(work, "draft", "--list=../lists/units.csv", "--site=oak", "--sites=sites");
+    assertThat(call.code()).isEqualTo(1);
+    assertThat(call.out())
+        .contains("the length \"42\" has no unit: ", "; write a number with its unit")
+        .doesNotContain("private");
+  }
+
   @Test
   void whatAVisitFoundIsAdded() throws IOException {
     write(

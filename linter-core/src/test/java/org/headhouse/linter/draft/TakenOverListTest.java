@@ -84,8 +84,8 @@ class TakenOverListTest {
         .anyMatch(result -> result.contains("address 4") && result.contains("[address.duplicate]"));
     assertThat(text)
         .contains(
-            "# look: not in the list, and written as it should be: outdoor, comm-module,"
-                + " on-stale-readings;\n# compare each unit with it\n")
+            "# look: not in the list, so these are as they should be: outdoor, comm-module,"
+                + " on-stale-readings;\n# compare each unit with them\n")
         .contains("# look: where the bias of each segment is")
         .doesNotContain("its vents;");
   }

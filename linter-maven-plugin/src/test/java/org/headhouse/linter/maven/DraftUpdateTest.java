@@ -91,8 +91,7 @@ class DraftUpdateTest {
     assertThat(goal.lines()).contains("info Wrote sites/elm-row.yaml");
     GoalRun again = goal(LIST).with("write", true);
     again.execute();
-    assertThat(again.lines())
-        .contains("info sites/elm-row.yaml already has everything in the list");
+    assertThat(again.lines()).contains("info the list adds nothing to sites/elm-row.yaml");
   }
 
   /** A site in a folder of its own is found as well, and no second one is made beside it. */

@@ -93,8 +93,7 @@ class DraftVisitTest {
     assertThat(folder.resolve("sites").toFile().list()).containsExactly("elm-row.yaml");
     GoalRun again = goal(LIST).with("write", true);
     again.execute();
-    assertThat(again.lines())
-        .contains("info sites/elm-row.yaml already has everything in the list");
+    assertThat(again.lines()).contains("info the list adds nothing to sites/elm-row.yaml");
   }
 
   @Test

@@ -84,8 +84,7 @@ record Certificate(
     List<String> due = new ArrayList<>();
     LocalDate next = facts.proof().next();
     if (!isProved) {
-      due.add(
-          "The line is to be proved now: nobody can rely on it before, whatever was due later.");
+      due.add("The line is to be proved now: nobody can rely on it until that is done.");
     } else if (next != null) {
       boolean over = next.isBefore(settings.date());
       due.add(

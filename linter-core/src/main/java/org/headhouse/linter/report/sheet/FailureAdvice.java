@@ -22,7 +22,7 @@ final class FailureAdvice {
     if (unit.isHead() || bypass == null) {
       advice.add(
           "No follower gets readings: do what the night card says. Without a head unit the line does"
-              + " not run, joined through or not: fit another with the settings of this card.");
+              + " not run, even with its cables joined: fit another with the settings of this card.");
     } else {
       advice.add(
           VentWords.mayMove(unit)
@@ -32,8 +32,8 @@ final class FailureAdvice {
       outside(bypass, advice);
     }
     advice.add(
-        "Set-points are not in the file: note them here. Isolate and lock off the supply first; work"
-            + " inside is for licensed people.");
+        "Set-points are not in the file: note them here. Work inside is for licensed people, supply"
+            + " isolated and locked off.");
     return advice;
   }
 
@@ -43,9 +43,9 @@ final class FailureAdvice {
             + (bypass.isOnBranch()
                 ? " where its branch leaves the trunk."
                 : bypass.isEnd()
-                    ? ", and the last run of cable off "
+                    ? ", and take the last run of cable off "
                         + PlainText.name(bypass.neighbour())
-                        + ", which is the new end."
+                        + ", the new end."
                     : " and join its two cables: D1 to D1, D0 to D0, common to common, shield to"
                         + " shield.");
     return bypass.moves()

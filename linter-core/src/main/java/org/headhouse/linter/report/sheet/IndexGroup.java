@@ -14,7 +14,7 @@ import java.util.Map;
  */
 record IndexGroup(String title, List<IndexRow> rows) {
   private static final String NOT_READABLE = "Not readable";
-  private static final String NO_CUSTOMER = "No customer written";
+  private static final String NO_CUSTOMER = "No customer in the file";
 
   IndexGroup {
     rows = List.copyOf(rows);

@@ -43,9 +43,9 @@ final class Measurements {
   private static final String WITHOUT_TERMINATORS =
       " Measure at both ends, and with the terminators off, the far end open and shorted.";
   private static final String NO_BIAS =
-      "Not judged; but over "
+      "Not judged. If it reads over "
           + ReadingUnit.MILLIVOLT.atLeast(SegmentReadings.UNHELD_VOLTS)
-          + " to either side, a bias is fitted that the file does not have.";
+          + " either way, a bias is fitted that the file does not have.";
 
   private final SegmentLine line;
   private final SegmentReadings readings;

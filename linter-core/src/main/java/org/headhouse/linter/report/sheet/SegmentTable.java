@@ -170,7 +170,7 @@ final class SegmentTable {
     if (idle != null) {
       rows.add(
           voltage(
-              "The same with the worst parts, at " + name(idle.item()),
+              "Lowest idle voltage, worst parts, at " + name(idle.item()),
               idle.volts(),
               Verdict.of(true, idle.volts() >= policy.wantedIdleVolts()),
               policy.wantedIdleVolts(),
@@ -179,7 +179,7 @@ final class SegmentTable {
     if (received != null) {
       rows.add(
           voltage(
-              "The same with the worst parts, at "
+              "Weakest signal, worst parts, at "
                   + name(received.to())
                   + " from "
                   + name(received.from()),

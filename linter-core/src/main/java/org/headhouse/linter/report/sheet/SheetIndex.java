@@ -54,6 +54,6 @@ record SheetIndex(
     return rows.size()
         + (rows.size() == 1 ? " site, " : " sites, ")
         + (broken == 0 ? "none" : broken)
-        + " with errors or not readable";
+        + " with errors or unreadable";
   }
 }

@@ -23,7 +23,7 @@ record StaleNotice(String after, String action, String units) {
     Map<List<String>, List<String>> names = new LinkedHashMap<>();
     for (Unit unit : site.units()) {
       if (unit.isFollower() && VentWords.mayMove(unit)) {
-        List<String> same = List.of(VentWords.staleAfter(unit), VentWords.fallback(unit));
+        List<String> same = List.of(after(unit), action(unit));
         names.computeIfAbsent(same, key -> new ArrayList<>()).add(PlainText.name(unit));
       }
     }
@@ -41,5 +41,17 @@ record StaleNotice(String after, String action, String units) {
         });
     notices.addAll(others);
     return notices;
+  }
+
+  private static String after(Unit unit) {
+    return unit.staleAfter().isGiven()
+        ? VentWords.staleAfter(unit)
+        : "a time that is not known (ask)";
+  }
+
+  private static String action(Unit unit) {
+    return unit.onStaleReadings().isGiven()
+        ? "the vents " + VentWords.fallback(unit)
+        : "what the vents do is not known (ask)";
   }
 }

@@ -59,6 +59,16 @@ record UnitProof(
         day(last.of(Proof.Kind.STALE_RESPONSE, unit)));
   }
 
+  /** What the file says that is to be seen: {@code close after 60 s}. */
+  String onLostReadings() {
+    if (fallback.equals(VentWords.ASK)) {
+      return VentWords.ASK;
+    }
+    return staleAfter.equals(VentWords.ASK)
+        ? fallback + " after an unknown time: ask"
+        : fallback + (fallback.contains(",") ? ", after " : " after ") + staleAfter;
+  }
+
   private static String day(LastSeen.@Nullable Seen seen) {
     return seen == null ? "" : seen.day().isEmpty() ? "seen, no date" : seen.day();
   }

@@ -125,13 +125,13 @@ public final class AddressGap implements SiteRule {
 
   /** Nobody sets live units anew for a number: the entry is what is usually wanted. */
   private static String live(List<AddressHole> holes) {
-    return "look for a unit there; where there is none, add to suppressions: "
+    return "look for a unit there; if there is none, add to suppressions, with a reason: "
         + holes.stream()
             .limit(MOST_ENTRIES)
             .map(AddressGap::entry)
             .collect(Collectors.joining(" and "))
         + (holes.size() > MOST_ENTRIES ? " and so on" : "")
-        + " with the reason, or "
+        + "; or "
         + renumber(holes.get(0));
   }
 

@@ -37,7 +37,7 @@ record NewBias(String words, @Nullable FixDraft fix) {
     if (!network.drives(choice.item(), BiasRemedy.resistors(choice, USUAL_SUPPLY_VOLTS))) {
       return new NewBias(
           "divide the segment with a repeater, and fit bias resistors of 450 to 650 ohm in each"
-              + " part: they overload the line drivers here",
+              + " part: undivided, they overload its line drivers",
           null);
     }
     ChainItem item = line.segment().items().get(choice.item());

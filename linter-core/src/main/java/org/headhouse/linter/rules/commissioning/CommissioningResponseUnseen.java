@@ -51,7 +51,7 @@ public final class CommissioningResponseUnseen implements SiteRule {
         GivenProofs.of(site, record.records(), new OldNames(site, context)::nowCalled));
     if (!unseen.isEmpty()) {
       Set<String> units = unseen.stream().map(Proof::at).collect(Collectors.toSet());
-      String silent = sayingNothingOfVents(site, units);
+      List<String> silent = sayingNothingOfVents(site, units);
       context.report(
           context
               .finding(
@@ -64,10 +64,16 @@ public final class CommissioningResponseUnseen implements SiteRule {
                               : ", and a unit may have vents that the file does not mention"),
                       (silent.isEmpty()
                               ? ""
-                              : "check " + silent + ", and set vents: none if it moves none; ")
+                              : "check "
+                                  + String.join(", ", silent)
+                                  + ", and set vents: none "
+                                  + (silent.size() == 1 ? "if it" : "for each that")
+                                  + " moves none; ")
                           + "in calm, mild weather and with nobody near the vents, watch "
                           + ProofWords.remedied(LACKS, unseen)
-                          + ", and then add it to "
+                          + ", and then add "
+                          + (units.size() == 1 ? "the unit" : "each unit")
+                          + " to "
                           + lists(unseen)
                           + ProofWords.UNDER_RENEWED))
               .about(Proof.cases(unseen)));
@@ -98,12 +104,12 @@ public final class CommissioningResponseUnseen implements SiteRule {
         : "stale-response-seen";
   }
 
-  private static String sayingNothingOfVents(Site site, Set<String> unseen) {
+  private static List<String> sayingNothingOfVents(Site site, Set<String> unseen) {
     return site.units().stream()
         .filter(unit -> unit.vents().isMissing())
         .filter(unit -> unseen.contains(unit.name().or("")))
         .map(Unit::called)
         .distinct()
-        .collect(Collectors.joining(", "));
+        .toList();
   }
 }

@@ -47,11 +47,11 @@ final class ReadingMessages {
     return new Message(
         fact,
         under
-            ? "a receiver needs 200 mV: bias is missing or weak, or more loads the line than is"
-                + " written"
+            ? "a receiver needs 200 mV: bias is missing or weak, or the line has more load than is"
+                + " in the file"
             : low
                 ? "with the error of the meter it may be under the 200 mV that a receiver needs, or"
-                    + " more loads the line than is written"
+                    + " the line has more load than is in the file"
                 : "a terminator is missing, or a second bias holds the line",
         "find the fault and fix it with all supplies isolated, then measure again; correct the"
             + " file only if it does not show what is fitted");

@@ -46,7 +46,7 @@ public final class NetworkBadAddress implements SiteRule {
       report(
           setting,
           "\"" + text + "\" is the network's own address or its broadcast",
-          "set the address of a device in that network",
+          "set an address that a device of that network can have",
           context);
     } else {
       report(

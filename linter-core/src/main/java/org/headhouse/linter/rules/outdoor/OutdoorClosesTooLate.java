@@ -112,7 +112,7 @@ public final class OutdoorClosesTooLate implements SiteRule {
                         + seen
                         + " to close; close-time is "
                         + written,
-                    "vents close later than anybody counts with",
+                    "vents close later than anybody expects",
                     "find out why they are slower and repair it, then take the time again; or set"
                         + " close-time: "
                         + seen))

@@ -9,8 +9,8 @@ public final class EdgeWords {
   private EdgeWords() {}
 
   /**
-   * A clause to follow the reason: {@code " (computed: harmless at 9600 bit/s, settled after 3.1 µs
-   * of a bit of 104 µs)"}; empty where that cannot be computed.
+   * A clause to follow the reason: {@code " (computed: harmless at 9600 bit/s, settled after 3.1
+   * µs, before the middle of a bit of 104 µs)"}; empty where that cannot be computed.
    */
   public static String of(SegmentLine line) {
     SegmentRinging ringing = ComputedSegment.of(line) == null ? null : line.ringing();
@@ -20,17 +20,23 @@ public final class EdgeWords {
     }
     double settled = ringing.settling().seconds();
     boolean harmless = settled <= SegmentRinging.middleSeconds(bit);
-    String ofBit =
-        (Double.isFinite(settled) ? " after " + Shown.micros(settled) : " at no time")
-            + " of a bit of "
-            + Shown.micros(bit);
+    String after = Double.isFinite(settled) ? " after " + Shown.micros(settled) : " at no time";
+    String middle = " the middle of a bit of " + Shown.micros(bit);
     return harmless
-        ? " (computed: harmless at " + ringing.baud() + " bit/s, settled" + ofBit + ")"
+        ? " (computed: harmless at "
+            + ringing.baud()
+            + " bit/s, settled"
+            + after
+            + ", before"
+            + middle
+            + ")"
         : " (computed: not harmless at "
             + ringing.baud()
-            + " bit/s, settled only"
-            + ofBit
-            + ", and a receiver reads it at"
-            + " its middle)";
+            + " bit/s, settled"
+            + (Double.isFinite(settled) ? " only" : "")
+            + after
+            + ", and a receiver reads"
+            + middle
+            + ")";
   }
 }

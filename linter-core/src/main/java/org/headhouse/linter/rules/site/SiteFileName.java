@@ -44,7 +44,7 @@ public final class SiteFileName implements SiteRule {
                 + id
                 + "\" is in the "
                 + (namesNothing ? "folder " + folder : "file " + file),
-            "nobody can find a site under another name",
+            "nobody finds a site whose file has another name",
             namesNothing
                 ? "name the folder " + id + ", or correct the id"
                 : "name the file " + id + ".yaml, or correct the id"));

@@ -96,7 +96,7 @@ public final class TrafficTwoClients implements SiteRule {
                         + " get lost",
                     "poll over Ethernet, or through the head unit if it can pass polls on, and"
                         + " set link to that; if the manual says that the head unit waits for"
-                        + " another client, set other-clients: waits for "
+                        + " another client, set other-clients: waits in "
                         + (type == null ? "its device type" : "the device type \"" + type + "\"")))
             .related(head.name().place().region(), head.called() + " is the head unit");
     if (broadcast != null) {

@@ -22,7 +22,7 @@ class FailureAdviceTest {
         .first()
         .asString()
         .startsWith("No follower gets readings: do what the night card says.")
-        .contains("joined through or not");
+        .contains("even with its cables joined");
   }
 
   @Test
@@ -43,8 +43,8 @@ class FailureAdviceTest {
   void theTerminatorOfTheLastUnitMovesToTheNewEnd() {
     assertThat(failing(Sheets.page(Papers.PROVED), 4))
         .contains(
-            "If they lose readings too, take it off the pair, and the last run of cable off House 3,"
-                + " which is the new end. Move to House 3: terminator 120 ohm.")
+            "If they lose readings too, take it off the pair, and take the last run of cable off"
+                + " House 3, the new end. Move to House 3: terminator 120 ohm.")
         .noneMatch(text -> text.contains("outside its limits"));
   }
 

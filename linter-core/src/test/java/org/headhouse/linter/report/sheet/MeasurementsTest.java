@@ -72,8 +72,8 @@ class MeasurementsTest {
               assertThat(all.get(4))
                   .isEqualTo(
                       voltageAt(
-                          "Head House not defined: no bias Not judged; but over 50 mV to either"
-                              + " side, a bias is fitted that the file does not have."));
+                          "Head House not defined: no bias Not judged. If it reads over 50 mV"
+                              + " either way, a bias is fitted that the file does not have."));
               assertThat(all.get(5)).startsWith(voltageAt("Boiler, side in not defined: no bias"));
               assertThat(all.get(6)).startsWith(voltageAt("Boiler, side out 2"));
               assertThat(all.get(7)).startsWith(voltageAt("Bay 3 2"));

@@ -84,10 +84,10 @@ class ProvingSheetTest {
         "Switch off the computer | highest AC range",
         "highest AC range | No insulation tester",
         "highest AC range | Ohms between D1 and D0",
-        "D1 is D1 at both ends | Remove the short",
+        "the same conductor at both ends | Remove the short",
         "Remove the short | Ohms between D1 and D0",
         "with the leads swapped | Covers on",
-        "power stays off until then | Covers on",
+        "power stays off until the cause is fixed | Covers on",
         "Warn everybody, and keep them out of reach of vents | Stop the broadcast",
         "Stop its polls | Does each unit answer",
         "Stop the broadcast | DC volts",
@@ -190,8 +190,9 @@ class ProvingSheetTest {
     assertThat(heading.nextElementSiblings().select("ul").get(0).select("li").eachText())
         .containsExactly(
             "Bay 2: stale after 45 s; then the vents close",
-            "Bay 3: stale after not known: ask; then the vents stay where they are",
-            "Bay 5: stale after not known: ask; then the vents not known: ask");
+            "Bay 3: stale after a time that is not known (ask); then the vents stay where they are",
+            "Bay 5: stale after a time that is not known (ask); then what the vents do is not known"
+                + " (ask)");
   }
 
   /** A unit that says nothing of vents may have some; only the written none is none. */
@@ -256,7 +257,7 @@ class ProvingSheetTest {
         "licensed people",
         "Vents, screens, fans and their drives",
         "vents stay where they are",
-        "A step without a source is common practice, no source."
+        "A step that names no source is common practice."
       })
   void theCautionsAreOnEverySheet(String words) {
     assertThat(all(PLAIN)).contains(words);
@@ -267,7 +268,7 @@ class ProvingSheetTest {
   void theStationIsWhereTheWindIs() {
     assertThat(steps(LARGE))
         .anyMatch(step -> step.contains("10 m above open ground") && step.contains("ten times"))
-        .anyMatch(step -> step.contains("reports calm, and no fallback notices"));
+        .anyMatch(step -> step.contains("reports calm, and no fallback acts"));
   }
 
   /** One client at a time on a serial line: MODBUS over Serial Line V1.02, 2.1. */

@@ -57,8 +57,8 @@ class RecordOnSheetsTest {
             });
     assertThat(sheet.select("tbody").get(1).select("tr").get(1).text())
         .isEqualTo(
-            "House 2 seen (last: 14 March 2026) 62 s at 12 m/s close time: 85 s after 40 s:"
-                + " close (last: 14 March 2026)");
+            "House 2 seen (last: 14 March 2026) 62 s at 12 m/s close time: 85 s close after"
+                + " 40 s (last: 14 March 2026)");
     assertThat(sheet.text()).contains("anemometer turns freely");
   }
 

@@ -191,7 +191,7 @@ class SheetContentTest {
             row -> row.startsWith("Lowest idle voltage, at") && row.contains(" within limit "))
         .anyMatch(
             row ->
-                row.startsWith("The same with the worst parts")
+                row.startsWith("Lowest idle voltage, worst parts")
                     && row.contains(" " + volts + " at least ")
                     && row.contains(" " + verdict + " "))
         .anyMatch(

@@ -91,8 +91,7 @@ class SheetsOfManyFilesTest {
             "planned");
     assertThat(rows.get(0).text()).contains("f/torn.yaml:1:10: error:");
     assertThat(rows.get(1).text()).contains("the disk is gone");
-    assertThat(index.select("header p").text())
-        .startsWith("9 sites, 6 with errors or not readable");
+    assertThat(index.select("header p").text()).startsWith("9 sites, 6 with errors or unreadable");
   }
 
   @Test

@@ -115,8 +115,8 @@ class LiveAddressesTest {
         .asString()
         .contains(": error: no unit has addresses 3 to 4: ")
         .contains(
-            "add to suppressions: - {rule: address.gap, unit: \"Hardening Bay\", justification: }"
-                + " with the reason, or give \"Hardening Bay\" address 3 and renumber those after"
+            "add to suppressions, with a reason: - {rule: address.gap, unit: \"Hardening Bay\", justification: }"
+                + "; or give \"Hardening Bay\" address 3 and renumber those after"
                 + " it");
   }
 

@@ -69,7 +69,7 @@ class CommissioningMeasuredOffTest {
     "pair-resistance: 118 ohm, 118 ohm, 52.8 to 64.4 ohm, a terminator is missing",
     "pair-resistance: 0.0527 kohm, 0.0527 kohm, 0.0528 to 0.0644 kohm, an extra terminator",
     "pair-resistance: 40 ohm, 40 ohm, 52.8 to 64.4 ohm, an extra terminator",
-    "idle-voltage: 214 mV, 214 mV, 215 to 299 mV, more loads the line",
+    "idle-voltage: 214 mV, 214 mV, 215 to 299 mV, has more load than is in the file",
     "idle-voltage: 0.1 V, 0.1 V, 0.215 to 0.299 V, bias is missing or weak",
     "idle-voltage: 0.4 V, 0.4 V, 0.215 to 0.299 V, a terminator is missing",
     "idle-voltage: -254 mV, -254 mV, 215 to 299 mV, the meter leads or the pair are crossed"

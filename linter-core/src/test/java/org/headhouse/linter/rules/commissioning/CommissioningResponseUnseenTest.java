@@ -67,7 +67,7 @@ class CommissioningResponseUnseenTest {
         .asString()
         .contains(
             "at \"Head House\", \"Bay 2\":",
-            "check \"Head House\", \"Bay 2\", and set vents: none if it moves none");
+            "check \"Head House\", \"Bay 2\", and set vents: none for each that moves none");
     assertThat(check.with("stage: commissioned", "stage: planned").reportedBy(RULE)).isEmpty();
   }
 
@@ -81,7 +81,7 @@ class CommissioningResponseUnseenTest {
         .contains(
             "the record lacks 6 proofs at 3 items: ",
             "watch the storm response and the response to stale readings at \"Head House\", \"Bay 2\","
-                + " \"Bay 3\", and then add it to storm-response-seen and stale-response-seen");
+                + " \"Bay 3\", and then add each unit to storm-response-seen and stale-response-seen");
   }
 
   @Test

@@ -53,7 +53,7 @@ class CommissioningUnitUnseenTest {
         .contains("the record lacks the outdoor readings at \"Bay 2\", \"Bay 3\": ")
         .contains(
             "check the displays of \"Bay 2\", \"Bay 3\", and then add each name to"
-                + " outdoor-readings-seen (under renewed if that is on a later day)");
+                + " outdoor-readings-seen (under renewed if the record has an earlier day)");
     assertThat(check.results())
         .filteredOn(result -> result.rule().equals(RULE))
         .flatExtracting(Result::identities)

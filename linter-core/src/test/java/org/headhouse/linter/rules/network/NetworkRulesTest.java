@@ -36,15 +36,15 @@ class NetworkRulesTest {
         "ip: 10.0.0.1/24  | |",
         "ip: 10.0.0.1     | is not an address with a prefix length | write for example 10.0.0.1/24",
         "ip: 10.0.0.300/24| is not an address with a prefix length | write for example 192.168.40.12/24",
-        "ip: 10.0.0.0/24  | is the network's own address or its broadcast | set the address of a device in that network",
-        "ip: 10.0.0.255/24| is the network's own address or its broadcast | set the address of a device in that network",
+        "ip: 10.0.0.0/24  | is the network's own address or its broadcast | set an address that a device of that network can have",
+        "ip: 10.0.0.255/24| is the network's own address or its broadcast | set an address that a device of that network can have",
         "ip: 10.0.0.1/24, gateway: 10.0.0.9 | |",
         "ip: 10.0.0.1/24, gateway: 10.0.0.9/24 | is not a gateway address | write the address alone, such as 192.168.40.1",
         "ip: 10.0.0.1/24, gateway: router   | is not a gateway address | write the address alone, such as 192.168.40.1",
         "ip: 10.0.0.1/24, gateway: 10.0.0.1 | cannot be the gateway of this network | write the address of the router; it is neither the unit's own nor the broadcast",
         "ip: 10.0.0.1/24, gateway: 10.0.0.255 | cannot be the gateway of this network | write the address of the router; it is neither the unit's own nor the broadcast",
         // Without an address of the unit nothing can be said of the router's.
-        "ip: 10.0.0.0/24, gateway: 10.0.0.255 | is the network's own address or its broadcast | set the address of a device in that network",
+        "ip: 10.0.0.0/24, gateway: 10.0.0.255 | is the network's own address or its broadcast | set an address that a device of that network can have",
       })
   void addresses(String settings, String fact, String remedy) {
     LineCheck check = of(settings + "; -");
