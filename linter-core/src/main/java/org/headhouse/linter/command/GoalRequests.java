@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.goal.ChangesRequest;
+import org.headhouse.linter.goal.DiagnoseRequest;
 import org.headhouse.linter.goal.DraftChoice;
 import org.headhouse.linter.goal.DraftOptions;
 import org.headhouse.linter.goal.FixRequest;
@@ -16,7 +17,9 @@ import org.headhouse.linter.goal.RulesRequest;
 import org.headhouse.linter.goal.SchemaRequest;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.run.DiagnosisOutput;
 import org.headhouse.linter.run.EnumParameter;
+import org.headhouse.linter.run.SitesRequest;
 import org.headhouse.linter.run.SlackParameter;
 import org.jspecify.annotations.Nullable;
 
@@ -67,8 +70,8 @@ final class GoalRequests {
       case DRAFT -> draft();
       case RULES -> new RulesRequest(rule());
       case SCHEMA -> new SchemaRequest(folder("for the schemas"), options.base());
-      case CHECK, DIAGNOSE, LSP, COMPLETION ->
-          throw new IllegalArgumentException(goal + " has no request");
+      case DIAGNOSE -> diagnose();
+      case CHECK, LSP, COMPLETION -> throw new IllegalArgumentException(goal + " has no request");
     };
   }
 
@@ -93,6 +96,21 @@ final class GoalRequests {
             arguments.has(CommandOption.WRITE),
             draft)
         .request();
+  }
+
+  private GoalRequest diagnose() throws UserError {
+    if (PipedText.isAsked(arguments)) {
+      throw new UserError("- does not go with diagnose: name the file");
+    }
+    SitesRequest sites = options.sites();
+    return new DiagnoseRequest(
+        console ->
+            new AskedSites(sites, arguments.files(), console)
+                .find().stream().map(sites::run).toList(),
+        options.base(),
+        new DiagnosisOutput(
+            arguments.get(CommandOption.AS_FOUND),
+            options.written(CommandOption.OUTPUT_DIRECTORY)));
   }
 
   private @Nullable String rule() throws UserError {
