@@ -84,6 +84,7 @@ class GoalsTest {
           report --paper=A5 --outputDirectory=o | --paper cannot be "A5": use one of A4, Letter
           report --slack=-1 --outputDirectory=o | --slack cannot be "-1": set a percentage from 0 to 100, such as 10
           changes                  | there is nothing to compare with: use --since=HEAD, or --before with a folder of sites or one file
+          changes --since=HEAD     | --since is HEAD, and FOLDER/sites is not in a git repository: run it in one, or instead use --before with a folder of sites or one file
           changes --since=a --before=b | --since and --before cannot be combined: use --since=HEAD, or --before with a folder of sites or one file
           changes --before=lost    | --before names FOLDER/lost, which does not exist: correct the path
           rules a b                | rules shows one page at a time: name one rule, or none for all
