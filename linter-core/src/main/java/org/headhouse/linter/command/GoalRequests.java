@@ -1,7 +1,6 @@
 package org.headhouse.linter.command;
 
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import org.headhouse.linter.figures.Measure;
@@ -80,12 +79,14 @@ final class GoalRequests {
     DraftOptions draft =
         new DraftOptions(
             arguments.get(CommandOption.TITLE),
-            arguments.list(CommandOption.READINGS, Arrays.asList(DraftOptions.READINGS.split(","))),
-            baud == null ? Integer.parseInt(DraftOptions.BAUD) : baud,
-            arguments.get(CommandOption.PARITY, DraftOptions.PARITY),
-            arguments.get(CommandOption.GAUGE, DraftOptions.GAUGE),
+            arguments.get(CommandOption.READINGS) == null
+                ? null
+                : arguments.list(CommandOption.READINGS, List.of()),
+            baud,
+            arguments.get(CommandOption.PARITY),
+            arguments.get(CommandOption.GAUGE),
             answer(CommandOption.SHIELDED),
-            arguments.get(CommandOption.IMPEDANCE, DraftOptions.IMPEDANCE),
+            arguments.get(CommandOption.IMPEDANCE),
             arguments.get(CommandOption.BIAS_SUPPLY));
     return new DraftChoice(
             options.settings(),
@@ -135,10 +136,12 @@ final class GoalRequests {
     return arguments.get(CommandOption.SLACK, SlackParameter.USUAL);
   }
 
-  /** An answer that is yes if nobody gives it. */
-  private boolean answer(CommandOption option) throws UserError {
-    String answer = arguments.get(option, "true");
-    return EnumParameter.of(name(option), answer, new Boolean[] {true, false}, String::valueOf);
+  /** An answer, or null where there is none. */
+  private @Nullable Boolean answer(CommandOption option) throws UserError {
+    String answer = arguments.get(option);
+    return answer == null
+        ? null
+        : EnumParameter.of(name(option), answer, new Boolean[] {true, false}, String::valueOf);
   }
 
   private <T> T word(CommandOption option, T usual, T[] values, Function<T, String> word)

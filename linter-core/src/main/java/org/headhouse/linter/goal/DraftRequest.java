@@ -5,13 +5,13 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.draft.Draft;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.files.AtomicFile;
-import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.run.Console;
@@ -26,11 +26,17 @@ import org.headhouse.linter.run.SettingsRequest;
  * @param settings what holds for the site
  * @param list the list of units
  * @param draft what else a new site gets
+ * @param given how the user calls what is given for a new site alone
  * @param file to write
  * @param write whether a site that is there is written; else only the difference is shown
  */
 public record DraftRequest(
-    SettingsRequest settings, Path list, DraftSettings draft, Path file, boolean write)
+    SettingsRequest settings,
+    Path list,
+    DraftSettings draft,
+    List<String> given,
+    Path file,
+    boolean write)
     implements GoalRequest {
 
   @Override
@@ -60,18 +66,16 @@ public record DraftRequest(
 
   private Outcome update(ListRun run) throws UserError {
     SiteUpdate update = run.made(run.linter()::update, file);
-    if (update instanceof SiteUpdate.Made made && !made.site().equals(draft.site())) {
-      ParameterNames called = settings.called();
-      throw new UserError(
-          made.path()
-              + " is the site "
-              + made.site()
-              + ", and not "
-              + draft.site()
-              + ": use "
-              + called.typed("site", made.site())
-              + ", or name another file with "
-              + called.of("output"));
+    run.requireSite(draft.site(), update);
+    if (!given.isEmpty()) {
+      run.console()
+          .report(
+              Level.WARNING,
+              "Not used, because "
+                  + settings.base().shown(file)
+                  + " exists: "
+                  + String.join(", ", given)
+                  + " (only for a new site)");
     }
     return run.of(update, file, write);
   }

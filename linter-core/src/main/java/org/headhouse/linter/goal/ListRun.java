@@ -92,6 +92,22 @@ record ListRun(
     }
   }
 
+  /** Refuses a file that is another site than the one that is asked for. */
+  void requireSite(String site, SiteUpdate update) throws UserError {
+    if (update instanceof SiteUpdate.Made made && !made.site().equals(site)) {
+      throw new UserError(
+          made.path()
+              + " is the site "
+              + made.site()
+              + ", and not "
+              + site
+              + ": use "
+              + settings.called().typed("site", made.site())
+              + ", or name another file with "
+              + settings.called().of("output"));
+    }
+  }
+
   /** Shows an update, and writes it where that is asked for; or shows why there is none. */
   Outcome of(SiteUpdate update, Path file, boolean write) throws UserError {
     if (update instanceof SiteUpdate.Refused refused) {

@@ -47,7 +47,11 @@ public record VisitRequest(
               + ": name the file of the site with "
               + settings.called().typed("output", "<file>"));
     }
-    return run.of(run.made(run.linter()::visit, file), file, write);
+    SiteUpdate update = run.made(run.linter()::visit, file);
+    if (site != null && output != null) {
+      run.requireSite(site, update);
+    }
+    return run.of(update, file, write);
   }
 
   /** A list that cannot be read says no site either, and its faults say what to do. */
