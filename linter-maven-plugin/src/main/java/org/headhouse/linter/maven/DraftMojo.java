@@ -61,10 +61,7 @@ public final class DraftMojo extends SettingsMojo {
   @Parameter(property = "linter.baud")
   private @Nullable Integer baud;
 
-  /**
-   * For a new site: the parity, which is even, odd, or none, which goes with 2 stop bits; by
-   * default even.
-   */
+  /** For a new site: the parity, even, odd or none (with 2 stop bits); by default even. */
   @Parameter(property = "linter.parity")
   private @Nullable String parity;
 
