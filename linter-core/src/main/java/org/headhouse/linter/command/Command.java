@@ -93,6 +93,7 @@ final class Command {
       }
       String rule = arguments.get(CommandOption.RULE);
       if (rule != null) {
+        requireAlone(arguments);
         RulePage.of(rule, linter(SiteLinter.builder())).lines().forEach(out::println);
         return CLEAN;
       }
@@ -145,6 +146,13 @@ final class Command {
     }
   }
 
+  /** Whoever names sites as well expects them to be checked, and none is. */
+  private static void requireAlone(Arguments rule) throws UserError {
+    if (rule.values().size() > 1 || !rule.files().isEmpty()) {
+      throw new UserError("--rule shows a page, and checks nothing: give it alone");
+    }
+  }
+
   private int trouble(String text) {
     text.lines().forEach(line -> console.report(Level.ERROR, line));
     return TROUBLE;
@@ -178,10 +186,15 @@ final class Command {
 
   private CheckOutput output(SiteOptions options, SitesRequest request) throws UserError {
     Arguments arguments = options.arguments();
+    Path folder = options.written(CommandOption.OUTPUT_DIRECTORY);
+    if (folder == null && arguments.has(CommandOption.OPEN_RESULTS)) {
+      throw new UserError(
+          "there is no folder for the open results: use " + CommandOption.OUTPUT_DIRECTORY.form());
+    }
     return new CheckOutput(
         level(arguments, CommandOption.FAIL_LEVEL, Level.ERROR),
         level(arguments, CommandOption.PRINT_LEVEL, Level.NOTE),
-        options.written(CommandOption.OUTPUT_DIRECTORY),
+        folder,
         new OutputForm(format(arguments), arguments.has(CommandOption.OPEN_RESULTS), false),
         details(request.settings().sites()));
   }

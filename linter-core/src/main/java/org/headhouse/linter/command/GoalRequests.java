@@ -1,12 +1,12 @@
 package org.headhouse.linter.command;
 
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.goal.ChangesRequest;
+import org.headhouse.linter.goal.DiagnoseRequest;
 import org.headhouse.linter.goal.DraftChoice;
 import org.headhouse.linter.goal.DraftOptions;
 import org.headhouse.linter.goal.FixRequest;
@@ -16,7 +16,9 @@ import org.headhouse.linter.goal.RulesRequest;
 import org.headhouse.linter.goal.SchemaRequest;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.result.FixKind;
+import org.headhouse.linter.run.DiagnosisOutput;
 import org.headhouse.linter.run.EnumParameter;
+import org.headhouse.linter.run.SitesRequest;
 import org.headhouse.linter.run.SlackParameter;
 import org.jspecify.annotations.Nullable;
 
@@ -67,8 +69,8 @@ final class GoalRequests {
       case DRAFT -> draft();
       case RULES -> new RulesRequest(rule());
       case SCHEMA -> new SchemaRequest(folder("for the schemas"), options.base());
-      case CHECK, DIAGNOSE, LSP, COMPLETION ->
-          throw new IllegalArgumentException(goal + " has no request");
+      case DIAGNOSE -> diagnose();
+      case CHECK, LSP, COMPLETION -> throw new IllegalArgumentException(goal + " has no request");
     };
   }
 
@@ -77,12 +79,14 @@ final class GoalRequests {
     DraftOptions draft =
         new DraftOptions(
             arguments.get(CommandOption.TITLE),
-            arguments.list(CommandOption.READINGS, Arrays.asList(DraftOptions.READINGS.split(","))),
-            baud == null ? Integer.parseInt(DraftOptions.BAUD) : baud,
-            arguments.get(CommandOption.PARITY, DraftOptions.PARITY),
-            arguments.get(CommandOption.GAUGE, DraftOptions.GAUGE),
+            arguments.get(CommandOption.READINGS) == null
+                ? null
+                : arguments.list(CommandOption.READINGS, List.of()),
+            baud,
+            arguments.get(CommandOption.PARITY),
+            arguments.get(CommandOption.GAUGE),
             answer(CommandOption.SHIELDED),
-            arguments.get(CommandOption.IMPEDANCE, DraftOptions.IMPEDANCE),
+            arguments.get(CommandOption.IMPEDANCE),
             arguments.get(CommandOption.BIAS_SUPPLY));
     return new DraftChoice(
             options.settings(),
@@ -93,6 +97,21 @@ final class GoalRequests {
             arguments.has(CommandOption.WRITE),
             draft)
         .request();
+  }
+
+  private GoalRequest diagnose() throws UserError {
+    if (PipedText.isAsked(arguments)) {
+      throw new UserError("- does not go with diagnose: name the file");
+    }
+    SitesRequest sites = options.sites();
+    return new DiagnoseRequest(
+        console ->
+            new AskedSites(sites, arguments.files(), console)
+                .find().stream().map(sites::run).toList(),
+        options.base(),
+        new DiagnosisOutput(
+            arguments.get(CommandOption.AS_FOUND),
+            options.written(CommandOption.OUTPUT_DIRECTORY)));
   }
 
   private @Nullable String rule() throws UserError {
@@ -117,10 +136,12 @@ final class GoalRequests {
     return arguments.get(CommandOption.SLACK, SlackParameter.USUAL);
   }
 
-  /** An answer that is yes if nobody gives it. */
-  private boolean answer(CommandOption option) throws UserError {
-    String answer = arguments.get(option, "true");
-    return EnumParameter.of(name(option), answer, new Boolean[] {true, false}, String::valueOf);
+  /** An answer, or null where there is none. */
+  private @Nullable Boolean answer(CommandOption option) throws UserError {
+    String answer = arguments.get(option);
+    return answer == null
+        ? null
+        : EnumParameter.of(name(option), answer, new Boolean[] {true, false}, String::valueOf);
   }
 
   private <T> T word(CommandOption option, T usual, T[] values, Function<T, String> word)

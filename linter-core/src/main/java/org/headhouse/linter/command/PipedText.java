@@ -41,6 +41,14 @@ record PipedText(@Nullable Path file, SiteInput input) {
     if (arguments.get(CommandOption.SINCE) != null) {
       throw new UserError("--since does not go with -: name the file that is compared");
     }
+    for (CommandOption option : List.of(CommandOption.INCLUDES, CommandOption.EXCLUDES)) {
+      if (arguments.get(option) != null) {
+        throw new UserError(
+            "--"
+                + option.word()
+                + " does not go with -, which is checked in any case: leave it out");
+      }
+    }
     String name = arguments.get(CommandOption.NAME);
     Path file = name == null ? null : base.path().resolve(name).normalize();
     byte[] bytes = read(in);

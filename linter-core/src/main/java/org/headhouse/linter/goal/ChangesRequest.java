@@ -70,8 +70,7 @@ public record ChangesRequest(
               + ": use "
               + called.typed("since", "HEAD")
               + ", or "
-              + called.typed("before")
-              + " with a folder of sites or one file");
+              + beforeInstead(called));
     }
     if (before != null && !Files.exists(before)) {
       throw new UserError(
@@ -79,6 +78,10 @@ public record ChangesRequest(
     }
     return new ChangesRequest(
         sites, output, since, before, SlackParameter.of(called.of("slack"), slack));
+  }
+
+  private static String beforeInstead(ParameterNames called) {
+    return called.typed("before") + " with a folder of sites or one file";
   }
 
   @Override
@@ -92,7 +95,9 @@ public record ChangesRequest(
 
   private Outcome since(String name, SiteRun now, Console console, LinterMaker linters)
       throws UserError {
-    try (Revision revision = Revision.open(now.found().sites(), name, sites.settings().called())) {
+    ParameterNames called = sites.settings().called();
+    try (Revision revision =
+        Revision.open(now.found().sites(), name, called, "instead use " + beforeInstead(called))) {
       SiteState earlier = new EarlierFiles(revision, now.found(), now.base()::shown).state();
       SiteLinter linter = linters.make(now.builder().withoutBaseline());
       Outcome settings = ValidSettingsGuard.check(linter, console);

@@ -1,6 +1,7 @@
 package org.headhouse.linter.goal;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.run.SettingsRequest;
@@ -39,13 +40,22 @@ public record DraftChoice(
                 + called.of("visit")
                 + " one from a visit: give one of the two");
       }
+      List<String> given = options.given(called);
+      if (!given.isEmpty()) {
+        throw new UserError(
+            called.of("visit")
+                + " adds to a site that is there: leave out "
+                + String.join(", ", given)
+                + " (only for a new site)");
+      }
       return new VisitRequest(settings, visit, site, output, write);
     }
     if (list == null || site == null) {
       throw new UserError(missing(called));
     }
     Path file = output == null ? UsualSiteFile.of(settings.sites(), site) : output;
-    return new DraftRequest(settings, list, options.settings(site, called), file, write);
+    return new DraftRequest(
+        settings, list, options.settings(site, called), options.given(called), file, write);
   }
 
   private String missing(ParameterNames called) {

@@ -1,27 +1,29 @@
 package org.headhouse.linter.goal;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.headhouse.linter.draft.DraftSettings;
 import org.headhouse.linter.files.ParameterNames;
 import org.headhouse.linter.files.UserError;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a user says of a new site in addition to its list, in words.
+ * What a user says of a new site in addition to its list, in words; null where nothing is said.
  *
- * @param title as people say it, or null
+ * @param title as people say it
  * @param readings of the weather station
  * @param baud the rate of the line in bit/s
- * @param biasSupply for bias resistors at the head unit, or null
+ * @param biasSupply for bias resistors at the head unit
  */
 public record DraftOptions(
     @Nullable String title,
-    List<String> readings,
-    int baud,
-    String parity,
-    String gauge,
-    boolean shielded,
-    String impedance,
+    @Nullable List<String> readings,
+    @Nullable Integer baud,
+    @Nullable String parity,
+    @Nullable String gauge,
+    @Nullable Boolean shielded,
+    @Nullable String impedance,
     @Nullable String biasSupply) {
   /** What the weather station measures where nobody says it, separated by commas. */
   public static final String READINGS = "light,temperature,wind-speed,wind-direction,rain";
@@ -39,7 +41,24 @@ public record DraftOptions(
   public static final String IMPEDANCE = "120 ohm";
 
   public DraftOptions {
-    readings = List.copyOf(readings);
+    readings = readings == null ? null : List.copyOf(readings);
+  }
+
+  /** How the parameters that are given are called, in their order. */
+  List<String> given(ParameterNames called) {
+    Map<String, @Nullable Object> values = new LinkedHashMap<>();
+    values.put("title", title);
+    values.put("readings", readings);
+    values.put("baud", baud);
+    values.put("parity", parity);
+    values.put("gauge", gauge);
+    values.put("shielded", shielded);
+    values.put("impedance", impedance);
+    values.put("biasSupply", biasSupply);
+    return values.entrySet().stream()
+        .filter(one -> one.getValue() != null)
+        .map(one -> called.of(one.getKey()))
+        .toList();
   }
 
   /**
@@ -53,15 +72,20 @@ public record DraftOptions(
       return new DraftSettings(
           site,
           title,
-          DraftValues.readings(called.of("readings"), readings),
-          baud,
-          DraftValues.parity(called.of("parity"), parity),
-          DraftValues.gauge(called.of("gauge"), gauge),
-          shielded,
-          DraftValues.resistance(called.of("impedance"), impedance),
+          DraftValues.readings(
+              called.of("readings"), usual(readings, List.of(READINGS.split(",")))),
+          usual(baud, Integer.valueOf(BAUD)),
+          DraftValues.parity(called.of("parity"), usual(parity, PARITY)),
+          DraftValues.gauge(called.of("gauge"), usual(gauge, GAUGE)),
+          usual(shielded, true),
+          DraftValues.resistance(called.of("impedance"), usual(impedance, IMPEDANCE)),
           biasSupply == null ? null : DraftValues.voltage(called.of("biasSupply"), biasSupply));
     } catch (IllegalArgumentException wrong) {
       throw new UserError(String.valueOf(wrong.getMessage()), wrong);
     }
+  }
+
+  private static <T> T usual(@Nullable T given, T otherwise) {
+    return given == null ? otherwise : given;
   }
 }

@@ -16,6 +16,7 @@ import org.headhouse.linter.report.MaterialsReport;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SheetRequest;
+import org.headhouse.linter.report.SiteHistory;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.revision.GitHistory;
 import org.headhouse.linter.run.Console;
@@ -38,6 +39,8 @@ public record ReportRequest(
     SitesRequest sites, Path output, Measure units, Paper paper, Slack slack, boolean bundle)
     implements GoalRequest {
 
+  private static final String FIGURES = "figures.json";
+
   @Override
   public Outcome run(Console console, LinterMaker linters) throws UserError {
     SiteRun run = sites.find();
@@ -47,7 +50,8 @@ public record ReportRequest(
     if (!settings.isGood()) {
       return settings;
     }
-    Path figures = output.resolve("figures.json");
+    refuseToReplaceOthers(run, linter);
+    Path figures = output.resolve(FIGURES);
     SheetFiles files = new SheetFiles(output);
     SheetReport report = write(run, linter, figures, files);
     console.report(Level.NOTE, "Figures are in " + run.base().shown(figures));
@@ -58,6 +62,33 @@ public record ReportRequest(
     lines.print(report.notifications());
     lines.printCounts(report.counts(), report.files(), report.units());
     return Outcome.of(report.notifications());
+  }
+
+  /**
+   * What the files are called is known once all sites are read: they are read twice where the
+   * folder has a file that may be in the way.
+   */
+  private void refuseToReplaceOthers(SiteRun run, SiteLinter linter) throws UserError {
+    OwnReports own = new OwnReports(output, run.base());
+    if (own.hasOthers()) {
+      for (String name : names(run, linter)) {
+        own.require(name);
+      }
+    }
+  }
+
+  private List<String> names(SiteRun run, SiteLinter linter) {
+    List<String> names =
+        new ArrayList<>(
+            List.of(FIGURES, SheetReport.PAGE, SheetReport.INVENTORY, SheetReport.MATERIALS));
+    SheetReport report =
+        linter.sheets(
+            run.inputs(),
+            new SheetRequest(units, paper, slack, SiteHistory.NONE, bundle),
+            sheet -> sheet.files().forEach(file -> names.add(file.name())));
+    report.papers().forEach(file -> names.add(file.name()));
+    report.bundles().forEach(one -> names.add(one.file()));
+    return names;
   }
 
   private static void reportFilledIn(String list, Console console) {

@@ -37,10 +37,13 @@ record VersionControl(String repository, @Nullable String revision, @Nullable St
           Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
   /** {@code [user@]host:path}, which git takes for {@code ssh://[user@]host/path}. */
-  private static final Pattern SHORT = Pattern.compile("(?:[^@/:]+@)?([\\w.-]{2,}):([^/\\\\:].*)");
+  private static final Pattern SHORT = Pattern.compile("(?:[^@/:]+@)?([\\w.-]{2,}):([^/\\\\:%].*)");
 
-  /** In a path: what parts a user, a query or a fragment from it if it is in its place. */
-  private static final Pattern MISPLACED = Pattern.compile("[@?#&=]");
+  /**
+   * In a path: what parts a user, a query or a fragment from it if it is in its place, or may be
+   * that escaped a second time.
+   */
+  private static final Pattern MISPLACED = Pattern.compile("[@?#&=%]");
 
   /** In front of the name of another machine, which Windows would ask over the network. */
   private static final Pattern SHARE = Pattern.compile("[/\\\\]{2}");
@@ -139,12 +142,15 @@ record VersionControl(String repository, @Nullable String revision, @Nullable St
       return REMOTE.contains(scheme)
               && uri.getHost() != null
               && !MISPLACED.matcher(uri.getPath()).find()
-          ? Optional.of(
-              new URI(scheme, null, uri.getHost(), uri.getPort(), uri.getPath(), null, null)
-                  .toASCIIString())
+          // Escaped as it is: a slash with an escape is another address than one without.
+          ? Optional.of(new URI(place(scheme, uri) + uri.getRawPath()).toASCIIString())
           : Optional.empty();
     } catch (URISyntaxException noAddress) {
       return Optional.empty();
     }
+  }
+
+  private static String place(String scheme, URI uri) {
+    return scheme + "://" + uri.getHost() + (uri.getPort() < 0 ? "" : ":" + uri.getPort());
   }
 }

@@ -54,17 +54,31 @@ public final class Revision implements AutoCloseable {
    * @throws UserError where there is no such revision or no repository, or it cannot be read
    */
   public static Revision open(Path inside, String name, ParameterNames called) throws UserError {
+    return open(inside, name, called, "leave out " + called.of("since"));
+  }
+
+  /**
+   * Looks up a revision.
+   *
+   * @param inside a file or folder of the work tree, which need not exist
+   * @param name as git takes it
+   * @param called how the user writes the parameter {@code since}
+   * @param otherwise what to do where no repository can be read
+   * @throws UserError where there is no such revision or no repository, or it cannot be read
+   */
+  public static Revision open(Path inside, String name, ParameterNames called, String otherwise)
+      throws UserError {
     HermeticSystemReader.use();
     String since = called.of("since");
     try {
-      Repository repository = repository(inside, name, since);
+      Repository repository = repository(inside, name, since, otherwise);
       try {
         return new Revision(
             name,
             since,
             repository,
             repository.getWorkTree().toPath().toRealPath(),
-            tree(repository, name, since));
+            tree(repository, name, since, otherwise));
       } catch (IOException | UserError | RuntimeException failure) {
         repository.close();
         throw failure;
@@ -117,7 +131,7 @@ public final class Revision implements AutoCloseable {
         .findGitDir(nearestFolder(inside).toRealPath().toFile());
   }
 
-  private static Repository repository(Path inside, String name, String since)
+  private static Repository repository(Path inside, String name, String since, String otherwise)
       throws IOException, UserError {
     FileRepositoryBuilder builder = builder(inside);
     Path broken = broken(inside, builder);
@@ -135,8 +149,8 @@ public final class Revision implements AutoCloseable {
               + name
               + ", and "
               + inside
-              + " is not in a git repository: run it in one, or leave out "
-              + since);
+              + " is not in a git repository: run it in one, or "
+              + otherwise);
     }
     Repository repository = builder.build();
     if (repository.isBare()) {
@@ -169,9 +183,9 @@ public final class Revision implements AutoCloseable {
     return folder;
   }
 
-  private static RevTree tree(Repository repository, String name, String since)
+  private static RevTree tree(Repository repository, String name, String since, String otherwise)
       throws IOException, UserError {
-    requireReadable(repository, name, since);
+    requireReadable(repository, name, since, otherwise);
     try (RevWalk walk = new RevWalk(repository)) {
       ObjectId id = repository.resolve(inFull(name) + "^{commit}");
       if (id != null) {
@@ -191,16 +205,16 @@ public final class Revision implements AutoCloseable {
   }
 
   /** What the library for git cannot do. */
-  private static void requireReadable(Repository repository, String name, String since)
-      throws UserError {
+  private static void requireReadable(
+      Repository repository, String name, String since, String otherwise) throws UserError {
     String hash = repository.getConfig().getString("extensions", null, "objectformat");
     if (hash != null && !hash.equalsIgnoreCase("sha1")) {
       throw new UserError(
           since
               + ": the git repository uses "
               + hash
-              + ", and only repositories with sha1 can be read: leave out "
-              + since);
+              + ", and only repositories with sha1 can be read: "
+              + otherwise);
     }
     if (name.startsWith(":/") || name.contains("^{/")) {
       throw new UserError(

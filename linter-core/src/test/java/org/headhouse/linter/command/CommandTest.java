@@ -203,6 +203,11 @@ class CommandTest {
           - sites/example.yaml   | - goes with no other file: call the command once for each
           --name=x               | --name works only with -: use - as the one file, or leave it out
           - --since=HEAD         | --since does not go with -: name the file that is compared
+          - --excludes=draft/**  | --excludes does not go with -, which is checked in any case: leave it out
+          - --includes=**/*.yml  | --includes does not go with -, which is checked in any case: leave it out
+          --rule=address.gap sites/example.yaml | --rule shows a page, and checks nothing: give it alone
+          check --rule=address.gap --sites=sites | --rule shows a page, and checks nothing: give it alone
+          --openResults          | there is no folder for the open results: use --outputDirectory=<folder>
           diagnose -             | - does not go with diagnose: name the file
           lsp --threads=2        | --threads does not go with lsp: leave it out
           lsp sites/example.yaml | lsp takes no files: the editor says which texts it has; leave them out

@@ -84,6 +84,7 @@ class GoalsTest {
           report --paper=A5 --outputDirectory=o | --paper cannot be "A5": use one of A4, Letter
           report --slack=-1 --outputDirectory=o | --slack cannot be "-1": set a percentage from 0 to 100, such as 10
           changes                  | there is nothing to compare with: use --since=HEAD, or --before with a folder of sites or one file
+          changes --since=HEAD     | --since is HEAD, and FOLDER/sites is not in a git repository: run it in one, or instead use --before with a folder of sites or one file
           changes --since=a --before=b | --since and --before cannot be combined: use --since=HEAD, or --before with a folder of sites or one file
           changes --before=lost    | --before names FOLDER/lost, which does not exist: correct the path
           rules a b                | rules shows one page at a time: name one rule, or none for all
@@ -97,6 +98,8 @@ class GoalsTest {
           draft --csv=u.csv        | there is no option --csv: use --list=<file>
           draft -Dlinter.csv=u.csv | there is no option -Dlinter.csv: use --list=<file>
           draft --list=a --visit=b | --list is a list of units, and --visit one from a visit: give one of the two
+          draft --visit=b --title=x | --visit adds to a site that is there: leave out --title (only for a new site)
+          draft --visit=b --readings=light --baud=9600 --parity=even --gauge=24AWG --shielded=true --impedance=120ohm --biasSupply=5V | --visit adds to a site that is there: leave out --readings, --baud, --parity, --gauge, --shielded, --impedance, --biasSupply (only for a new site)
           draft u.csv              | draft takes no files: name the list with --list=<file>, or with --visit=<file> if it is from a visit
           draft --list=u --site=o --baud=fast   | --baud cannot be "fast": use a number, such as 9600
           draft --list=u --site=o --shielded=no | --shielded cannot be "no": use one of true, false
@@ -343,6 +346,23 @@ class GoalsTest {
         .hasContent(first.replace("cable-to-next: 42 m", "cable-to-next: 50 m"));
   }
 
+  /** What is said of a new site is no change of one that is there, and nobody may think so. */
+  @Test
+  void whatIsForANewSiteIsNotUsedForAnother() throws IOException {
+    write("units.csv", LIST);
+    CommandCall made = call("draft --list=units.csv --site=oak --baud=19200 --shielded=false");
+    assertThat(made.err()).doesNotContain("only for a new site");
+    String first = Files.readString(folder.resolve("sites/oak.yaml"));
+    assertThat(first).contains("baud: 19200").contains("shielded: false");
+    CommandCall again = call("draft --list=units.csv --site=oak --baud=9600 --title=Oak --write");
+    assertThat(again.code()).isZero();
+    assertThat(again.err())
+        .contains(
+            "warning: Not used, because sites/oak.yaml exists: --title, --baud (only for a new"
+                + " site)\n");
+    assertThat(folder.resolve("sites/oak.yaml")).hasContent(first);
+  }
+
   @Test
   void aFaultyListIsOneAsAFaultySiteIs() throws IOException {
     write("units.csv", "name,cabel-to-next (m)\nPropagation,42\n");
@@ -384,6 +404,12 @@ class GoalsTest {
     assertThat(call("draft --visit=visit.csv --site=lost").lastError())
         .isEqualTo(
             "error: there is no sites/lost.yaml: name the file of the site with --output=<file>");
+    assertThat(
+            call("draft --visit=visit.csv --site=lost --output=sites/example.yaml --write")
+                .lastError())
+        .isEqualTo(
+            "error: sites/example.yaml is the site example, and not lost: use --site=example, or"
+                + " name another file with --output");
   }
 
   /** A hook may name nothing but files of other kinds. */

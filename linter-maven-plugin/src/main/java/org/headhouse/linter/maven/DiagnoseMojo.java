@@ -1,9 +1,12 @@
 package org.headhouse.linter.maven;
 
+import java.util.List;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.goal.DiagnoseRequest;
 import org.headhouse.linter.run.DiagnosisOutput;
+import org.headhouse.linter.run.SitesRequest;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +27,10 @@ public final class DiagnoseMojo extends SitesMojo {
 
   @Override
   DiagnoseRequest request() throws UserError {
-    return new DiagnoseRequest(sitesRequest(), new DiagnosisOutput(asFound, output()));
+    SitesRequest sites = sitesRequest();
+    return new DiagnoseRequest(
+        console -> List.of(sites.find()),
+        sites.settings().base(),
+        new DiagnosisOutput(asFound, output()));
   }
 }

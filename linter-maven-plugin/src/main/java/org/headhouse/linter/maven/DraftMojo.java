@@ -46,37 +46,43 @@ public final class DraftMojo extends SettingsMojo {
   @Parameter(property = "linter.write", defaultValue = "false")
   private boolean write;
 
-  /** The name of the site as people say it. */
+  /** For a new site: its name as people say it. */
   @Parameter(property = "linter.title")
   private @Nullable String title;
 
-  /** What the weather station measures. */
-  @Parameter(property = "linter.readings", defaultValue = DraftOptions.READINGS)
-  private List<String> readings = List.of();
+  /**
+   * For a new site: what the weather station measures; by default light, temperature, wind-speed,
+   * wind-direction and rain.
+   */
+  @Parameter(property = "linter.readings")
+  private @Nullable List<String> readings;
 
-  /** The rate of the line in bit/s. */
-  @Parameter(property = "linter.baud", defaultValue = DraftOptions.BAUD)
-  private int baud = Integer.parseInt(DraftOptions.BAUD);
+  /** For a new site: the rate of the line in bit/s; by default 9600. */
+  @Parameter(property = "linter.baud")
+  private @Nullable Integer baud;
 
-  /** The parity: even, odd, or none, which goes with 2 stop bits. */
-  @Parameter(property = "linter.parity", defaultValue = DraftOptions.PARITY)
-  private String parity = DraftOptions.PARITY;
+  /** For a new site: the parity, even, odd or none (with 2 stop bits); by default even. */
+  @Parameter(property = "linter.parity")
+  private @Nullable String parity;
 
-  /** The gauge of the conductors, in AWG or mm2. */
-  @Parameter(property = "linter.gauge", defaultValue = DraftOptions.GAUGE)
-  private String gauge = DraftOptions.GAUGE;
+  /** For a new site: the gauge of the conductors, in AWG or mm2; by default 24 AWG. */
+  @Parameter(property = "linter.gauge")
+  private @Nullable String gauge;
 
-  /** Whether the cable has a shield. */
-  @Parameter(property = "linter.shielded", defaultValue = "true")
-  private boolean shielded = true;
-
-  /** The impedance of the cable, and of the terminators at its ends. */
-  @Parameter(property = "linter.impedance", defaultValue = DraftOptions.IMPEDANCE)
-  private String impedance = DraftOptions.IMPEDANCE;
+  /** For a new site: whether the cable has a shield; by default true. */
+  @Parameter(property = "linter.shielded")
+  private @Nullable Boolean shielded;
 
   /**
-   * The supply for bias resistors at the head unit, such as 5 V; without it, the resistors to fit
-   * are only proposed in a comment.
+   * For a new site: the impedance of the cable, and of the terminators at its ends; by default 120
+   * ohm.
+   */
+  @Parameter(property = "linter.impedance")
+  private @Nullable String impedance;
+
+  /**
+   * For a new site: the supply for bias resistors at the head unit, such as 5 V; without it, the
+   * resistors to fit are only proposed in a comment.
    */
   @Parameter(property = "linter.biasSupply")
   private @Nullable String biasSupply;

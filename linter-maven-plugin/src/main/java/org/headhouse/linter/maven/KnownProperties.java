@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,6 +28,7 @@ import org.headhouse.linter.source.SpellingSuggester;
  */
 record KnownProperties(Map<String, String> types) {
   private static final String DESCRIPTOR = "/META-INF/maven/plugin.xml";
+  private static final Set<String> TRUTH_VALUES = Set.of("boolean", "java.lang.Boolean");
   private static final Pattern EXPRESSION = Pattern.compile("\\$\\{(linter\\.\\w+)}");
 
   KnownProperties {
@@ -83,7 +85,7 @@ record KnownProperties(Map<String, String> types) {
     types.forEach(
         (name, type) -> {
           String value = given.getProperty(name, ofProject.getProperty(name));
-          if (type.equals("boolean") && value != null && !isTruthValue(value)) {
+          if (TRUTH_VALUES.contains(type) && value != null && !isTruthValue(value)) {
             faults.add(name + " cannot be \"" + value + "\": use true or false");
           }
         });

@@ -168,6 +168,18 @@ class DraftVisitTest {
         .hasMessageContaining("the list from the visit cannot be read");
   }
 
+  @Test
+  void whatIsForANewSiteDoesNotGoWithAVisit() throws Exception {
+    assertThatThrownBy(
+            goal(LIST).with("baud", 19200).with("readings", List.of("light")).with("write", true)
+                ::execute)
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessage(
+            "linter.visit adds to a site that is there: leave out linter.readings, linter.baud"
+                + " (only for a new site)");
+    assertThat(written()).isEqualTo(SITE);
+  }
+
   /** As a spreadsheet of another country saves it, in another code. */
   @Test
   void aSpreadsheetsOwnFormIsUnderstood() throws Exception {

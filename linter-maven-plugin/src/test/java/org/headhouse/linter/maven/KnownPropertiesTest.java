@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Properties;
 import java.util.Set;
 import org.apache.maven.plugin.AbstractMojo;
@@ -82,10 +83,12 @@ class KnownPropertiesTest {
   @ParameterizedTest
   @ValueSource(strings = {"maybe", "yes", "1", ""})
   void whatIsNoTruthValueIsRefusedWhoeverSetsIt(String value) {
-    Properties wrong = properties("linter.recheck", value);
-    String message = "linter.recheck cannot be \"" + value + "\": use true or false";
-    assertThatThrownBy(() -> KNOWN.check(wrong, properties())).hasMessage(message);
-    assertThatThrownBy(() -> KNOWN.check(properties(), wrong)).hasMessage(message);
+    for (String property : List.of("linter.recheck", "linter.shielded")) {
+      Properties wrong = properties(property, value);
+      String message = property + " cannot be \"" + value + "\": use true or false";
+      assertThatThrownBy(() -> KNOWN.check(wrong, properties())).hasMessage(message);
+      assertThatThrownBy(() -> KNOWN.check(properties(), wrong)).hasMessage(message);
+    }
   }
 
   @Test

@@ -105,6 +105,21 @@ class ReportMojoTest {
     assertThat(folder.resolve("target")).doesNotExist();
   }
 
+  @Test
+  void aFileOfSomebodyElseIsNotReplaced() throws Exception {
+    Files.createDirectory(folder.resolve("target"));
+    Files.writeString(folder.resolve("target/elm-row.html"), "mine");
+    assertThatThrownBy(run()::execute)
+        .isInstanceOf(MojoExecutionException.class)
+        .hasMessage(
+            "target/elm-row.html exists, but is not a report of this linter, and nothing is"
+                + " written: move it, or name another folder");
+    assertThat(written()).containsExactly("elm-row.html");
+    Files.delete(folder.resolve("target/elm-row.html"));
+    run().execute();
+    run().execute();
+  }
+
   /** The file that cannot be written is named, and not one that is written at the same time. */
   @Test
   void aFileThatCannotBeWrittenIsNamed() throws Exception {

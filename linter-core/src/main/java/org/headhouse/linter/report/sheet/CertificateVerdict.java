@@ -131,11 +131,10 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
           .add(PlainText.name(proof.at()));
     }
     places.forEach(
-        (kind, names) ->
-            reasons.add(
-                start(kind)
-                    + SpokenText.names(names.stream().distinct().toList(), MOST_NAMES)
-                    + "."));
+        (kind, names) -> {
+          String joined = SpokenText.names(names.stream().distinct().toList(), MOST_NAMES);
+          reasons.add(start(kind) + joined + PlainText.stop(joined));
+        });
   }
 
   private static String start(Proof.Kind kind) {

@@ -28,6 +28,11 @@ final class PlainText {
     return cut(text, LONGEST_TEXT);
   }
 
+  /** The full stop after a text of somebody else: none where the text ends a sentence itself. */
+  static String stop(String text) {
+    return text.isEmpty() || ".!?…".indexOf(text.charAt(text.length() - 1)) >= 0 ? "" : ".";
+  }
+
   /** The name of an item, or its place in the chain where it has none. */
   static String name(ChainItem item) {
     return name(item.name().or("item " + (item.index() + 1)));

@@ -10,14 +10,14 @@ import org.headhouse.linter.site.Site;
  * The record that is in the file, as the sheets show it before the next proof.
  *
  * @param visits in the order of the file
- * @param unproved what it has to prove and does not, in words; empty where it proves all of it
+ * @param unproved what it has to prove and does not, in words and joined; empty where it proves all
+ *     of it
  */
-record RecordFacts(List<ProofRow> visits, List<String> unproved) {
-  private static final RecordFacts NONE = new RecordFacts(List.of(), List.of());
+record RecordFacts(List<ProofRow> visits, String unproved) {
+  private static final RecordFacts NONE = new RecordFacts(List.of(), "");
 
   RecordFacts {
     visits = List.copyOf(visits);
-    unproved = List.copyOf(unproved);
   }
 
   static RecordFacts of(Site site) {
@@ -33,6 +33,6 @@ record RecordFacts(List<ProofRow> visits, List<String> unproved) {
               + PlainText.name(proof.at())
               + (proof.side() == null ? "" : ", side " + proof.side().word()));
     }
-    return new RecordFacts(ProofRow.of(site, ProofHistory.UNKNOWN), unproved);
+    return new RecordFacts(ProofRow.of(site, ProofHistory.UNKNOWN), String.join("; ", unproved));
   }
 }
