@@ -144,6 +144,11 @@ final class VisitReader {
     return null;
   }
 
+  /** Whether a row is about something that a list asks for. */
+  static boolean isUnderstood(Cell what) {
+    return asked(what) != null;
+  }
+
   private static boolean isSite(@Nullable Asked what) {
     return what != null && what.entry() == VisitEntry.SITE;
   }
