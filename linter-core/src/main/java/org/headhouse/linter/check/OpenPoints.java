@@ -11,9 +11,12 @@ import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.yaml.Comment;
 import org.headhouse.linter.yaml.Document;
 
-/** Reports what a draft left open and nobody has looked at yet. */
+/** Reports what a draft or a visit left open and nobody has dealt with yet. */
 final class OpenPoints {
   private static final int MOST_SHOWN = 70;
+
+  /** Of a fact that is shown alone. */
+  private static final int MOST_OF_A_VISIT = 100;
 
   private OpenPoints() {}
 
@@ -41,18 +44,28 @@ final class OpenPoints {
     return Finding.of(
             "draft.open-point",
             comment.region(),
-            new Message(
-                "the draft left this open: " + shown(asked),
-                "until somebody has compared it with the site, every figure and every sheet may"
-                    + " be wrong",
-                "compare it with the site, correct the file if it differs, and then delete the"
-                    + " comment"))
+            OpenMark.isNotSeen(asked) ? ofVisit(asked) : ofDraft(asked))
         .about(asked);
   }
 
-  private static String shown(String asked) {
-    return asked.codePointCount(0, asked.length()) <= MOST_SHOWN
-        ? asked
-        : asked.substring(0, asked.offsetByCodePoints(0, MOST_SHOWN)).strip() + " …";
+  private static Message ofDraft(String asked) {
+    return new Message(
+        "the draft left this open: " + shown(asked, MOST_SHOWN),
+        "until somebody has compared it with the site, every figure and every sheet may be wrong",
+        "compare it with the site, correct the file if it differs, and then delete the comment");
+  }
+
+  private static Message ofVisit(String notSeen) {
+    return new Message(
+        shown(notSeen, MOST_OF_A_VISIT),
+        "the unit may fail in the next storm, whatever an older record says",
+        "find the cause and fix it on site, prove it again, and enter that in the record; then"
+            + " delete the comment. Until then set stage: planned");
+  }
+
+  private static String shown(String text, int most) {
+    return text.codePointCount(0, text.length()) <= most
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, most)).strip() + " …";
   }
 }

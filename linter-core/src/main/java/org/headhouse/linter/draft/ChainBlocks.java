@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The lines of each item of a chain, so that items can leave, join and move while every other line
  * stays as it is. Comments that are indented deeper than the dashes belong to the item before them,
- * others to the item after them.
+ * others to the item after them. One that leaves takes those directly above it along: what is said
+ * of it must not be taken for said of the next.
  */
 final class ChainBlocks {
   private static final Pattern DASH = Pattern.compile("( *)-( +)(?:&\\S+ +)?");
@@ -129,13 +130,44 @@ final class ChainBlocks {
    */
   record Place(int item, List<String> lines) {}
 
+  /** Whether comments are directly above an item, which leave with it. */
+  boolean hasComment(int item) {
+    String lead = item == 0 ? before : blocks.get(item).lead();
+    return startOfComment(lead) < lead.length();
+  }
+
+  /** Where the comments begin that end a text, indented at least as deep as the dashes. */
+  private int startOfComment(String lead) {
+    int start = lead.length();
+    while (start > 0) {
+      int line = startOfLine(lead, start);
+      Matcher comment = COMMENT.matcher(lead.substring(line, start));
+      if (!comment.matches() || comment.group(1).length() < dash.indexOf('-')) {
+        break;
+      }
+      start = line;
+    }
+    return start;
+  }
+
+  /** Where the line begins that ends at a place, its line break included. */
+  private static int startOfLine(String text, int end) {
+    int at = text.startsWith("\r\n", end - 2) ? end - 2 : end - 1;
+    while (at > 0 && !SourceText.isLineBreak(text.charAt(at - 1))) {
+      at--;
+    }
+    return at;
+  }
+
   /**
-   * The text with other items in another order. The comments before an item that leaves stay,
+   * The text with other items in another order. Other comments before an item that leaves stay,
    * before the one that followed it.
    */
   SourceText with(List<Place> places) {
     List<String> leads = leads(places);
-    StringBuilder text = new StringBuilder(before);
+    boolean keepsFirst = stays(0, places);
+    StringBuilder text =
+        new StringBuilder(keepsFirst ? before : before.substring(0, startOfComment(before)));
     for (Place place : places) {
       if (place.item() >= 0) {
         text.append(leads.get(place.item()));
@@ -156,14 +188,18 @@ final class ChainBlocks {
     List<String> leads = new ArrayList<>();
     String carried = "";
     for (int i = 0; i < blocks.size(); i++) {
-      int item = i;
-      String lead = carried + blocks.get(i).lead();
-      boolean stays = places.stream().anyMatch(place -> place.item() == item);
-      leads.add(stays ? lead : "");
-      carried = stays || lead.isBlank() ? "" : lead;
+      String lead = blocks.get(i).lead();
+      boolean stays = stays(i, places);
+      leads.add(stays ? carried + lead : "");
+      String left = stays ? "" : carried + lead.substring(0, startOfComment(lead));
+      carried = left.isBlank() ? "" : left;
     }
     leads.add(carried.isEmpty() ? "" : ended(carried));
     return leads;
+  }
+
+  private static boolean stays(int item, List<Place> places) {
+    return places.stream().anyMatch(place -> place.item() == item);
   }
 
   private String ended(String lines) {

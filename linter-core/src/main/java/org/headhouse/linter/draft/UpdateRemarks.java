@@ -66,11 +66,15 @@ final class UpdateRemarks {
 
   private void removed() {
     boolean live = site.wasCommissioned();
+    ChainBlocks blocks = pairs.removed().isEmpty() ? null : ChainBlocks.of(file);
     for (ChainItem item : pairs.removed()) {
       warn(
           item.called()
               + described(item)
               + " is not in the list, and the difference removes it"
+              + (blocks != null && blocks.hasComment(item.index())
+                  ? " with the comment above it"
+                  : "")
               + (live
                   ? ". It is on the live line: isolate the supply and take it off before you take"
                       + " the difference"

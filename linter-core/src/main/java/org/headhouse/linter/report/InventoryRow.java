@@ -8,8 +8,10 @@ import org.headhouse.linter.stability.Internal;
  *
  * @param site its id, or the path of its file where it has none
  * @param ip with the length of its prefix, as the file has it
- * @param provedOn the day on which the whole line was last proved; empty unless it is commissioned
- * @param nextProof the day on which it is due again; empty where the policy sets no period
+ * @param provedOn the day on which the whole line was last proved; empty unless it is commissioned,
+ *     and its certificate calls it proved
+ * @param nextProof the day on which it is due again; empty where the policy sets no period; today
+ *     where it is commissioned and not proved
  * @param openExceptions the rules of which results are accepted for the unit or the whole site,
  *     with the last day where there is one
  */

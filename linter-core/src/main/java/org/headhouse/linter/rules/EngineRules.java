@@ -65,7 +65,7 @@ final class EngineRules {
           new Listed(
               RuleDescriptor.of(
                   "draft.open-point",
-                  "Once the site is commissioned, no point that a draft marked with look: is open.",
+                  "Once the site is commissioned, no point that a draft or a visit marked with look: is open.",
                   Level.ERROR)));
 
   /** Checked once all other rules have run. */

@@ -67,7 +67,7 @@ public final class SheetRun {
   public SheetRun(LinterContext context, SheetRequest request, Consumer<SiteSheet> taker) {
     this.context = context;
     this.settings = settings(request, context);
-    this.index = new IndexFacts(request.slack(), context.sitePolicy());
+    this.index = new IndexFacts(settings);
     this.drawings = new SiteDrawings(request.measure(), request.paper(), context.sitePolicy());
     this.histories =
         new ProofHistories(
@@ -261,7 +261,7 @@ public final class SheetRun {
             made.zones(),
             isAsDrafted ? made.papers() : SitePage.papers(facts, name, settings),
             made.figures(),
-            UnitInventory.of(site, facts.proof(), settings.date()),
+            UnitInventory.of(facts, settings),
             new SiteMaterials(
                 site.customer().or(""),
                 site.id().or(site.source().path()),

@@ -12,13 +12,20 @@ import org.headhouse.linter.visit.RecordedValues.Comparison;
  * What a visit adds to the records of a site.
  *
  * @param proofs what was seen and measured; the wind limit of vents that shut is among them
+ * @param open comments on what was not seen, which the check reports; they are written also where
+ *     nothing is proved
  * @param notes comments on the visit, of one line each
  * @param left comments that are not written, as there is nothing new for them to stand at
  */
 record NewRecord(
-    VisitRow.Signed signature, List<VisitRow> proofs, List<String> notes, List<String> left) {
+    VisitRow.Signed signature,
+    List<VisitRow> proofs,
+    List<String> open,
+    List<String> notes,
+    List<String> left) {
   NewRecord {
     proofs = List.copyOf(proofs);
+    open = List.copyOf(open);
     notes = List.copyOf(notes);
     left = List.copyOf(left);
   }
@@ -36,7 +43,9 @@ record NewRecord(
    */
   static NewRecord of(Visit visit, VisitedSite site, Predicate<String> isComment, Faults faults) {
     RecordedValues recorded = new RecordedValues(site.site(), sameVisit(visit, site));
+    RecordedValues later = site.recordedAfter(visit.signature().day());
     List<VisitRow> proofs = new ArrayList<>();
+    List<String> open = new ArrayList<>();
     List<String> notes = new ArrayList<>();
     List<String> left = new ArrayList<>();
     for (VisitRow row : visit.rows()) {
@@ -50,6 +59,8 @@ record NewRecord(
         }
       } else if (row.proves() || isLimitOf(row, visit)) {
         proofs.add(row);
+      } else if (row.found() == Found.Seen.NO && !later.isSeen(row)) {
+        open.add(row.openPoint(visit.signature()));
       } else if (!isComment.test(row.note())) {
         notes.add(row.note());
       }
@@ -58,8 +69,9 @@ record NewRecord(
     if (!proves) {
       left.addAll(notes);
     }
+    open.removeAll(site.openPoints());
     return new NewRecord(
-        visit.signature(), proves ? proofs : List.of(), proves ? notes : List.of(), left);
+        visit.signature(), proves ? proofs : List.of(), open, proves ? notes : List.of(), left);
   }
 
   /** The records of a site that have the day and the person of a visit. */

@@ -142,13 +142,17 @@ final class RecordPlace {
             source.offset(region.startLine(), region.startColumn()));
   }
 
-  /** The lines to insert. */
-  Replacement insertion(List<RecordText> records) {
+  /**
+   * The lines to insert.
+   *
+   * @param open comments on what was not seen by somebody whose record is not written
+   */
+  Replacement insertion(List<String> open, List<RecordText> records) {
     SourceText source = site.source();
     String text = source.text();
     int at = offset(text);
     String lineBreak = lineBreak(text);
-    String lines = String.join(lineBreak, lines(records));
+    String lines = String.join(lineBreak, lines(open, records));
     boolean isOpen = at > 0 && !SourceText.isLineBreak(text.charAt(at - 1));
     Region region = source.at(at);
     return new Replacement(region, isOpen ? lineBreak + lines : lines + lineBreak);
@@ -188,11 +192,12 @@ final class RecordPlace {
     return end == text.length() ? "\n" : text.substring(end, afterLine(text, end));
   }
 
-  private List<String> lines(List<RecordText> records) {
+  private List<String> lines(List<String> open, List<RecordText> records) {
     List<String> lines = new ArrayList<>();
+    open.forEach(point -> lines.add(indent + "# " + point));
     List<RecordText> renewals = records;
     String inside = indent;
-    if (kind == Kind.RECORD) {
+    if (kind == Kind.RECORD && !records.isEmpty()) {
       lines.add(indent + VisitedSite.RECORD + ":");
       records.get(0).lines().forEach(line -> lines.add(indent + INDENT + line));
       renewals = records.subList(1, records.size());
@@ -215,6 +220,9 @@ final class RecordPlace {
   /** What a reader of YAML finds in the site with the records added. */
   Map<String, Object> content(List<RecordText> records) {
     Map<String, Object> all = PlainTree.ofMapping(site.root());
+    if (records.isEmpty()) {
+      return all;
+    }
     Map<String, Object> record = new LinkedHashMap<>();
     List<Object> renewals = new ArrayList<>();
     if (kind == Kind.RECORD) {

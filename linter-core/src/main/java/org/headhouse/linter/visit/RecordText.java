@@ -56,6 +56,7 @@ final class RecordText {
     if (!reason.isEmpty()) {
       text("reason", reason, true);
     }
+    record.open().forEach(point -> lines.add("# " + point));
     Stream.concat(notes.stream(), record.notes().stream()).forEach(note -> comment("", note));
     measured();
     seen("outdoor-readings-seen", VisitEntry.READINGS);

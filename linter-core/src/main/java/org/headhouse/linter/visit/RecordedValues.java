@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.proof.VisitEntry;
-import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Measured;
 import org.headhouse.linter.site.MeasuredAt;
 import org.headhouse.linter.site.ProvingRecord;
@@ -133,11 +132,8 @@ final class RecordedValues {
     return !first.equals(SEEN) ? first : measurand == null ? "seen" : "seen, without a value";
   }
 
-  /** Whether they say of an item that something was seen there. */
-  static boolean isSeen(Site site, List<ProvingRecord> records, VisitEntry entry, ChainItem item) {
-    return !new RecordedValues(site, records)
-        .values
-        .getOrDefault(new Key(entry, item.name().or(""), null), List.of())
-        .isEmpty();
+  /** Whether they say that what a row is about was seen. */
+  boolean isSeen(VisitRow row) {
+    return !of(row).isEmpty();
   }
 }

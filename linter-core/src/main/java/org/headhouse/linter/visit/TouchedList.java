@@ -1,6 +1,7 @@
 package org.headhouse.linter.visit;
 
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.draft.Cell;
 import org.headhouse.linter.draft.CsvReader;
 import org.headhouse.linter.draft.Faults;
@@ -9,7 +10,8 @@ import org.headhouse.linter.source.Limits;
 
 /** Distinguishes a list that was filled in on a visit from one that nobody has touched. */
 public final class TouchedList {
-  private static final List<String> TO_FILL_IN = List.of("found", "by", "date", "remark");
+  /** The headings under which a list has something as it was written. */
+  private static final Set<String> WRITTEN = Set.of("what", "where", "acceptable");
 
   private TouchedList() {}
 
@@ -31,11 +33,14 @@ public final class TouchedList {
     return columns == null
         || !faults.isEmpty()
         || !columns.unread().isEmpty()
-        || rows.subList(1, rows.size()).stream()
-            .anyMatch(row -> columns.reportsDivided(row, faults) || isFilled(row, columns));
+        || rows.subList(1, rows.size()).stream().anyMatch(row -> isFilled(row, columns));
   }
 
+  /** Whether a row has something in any other cell, also in one without a heading, or is new. */
   private static boolean isFilled(List<Cell> row, VisitColumns columns) {
-    return TO_FILL_IN.stream().anyMatch(heading -> !columns.cell(row, heading).isEmpty());
+    boolean isBlank = row.stream().allMatch(Cell::isEmpty);
+    return !isBlank
+        && (!columns.isOnlyUnder(WRITTEN, row)
+            || !VisitReader.isUnderstood(columns.cell(row, "what")));
   }
 }

@@ -1,10 +1,14 @@
 package org.headhouse.linter.visit;
 
+import static java.util.stream.Collectors.toSet;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.headhouse.linter.draft.Cell;
 import org.headhouse.linter.draft.Faults;
 import org.headhouse.linter.proof.VisitEntry;
@@ -66,6 +70,12 @@ final class VisitColumns {
     int place = places.getOrDefault(heading, row.size());
     int end = row.get(row.size() - 1).end();
     return place < row.size() ? row.get(place) : new Cell("", end, end);
+  }
+
+  /** Whether a row has nothing but what is under some headings. */
+  boolean isOnlyUnder(Set<String> headings, List<Cell> row) {
+    Set<Integer> under = headings.stream().map(places::get).collect(toSet());
+    return IntStream.range(0, row.size()).allMatch(i -> row.get(i).isEmpty() || under.contains(i));
   }
 
   /** Whether a row has a cell under no heading, as one that was divided has; that is reported. */

@@ -144,6 +144,11 @@ final class VisitReader {
     return null;
   }
 
+  /** Whether a row is about something that a list asks for. */
+  static boolean isUnderstood(Cell what) {
+    return asked(what) != null;
+  }
+
   private static boolean isSite(@Nullable Asked what) {
     return what != null && what.entry() == VisitEntry.SITE;
   }
@@ -277,13 +282,16 @@ final class VisitReader {
 
   /** One line in which nothing is hidden; empty for none. */
   private static String remark(Cell cell) {
+    return cell.saysNothing() ? "" : inOneLine(cell.text());
+  }
+
+  /** A text without line breaks and hidden characters. */
+  static String inOneLine(String text) {
     StringBuilder line = new StringBuilder();
-    cell.text()
-        .codePoints()
+    text.codePoints()
         .map(c -> isSpace(c) || InvisibleCharacters.visible(c) != c ? ' ' : c)
         .forEach(line::appendCodePoint);
-    String text = line.toString().strip().replaceAll(" {2,}", " ");
-    return cell.saysNothing() ? "" : text;
+    return line.toString().strip().replaceAll(" {2,}", " ");
   }
 
   private static boolean isSpace(int c) {

@@ -86,14 +86,19 @@ public final class VisitRecording {
   private SiteUpdate record(
       VisitList list, List<NewRecord> records, VisitedSite site, byte[] before) {
     List<RecordText> texts = texts(list, records, site);
+    List<String> open =
+        records.stream()
+            .filter(record -> !record.isWritten())
+            .flatMap(record -> record.open().stream())
+            .toList();
     byte[] after = before.clone();
-    if (!texts.isEmpty()) {
+    if (!texts.isEmpty() || !open.isEmpty()) {
       Faults faults = new Faults(site.source());
       RecordPlace place = RecordPlace.of(site, faults);
       if (place == null) {
         return refused(faults);
       }
-      after = Splice.apply(before, List.of(place.insertion(texts)));
+      after = Splice.apply(before, List.of(place.insertion(open, texts)));
       VisitedSite added = site(site.source().path(), after, before.length);
       if (added == null || !PlainTree.ofMapping(added.root()).equals(place.content(texts))) {
         faults.add(

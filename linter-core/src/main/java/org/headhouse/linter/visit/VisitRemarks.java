@@ -2,22 +2,25 @@ package org.headhouse.linter.visit;
 
 import static java.util.stream.Collectors.joining;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.headhouse.linter.draft.SiteUpdate.Remark;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.site.Stage;
 
 /** What somebody has to know before a record is taken. */
 final class VisitRemarks {
+  private static final String SEEN_BEFORE =
+      ". A record says that it was seen before: set stage: planned until it is proved again";
+
   private VisitRemarks() {}
 
   /** All remarks, what can hurt first. */
   static List<Remark> of(VisitList list, List<NewRecord> records, VisitedSite site) {
-    List<Remark> remarks = new ArrayList<>();
-    list.rows().stream()
-        .filter(row -> row.found() == Found.Seen.NO)
-        .forEach(row -> remarks.add(new Remark(Level.WARNING, unseen(row, site))));
+    List<Remark> remarks = new ArrayList<>(unseen(list, site));
     for (NewRecord record : records) {
       record.left().forEach(note -> remarks.add(new Remark(Level.WARNING, "Not written: " + note)));
     }
@@ -54,12 +57,24 @@ final class VisitRemarks {
     return List.copyOf(remarks);
   }
 
-  private static String unseen(VisitRow row, VisitedSite site) {
-    boolean proved = RecordedValues.isSeen(site.site(), site.records(), row.entry(), row.item());
-    return "Not seen: "
-        + row.called()
-        + (proved
-            ? ". A record says that it was seen before: set stage: planned until it is proved again"
-            : "");
+  /** What was not seen, each with what the records say of it. */
+  private static List<Remark> unseen(VisitList list, VisitedSite site) {
+    RecordedValues recorded = new RecordedValues(site.site(), site.records());
+    Map<LocalDate, RecordedValues> later = new HashMap<>();
+    List<Remark> remarks = new ArrayList<>();
+    for (VisitRow row : list.rows()) {
+      VisitRow.Signed signature = row.signature();
+      if (row.found() != Found.Seen.NO || signature == null) {
+        continue;
+      }
+      boolean isSeenSince = later.computeIfAbsent(signature.day(), site::recordedAfter).isSeen(row);
+      remarks.add(
+          isSeenSince
+              ? new Remark(Level.NOTE, "Not seen then, but on a later day: " + row.called())
+              : new Remark(
+                  Level.WARNING,
+                  "Not seen: " + row.called() + (recorded.isSeen(row) ? SEEN_BEFORE : "")));
+    }
+    return remarks;
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import org.headhouse.linter.draft.Cell;
 import org.headhouse.linter.proof.VisitEntry;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.OpenMark;
 import org.headhouse.linter.site.Side;
 import org.jspecify.annotations.Nullable;
 
@@ -46,6 +47,12 @@ record VisitRow(
   /** The row for people: {@code idle voltage, East Boiler Room, side out}. */
   String called() {
     return entry.words() + ", " + VisitEntry.where(name(), side);
+  }
+
+  /** What was not seen, as a comment that the check reports until somebody has dealt with it. */
+  String openPoint(Signed signature) {
+    return VisitReader.inOneLine(
+        OpenMark.notSeen(called(), signature.day(), signature.by(), remark));
   }
 
   /** The row as a comment, where no record is made of it. */

@@ -6,6 +6,7 @@ import java.util.List;
 import org.headhouse.linter.CheckReport;
 import org.headhouse.linter.Checks;
 import org.headhouse.linter.Example;
+import org.headhouse.linter.result.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,6 +49,23 @@ class OpenPointsTest {
   void onlyAMarkedCommentIsOpen(String line, int results) {
     assertThat(open(Example.with("stage: planned\n", "stage: planned\n" + line + "\n")))
         .hasSize(results);
+  }
+
+  /** What a visit did not see is no question of a draft. */
+  @Test
+  void whatAVisitDidNotSeeIsOpen() {
+    String comment =
+        "# look: outdoor readings seen, Seedling North: not seen on 2026-05-02 by R.O.; display"
+            + " dark, and the cable behind it is cut";
+    CheckReport report =
+        Checks.of(Example.with("stage: planned\n", "stage: planned\n" + comment + "\n"));
+    Message message = report.results().get(0).message();
+    assertThat(report.results()).hasSize(1);
+    assertThat(message.fact())
+        .isEqualTo(
+            "outdoor readings seen, Seedling North: not seen on 2026-05-02 by R.O.; display dark,"
+                + " and the cable b …");
+    assertThat(message.remedy()).contains("prove it again", "delete the comment");
   }
 
   @Test

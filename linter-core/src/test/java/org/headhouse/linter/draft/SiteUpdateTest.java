@@ -251,7 +251,7 @@ class SiteUpdateTest {
     String list = LIST.replace("Mist House,3,30 m\n", "").replace("120 ft", "99 m");
     assertThat(after(list, site))
         .isEqualTo(
-            site.replaceAll("  - \\{unit: Mist.*\n", "")
+            site.replaceAll("\n  # the new range\n  - \\{unit: Mist.*\n", "")
                 .replace(
                     "cable-to-next: 5 m\n",
                     "cable-to-next: 5 m\n    # look: cable-to-next was measured to another item; measure it anew\n"));
@@ -272,6 +272,31 @@ class SiteUpdateTest {
         .isEqualTo(
             site.replace("out: none}", "out: 68 ohm}")
                 .replace("cable-to-next: 5 m", "cable-to-next: 6 m"));
+  }
+
+  /** What is said of a unit that leaves would be taken for said of the next one. */
+  @Test
+  void theCommentAboveAnItemLeavesWithIt() {
+    String site =
+        SITE.replace(
+                "  - unit: Hardening Bay\n",
+                "  # all:\n\n  # sensor broken\n  # vents by hand\n  - unit: Hardening Bay\n")
+            + "notes: none\n";
+    String list = LIST.replace("Hardening Bay,4,\n", "").replace("30 m", "");
+    for (String text : List.of(site, site.replace("\n", "\r\n"))) {
+      assertThat(after(list, text))
+          .contains("  # all:")
+          .doesNotContain("sensor broken")
+          .doesNotContain("vents by hand");
+      assertThat(remarks(list, text))
+          .contains(
+              "warning: \"Hardening Bay\" (unit, address 4, vents: roof) is not in the list, and the"
+                  + " difference removes it with the comment above it");
+    }
+    String first = LIST.replace("Propagation,1,40 m\n", "");
+    assertThat(after(first, SITE))
+        .contains("chain:\n  - unit: Seedling North\n")
+        .contains("  # the new range\n  - {unit: Mist House,");
   }
 
   /** The last unit leaves, and the one before it has no cable to go on. */

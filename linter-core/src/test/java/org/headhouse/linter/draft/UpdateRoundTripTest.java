@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.headhouse.linter.RandomCases;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,7 @@ class UpdateRoundTripTest {
                   .isEqualTo(drafted(Lists.made(list(later))));
               assertThat(SiteUpdateTest.after(list(later), after)).isEqualTo(after);
               remarksStay(site, after, rows, later);
+              remarksLeave(site, after, update);
               return !names(rows).equals(names(later));
             });
     assertThat(structural).isGreaterThan(0.5);
@@ -70,12 +72,25 @@ class UpdateRoundTripTest {
     for (String line : site.lines().toList()) {
       String remark = line.replaceAll("^[^#]*#", "#");
       String of = remark.replaceAll(".*<(.*)>.*", "$1");
-      boolean stays =
-          !remark.startsWith("# of <") || kept.contains(of) || !names(rows).contains(of);
+      boolean stays = !remark.contains("<") || kept.contains(of) || !names(rows).contains(of);
       if (line.contains("#") && stays && remark.contains("<")) {
         assertThat(after.lines())
             .as("%s in\n%s", remark, after)
             .anyMatch(one -> one.endsWith(remark));
+      }
+    }
+  }
+
+  /** The comment before an item is gone with it, which is said. */
+  private static void remarksLeave(String site, String after, SiteUpdate.Made update) {
+    for (SiteUpdate.Remark remark : update.remarks()) {
+      Matcher removed =
+          Pattern.compile("\"(.*)\" \\(.*the difference removes it(.*)").matcher(remark.text());
+      if (removed.matches()) {
+        String before = "# before <" + removed.group(1) + ">";
+        assertThat(after).doesNotContain(before);
+        assertThat(removed.group(2).startsWith(" with the comment"))
+            .isEqualTo(site.contains(before));
       }
     }
   }

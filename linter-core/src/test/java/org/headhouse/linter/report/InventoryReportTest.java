@@ -43,7 +43,7 @@ class InventoryReportTest {
     return Tables.of(
             linter(YEARLY, 1),
             IntStream.range(0, sites.length)
-                .mapToObj(i -> SiteInput.text("site-" + i + ".yaml", sites[i])))
+                .mapToObj(i -> SiteInput.text("site-" + i + "/example.yaml", sites[i])))
         .units();
   }
 
@@ -125,6 +125,18 @@ class InventoryReportTest {
                     .containsEntry("next-proof", ""));
   }
 
+  /** A measurement is missing: whoever filters the table by days has to find the line. */
+  @Test
+  void aLineInUseThatIsNotProvedIsDueToday() throws Exception {
+    assertThat(units(COMMISSIONED.replace("pair-resistance: 62 ohm, idle", "idle")))
+        .allSatisfy(
+            row ->
+                assertThat(row)
+                    .containsEntry("proved-on", "")
+                    .containsEntry("proved-by", "")
+                    .containsEntry("next-proof", "2026-11-25"));
+  }
+
   /** A renewal of a part is no proof of the whole; one of everything is. */
   @Test
   void theWholeLineCounts() throws Exception {
@@ -146,7 +158,7 @@ class InventoryReportTest {
   @Test
   void withoutAPeriodNothingIsDue() throws Exception {
     SiteLinter silent = linter("format: 1\nrule-set: 1\n", 1);
-    assertThat(Tables.of(silent, Stream.of(SiteInput.text("a.yaml", COMMISSIONED))).units())
+    assertThat(Tables.of(silent, Stream.of(SiteInput.text("example.yaml", COMMISSIONED))).units())
         .allSatisfy(row -> assertThat(row).containsEntry("next-proof", ""));
   }
 
@@ -196,7 +208,7 @@ class InventoryReportTest {
         .hasSize(3)
         .allSatisfy(row -> assertThat(row).containsEntry("site", "example"));
     assertThat(units(Example.SITE.replace("site: example\n", "")).get(0))
-        .containsEntry("site", "site-0.yaml");
+        .containsEntry("site", "site-0/example.yaml");
   }
 
   @Test

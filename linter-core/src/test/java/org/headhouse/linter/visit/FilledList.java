@@ -29,10 +29,11 @@ import java.util.TreeSet;
  *
  * @param bytes of the file
  * @param facts each as day, person, what and value, of all that proves something
- * @param comments the text of each comment to expect
+ * @param open what was not seen, each as the comment to expect
+ * @param comments the text of each other comment to expect
  */
 @SuppressWarnings("ArrayRecordComponent") // Given to a reader, and never compared.
-record FilledList(byte[] bytes, Set<String> facts, List<String> comments) {
+record FilledList(byte[] bytes, Set<String> facts, Set<String> open, List<String> comments) {
   private static final List<String> FORMS =
       List.of(
           "uuuu-MM-dd",
@@ -81,16 +82,17 @@ record FilledList(byte[] bytes, Set<String> facts, List<String> comments) {
               PEOPLE.get(random.nextInt(PEOPLE.size()))));
     }
     Set<String> facts = new TreeSet<>();
+    Set<String> open = new TreeSet<>();
     List<String> comments = new ArrayList<>();
     for (List<String> row : rows.subList(2, rows.size())) {
       Signature signature = signatures.get(random.nextInt(signatures.size()));
-      fill(row, signature, random, dialect, facts, comments);
+      fill(row, signature, random, dialect, facts, open, comments);
     }
     List<List<String>> body = rows.subList(1, rows.size());
     if (random.nextBoolean()) {
       Collections.shuffle(body, random);
     }
-    return new FilledList(bytes(rows, dialect, random), facts, comments);
+    return new FilledList(bytes(rows, dialect, random), facts, open, comments);
   }
 
   private static void fill(
@@ -99,6 +101,7 @@ record FilledList(byte[] bytes, Set<String> facts, List<String> comments) {
       Random random,
       Dialect dialect,
       Set<String> facts,
+      Set<String> open,
       List<String> comments) {
     String what = row.get(0).replaceAll(" \\(.*", "");
     String unit = row.get(0).replaceAll(".*\\((.*)\\)", "$1");
@@ -127,7 +130,9 @@ record FilledList(byte[] bytes, Set<String> facts, List<String> comments) {
       comments.add(remark);
     }
     if (value.equals("no")) {
-      comments.add(what + ", " + place + ": not seen" + (remark.isEmpty() ? "" : "; " + remark));
+      String end = signature.by() + (remark.isEmpty() ? "" : "; " + remark);
+      String day = signature.day().toString();
+      open.add("look: " + what + ", " + place + ": not seen on " + day + " by " + end);
     } else {
       facts.add(fact(signature, what, place, value));
       if (isLimit && !remark.isEmpty()) {

@@ -45,7 +45,7 @@ class VisitRecordTest {
             commissioning:
               date: 2026-03-14
               by: R.O.
-              # outdoor readings seen, Hardening Bay: not seen; display dark
+              # look: outdoor readings seen, Hardening Bay: not seen on 2026-03-14 by R.O.; display dark
               measured:
                 pair-resistance: 62 ohm
                 # leads swapped?
@@ -164,6 +164,56 @@ class VisitRecordTest {
         .contains(
             "warning: Not seen: outdoor readings seen, Seedling North. A record says that it was"
                 + " seen before: set stage: planned until it is proved again");
+  }
+
+  /** Also where nothing was seen at all: each way in which a record can be in the site. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '^',
+      value = {
+        "''^ ''",
+        "commissioning:\\n  date: 2026-03-14\\n  by: R.O.\\n^ '  '",
+        "commissioning:\\n  date: 2026-03-14\\n  by: |\\n    R.O.\\n^ '  '",
+        "commissioning:\\n  date: 2026-03-14\\n  by: R.O.\\n  renewed:\\n    - date: 2026-04-01\\n      by: R.O.\\n^ '    '"
+      })
+  void whatWasNotSeenIsOpenWhateverElseTheListHas(String record, String indent) {
+    String site = Visits.SITE + record.replace("\\n", "\n");
+    String row = SEEN.replace(",yes,", ",no,").replace("03-14", "05-02") + "display dark";
+    assertThat(Visits.added(site, row))
+        .isEqualTo(
+            indent
+                + "# look: outdoor readings seen, Seedling North: not seen on 2026-05-02 by R.O.;"
+                + " display dark\n");
+    String after = Visits.after(site, row);
+    assertThat(Visits.after(after, row)).isEqualTo(after);
+    assertThat(Visits.remarks(site, row)).noneMatch(one -> one.contains("Not written"));
+    // Somebody has moved the comment to the unit.
+    String open = after.substring(site.length()).strip();
+    String moved =
+        site.replace(
+            "role: follower\n    address: 2", "role: follower  " + open + "\n    address: 2");
+    assertThat(moved).contains(open);
+    assertThat(Visits.after(moved, row)).isEqualTo(moved);
+    // It was seen later, and somebody has deleted the comment.
+    String seen = Visits.after(after, SEEN.replace("03-14", "06-01"));
+    String dealt = seen.replace(indent + open + "\n", "");
+    assertThat(dealt).isNotEqualTo(seen).contains("date: 2026-06-01");
+    assertThat(Visits.after(dealt, row)).isEqualTo(dealt);
+  }
+
+  /** A list that comes late says nothing of what a later visit saw. */
+  @Test
+  void whatALaterVisitSawIsNotOpen() {
+    String site = Visits.after(Visits.SITE, SEEN.replace("03-14", "06-01"));
+    String row = SEEN.replace(",yes,", ",no,").replace("03-14", "05-02");
+    assertThat(Visits.added(site, row, OHMS.replace("03-14", "05-02")))
+        .contains("# outdoor readings seen, Seedling North: not seen\n")
+        .doesNotContain("look:");
+    assertThat(Visits.remarks(site, row))
+        .contains("note: Not seen then, but on a later day: outdoor readings seen, Seedling North");
+    // On the same day nobody can tell which came first.
+    assertThat(Visits.added(site, row.replace("05-02", "06-01").replace("R.O.", "Kim Ash")))
+        .contains("# look: outdoor readings seen, Seedling North: not seen on 2026-06-01 by Kim");
   }
 
   @Test

@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.SiteInput;
@@ -24,6 +26,8 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.events.CommentEvent;
+import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
@@ -32,11 +36,15 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 /**
  * The list as the goal report writes it, filled in by chance, saved by another writer of such
  * files, and brought back: the records that another reader of YAML finds have what was filled in,
- * no more and no less, and every other byte of the site is as it was.
+ * no more and no less, each "no" is a comment that the check reports, and every other byte of the
+ * site is as it was.
  */
 class VisitRoundTripTest {
   private static final List<String> NAMES =
       List.of("Palms", "=1+2", "Ñandú, north", "NO", "say \"hi\"", "a: b", "x, side out");
+
+  private static final Pattern OPEN =
+      Pattern.compile("look: ([^,]*), (.*): not seen on (.{10}) by .*");
 
   @Test
   void nothingIsLostAndNothingIsMadeUp() {
@@ -52,14 +60,19 @@ class VisitRoundTripTest {
               Set<String> wanted = new TreeSet<>(known);
               wanted.addAll(proving(list.facts()));
               assertThat(recorded(after)).isEqualTo(wanted);
+              assertThat(open(after)).containsExactlyInAnyOrderElementsOf(list.open());
               comments(list, site, after);
               assertThat(after(list, after)).isEqualTo(after);
               // Another visit later goes on from there.
               FilledList more = FilledList.of(csv, random);
               SiteUpdate update = Visits.update(more.bytes(), after.getBytes(UTF_8));
               if (update instanceof SiteUpdate.Made made) {
+                String last = new String(made.after(), UTF_8);
+                Set<String> open = new TreeSet<>(list.open());
+                more.open().stream().filter(one -> !seenSince(one, wanted)).forEach(open::add);
                 wanted.addAll(proving(more.facts()));
-                assertThat(recorded(new String(made.after(), UTF_8))).isEqualTo(wanted);
+                assertThat(recorded(last)).isEqualTo(wanted);
+                assertThat(open(last)).containsExactlyInAnyOrderElementsOf(open);
               }
               return after.contains("renewed:");
             });
@@ -77,6 +90,28 @@ class VisitRoundTripTest {
       }
     }
     return proving;
+  }
+
+  /** Whether a later day has what was not seen, for which nothing is open any more. */
+  private static boolean seenSince(String open, Set<String> facts) {
+    Matcher said = OPEN.matcher(open);
+    assertThat(said.matches()).as(open).isTrue();
+    String fact = " | " + said.group(1) + " | " + said.group(2) + " | ";
+    return facts.stream()
+        .anyMatch(one -> one.contains(fact) && one.substring(0, 10).compareTo(said.group(3)) > 0);
+  }
+
+  /** The comments on open points that another reader of YAML finds. */
+  private static List<String> open(String text) {
+    LoaderOptions withComments = new LoaderOptions();
+    withComments.setProcessComments(true);
+    List<String> open = new ArrayList<>();
+    for (Event event : new Yaml(withComments).parse(new StringReader(text))) {
+      if (event instanceof CommentEvent comment && comment.getValue().contains("look:")) {
+        open.add(comment.getValue().strip());
+      }
+    }
+    return open;
   }
 
   private static String after(FilledList list, String site) {
@@ -110,7 +145,7 @@ class VisitRoundTripTest {
           .isTrue();
     }
     // What is left are wind limits without the time of the vents.
-    assertThat(loose).allMatch(line -> line.startsWith("# storm response: wind limit, "));
+    assertThat(loose).allMatch(line -> line.matches("# (look: .*|storm response: wind limit, .*)"));
   }
 
   private static String site(Random random) {

@@ -68,6 +68,11 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
     return heading != Heading.NOT_PROVED;
   }
 
+  /** Whether a line is in use, and its certificate does not call it proved. */
+  static boolean isUnproved(SiteFacts facts, SheetSettings settings) {
+    return facts.site().stage().is(Stage.COMMISSIONED) && !of(facts, settings).isProved();
+  }
+
   static CertificateVerdict of(SiteFacts facts, SheetSettings settings) {
     List<String> reasons = new ArrayList<>();
     Site site = facts.site();

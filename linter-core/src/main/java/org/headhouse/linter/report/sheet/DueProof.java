@@ -16,9 +16,14 @@ record DueProof(String link, String title, String customer, String when) {
   /** Time enough to arrange a visit (common practice, no source). */
   static final Period AHEAD = Period.ofMonths(3);
 
-  /** The earliest first; then the sites of which nobody knows when they were proved. */
+  /**
+   * Lines that are not proved, whatever the period; then those that are due, the earliest first.
+   */
   static List<DueProof> of(List<IndexRow> rows, LocalDate today, Period every) {
     List<DueProof> due = new ArrayList<>();
+    rows.stream()
+        .filter(IndexRow::isUnproved)
+        .forEach(row -> due.add(of(row, "now: it is not proved, as its certificate says")));
     if (every.isZero()) {
       return due;
     }
@@ -27,9 +32,6 @@ record DueProof(String link, String title, String customer, String when) {
         .filter(row -> !day(row).isAfter(today.plus(AHEAD)))
         .sorted(Comparator.comparing(DueProof::day))
         .forEach(row -> due.add(of(row, words(row, today))));
-    rows.stream()
-        .filter(IndexRow::isProofUnknown)
-        .forEach(row -> due.add(of(row, "the day of the last proof is not known")));
     return due;
   }
 

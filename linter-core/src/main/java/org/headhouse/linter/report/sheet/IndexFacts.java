@@ -2,9 +2,7 @@ package org.headhouse.linter.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.materials.MaterialTotals;
-import org.headhouse.linter.materials.Slack;
 
 /**
  * The input of the page over all sites, collected while the sites go by: a row for each site, and
@@ -14,16 +12,16 @@ public final class IndexFacts {
   private final List<IndexRow> rows = new ArrayList<>();
   private final FirmwareCounts firmware = new FirmwareCounts();
   private final MaterialTotals planned;
-  private final SitePolicy policy;
+  private final SheetSettings settings;
 
-  public IndexFacts(Slack slack, SitePolicy policy) {
-    this.policy = policy;
-    this.planned = new MaterialTotals(slack);
+  public IndexFacts(SheetSettings settings) {
+    this.settings = settings;
+    this.planned = new MaterialTotals(settings.slack());
   }
 
   /** Adds a site with a page of a name. */
   public void add(SiteFacts site, String name) {
-    rows.add(IndexRow.of(site, name, policy));
+    rows.add(IndexRow.of(site, name, settings));
     firmware.add(site.site());
     if (site.site().isPlanned()) {
       planned.add(site.materials());

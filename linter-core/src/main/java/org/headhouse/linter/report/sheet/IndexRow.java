@@ -9,7 +9,6 @@ import org.headhouse.linter.report.TextReport;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Site;
-import org.headhouse.linter.site.Stage;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,9 +18,9 @@ import org.jspecify.annotations.Nullable;
  * @param link to its page; empty where there is none
  * @param vanLink to its sheet for the van; empty where there is none
  * @param id empty where there is none
- * @param state its stage, or that it cannot be read
+ * @param state its stage, and whether it is not proved; or that it cannot be read
  * @param nextProof when the whole line is due to be proved again; null where that is not known
- * @param isProofUnknown whether it is commissioned, and the day of its proof is not known
+ * @param isUnproved whether it is commissioned, and its certificate does not call it proved
  * @param units empty where they are not known
  * @param idle the margin of the weakest idle voltage
  * @param received the margin of the weakest signal
@@ -37,7 +36,7 @@ public record IndexRow(
     String file,
     String state,
     @Nullable LocalDate nextProof,
-    boolean isProofUnknown,
+    boolean isUnproved,
     String units,
     int errors,
     int warnings,
@@ -55,8 +54,12 @@ public record IndexRow(
   }
 
   /** A site with a page. */
-  public static IndexRow of(SiteFacts facts, String name, SitePolicy policy) {
+  static IndexRow of(SiteFacts facts, String name, SheetSettings settings) {
     Site site = facts.site();
+    boolean isUnproved = CertificateVerdict.isUnproved(facts, settings);
+    SitePolicy policy = settings.policy();
+    String stage =
+        site.stage().isGiven() ? PlainText.word(site.stage()) : "stage " + PlainText.NOT_WRITTEN;
     return new IndexRow(
         PlainText.name(site.customer().or("")),
         PageNames.link(PageNames.page(name)),
@@ -64,9 +67,9 @@ public record IndexRow(
         SheetHead.title(site),
         PlainText.name(site.id().or("")),
         PlainText.sentence(site.source().path()),
-        site.stage().isGiven() ? PlainText.word(site.stage()) : "stage " + PlainText.NOT_WRITTEN,
-        facts.proof().next(),
-        site.stage().is(Stage.COMMISSIONED) && facts.proof().day() == null,
+        isUnproved ? stage + ", not proved" : stage,
+        isUnproved ? null : facts.proof().next(),
+        isUnproved,
         String.valueOf(site.units().size()),
         count(facts.results(), Level.ERROR),
         count(facts.results(), Level.WARNING),
@@ -110,12 +113,12 @@ public record IndexRow(
   }
 
   boolean isOverdue(LocalDate today) {
-    return nextProof != null && nextProof.isBefore(today);
+    return isUnproved || (nextProof != null && nextProof.isBefore(today));
   }
 
   /** The day of the next proof in a table. */
   String shownNextProof() {
-    return nextProof != null ? nextProof.toString() : isProofUnknown ? "not known" : "";
+    return nextProof != null ? nextProof.toString() : isUnproved ? "now" : "";
   }
 
   private static int count(List<Result> results, Level level) {

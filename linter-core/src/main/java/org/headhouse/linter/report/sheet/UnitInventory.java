@@ -25,9 +25,15 @@ public final class UnitInventory {
   /**
    * One row for each unit.
    *
-   * @param today on which an exception is open or has expired
+   * @param settings with the day on which an exception is open or has expired
    */
-  public static List<InventoryRow> of(Site site, WholeLineProof proof, LocalDate today) {
+  public static List<InventoryRow> of(SiteFacts facts, SheetSettings settings) {
+    Site site = facts.site();
+    LocalDate today = settings.date();
+    WholeLineProof proof =
+        CertificateVerdict.isUnproved(facts, settings)
+            ? new WholeLineProof(null, "", today)
+            : facts.proof();
     List<InventoryRow> rows = new ArrayList<>();
     Map<String, Set<String>> exceptions = exceptions(site, today);
     Set<String> ofSite = exceptions.getOrDefault("", Set.of());

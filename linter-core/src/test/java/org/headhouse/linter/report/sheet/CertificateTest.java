@@ -2,6 +2,7 @@ package org.headhouse.linter.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.HexFormat;
@@ -11,6 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
+import org.headhouse.linter.draft.SiteUpdate;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.rule.RuleDescriptor;
@@ -69,6 +71,25 @@ class CertificateTest {
     Document page = Papers.certificate(edited(from, to));
     assertThat(heading(page)).isEqualTo("Not proved");
     assertThat(reasons(page)).anyMatch(text -> text.contains(reason));
+  }
+
+  /** The record keeps what was seen before: the visit has to show all the same. */
+  @Test
+  void whatALaterVisitDidNotSeeIsNotProved() throws IOException {
+    String list =
+        """
+        what,where,acceptable,found,by,date,remark
+        site,proved,,,,,
+        vents shut without readings (yes),House 2,,no,R.O.,2026-05-02,stayed open
+        """;
+    SiteUpdate update =
+        SiteLinter.builder()
+            .build()
+            .visit(SiteInput.text("visit.csv", list), SiteInput.text("proved.yaml", Papers.PROVED));
+    String after = new String(((SiteUpdate.Made) update).after(), StandardCharsets.UTF_8);
+    Document page = Papers.certificate(after);
+    assertThat(heading(page)).isEqualTo("Not proved");
+    assertThat(reasons(page)).anyMatch(text -> text.contains("finds 1 open error"));
   }
 
   private static String edited(String from, @Nullable String to) {

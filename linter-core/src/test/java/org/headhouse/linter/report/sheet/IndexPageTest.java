@@ -53,6 +53,16 @@ class IndexPageTest {
         "stage: commissioned\ncommissioning: {date: " + date + ", by: R.O.}");
   }
 
+  private static SiteInput proved(String id, String date) {
+    String text =
+        Papers.PROVED
+            .replace("site: proved", "site: " + id)
+            .replace("Proved Nursery", id)
+            .replace("proved-nurseries", "growers")
+            .replace("date: 2026-03-14", "date: " + date);
+    return SiteInput.text(id + ".yaml", text);
+  }
+
   @Test
   void sitesAreGroupedByCustomerTheWorstFirst() throws Exception {
     Document index =
@@ -82,27 +92,32 @@ class IndexPageTest {
     Document index =
         index(
             YEARLY,
-            commissioned("later", "2026-11-01"),
-            commissioned("soon", "2026-02-20"),
-            commissioned("overdue", "2025-11-24"),
-            commissioned("today", "2025-11-25"),
+            proved("later", "2026-11-01"),
+            proved("soon", "2026-02-20"),
+            proved("overdue", "2025-11-24"),
+            proved("today", "2025-11-25"),
             commissioned("open", "\"?\""),
+            commissioned("incomplete", "2026-11-01"),
             site("planned", "growers"));
     assertThat(index.select("#due tbody tr").eachText())
         .containsExactly(
+            "open growers now: it is not proved, as its certificate says",
+            "incomplete growers now: it is not proved, as its certificate says",
             "overdue growers overdue since 2026-11-24",
             "today growers due on 2026-11-25",
-            "soon growers due on 2027-02-20",
-            "open growers the day of the last proof is not known");
+            "soon growers due on 2027-02-20");
     assertThat(index.select("#sites td.date").eachText())
         .containsExactlyInAnyOrder(
-            "2027-11-01", "2027-02-20", "2026-11-24", "2026-11-25", "not known");
+            "2027-11-01", "2027-02-20", "2026-11-24", "2026-11-25", "now", "now");
   }
 
   @Test
   void withoutAPeriodThePageSaysSo() throws Exception {
-    Document index = index("format: 1\nrule-set: 1\n", commissioned("one", "2020-01-01"));
+    String silent = "format: 1\nrule-set: 1\n";
+    Document index = index(silent, proved("one", "2020-01-01"));
     assertThat(index.select("#due")).isEmpty();
+    assertThat(index(silent, commissioned("one", "2020-01-01")).select("#due tbody tr").eachText())
+        .containsExactly("one growers now: it is not proved, as its certificate says");
     assertThat(index.text()).contains("Not known: the policy does not say how often");
     assertThat(index(YEARLY, site("one", "growers")).text())
         .contains("No commissioned line is due within three months.");

@@ -11,8 +11,10 @@ import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.FileHistory;
+import org.headhouse.linter.report.InventoryRow;
 import org.headhouse.linter.report.Paper;
 import org.headhouse.linter.report.SheetFile;
+import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SheetRequest;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -76,6 +78,38 @@ class ProofHistoryTest {
             "Head House seen in an earlier state of the line only"
                 + " seen in an earlier state of the line only",
             "House 2 seen to close, in 62 seconds seen to close");
+  }
+
+  /**
+   * Whoever reads only the page over all sites, or the table of units, must not take it for proved.
+   */
+  @Test
+  void theIndexAndTheInventorySayWhatTheCertificateSays() {
+    String changed = Papers.PROVED.replaceFirst("stale-after: 40 s", "stale-after: 50 s");
+    List<InventoryRow> units = new ArrayList<>();
+    SheetReport report =
+        Papers.linter(Papers.YEARLY)
+            .sheets(
+                Stream.of(
+                    SiteInput.text("other.yaml", changed.replace("site: proved", "site: other")),
+                    SiteInput.text("proved.yaml", Papers.PROVED)),
+                new SheetRequest(
+                    Measure.METRIC,
+                    Paper.A4,
+                    Slack.USUAL,
+                    (file, content) -> history(true, Papers.PROVED),
+                    false),
+                sheet -> units.addAll(sheet.inventory()));
+    Document index = Jsoup.parse(new String(report.html(), UTF_8));
+    assertThat(index.select("#sites td.state").eachText())
+        .containsExactly("commissioned, not proved", "commissioned");
+    assertThat(index.select("#sites td.date").eachText()).containsExactly("now", "2027-03-14");
+    assertThat(index.select("#due tbody td").eachText())
+        .containsExactly("proved-nurseries", "now: it is not proved, as its certificate says");
+    assertThat(units)
+        .extracting(
+            row -> String.join(" ", row.site(), row.provedOn(), row.provedBy(), row.nextProof()))
+        .containsOnly("other   2026-11-25", "proved 2026-03-14 Robin Oakfield 2027-03-14");
   }
 
   @Test
