@@ -87,7 +87,7 @@ public final class SiteComparison {
 
   private static List<String> remarks(
       Site before, ChainStates chains, List<Difference> differences, boolean work) {
-    List<String> remarks = new ArrayList<>();
+    List<String> remarks = new ArrayList<>(DeviceDoubts.remarks(chains));
     if (work && !before.stage().is(Stage.COMMISSIONED)) {
       remarks.add(
           "The earlier state is planned: where nothing is set up yet, set it up as the file says;"
