@@ -3,7 +3,11 @@ package org.headhouse.linter.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,8 +18,8 @@ import org.jspecify.annotations.Nullable;
 final class DeviceDoubts {
   private DeviceDoubts() {}
 
-  /** One sentence or two for each doubt. */
-  static List<String> remarks(ChainStates chains) {
+  /** A few sentences for each doubt. */
+  static List<String> remarks(Site before, Site after, ChainStates chains) {
     List<String> remarks = new ArrayList<>();
     for (TrackedItem item : chains.all().items()) {
       if (isRenamed(item)) {
@@ -25,6 +29,10 @@ final class DeviceDoubts {
       if (leaving != null) {
         remarks.add(joins(item, leaving));
       }
+    }
+    List<TrackedItem> numbered = before.wasCommissioned() ? numbered(chains) : List.of();
+    if (!numbered.isEmpty()) {
+      remarks.add(numbered(numbered, after));
     }
     return remarks;
   }
@@ -78,6 +86,48 @@ final class DeviceDoubts {
         + quoted(leaving.name())
         + ", which leaves. If it is the same device, moved, plan two changes: first the new name,"
         + " then the new place.";
+  }
+
+  /** The devices of a line in operation whose serial number the earlier state does not have. */
+  private static List<TrackedItem> numbered(ChainStates chains) {
+    List<TrackedItem> numbered = new ArrayList<>();
+    for (TrackedItem item : chains.after().items()) {
+      if (item.before() != null
+          && item.after() != null
+          && !item.isExchanged()
+          && item.before().device().serialNumber().isMissing()
+          && item.after().device().serialNumber().isGiven()) {
+        numbered.add(item);
+      }
+    }
+    return numbered;
+  }
+
+  private static String numbered(List<TrackedItem> items, Site after) {
+    boolean one = items.size() == 1;
+    List<Difference> exchanged = new ArrayList<>();
+    for (TrackedItem item : items) {
+      exchanged.add(new Difference.Exchanged(item.name(), item.latest().kind(), List.of()));
+    }
+    List<Proof> due = DueProofs.of(after, exchanged);
+    return items.stream().map(item -> quoted(item.name())).collect(Collectors.joining(", "))
+        + (one
+            ? ": its serial number is entered for the first time, so nothing shows whether the device"
+                + " is another. If it was exchanged: before the pair of the new one is landed, set"
+            : ": their serial numbers are entered for the first time, so nothing shows whether the"
+                + " devices are others. Of each that was exchanged: before the pair of the new one is"
+                + " landed, set")
+        + " it as the file and its set-up card say"
+        + (one ? address(items.get(0)) : "")
+        + (due.isEmpty()
+            ? "."
+            : "; prove again "
+                + ProofWords.of(due)
+                + "; and add it to renewed in the record of commissioning.");
+  }
+
+  private static String address(TrackedItem item) {
+    return item.latest().address().optional().map(it -> ", with address " + it).orElse("");
   }
 
   private static String quoted(String name) {

@@ -98,4 +98,36 @@ class DeviceDoubtsTest {
                 .remarks())
         .isEmpty();
   }
+
+  /** Nothing in the file says that the device is another, nor that it is the same. */
+  @Test
+  void aFirstSerialNumberMayBeThatOfAnotherDevice() {
+    String text = States.text(LINE, 9600);
+    String numbered = text.replace("unit: Ferns\n", "unit: Ferns\n    serial-number: S-9\n");
+    FieldWork.Plan plan = plan(States.site(text), States.site(numbered));
+    assertThat(plan.steps()).isEmpty();
+    assertThat(plan.remarks())
+        .containsExactly(
+            "\"Ferns\": its serial number is entered for the first time, so nothing shows whether the"
+                + " device is another. If it was exchanged: before the pair of the new one is"
+                + " landed, set it as the file and its set-up card say, with address 3; prove again"
+                + " the outdoor readings, the storm response and the response to stale readings at"
+                + " \"Ferns\"; the pair resistance at \"Head\"; and add it to renewed in the record"
+                + " of commissioning.");
+    // Before a line is proved, numbers are read off the devices that are there.
+    String planned = text.replace("stage: commissioned", "stage: planned");
+    assertThat(plan(States.site(planned), States.site(numbered)).remarks()).isEmpty();
+  }
+
+  @Test
+  void manyFirstSerialNumbersAreOneRemark() {
+    String text = States.text(LINE, 9600);
+    String numbered =
+        text.replaceAll("unit: (Ferns|Cacti)\n", "unit: $1\n    serial-number: S-$1\n");
+    assertThat(plan(States.site(text), States.site(numbered)).remarks())
+        .singleElement()
+        .asString()
+        .startsWith("\"Ferns\", \"Cacti\": their serial numbers are entered for the first time")
+        .contains("response to stale readings at \"Ferns\", \"Cacti\"");
+  }
 }
