@@ -140,7 +140,9 @@ public final class SiteCheck {
     EarlierState state = before == null ? null : new EarlierState(before, earlier.name());
     Notification trouble = before == null ? compared.trouble(site) : null;
     boolean known = trouble == null && MainParts.areKnown(root, document.findings(), faults);
-    RuleRun run = new RuleRun(site, known, state, setup, parameters, today);
+    RuleRun run =
+        new RuleRun(
+            site, known, state, () -> compared.mayHaveBeenLive(site), setup, parameters, today);
     for (SiteRule rule : rules) {
       run.run(rule);
     }
@@ -187,7 +189,7 @@ public final class SiteCheck {
    * @param today the day of the check
    */
   public List<Finding> findings(Site site, LocalDate today) {
-    RuleRun run = new RuleRun(site, true, null, setup, parameters, today);
+    RuleRun run = new RuleRun(site, true, null, () -> false, setup, parameters, today);
     rules.forEach(run::run);
     return List.copyOf(run.findings());
   }

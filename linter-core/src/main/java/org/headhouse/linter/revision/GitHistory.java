@@ -10,7 +10,9 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.eclipse.jgit.errors.LargeObjectException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
@@ -39,6 +41,8 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
 
   private final @Nullable Repository repository;
   private final Path folder;
+  private final @Nullable ObjectId end;
+  private final boolean andNow;
   private @Nullable Walked walked;
 
   /**
@@ -58,9 +62,24 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
     }
   }
 
-  private GitHistory(@Nullable Repository repository, Path folder) {
+  private GitHistory(
+      @Nullable Repository repository, Path folder, @Nullable ObjectId end, boolean andNow) {
     this.repository = repository;
     this.folder = folder;
+    this.end = end;
+    this.andNow = andNow;
+  }
+
+  /**
+   * The history of what is in a folder, up to a revision. It must not be used after the revision is
+   * closed, which closes all.
+   *
+   * @param inside a folder or a file
+   * @param andNow whether it is also that up to the revision that is checked out
+   */
+  static GitHistory upTo(Revision revision, Path inside, boolean andNow) {
+    return new GitHistory(
+        revision.repository(), inside.toAbsolutePath().normalize(), revision.commit(), andNow);
   }
 
   /**
@@ -79,14 +98,14 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
       if (builder.getGitDir() != null) {
         Repository repository = builder.build();
         if (!repository.isBare() && isReadable(repository)) {
-          return new GitHistory(repository, path);
+          return new GitHistory(repository, path, null, true);
         }
         repository.close();
       }
     } catch (IOException | IllegalArgumentException unreadable) {
       // Sheets do not need it: they say that the history was not at hand.
     }
-    return new GitHistory(null, path);
+    return new GitHistory(null, path, null, true);
   }
 
   /** The library for git reads hashes of one kind only. */
@@ -132,6 +151,28 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
     return new FileHistory(true, revision, List.copyOf(earlier.values()), all.isWhole());
   }
 
+  /**
+   * The states of a file, whatever it is now.
+   *
+   * @param states the newest first
+   * @param isWhole whether these are all of them
+   */
+  record Past(List<FileHistory.Content> states, boolean isWhole) {}
+
+  Past past(Path file) {
+    if (repository == null) {
+      return new Past(List.of(), true);
+    }
+    Walked all = walked(repository);
+    String path = path(all.root(), file);
+    List<State> states = path == null ? null : all.states().get(path);
+    List<FileHistory.Content> contents = new ArrayList<>();
+    for (State state : states == null ? List.<State>of() : states) {
+      contents.add(() -> read(repository, state.blob()));
+    }
+    return new Past(contents, all.isWhole());
+  }
+
   /** The content as it is, and as git keeps it where it writes other line ends on checkout. */
   private static Set<ObjectId> ids(byte[] content) {
     Set<ObjectId> ids = new HashSet<>();
@@ -166,14 +207,19 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
   private Walked walk(Repository from) throws IOException {
     Path root = from.getWorkTree().toPath().toRealPath();
     Map<String, List<State>> states = new HashMap<>();
-    ObjectId head = from.resolve(Constants.HEAD);
     String below = path(root, folder);
-    if (head == null || below == null) {
+    List<ObjectId> newest =
+        Stream.of(end, andNow ? from.resolve(Constants.HEAD) : null)
+            .filter(Objects::nonNull)
+            .toList();
+    if (newest.isEmpty() || below == null) {
       return Walked.NOTHING;
     }
     TreeFilter inside = below.isEmpty() ? TreeFilter.ALL : PathFilter.create(below);
     try (RevWalk commits = new RevWalk(from)) {
-      commits.markStart(commits.parseCommit(head));
+      for (ObjectId start : newest) {
+        commits.markStart(commits.parseCommit(start));
+      }
       commits.setTreeFilter(AndTreeFilter.create(inside, TreeFilter.ANY_DIFF));
       for (RevCommit commit : commits) {
         add(from, commits, commit, inside, states);
