@@ -24,6 +24,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.FoundReading;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.yaml.Document;
@@ -147,7 +148,8 @@ public final class SiteCheck {
       run.run(rule);
     }
     if (before != null) {
-      changeRules.forEach(rule -> run.run(rule, before));
+      Site proved = proved(before, site, compared);
+      changeRules.forEach(rule -> run.run(rule, rule.asksForProofs() ? proved : before));
     }
     findings.addAll(run.findings());
     findings.addAll(OpenPoints.of(document, site));
@@ -171,6 +173,18 @@ public final class SiteCheck {
             site.id().orNull(),
             compared != EarlierSites.NONE && before == null),
         new ExaminedFile.ReadSite(site, run.figures()));
+  }
+
+  /**
+   * What a commissioned site was when it was proved last: the earlier state, or one before that
+   * where it was planned for the change that is done now.
+   */
+  private static Site proved(Site before, Site site, EarlierSites compared) {
+    Site proved =
+        !before.stage().is(Stage.COMMISSIONED) && site.stage().is(Stage.COMMISSIONED)
+            ? compared.proved(site)
+            : null;
+    return proved == null ? before : proved;
   }
 
   /** Whether keys are not known, and that fails whatever the site accepts. */

@@ -40,6 +40,11 @@ public final class ChangeRecordKept implements ChangeRule {
   }
 
   @Override
+  public boolean asksForProofs() {
+    return true;
+  }
+
+  @Override
   public void check(Site before, Site after, RuleContext context) {
     Commissioning was = before.commissioning().orNull();
     Commissioning record = after.commissioning().orNull();
