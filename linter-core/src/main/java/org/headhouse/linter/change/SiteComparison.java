@@ -88,6 +88,11 @@ public final class SiteComparison {
   private static List<String> remarks(
       Site before, Site after, ChainStates chains, List<Difference> differences, boolean work) {
     List<String> remarks = new ArrayList<>(DeviceDoubts.remarks(before, after, chains));
+    for (Difference difference : differences) {
+      if (difference instanceof Difference.TypeSet set) {
+        remarks.add(TypeFacts.remark(after, set));
+      }
+    }
     if (work && !before.stage().is(Stage.COMMISSIONED)) {
       remarks.add(
           "The earlier state is planned: where nothing is set up yet, set it up as the file says;"

@@ -79,12 +79,11 @@ public final class SiteState {
       String name, Stream<? extends InputFile> sites, @Nullable InputFile deviceTypes)
       throws IOException {
     Limits limits = Limits.DEFAULT;
-    DeviceTypes types =
+    SiteReader reader =
         deviceTypes == null
-            ? DeviceTypes.NONE
-            : new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
-                .deviceTypes(deviceTypes.path(), deviceTypes.bytes(limits));
-    SiteState state = new SiteState(new SiteReader(types, limits), limits, name);
+            ? new SiteReader(DeviceTypes.NONE, limits)
+            : reader(deviceTypes.path(), deviceTypes.bytes(limits));
+    SiteState state = new SiteState(reader, limits, name);
     sites.forEachOrdered(input -> state.inputs.putIfAbsent(input.path(), input));
     return state;
   }
@@ -110,6 +109,21 @@ public final class SiteState {
   /** Whether the line of a later site may have been in operation at any time. */
   boolean mayHaveBeenLive(Site later) {
     return past.mayHaveBeenLive(later.source().path());
+  }
+
+  /**
+   * Reads sites with the device types of their own state.
+   *
+   * @param path as results would show it
+   * @param deviceTypes the content of the file
+   */
+  @Internal
+  public static SiteReader reader(String path, byte[] deviceTypes) {
+    Limits limits = Limits.DEFAULT;
+    return new SiteReader(
+        new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
+            .deviceTypes(path, deviceTypes),
+        limits);
   }
 
   private synchronized Known known() {

@@ -59,9 +59,10 @@ public final class EarlierFiles {
   private SitePast past(SiteReader reader) {
     Map<String, Path> files = new HashMap<>();
     found.files().forEach(file -> files.put(shown.apply(file.path()), file.path()));
+    List<Path> types = placesOfTypes(found);
     return new PastStates(
-        GitHistory.upTo(revision, found.sites(), false),
-        GitHistory.upTo(revision, found.sites(), true),
+        GitHistory.upTo(revision, found.sites(), types, false),
+        GitHistory.upTo(revision, found.sites(), types, true),
         files,
         reader);
   }
@@ -93,15 +94,21 @@ public final class EarlierFiles {
         });
   }
 
+  /**
+   * Where the device types may have been: those that are named today, then the usual places.
+   *
+   * @param found the sites of today
+   */
+  public static List<Path> placesOfTypes(FoundSites found) {
+    return Stream.concat(
+            Stream.ofNullable(found.settings().deviceTypes()),
+            SettingsFiles.usualPlaces(found.sites(), "device-types.yaml"))
+        .toList();
+  }
+
   /** Those that are named today or were in one of the usual places then. */
   private @Nullable SiteInput deviceTypes() throws IOException {
-    Path today = found.settings().deviceTypes();
-    List<Path> places =
-        Stream.concat(
-                Stream.ofNullable(today),
-                SettingsFiles.usualPlaces(found.sites(), "device-types.yaml"))
-            .toList();
-    for (Path place : places) {
+    for (Path place : placesOfTypes(found)) {
       if (revision.read(place).isPresent()) {
         return input(place);
       }

@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.headhouse.linter.check.SiteReader;
 import org.headhouse.linter.report.FileHistory;
 import org.headhouse.linter.repository.SitePast;
+import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.jspecify.annotations.Nullable;
@@ -50,9 +51,9 @@ final class PastStates implements SitePast {
   private @Nullable Site lastCommissioned(String path) {
     Path file = files.get(path);
     if (file != null) {
-      for (FileHistory.Content state : before.past(file).states()) {
+      for (GitHistory.PastState state : before.past(file).states()) {
         try {
-          Site site = reader.read(path, state.read());
+          Site site = reader(state.deviceTypes()).read(path, state.content().read());
           if (site != null && site.stage().is(Stage.COMMISSIONED) && hasRecord(site)) {
             return site;
           }
@@ -63,6 +64,11 @@ final class PastStates implements SitePast {
       }
     }
     return null;
+  }
+
+  /** Each state is read with the device types of its own revision. */
+  private SiteReader reader(FileHistory.@Nullable Content types) throws IOException {
+    return types == null ? reader : SiteState.reader("", types.read());
   }
 
   private static boolean hasRecord(Site site) {
@@ -81,8 +87,8 @@ final class PastStates implements SitePast {
     }
     GitHistory.Past past = whole.past(file);
     try {
-      for (FileHistory.Content state : past.states()) {
-        if (isLive(path, state.read())) {
+      for (GitHistory.PastState state : past.states()) {
+        if (isLive(path, state.content().read())) {
           return true;
         }
       }

@@ -132,6 +132,30 @@ class PastStatesTest {
         .contains("warning: the line was planned for a change, but its record is still that of");
   }
 
+  /** The site is the same, but its types say that it is landed the other way round. */
+  @Test
+  void otherDeviceTypesAreAChangeOfTheLine() throws Exception {
+    TestRepository repository = new TestRepository(folder);
+    String typed = PROVED.replace("follower: {", "follower: {device-type: eight-way, ");
+    String types = "format: 1\ndevice-types: [{id: eight-way, positive-terminal: B}]\n";
+    repository.write("device-types.yaml", types);
+    commit(typed);
+    repository.write("device-types.yaml", types.replace("terminal: B", "terminal: A"));
+    assertThat(check("HEAD"))
+        .contains(
+            "error: what the device types say of the line has changed, but its record is still"
+                + " that of 2026-03-14");
+    assertThat(CommandCall.of(folder, "changes", "--since=HEAD").out())
+        .contains("the device type \"eight-way\": positive-terminal from B to A");
+    // It is planned for something else meanwhile: the proof is that of the old types.
+    commit(planned(typed));
+    commit(typed);
+    assertThat(check("HEAD~1")).contains("error: what the device types say of the line");
+    assertThat(CommandCall.of(folder, "report", "--outputDirectory=out").code()).isZero();
+    assertThat(Files.readString(folder.resolve("out/example-certificate.html")))
+        .contains("The line was changed after its record, and nobody proved the change.");
+  }
+
   private String fix() throws IOException {
     Path file = folder.resolve("sites/example.yaml");
     Files.writeString(
