@@ -89,7 +89,7 @@ public final class SiteComparison {
       Site before, Site after, ChainStates chains, List<Difference> differences, boolean work) {
     List<String> remarks = new ArrayList<>(DeviceDoubts.remarks(before, after, chains));
     for (Difference difference : differences) {
-      if (difference instanceof Difference.TypeSet set) {
+      if (difference instanceof Difference.TypeSet set && ReprovingCheck.concerns(set)) {
         remarks.add(TypeFacts.remark(after, set));
       }
     }

@@ -95,7 +95,10 @@ public final class TypeFacts {
         .toList();
   }
 
-  /** What to do on the line, which no step can know: the file may have been wrong before. */
+  /**
+   * What to do on the line where a fact was another before, which no step can know: the file may
+   * have been wrong then.
+   */
   static String remark(Site after, Difference.TypeSet fact) {
     ValueChange change = fact.setting();
     String names =
@@ -105,11 +108,11 @@ public final class TypeFacts {
     return "The device types say "
         + change.what()
         + ": "
-        + (change.to() == null ? "nothing" : change.to())
+        + change.to()
         + " of the type \""
         + fact.type()
         + "\", and before "
-        + (change.from() == null ? "nothing" : change.from())
+        + change.from()
         + ": see in its manual which is right, and whether "
         + names
         + (isLoad(fact) || change.what().equals(ISOLATED)

@@ -144,6 +144,13 @@ class TypeFactsTest {
             "The device types say positive-terminal: A of the type \"small\", and before B: see in"
                 + " its manual which is right, and whether \"Palms\", \"Meter\" are landed by it."
                 + " Isolate and lock off the supply before you open a unit.");
+    SiteChange.Changed noted =
+        SiteComparison.of(
+            site(TYPES),
+            site(TYPES.replace("id: small", "id: small, isolated: true")),
+            ExcludedAddresses.NONE);
+    assertThat(((FieldWork.Plan) noted.work()).remarks())
+        .noneMatch(one -> one.contains("device types"));
     assertThat(changed.consequences())
         .anyMatch(one -> one.kind() == Consequence.Kind.RECORD && one.text().contains("\"Palms\""));
   }
