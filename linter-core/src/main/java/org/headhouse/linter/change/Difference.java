@@ -59,6 +59,13 @@ public sealed interface Difference {
   /** Another setting of a unit, which neither the line nor the readings depend on. */
   record ItemSet(String item, ValueChange setting) implements Difference {}
 
+  /**
+   * Another fact of a type of device that items of the site are of, in the file of device types.
+   *
+   * @param type its id
+   */
+  record TypeSet(String type, ValueChange setting) implements Difference {}
+
   /** Another setting of the whole line. */
   record LineSet(ValueChange setting) implements Difference {}
 

@@ -79,6 +79,10 @@ public final class DueProofs {
     if (difference instanceof Difference.Resourced set) {
       return isHead(after, set.item());
     }
+    if (difference instanceof Difference.TypeSet set) {
+      Unit head = after.head();
+      return head != null && TypeFacts.items(after, set).contains(head);
+    }
     return difference instanceof Difference.LineSet || difference instanceof Difference.RoleChanged;
   }
 
@@ -106,6 +110,9 @@ public final class DueProofs {
       units.add(resourced.item());
     } else if (difference instanceof Difference.ItemSet set) {
       set(set.item(), set.setting().what());
+    } else if (difference instanceof Difference.TypeSet set) {
+      TypeFacts.items(after, set)
+          .forEach(item -> item.name().optional().ifPresent(name -> ofType(name, set)));
     } else if (difference instanceof Difference.SiteSet) {
       // What is left of them is the polling, which takes time from the readings of all.
       others.addAll(RequiredProofs.readings(after));
@@ -121,6 +128,14 @@ public final class DueProofs {
       others.addAll(RequiredProofs.readings(after));
     } else {
       units.add(item);
+    }
+  }
+
+  private void ofType(String item, Difference.TypeSet fact) {
+    if (TypeFacts.isLoad(fact)) {
+      loaded(item);
+    } else {
+      wired(item);
     }
   }
 

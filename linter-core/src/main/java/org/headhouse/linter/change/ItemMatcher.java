@@ -11,11 +11,13 @@ import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the items of one state of a site in the other: by name, then units by address, then an item
- * that alone is left between the same neighbours.
+ * Finds the items of one state of a site in the other: by name, then units by address at the same
+ * place, then an item that alone is left between the same neighbours.
  *
  * <p>A device of another type, or with another serial number, is another device. Under the same
- * name and between the same items it is exchanged for the earlier one; elsewhere it is new.
+ * name and between the same items it is exchanged for the earlier one; elsewhere it is new. So is
+ * one of another name at another place, whatever its address: a new house may have taken one that
+ * became free.
  */
 @Internal
 public final class ItemMatcher {
@@ -38,23 +40,22 @@ public final class ItemMatcher {
   /** All items of both states, along the later chain; one that left stands where it was. */
   public static List<TrackedItem> of(Site before, Site after) {
     ItemMatcher items = new ItemMatcher(before, after);
-    items.match(ItemMatcher::sameName);
+    items.match((b, a) -> sameName(items.before.get(b), items.after.get(a)));
     items.matchExchanged();
-    items.match(ItemMatcher::sameAddress);
+    items.match(
+        (b, a) -> sameAddress(items.before.get(b), items.after.get(a)) && items.isSamePlace(b, a));
     items.matchByPlace();
     return items.merged();
   }
 
   private interface Likeness {
-    boolean of(ChainItem before, ChainItem after);
+    boolean of(int before, int after);
   }
 
   private void match(Likeness likeness) {
     for (int a = 0; a < earlier.length; a++) {
       for (int b = 0; b < later.length && earlier[a] == NONE; b++) {
-        if (later[b] == NONE
-            && mayBeOne(before.get(b), after.get(a))
-            && likeness.of(before.get(b), after.get(a))) {
+        if (later[b] == NONE && mayBeOne(before.get(b), after.get(a)) && likeness.of(b, a)) {
           match(b, a);
         }
       }

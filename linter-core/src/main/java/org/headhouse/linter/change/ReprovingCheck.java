@@ -23,7 +23,8 @@ public final class ReprovingCheck {
 
   /**
    * Whether something has to be proved again: wiring, addresses, sources, units or what they are
-   * set to, the weather station, polling, or the settings of the line differ.
+   * set to, what is known of their types, the weather station, polling, or the settings of the line
+   * differ. What is noted of a type for the first time changes nothing.
    */
   public static boolean isDue(List<Difference> differences) {
     return differences.stream().anyMatch(ReprovingCheck::concerns);
@@ -40,6 +41,9 @@ public final class ReprovingCheck {
     }
     if (difference instanceof Difference.LineSet line) {
       return !DATA_OF_LINE.contains(line.setting().what());
+    }
+    if (difference instanceof Difference.TypeSet type) {
+      return type.setting().from() != null && type.setting().to() != null;
     }
     return !(difference instanceof Difference.Renamed);
   }

@@ -81,13 +81,18 @@ public final class SiteComparison {
     List<Phase> work = WorkPlanner.phases(before, after, chains, keptFree);
     return new FieldWork.Plan(
         PlanBuilder.of(before, after, chains, work, differences),
-        remarks(before, chains, differences, !work.isEmpty()),
+        remarks(before, after, chains, differences, !work.isEmpty()),
         AddressingWays.of(before, chains, keptFree, work));
   }
 
   private static List<String> remarks(
-      Site before, ChainStates chains, List<Difference> differences, boolean work) {
-    List<String> remarks = new ArrayList<>();
+      Site before, Site after, ChainStates chains, List<Difference> differences, boolean work) {
+    List<String> remarks = new ArrayList<>(DeviceDoubts.remarks(before, after, chains));
+    for (Difference difference : differences) {
+      if (difference instanceof Difference.TypeSet set && ReprovingCheck.concerns(set)) {
+        remarks.add(TypeFacts.remark(after, set));
+      }
+    }
     if (work && !before.stage().is(Stage.COMMISSIONED)) {
       remarks.add(
           "The earlier state is planned: where nothing is set up yet, set it up as the file says;"

@@ -21,7 +21,7 @@ public final class SiteDifferences {
 
   private SiteDifferences() {}
 
-  /** All differences: of the site, of the line, then of the items along the chain. */
+  /** All differences: of the site, of the line, of types, then of the items along the chain. */
   public static List<Difference> between(Site before, Site after) {
     return between(before, after, ItemMatcher.of(before, after));
   }
@@ -30,6 +30,7 @@ public final class SiteDifferences {
     SiteDifferences differences = new SiteDifferences();
     differences.site(before, after);
     differences.line(before.line().orNull(), after.line().orNull());
+    differences.found.addAll(TypeFacts.differences(items));
     ItemDifferences ofItems = new ItemDifferences(before, after, ChainStates.of(items));
     items.forEach(item -> differences.found.addAll(ofItems.of(item)));
     return List.copyOf(differences.found);

@@ -24,6 +24,22 @@ public interface EarlierSites {
     return null;
   }
 
+  /**
+   * The state of a site that was proved last, at the earlier state or before it; null where none is
+   * known. The earlier state itself may be one that was planned for a change.
+   */
+  default @Nullable Site proved(Site later) {
+    return null;
+  }
+
+  /**
+   * Whether the line of a site may have been in operation at any time, though neither the file nor
+   * its earlier state says so: somebody may have deleted the record long ago.
+   */
+  default boolean mayHaveBeenLive(Site later) {
+    return false;
+  }
+
   /** What the user calls the earlier state, such as a revision. */
   default String name() {
     return "the earlier state";

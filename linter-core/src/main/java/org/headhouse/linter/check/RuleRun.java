@@ -6,10 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.BooleanSupplier;
 import org.headhouse.linter.figures.LineFigures;
 import org.headhouse.linter.figures.SitePolicy;
 import org.headhouse.linter.result.Finding;
 import org.headhouse.linter.result.FixDraft;
+import org.headhouse.linter.result.FixKind;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.result.Notification;
 import org.headhouse.linter.rule.ChangeRule;
@@ -37,6 +39,7 @@ final class RuleRun {
   private final Site site;
   private final boolean known;
   private final @Nullable EarlierState earlier;
+  private final BooleanSupplier mayHaveBeenLive;
   private final LineFigures figures;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Notification> notifications = new ArrayList<>();
@@ -44,15 +47,19 @@ final class RuleRun {
   /**
    * @param known whether all main parts of the file are known, and the earlier state where there
    *     may be one: what is not known may be what says that the line is in operation
+   * @param mayHaveBeenLive whether the line may have been in operation before the earlier state; it
+   *     is asked only where a fix needs work at units, since all history is read for it
    */
   RuleRun(
       Site site,
       boolean known,
       @Nullable EarlierState earlier,
+      BooleanSupplier mayHaveBeenLive,
       CheckSettings setup,
       ParameterValues parameters,
       LocalDate today) {
     this.earlier = earlier;
+    this.mayHaveBeenLive = mayHaveBeenLive;
     this.setup = setup;
     this.parameters = parameters;
     this.today = today;
@@ -199,7 +206,13 @@ final class RuleRun {
       }
       FixDraft fix = finding.fix();
       reported.add(
-          fix != null && fix.onSite() && isLive() ? finding.fixedBy(fix.whileLive()) : finding);
+          fix != null && fix.onSite() && fix.kind() == FixKind.SAFE && mayBeLive()
+              ? finding.fixedBy(fix.whileLive())
+              : finding);
+    }
+
+    private boolean mayBeLive() {
+      return isLive() || mayHaveBeenLive.getAsBoolean();
     }
   }
 }

@@ -24,6 +24,7 @@ import org.headhouse.linter.rule.RuleDescriptor;
 import org.headhouse.linter.rule.SiteRule;
 import org.headhouse.linter.site.FoundReading;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.source.Place;
 import org.headhouse.linter.source.Region;
 import org.headhouse.linter.yaml.Document;
@@ -140,12 +141,15 @@ public final class SiteCheck {
     EarlierState state = before == null ? null : new EarlierState(before, earlier.name());
     Notification trouble = before == null ? compared.trouble(site) : null;
     boolean known = trouble == null && MainParts.areKnown(root, document.findings(), faults);
-    RuleRun run = new RuleRun(site, known, state, setup, parameters, today);
+    RuleRun run =
+        new RuleRun(
+            site, known, state, () -> compared.mayHaveBeenLive(site), setup, parameters, today);
     for (SiteRule rule : rules) {
       run.run(rule);
     }
     if (before != null) {
-      changeRules.forEach(rule -> run.run(rule, before));
+      Site proved = proved(before, site, compared);
+      changeRules.forEach(rule -> run.run(rule, rule.asksForProofs() ? proved : before));
     }
     findings.addAll(run.findings());
     findings.addAll(OpenPoints.of(document, site));
@@ -171,6 +175,18 @@ public final class SiteCheck {
         new ExaminedFile.ReadSite(site, run.figures()));
   }
 
+  /**
+   * What a commissioned site was when it was proved last: the earlier state, or one before that
+   * where it was planned for the change that is done now.
+   */
+  private static Site proved(Site before, Site site, EarlierSites compared) {
+    Site proved =
+        !before.stage().is(Stage.COMMISSIONED) && site.stage().is(Stage.COMMISSIONED)
+            ? compared.proved(site)
+            : null;
+    return proved == null ? before : proved;
+  }
+
   /** Whether keys are not known, and that fails whatever the site accepts. */
   private boolean isErrorForCertain(List<Finding> faults, Site site) {
     RuleDescriptor rule = setup.rules().get(LevelAssigner.UNKNOWN_KEY);
@@ -187,7 +203,7 @@ public final class SiteCheck {
    * @param today the day of the check
    */
   public List<Finding> findings(Site site, LocalDate today) {
-    RuleRun run = new RuleRun(site, true, null, setup, parameters, today);
+    RuleRun run = new RuleRun(site, true, null, () -> false, setup, parameters, today);
     rules.forEach(run::run);
     return List.copyOf(run.findings());
   }

@@ -18,6 +18,7 @@ import org.headhouse.linter.report.SheetReport;
 import org.headhouse.linter.report.SheetRequest;
 import org.headhouse.linter.report.SiteHistory;
 import org.headhouse.linter.result.Level;
+import org.headhouse.linter.revision.EarlierFiles;
 import org.headhouse.linter.revision.GitHistory;
 import org.headhouse.linter.run.Console;
 import org.headhouse.linter.run.ConsoleReport;
@@ -131,7 +132,8 @@ public record ReportRequest(
       OutputStream materialsOut,
       SheetFiles files) {
     InventoryReport inventory = new InventoryReport(inventoryOut);
-    try (GitHistory history = GitHistory.open(run.found().sites());
+    try (GitHistory history =
+            GitHistory.open(run.found().sites(), EarlierFiles.placesOfTypes(run.found()));
         FiguresReport figures = new FiguresReport(figuresOut);
         MaterialsReport materials = new MaterialsReport(materialsOut, slack)) {
       return linter.sheets(

@@ -168,6 +168,8 @@ public final class ChangeJson {
       change("re-sourced", one.item(), one.source());
     } else if (difference instanceof Difference.ItemSet one) {
       change("unit", one.item(), one.setting());
+    } else if (difference instanceof Difference.TypeSet one) {
+      change("device-type", one.type(), one.setting());
     } else if (difference instanceof Difference.LineSet one) {
       change("line", null, one.setting());
     } else if (difference instanceof Difference.SiteSet one) {

@@ -57,6 +57,9 @@ final class ChangeWords {
     if (difference instanceof Difference.ItemSet one) {
       return at(one.item(), one.setting());
     }
+    if (difference instanceof Difference.TypeSet one) {
+      return "the device type " + quoted(one.type()) + ": " + of(one.setting());
+    }
     if (difference instanceof Difference.LineSet one) {
       return "the line: " + of(one.setting());
     }

@@ -32,6 +32,16 @@ public record AllEarlierSites(SiteState state) implements EarlierSites {
   }
 
   @Override
+  public @Nullable Site proved(Site later) {
+    return state.proved(later);
+  }
+
+  @Override
+  public boolean mayHaveBeenLive(Site later) {
+    return state.mayHaveBeenLive(later);
+  }
+
+  @Override
   public String name() {
     return state.name();
   }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.headhouse.linter.batch.FileTask;
 import org.headhouse.linter.check.RuleCatalogue;
@@ -18,6 +19,7 @@ import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.InputFile;
 import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.stability.Internal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +40,7 @@ public final class SiteState {
   private final Limits limits;
   private final String name;
   private final Map<String, InputFile> inputs = new LinkedHashMap<>();
+  private SitePast past = SitePast.UNKNOWN;
   private @Nullable Known known;
 
   /** What is known once all files are read. */
@@ -48,9 +51,9 @@ public final class SiteState {
     private final List<Notification> notifications = new ArrayList<>();
   }
 
-  private SiteState(DeviceTypes types, Limits limits, String name) {
+  private SiteState(SiteReader reader, Limits limits, String name) {
     this.name = name;
-    this.reader = new SiteReader(types, limits);
+    this.reader = reader;
     this.limits = limits;
   }
 
@@ -76,14 +79,51 @@ public final class SiteState {
       String name, Stream<? extends InputFile> sites, @Nullable InputFile deviceTypes)
       throws IOException {
     Limits limits = Limits.DEFAULT;
-    DeviceTypes types =
+    SiteReader reader =
         deviceTypes == null
-            ? DeviceTypes.NONE
-            : new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
-                .deviceTypes(deviceTypes.path(), deviceTypes.bytes(limits));
-    SiteState state = new SiteState(types, limits, name);
+            ? new SiteReader(DeviceTypes.NONE, limits)
+            : reader(deviceTypes.path(), deviceTypes.bytes(limits));
+    SiteState state = new SiteState(reader, limits, name);
     sites.forEachOrdered(input -> state.inputs.putIfAbsent(input.path(), input));
     return state;
+  }
+
+  /**
+   * The same state, with what its files were before.
+   *
+   * @param before gives that, with files read as those of the state are
+   */
+  @Internal
+  public SiteState after(Function<SiteReader, SitePast> before) {
+    SiteState state = new SiteState(reader, limits, name);
+    state.inputs.putAll(inputs);
+    state.past = before.apply(reader);
+    return state;
+  }
+
+  /** The last commissioned state of the file of a later site, or null where none is known. */
+  @Nullable Site proved(Site later) {
+    return past.proved(later.source().path());
+  }
+
+  /** Whether the line of a later site may have been in operation at any time. */
+  boolean mayHaveBeenLive(Site later) {
+    return past.mayHaveBeenLive(later.source().path());
+  }
+
+  /**
+   * Reads sites with the device types of their own state.
+   *
+   * @param path as results would show it
+   * @param deviceTypes the content of the file
+   */
+  @Internal
+  public static SiteReader reader(String path, byte[] deviceTypes) {
+    Limits limits = Limits.DEFAULT;
+    return new SiteReader(
+        new SettingsCheck(new RuleCatalogue(BuiltInRules.all()), limits)
+            .deviceTypes(path, deviceTypes),
+        limits);
   }
 
   private synchronized Known known() {

@@ -6,18 +6,22 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.check.SiteReader;
 import org.headhouse.linter.files.FoundFile;
 import org.headhouse.linter.files.FoundSites;
 import org.headhouse.linter.files.SettingsFiles;
 import org.headhouse.linter.files.UserError;
+import org.headhouse.linter.repository.SitePast;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
@@ -43,11 +47,24 @@ public final class EarlierFiles {
   /** The state of the repository then; the revision must stay open while it is used. */
   public SiteState state() throws UserError {
     try {
-      return SiteState.named(revision.name(), paths().stream().map(this::input), deviceTypes());
+      return SiteState.named(revision.name(), paths().stream().map(this::input), deviceTypes())
+          .after(this::past);
     } catch (IOException failure) {
       throw UserError.of(
           revision.parameter() + ": " + revision.name() + " cannot be read", failure);
     }
+  }
+
+  /** The states before, and those up to now, read as that of the revision is. */
+  private SitePast past(SiteReader reader) {
+    Map<String, Path> files = new HashMap<>();
+    found.files().forEach(file -> files.put(shown.apply(file.path()), file.path()));
+    List<Path> types = placesOfTypes(found);
+    return new PastStates(
+        GitHistory.upTo(revision, found.sites(), types, false),
+        GitHistory.upTo(revision, found.sites(), types, true),
+        files,
+        reader);
   }
 
   /** The files that were sites then. */
@@ -77,15 +94,21 @@ public final class EarlierFiles {
         });
   }
 
+  /**
+   * Where the device types may have been: those that are named today, then the usual places.
+   *
+   * @param found the sites of today
+   */
+  public static List<Path> placesOfTypes(FoundSites found) {
+    return Stream.concat(
+            Stream.ofNullable(found.settings().deviceTypes()),
+            SettingsFiles.usualPlaces(found.sites(), "device-types.yaml"))
+        .toList();
+  }
+
   /** Those that are named today or were in one of the usual places then. */
   private @Nullable SiteInput deviceTypes() throws IOException {
-    Path today = found.settings().deviceTypes();
-    List<Path> places =
-        Stream.concat(
-                Stream.ofNullable(today),
-                SettingsFiles.usualPlaces(found.sites(), "device-types.yaml"))
-            .toList();
-    for (Path place : places) {
+    for (Path place : placesOfTypes(found)) {
       if (revision.read(place).isPresent()) {
         return input(place);
       }

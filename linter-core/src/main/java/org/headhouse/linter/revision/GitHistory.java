@@ -1,74 +1,83 @@
 package org.headhouse.linter.revision;
 
-import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.eclipse.jgit.errors.LargeObjectException;
 import org.eclipse.jgit.lib.Constants;
-import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectInserter;
 import org.eclipse.jgit.lib.Repository;
-import org.eclipse.jgit.revwalk.RevCommit;
-import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
-import org.eclipse.jgit.treewalk.TreeWalk;
-import org.eclipse.jgit.treewalk.filter.AndTreeFilter;
-import org.eclipse.jgit.treewalk.filter.PathFilter;
-import org.eclipse.jgit.treewalk.filter.TreeFilter;
 import org.headhouse.linter.report.FileHistory;
 import org.headhouse.linter.report.SiteHistory;
 import org.headhouse.linter.source.InputFile;
 import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.source.RegularFile;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The states of files in the revisions before the one that is checked out. All revisions are walked
- * once, when the first file is asked for. A repository that cannot be read is none.
+ * The states of files in the revisions before the one that is checked out, with the device types of
+ * each. All revisions are walked once, when the first file is asked for. A repository that cannot
+ * be read is none.
  */
 public final class GitHistory implements SiteHistory, AutoCloseable {
-  private static final int SHOWN_DIGITS = 12;
-
   private final @Nullable Repository repository;
   private final Path folder;
-  private @Nullable Walked walked;
+  private final List<Path> deviceTypes;
+  private final @Nullable ObjectId end;
+  private final boolean andNow;
+  private final Map<ObjectId, Optional<ObjectId>> typesOf = new ConcurrentHashMap<>();
+  private @Nullable GitWalk walked;
 
-  /**
-   * What the walk found.
-   *
-   * @param states by path from the top of the work tree, the newest first
-   * @param isWhole whether no revision was left out when the repository was cloned
-   */
-  private record Walked(Path root, Map<String, List<State>> states, boolean isWhole) {
-    static final Walked NOTHING = new Walked(Path.of(""), Map.of(), false);
-  }
-
-  /** The content that a revision gave a file. */
-  private record State(ObjectId commit, ObjectId blob) {
-    String shown() {
-      return commit.getName().substring(0, SHOWN_DIGITS);
-    }
-  }
-
-  private GitHistory(@Nullable Repository repository, Path folder) {
+  private GitHistory(
+      @Nullable Repository repository,
+      Path folder,
+      List<Path> deviceTypes,
+      @Nullable ObjectId end,
+      boolean andNow) {
     this.repository = repository;
     this.folder = folder;
+    this.deviceTypes = deviceTypes;
+    this.end = end;
+    this.andNow = andNow;
+  }
+
+  /**
+   * The history of what is in a folder, up to a revision. It must not be used after the revision is
+   * closed, which closes all.
+   *
+   * @param inside a folder or a file
+   * @param deviceTypes where their file may be, the first place first
+   * @param andNow whether it is also that up to the revision that is checked out
+   */
+  static GitHistory upTo(Revision revision, Path inside, List<Path> deviceTypes, boolean andNow) {
+    return new GitHistory(
+        revision.repository(),
+        inside.toAbsolutePath().normalize(),
+        deviceTypes,
+        revision.commit(),
+        andNow);
   }
 
   /**
    * The history of what is in a folder.
    *
    * @param inside a folder or a file
+   * @param deviceTypes where their file may be, the first place first
    */
-  public static GitHistory open(Path inside) {
+  public static GitHistory open(Path inside, List<Path> deviceTypes) {
     HermeticSystemReader.use();
     Path path = inside.toAbsolutePath().normalize();
     try {
@@ -79,14 +88,14 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
       if (builder.getGitDir() != null) {
         Repository repository = builder.build();
         if (!repository.isBare() && isReadable(repository)) {
-          return new GitHistory(repository, path);
+          return new GitHistory(repository, path, deviceTypes, null, true);
         }
         repository.close();
       }
     } catch (IOException | IllegalArgumentException unreadable) {
       // Sheets do not need it: they say that the history was not at hand.
     }
-    return new GitHistory(null, path);
+    return new GitHistory(null, path, deviceTypes, null, true);
   }
 
   /** The library for git reads hashes of one kind only. */
@@ -109,27 +118,84 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
     if (repository == null || origin == null) {
       return FileHistory.UNKNOWN;
     }
-    Walked all = walked(repository);
-    String path = path(all.root(), origin);
-    List<State> states = path == null ? null : all.states().get(path);
-    if (states == null || states.isEmpty()) {
+    GitWalk all = walked(repository);
+    List<GitWalk.State> states = all.states(origin);
+    if (states.isEmpty()) {
       return FileHistory.UNKNOWN;
     }
     Set<ObjectId> now = ids(content);
-    State newest = states.get(0);
+    Set<ObjectId> typesNow = typesNow();
+    GitWalk.State newest = states.get(0);
     String revision =
         now.contains(newest.blob())
             ? newest.shown()
             : "changed since " + newest.shown() + ", and not committed";
-    Map<ObjectId, FileHistory.Version> earlier = new LinkedHashMap<>();
-    for (State state : states) {
-      if (!now.contains(state.blob())) {
+    Map<String, FileHistory.Version> earlier = new LinkedHashMap<>();
+    for (GitWalk.State state : all.withTypes(repository, states, origin)) {
+      ObjectId types = types(repository, all, state);
+      ObjectId others = types == null || typesNow.contains(types) ? null : types;
+      if (!now.contains(state.blob()) || others != null) {
         earlier.putIfAbsent(
-            state.blob(),
-            new FileHistory.Version(state.shown(), () -> read(repository, state.blob())));
+            state.blob().name() + (others == null ? "" : others.name()),
+            new FileHistory.Version(
+                state.shown(),
+                () -> read(repository, state.blob()),
+                others == null ? null : () -> read(repository, others)));
       }
     }
     return new FileHistory(true, revision, List.copyOf(earlier.values()), all.isWhole());
+  }
+
+  /** The file of device types of a revision, or null where it had none. */
+  private @Nullable ObjectId types(Repository from, GitWalk all, GitWalk.State state) {
+    return typesOf
+        .computeIfAbsent(state.commit(), commit -> Optional.ofNullable(all.types(from, commit)))
+        .orElse(null);
+  }
+
+  /** The device types as they are now. */
+  private Set<ObjectId> typesNow() {
+    for (Path place : deviceTypes) {
+      if (Files.isRegularFile(place)) {
+        try (InputStream in = RegularFile.open(place)) {
+          return ids(in.readNBytes(Limits.DEFAULT.bytes()));
+        } catch (IOException unreadable) {
+          return Set.of();
+        }
+      }
+    }
+    return Set.of();
+  }
+
+  /**
+   * The states of a file, whatever it is now.
+   *
+   * @param states the newest first
+   * @param isWhole whether these are all of them
+   */
+  record Past(List<PastState> states, boolean isWhole) {}
+
+  /**
+   * One of them.
+   *
+   * @param deviceTypes those of the revision, or null where it had none
+   */
+  record PastState(FileHistory.Content content, FileHistory.@Nullable Content deviceTypes) {}
+
+  Past past(Path file) {
+    if (repository == null) {
+      return new Past(List.of(), true);
+    }
+    GitWalk all = walked(repository);
+    List<PastState> found = new ArrayList<>();
+    for (GitWalk.State state : all.states(file)) {
+      ObjectId types = types(repository, all, state);
+      found.add(
+          new PastState(
+              () -> read(repository, state.blob()),
+              types == null ? null : () -> read(repository, types)));
+    }
+    return new Past(found, all.isWhole());
   }
 
   /** The content as it is, and as git keeps it where it writes other line ends on checkout. */
@@ -150,81 +216,20 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
     }
   }
 
-  private synchronized Walked walked(Repository from) {
-    Walked known = walked;
+  private synchronized GitWalk walked(Repository from) {
+    GitWalk known = walked;
     if (known == null) {
       try {
-        known = walk(from);
+        ObjectId head = andNow ? from.resolve(Constants.HEAD) : null;
+        known =
+            GitWalk.of(
+                from, Stream.of(end, head).filter(Objects::nonNull).toList(), folder, deviceTypes);
       } catch (IOException | RuntimeException damaged) {
-        known = Walked.NOTHING;
+        known = GitWalk.NOTHING;
       }
       walked = known;
     }
     return known;
-  }
-
-  private Walked walk(Repository from) throws IOException {
-    Path root = from.getWorkTree().toPath().toRealPath();
-    Map<String, List<State>> states = new HashMap<>();
-    ObjectId head = from.resolve(Constants.HEAD);
-    String below = path(root, folder);
-    if (head == null || below == null) {
-      return Walked.NOTHING;
-    }
-    TreeFilter inside = below.isEmpty() ? TreeFilter.ALL : PathFilter.create(below);
-    try (RevWalk commits = new RevWalk(from)) {
-      commits.markStart(commits.parseCommit(head));
-      commits.setTreeFilter(AndTreeFilter.create(inside, TreeFilter.ANY_DIFF));
-      for (RevCommit commit : commits) {
-        add(from, commits, commit, inside, states);
-      }
-    }
-    return new Walked(root, states, from.getObjectDatabase().getShallowCommits().isEmpty());
-  }
-
-  /** The files that have another content than in every parent. */
-  private static void add(
-      Repository from,
-      RevWalk commits,
-      RevCommit commit,
-      TreeFilter inside,
-      Map<String, List<State>> states)
-      throws IOException {
-    try (TreeWalk trees = new TreeWalk(from)) {
-      trees.addTree(commit.getTree());
-      for (RevCommit parent : commit.getParents()) {
-        trees.addTree(commits.parseCommit(parent).getTree());
-      }
-      trees.setRecursive(true);
-      trees.setFilter(AndTreeFilter.create(inside, TreeFilter.ANY_DIFF));
-      while (trees.next()) {
-        FileMode mode = trees.getFileMode(0);
-        if (mode.equals(FileMode.REGULAR_FILE) || mode.equals(FileMode.EXECUTABLE_FILE)) {
-          ObjectId blob = trees.getObjectId(0);
-          boolean isNew = true;
-          for (int parent = 1; parent < trees.getTreeCount(); parent++) {
-            isNew &= !blob.equals(trees.getObjectId(parent));
-          }
-          if (isNew) {
-            states
-                .computeIfAbsent(trees.getPathString(), path -> new ArrayList<>())
-                .add(new State(commit.getId().copy(), blob));
-          }
-        }
-      }
-    }
-  }
-
-  /** From the top of the work tree, whatever links lead there; null for what is outside. */
-  private static @Nullable String path(Path root, Path file) {
-    try {
-      Path real = file.toRealPath();
-      return real.startsWith(root)
-          ? root.relativize(real).toString().replace(File.separatorChar, '/')
-          : null;
-    } catch (IOException gone) {
-      return null;
-    }
   }
 
   @Override

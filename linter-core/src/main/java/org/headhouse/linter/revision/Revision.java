@@ -18,7 +18,7 @@ import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.Ref;
 import org.eclipse.jgit.lib.Repository;
-import org.eclipse.jgit.revwalk.RevTree;
+import org.eclipse.jgit.revwalk.RevCommit;
 import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 import org.eclipse.jgit.treewalk.TreeWalk;
@@ -35,14 +35,14 @@ public final class Revision implements AutoCloseable {
   private final String since;
   private final Repository repository;
   private final Path root;
-  private final RevTree tree;
+  private final RevCommit commit;
 
-  private Revision(String name, String since, Repository repository, Path root, RevTree tree) {
+  private Revision(String name, String since, Repository repository, Path root, RevCommit commit) {
     this.name = name;
     this.since = since;
     this.repository = repository;
     this.root = root;
-    this.tree = tree;
+    this.commit = commit;
   }
 
   /**
@@ -78,7 +78,7 @@ public final class Revision implements AutoCloseable {
             since,
             repository,
             repository.getWorkTree().toPath().toRealPath(),
-            tree(repository, name, since, otherwise));
+            commit(repository, name, since, otherwise));
       } catch (IOException | UserError | RuntimeException failure) {
         repository.close();
         throw failure;
@@ -183,13 +183,13 @@ public final class Revision implements AutoCloseable {
     return folder;
   }
 
-  private static RevTree tree(Repository repository, String name, String since, String otherwise)
+  private static RevCommit commit(Repository repository, String name, String since, String otherwise)
       throws IOException, UserError {
     requireReadable(repository, name, since, otherwise);
     try (RevWalk walk = new RevWalk(repository)) {
       ObjectId id = repository.resolve(inFull(name) + "^{commit}");
       if (id != null) {
-        return walk.parseCommit(id).getTree();
+        return walk.parseCommit(id);
       }
     } catch (AmbiguousObjectException ambiguous) {
       throw new UserError(
@@ -260,6 +260,16 @@ public final class Revision implements AutoCloseable {
     return since;
   }
 
+  /** Where it comes from; it is closed with this. */
+  Repository repository() {
+    return repository;
+  }
+
+  /** The commit itself. */
+  ObjectId commit() {
+    return commit;
+  }
+
   /** The top of the work tree, without links. */
   Path root() {
     return root;
@@ -273,7 +283,7 @@ public final class Revision implements AutoCloseable {
       return names;
     }
     try (TreeWalk walk = new TreeWalk(repository)) {
-      walk.addTree(tree);
+      walk.addTree(commit.getTree());
       walk.setRecursive(true);
       if (!path.isEmpty()) {
         walk.setFilter(PathFilter.create(path));
@@ -295,7 +305,7 @@ public final class Revision implements AutoCloseable {
     if (path == null || path.isEmpty()) {
       return Optional.empty();
     }
-    try (TreeWalk walk = TreeWalk.forPath(repository, path, tree)) {
+    try (TreeWalk walk = TreeWalk.forPath(repository, path, commit.getTree())) {
       return walk == null || !isFile(walk)
           ? Optional.empty()
           : Optional.of(repository.open(walk.getObjectId(0), Constants.OBJ_BLOB).getBytes());

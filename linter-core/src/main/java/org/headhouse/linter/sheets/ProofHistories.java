@@ -6,19 +6,27 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.headhouse.linter.change.TypeFacts;
+import org.headhouse.linter.check.RuleCatalogue;
+import org.headhouse.linter.check.SettingsCheck;
 import org.headhouse.linter.check.SiteReader;
 import org.headhouse.linter.report.FileHistory;
 import org.headhouse.linter.report.SiteHistory;
 import org.headhouse.linter.report.sheet.ProofHistory;
 import org.headhouse.linter.report.sheet.ProofHistory.EarlierProof;
 import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.DeviceTypes;
 import org.headhouse.linter.site.Measured;
 import org.headhouse.linter.site.ProvingRecord;
 import org.headhouse.linter.site.Quantity;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.source.InputFile;
+import org.headhouse.linter.source.Limits;
+import org.headhouse.linter.source.Sha256;
 
 /** Reads what the earlier states of a file say of its proofs. Safe for several threads. */
 final class ProofHistories {
@@ -26,11 +34,20 @@ final class ProofHistories {
   private static final int MOST_VERSIONS = 60;
 
   private final SiteHistory history;
-  private final SiteReader reader;
+  private final DeviceTypes types;
+  private final RuleCatalogue rules;
+  private final Limits limits;
+  private final Map<String, DeviceTypes> otherTypes = new ConcurrentHashMap<>();
 
-  ProofHistories(SiteHistory history, SiteReader reader) {
+  /**
+   * @param types the device types of now
+   * @param rules what the device types of earlier states are read with
+   */
+  ProofHistories(SiteHistory history, DeviceTypes types, RuleCatalogue rules, Limits limits) {
     this.history = history;
-    this.reader = reader;
+    this.types = types;
+    this.rules = rules;
+    this.limits = limits;
   }
 
   ProofHistory of(InputFile file, byte[] content, Site now) {
@@ -45,10 +62,22 @@ final class ProofHistories {
     }
     List<EarlierProof> earlier = new ArrayList<>();
     RecordComparison comparison = new RecordComparison(now);
-    boolean whole = known.isWhole() && known.earlier().size() <= MOST_VERSIONS;
-    for (FileHistory.Version version : known.earlier().stream().limit(MOST_VERSIONS).toList()) {
+    boolean whole = known.isWhole();
+    String factsNow = TypeFacts.of(now, types);
+    Set<String> read = new HashSet<>(Set.of(Sha256.hex(content) + factsNow));
+    for (FileHistory.Version version : known.earlier()) {
       try {
-        Site site = reader.read(file.path(), version.content().read());
+        byte[] bytes = version.content().read();
+        DeviceTypes then = types(version);
+        // Other types in the file, or another title of one, make no other state of this line.
+        if (!read.add(Sha256.hex(bytes) + TypeFacts.of(now, then))) {
+          continue;
+        }
+        if (read.size() > MOST_VERSIONS + 1) {
+          whole = false;
+          break;
+        }
+        Site site = new SiteReader(then, limits).read(file.path(), bytes);
         if (site != null) {
           comparison.with(site);
           collect(site, version.revision(), days, earlier);
@@ -60,6 +89,17 @@ final class ProofHistories {
     earlier.sort(Comparator.comparing(EarlierProof::day).reversed());
     return new ProofHistory(
         true, whole, known.revision(), earlier, comparison.isOutdated(), comparison.unproved());
+  }
+
+  private DeviceTypes types(FileHistory.Version version) throws IOException {
+    FileHistory.Content others = version.deviceTypes();
+    if (others == null) {
+      return types;
+    }
+    byte[] bytes = others.read();
+    return otherTypes.computeIfAbsent(
+        Sha256.hex(bytes),
+        it -> new SettingsCheck(rules, limits).deviceTypes("device-types.yaml", bytes));
   }
 
   private static void collect(

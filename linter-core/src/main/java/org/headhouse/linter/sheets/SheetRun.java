@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import org.headhouse.linter.batch.FileTask;
 import org.headhouse.linter.batch.OrderedExecutor;
 import org.headhouse.linter.check.ExaminedFile;
-import org.headhouse.linter.check.SiteReader;
 import org.headhouse.linter.check.UniquenessCheck;
 import org.headhouse.linter.figures.SiteFigures;
 import org.headhouse.linter.materials.BillOfMaterials;
@@ -71,7 +70,7 @@ public final class SheetRun {
     this.drawings = new SiteDrawings(request.measure(), request.paper(), context.sitePolicy());
     this.histories =
         new ProofHistories(
-            request.history(), new SiteReader(context.types(), context.settings().limits()));
+            request.history(), context.types(), context.rules(), context.settings().limits());
     this.bypasses =
         new BypassPlanner(
             context.check(), context.sitePolicy().groundAtEveryUnit(), settings.date());

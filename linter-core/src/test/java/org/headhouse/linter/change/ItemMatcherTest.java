@@ -64,11 +64,19 @@ class ItemMatcherTest {
         "A 1, B 2, C 3      | A 1, B 2           | A B -C",
         "A 1, B 2, C 3, D 4 | A 1, D 4           | A -B -C D",
         "A 1, C 3           | A 1, B 2, C 3      | A +B C",
-        // By address, whatever the name; not one that is found by its name.
+        // By address at the same place, whatever the name; not one that is found by its name.
         "A 1, B 2           | A 1, N 2           | A B>N",
         "A 1, B 2, C 3      | A 1, C 2, B 9      | A C B",
         "A 1, B 2           | A 1, N 3           | A -B +N",
         "A 1, B 2           | B 1, N 2           | -A B +N",
+        "A 1, B 2, C 3      | X 1, Y 2, Z 3      | A>X B>Y C>Z",
+        "A 1, B 2, C 3, D 4 | A 1, X 2, Y 3, D 4 | A B>X C>Y D",
+        "A 1, B 2, C 3      | A 1, M 4, N 2, C 3 | A +M B>N C",
+        // A new house may have the address that became free.
+        "A 1, B 2, C 3      | A 1, C 3, N 2      | A -B C +N",
+        "A 1, B 2, C 3      | N 2, A 1, C 3      | +N A -B C",
+        "A 1, B 2 t r, C 3, D 4 | A 1, C 3, N 2 t r, D 4 | A -B C +N D",
+        "A 1, B 2, C 3, D 4 | A 1, D 4, X 3, Y 2 | A -B -C D +X +Y",
         // By place, of one type and role, between the same neighbours.
         "A 1, B 2 t r, C 3  | A 1, N 9 t r, C 3  | A B>N C",
         "A 1, B 2 t r       | A 1, N 9 t r       | A B>N",

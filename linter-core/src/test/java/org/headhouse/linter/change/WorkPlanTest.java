@@ -33,7 +33,7 @@ class WorkPlanTest {
         SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
     assertThat(work).isInstanceOf(FieldWork.Plan.class);
     FieldWork.Plan plan = (FieldWork.Plan) work;
-    assertThat(plan.remarks()).isEmpty();
+    assertThat(plan.remarks()).allMatch(one -> one.contains(" is taken for "));
     return plan.steps();
   }
 

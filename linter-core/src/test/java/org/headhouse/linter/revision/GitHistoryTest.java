@@ -32,16 +32,36 @@ class GitHistoryTest {
   }
 
   private FileHistory history(Path file) throws IOException {
-    try (GitHistory history = GitHistory.open(sites())) {
+    try (GitHistory history =
+        GitHistory.open(sites(), List.of(work.resolve("customer/device-types.yaml")))) {
       FileHistory found = history.of(SiteInput.file(file), Files.readAllBytes(file));
       // The contents are read while the repository is open.
       List<FileHistory.Version> read = new ArrayList<>();
       for (FileHistory.Version version : found.earlier()) {
         byte[] content = version.content().read();
-        read.add(new FileHistory.Version(version.revision(), () -> content));
+        FileHistory.Content others = version.deviceTypes();
+        byte[] types = others == null ? null : others.read();
+        read.add(
+            new FileHistory.Version(
+                version.revision(), () -> content, types == null ? null : () -> types));
       }
       return new FileHistory(found.isKnown(), found.revision(), read, found.isWhole());
     }
+  }
+
+  private static List<String> withTypes(FileHistory history) throws IOException {
+    List<String> texts = new ArrayList<>();
+    for (FileHistory.Version version : history.earlier()) {
+      FileHistory.Content types = version.deviceTypes();
+      texts.add(
+          new String(version.content().read(), UTF_8).strip()
+              + (types == null ? "" : " " + new String(types.read(), UTF_8).strip()));
+    }
+    return texts;
+  }
+
+  private void types(String text) throws IOException {
+    new TestRepository(work).write("customer/device-types.yaml", text);
   }
 
   private static List<String> texts(FileHistory history) throws IOException {
@@ -122,5 +142,69 @@ class GitHistoryTest {
     assertThat(history.isWhole()).isFalse();
     assertThat(history.revision()).isEqualTo(second);
     assertThat(history.earlier()).isEmpty();
+  }
+
+  /** A file that is the same is another state where its device types are others. */
+  @Test
+  void eachStateHasTheDeviceTypesOfItsRevision() throws Exception {
+    Path alder = write("alder.yaml", "1\n");
+    types("a\n");
+    commit();
+    types("b\n");
+    commit();
+    write("alder.yaml", "2\n");
+    commit();
+    types("c\n");
+    String last = commit();
+    assertThat(withTypes(history(alder))).containsExactly("2 b", "1 b", "1 a");
+    assertThat(history(alder).revision()).isNotEqualTo(last);
+    // As they are now counts, committed or not.
+    types("b\n");
+    assertThat(withTypes(history(alder))).containsExactly("2 c", "1", "1 a");
+    assertThat(withTypes(history(write("new.yaml", "1\n")))).isEmpty();
+  }
+
+  @Test
+  void aStateBeforeThereWereDeviceTypesHasThoseOfNow() throws Exception {
+    Path alder = write("alder.yaml", "1\n");
+    commit();
+    write("alder.yaml", "2\n");
+    types("a\n");
+    commit();
+    assertThat(withTypes(history(alder))).containsExactly("1");
+  }
+
+  /** In a folder of its own, as a site may be. */
+  @Test
+  void aFileThatWasMovedHasTheStatesOfItsOldPlace() throws Exception {
+    write("alder.yaml", "site: alder\n");
+    write("birch.yaml", "site: birch\n");
+    commit();
+    write("alder.yaml", "site: alder\nstage: planned\n");
+    types("a\n");
+    commit();
+    types("b\n");
+    commit();
+    Files.delete(sites().resolve("alder.yaml"));
+    Path moved = write("alder/site.yaml", "site: alder\nstage: planned\n");
+    remove("alder.yaml");
+    String last = commit();
+    assertThat(withTypes(history(moved)))
+        .containsExactly("site: alder\nstage: planned a", "site: alder");
+    assertThat(history(moved).revision()).isEqualTo(last);
+    // Moved and changed at once: the id says that it is the same site.
+    Files.delete(moved);
+    remove("alder/site.yaml");
+    Path again = write("customers/alder.yaml", "# Moved.\nsite: alder\n");
+    commit();
+    assertThat(withTypes(history(again)))
+        .containsExactly(
+            "site: alder\nstage: planned", "site: alder\nstage: planned a", "site: alder");
+  }
+
+  private void remove(String file) throws Exception {
+    try (Git git = Git.open(work.toFile())) {
+      git.rm().addFilepattern("customer/sites/" + file).call();
+    }
   }
 }

@@ -28,8 +28,8 @@ public final class FixMojo extends SitesMojo {
 
   /**
    * A revision of the git repository, by default the last commit if there is one. If the line was
-   * in operation then, fixes that need work at its units are only proposed. If a unit was renamed
-   * since, its old name is replaced everywhere.
+   * in operation then or before, fixes that need work at its units are only proposed. If a unit was
+   * renamed since, its old name is replaced everywhere.
    */
   @Parameter(property = "linter.since")
   private @Nullable String since;

@@ -29,6 +29,11 @@ final class VoidingChanges {
               new Difference.Terminated("", change("termination")),
               new Difference.Rebiased("", change("bias"))),
           new Kind(
+              "the terminals, the load, the need of bias or the isolation of a type are corrected in"
+                  + " the file of device types",
+              new Difference.TypeSet("", change("positive-terminal")),
+              new Difference.TypeSet("", change("unit-load"))),
+          new Kind(
               "a unit takes an outdoor reading from elsewhere",
               new Difference.Resourced("", change("wind-speed"))),
           new Kind(

@@ -40,6 +40,11 @@ public final class ChangeRecordKept implements ChangeRule {
   }
 
   @Override
+  public boolean asksForProofs() {
+    return true;
+  }
+
+  @Override
   public void check(Site before, Site after, RuleContext context) {
     Commissioning was = before.commissioning().orNull();
     Commissioning record = after.commissioning().orNull();
@@ -65,7 +70,8 @@ public final class ChangeRecordKept implements ChangeRule {
     }
     List<Proof> due = DueProofs.of(after, differences);
     if (later.renewals().isEmpty()) {
-      reportKept(record, due, DueProofs.concernsAll(after, differences), context);
+      reportKept(
+          record, changed(differences), due, DueProofs.concernsAll(after, differences), context);
     } else {
       Set<Proof> given = GivenProofs.of(after, later.renewals());
       List<Proof> missing = due.stream().filter(one -> !given.contains(one)).toList();
@@ -117,15 +123,24 @@ public final class ChangeRecordKept implements ChangeRule {
     return day == null ? "before" : day.toString();
   }
 
+  /** The file of a site may be the same while a type of its devices is not. */
+  private static String changed(List<Difference> differences) {
+    return differences.stream()
+            .filter(ReprovingCheck::concerns)
+            .allMatch(Difference.TypeSet.class::isInstance)
+        ? "what the device types say of the line has changed"
+        : "the line has changed";
+  }
+
   private static void reportKept(
-      Commissioning record, List<Proof> due, boolean all, RuleContext context) {
+      Commissioning record, String changed, List<Proof> due, boolean all, RuleContext context) {
     ProvingRecord latest = latest(record);
     context.report(
         context
             .finding(
                 latest.day().place(),
                 new Message(
-                    "the line has changed, but its record is still that of " + day(latest),
+                    changed + ", but its record is still that of " + day(latest),
                     "what was measured and seen then proves nothing about the change",
                     proving(due, all)
                         + " add an entry to renewed with the day of that visit; until then set stage:"

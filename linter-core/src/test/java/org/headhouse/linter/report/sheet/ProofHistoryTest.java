@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -121,6 +122,28 @@ class ProofHistoryTest {
     Document page = certificate(changed, history(true, Papers.PROVED));
     assertThat(heading(page)).isEqualTo("Proved");
     assertThat(page.select("tbody").get(0).text()).contains("proved again: stale time set anew");
+  }
+
+  /** The file is the same, but its types were others when the line was proved. */
+  @Test
+  void otherDeviceTypesAreAChangeOfTheLine() throws IOException {
+    String types = Files.readString(Sheets.SAMPLE_TYPES);
+    String landed = types.replace("positive-terminal: B", "positive-terminal: A");
+    String titled = types.replace("title: ", "title: Old ");
+    assertThat(landed).isNotEqualTo(types);
+    assertThat(titled).isNotEqualTo(types);
+    assertThat(heading(certificate(Papers.PROVED, with(landed)))).isEqualTo("Not proved");
+    assertThat(heading(certificate(Papers.PROVED, with(titled)))).isEqualTo("Proved");
+  }
+
+  private static FileHistory with(String types) {
+    return new FileHistory(
+        true,
+        "abc1234",
+        List.of(
+            new FileHistory.Version(
+                "c0ffee", () -> Papers.PROVED.getBytes(UTF_8), () -> types.getBytes(UTF_8))),
+        true);
   }
 
   /** What was changed before the whole line was proved anew is proved with it. */
