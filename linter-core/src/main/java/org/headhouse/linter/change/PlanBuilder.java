@@ -2,8 +2,11 @@ package org.headhouse.linter.change;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.Site;
 
@@ -31,18 +34,20 @@ final class PlanBuilder {
     PlanBuilder builder = new PlanBuilder(before, after, chains);
     DueMeasurements found = new DueMeasurements(after, work, differences);
     List<Phase> phases = new ArrayList<>();
+    Map<Phase, List<Proof>> measured = new IdentityHashMap<>();
     for (Phase phase : work) {
-      phases.add(
+      Phase isolated =
           phase.step() instanceof Step.Wire
               ? phase.isolating(found.isolated(phase, chains))
-              : phase);
+              : phase;
+      phases.add(isolated);
+      measured.put(isolated, found.in(phase));
     }
-    return builder.planned(
-        builder.withSoftwareStopped(phases), new DueMeasurements(after, phases, differences));
+    return builder.planned(builder.withSoftwareStopped(phases), measured);
   }
 
-  private List<PlannedStep> planned(List<Phase> phases, DueMeasurements measurements) {
-    StepChecks checks = new StepChecks(clients.hasSoftware(), missed, measurements);
+  private List<PlannedStep> planned(List<Phase> phases, Map<Phase, List<Proof>> measured) {
+    StepChecks checks = new StepChecks(clients.hasSoftware(), missed);
     List<PlannedStep> planned = new ArrayList<>();
     for (Phase phase : phases) {
       Clients.Changes polling = polling(phase);
@@ -53,7 +58,7 @@ final class PlanBuilder {
               names(missed.during(phase)),
               names(missed.ventsStill(phase)),
               polling.last(),
-              checks.of(phase, polling),
+              checks.of(phase, polling, measured.getOrDefault(phase, List.of())),
               new WayBack(undone(polling.last()), phase.back(), undone(polling.first()))));
     }
     return planned;

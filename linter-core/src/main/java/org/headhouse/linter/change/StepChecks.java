@@ -13,18 +13,19 @@ import org.headhouse.linter.proof.Proof;
 final class StepChecks {
   private final boolean hasSoftware;
   private final ReadingsMissed missed;
-  private final DueMeasurements measurements;
 
-  StepChecks(boolean hasSoftware, ReadingsMissed missed, DueMeasurements measurements) {
+  StepChecks(boolean hasSoftware, ReadingsMissed missed) {
     this.hasSoftware = hasSoftware;
     this.missed = missed;
-    this.measurements = measurements;
   }
 
-  List<Check> of(Phase phase, Clients.Changes polling) {
+  /**
+   * @param due what is measured in the course of the step
+   */
+  List<Check> of(Phase phase, Clients.Changes polling, List<Proof> due) {
     List<Check> checks = new ArrayList<>();
     // First, while the supplies are off.
-    measured(phase, Proof.Kind.PAIR_RESISTANCE, Kind.PAIR_RESISTANCE, checks);
+    measured(due, Proof.Kind.PAIR_RESISTANCE, Kind.PAIR_RESISTANCE, checks);
     atTheDevice(phase, checks);
     boolean asks =
         (hasSoftware && phase.places().stream().anyMatch(item -> isExchanged(item, phase)))
@@ -34,12 +35,12 @@ final class StepChecks {
       readBack(phase, checks);
     }
     readings(phase, checks);
-    measured(phase, Proof.Kind.IDLE_VOLTAGE, Kind.IDLE_VOLTAGE, checks);
+    measured(due, Proof.Kind.IDLE_VOLTAGE, Kind.IDLE_VOLTAGE, checks);
     return checks;
   }
 
-  private void measured(Phase phase, Proof.Kind proven, Kind kind, List<Check> checks) {
-    for (Proof proof : measurements.in(phase)) {
+  private static void measured(List<Proof> due, Proof.Kind proven, Kind kind, List<Check> checks) {
+    for (Proof proof : due) {
       if (proof.kind() == proven) {
         checks.add(new Check(kind, List.of(proof.at()), null, proof.side()));
       }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.headhouse.linter.RandomCases;
 import org.headhouse.linter.change.PlayedPlan.Trouble;
 import org.headhouse.linter.change.PollingChange.Client;
@@ -33,6 +34,7 @@ class AnyChangeTest {
     "opened-once",
     "readings-listed",
     "vents-named",
+    "measured-isolated",
     "checked",
     "power-failure"
   })
@@ -50,6 +52,7 @@ class AnyChangeTest {
   }
 
   private static void play(Trouble trouble, int cases) {
+    AtomicInteger measured = new AtomicInteger();
     double planned =
         RandomCases.share(
             cases,
@@ -57,9 +60,11 @@ class AnyChangeTest {
               Played played = new Played(random, trouble);
               played.plan.play(played.steps);
               played.assertLater();
+              measured.addAndGet(played.plan.measured());
               return !played.steps.isEmpty();
             });
     assertThat(planned).isGreaterThan(0.8);
+    assertThat(measured.get()).isPositive();
   }
 
   @Promise("way-back")

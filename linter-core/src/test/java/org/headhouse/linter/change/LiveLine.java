@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.headhouse.linter.site.Side;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -276,6 +277,21 @@ final class LiveLine {
       segments.add(open);
     }
     return segments;
+  }
+
+  /**
+   * All that a meter at an item is connected to.
+   *
+   * @param side of a repeater; else null
+   */
+  List<String> segment(String name, @Nullable Side side) {
+    List<List<String>> around =
+        segments(around(name)).stream().filter(segment -> segment.contains(name)).toList();
+    assertThat(around).as("segments of %s, side %s", name, side).isNotEmpty();
+    return around.stream()
+        .filter(segment -> side == null || (side == Side.OUT) == (segment.indexOf(name) == 0))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** All that cables with both ends landed lead to. */

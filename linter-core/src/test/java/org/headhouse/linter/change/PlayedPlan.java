@@ -32,6 +32,7 @@ final class PlayedPlan {
   private final Trouble trouble;
   private final Set<String> opened = new HashSet<>();
   private int addressesSet;
+  private int measured;
   private @Nullable PlannedStep at;
   private Set<String> counted = Set.of();
 
@@ -44,6 +45,11 @@ final class PlayedPlan {
 
   int addressesSet() {
     return addressesSet;
+  }
+
+  /** How often the resistance of the pair was measured. */
+  int measured() {
+    return measured;
   }
 
   void play(List<PlannedStep> steps) {
@@ -261,6 +267,7 @@ final class PlayedPlan {
         .filter(
             place -> place.actions().stream().anyMatch(act -> !(act instanceof FieldAction.Set)))
         .forEach(place -> opened.add(place.item()));
+    measure(wire);
     for (String name : wire.isolated()) {
       if (line.isOn(name)) {
         line.device(name).open = false;
@@ -271,6 +278,21 @@ final class PlayedPlan {
       }
     }
     settings(wire, false);
+  }
+
+  /** A meter for resistance is held to a pair that no supply feeds. */
+  private void measure(Step.Wire wire) {
+    if (at == null || at.work() != wire) {
+      return;
+    }
+    for (Check check : at.checks()) {
+      if (check.kind() == Check.Kind.PAIR_RESISTANCE) {
+        measured++;
+        assertThat(wire.isolated())
+            .as("isolated for %s in %s", check, wire)
+            .containsAll(line.segment(check.at().get(0), check.side()));
+      }
+    }
   }
 
   private void settings(Step.Wire wire, boolean first) {
