@@ -126,6 +126,9 @@ final class StepJson {
     } else if (act instanceof FieldAction.Replace replace) {
       cable("replace", replace.onward(), replace.other());
       change(replace.cable());
+    } else if (act instanceof FieldAction.Protect protect) {
+      cable("protect", protect.onward(), protect.other());
+      json.writeBooleanProperty("fitted", protect.fitted());
     } else if (act instanceof FieldAction.Fit fit) {
       json.writeStringProperty("kind", "fit");
       change(fit.change());

@@ -184,6 +184,12 @@ final class StepWords {
           + " is really another, exchange it: "
           + ChangeWords.of(replace.cable());
     }
+    if (act instanceof FieldAction.Protect protect) {
+      return (protect.fitted() ? "fit a" : "remove the")
+          + " surge protector at this end of the run "
+          + direction(protect.onward())
+          + ChangeWords.quoted(protect.other());
+    }
     if (act instanceof FieldAction.Exchange exchange) {
       return "take the old device out and put the new one in, on the same cables"
           + (exchange.address() == null ? "" : "; it has address " + exchange.address());

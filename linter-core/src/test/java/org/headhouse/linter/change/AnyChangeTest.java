@@ -135,6 +135,7 @@ class AnyChangeTest {
     void assertLater() {
       assertThat(line.chain())
           .containsExactlyElementsOf(after.chain.stream().map(RandomSite::name).toList());
+      line.assertProtected(after.items(Map.of()));
       Map<String, Integer> addresses = new TreeMap<>();
       for (Map<String, String> item : after.addressed()) {
         Integer address = RandomSite.address(item);

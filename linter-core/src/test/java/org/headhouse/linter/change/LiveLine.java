@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.headhouse.linter.site.Side;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,9 @@ final class LiveLine {
   private final Map<String, String> backward = new HashMap<>();
   private final Map<String, LiveItem> later = new HashMap<>();
 
+  /** At which end of which run a surge protector is fitted. */
+  private final Set<String> protectors = new TreeSet<>();
+
   /**
    * @param serial rate and framing
    */
@@ -40,7 +44,28 @@ final class LiveLine {
         backward.put(item.name(), chain.get(i - 1).name());
       }
     }
+    protectors.addAll(protectors(chain));
     assertWhole();
+  }
+
+  private static Set<String> protectors(List<LiveItem> chain) {
+    Set<String> protectors = new TreeSet<>();
+    for (int i = 1; i < chain.size(); i++) {
+      if (chain.get(i - 1).isProtected()) {
+        protectors.add(protector(chain.get(i - 1).name(), true, chain.get(i).name()));
+        protectors.add(protector(chain.get(i).name(), false, chain.get(i - 1).name()));
+      }
+    }
+    return protectors;
+  }
+
+  private static String protector(String at, boolean onward, String other) {
+    return "at " + at + (onward ? " to " : " from ") + other;
+  }
+
+  /** Each run that is to have surge protectors has them, and no other. */
+  void assertProtected(List<LiveItem> chain) {
+    assertThat(protectors).isEqualTo(protectors(chain));
   }
 
   LiveDevice device(String name) {
@@ -103,6 +128,11 @@ final class LiveLine {
       String side = change.what().replaceAll("termination ?", "");
       assertThat(device.isFitted(side)).isEqualTo(!PieceOfWiring.isNone(change.from()));
       device.terminators.put(side, !PieceOfWiring.isNone(change.to()));
+    } else if (act instanceof FieldAction.Protect protect) {
+      String protector = protector(name, protect.onward(), protect.other());
+      assertThat(protect.fitted() ? protectors.add(protector) : protectors.remove(protector))
+          .as("%s, to be fitted: %s", protector, protect.fitted())
+          .isTrue();
     } else if (act instanceof FieldAction.TakeOut) {
       LiveDevice gone = devices.remove(name);
       if (gone != null) {
@@ -330,6 +360,6 @@ final class LiveLine {
 
   /** All that can be seen of the line. */
   String state() {
-    return chain() + " " + new TreeMap<>(devices);
+    return chain() + " " + new TreeMap<>(devices) + protectors;
   }
 }

@@ -97,7 +97,8 @@ final class RandomEdits {
         List.of(
             "cable-to-next: 77 m",
             "run-to-next: between-buildings",
-            "surge-protection-to-next: fitted")) {
+            "surge-protection-to-next: fitted",
+            "surge-protection-to-next: none")) {
       edits.add((site, random) -> put(any(site, random), setting));
     }
     edits.add(
