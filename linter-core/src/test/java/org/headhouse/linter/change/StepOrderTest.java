@@ -104,6 +104,48 @@ class StepOrderTest {
             PollingChange.move(PollingChange.Client.HEAD, "Meter", 10, 3));
   }
 
+  /** As long as a unit follows, it knows what to do when the readings stop, and not after. */
+  @Test
+  void whatAFollowerDoesWithoutReadingsGoesWithItsRole() {
+    List<PlannedStep> steps =
+        stepsOf(
+            SITE.replace("stale-after: 30 s", "on-stale-readings: close, stale-after: 30 s"),
+            "at: Head House",
+            "at: Palms",
+            "Head House, role: head",
+            "Head House, on-stale-readings: close, role: follower",
+            "outdoor: {light: local}",
+            "outdoor: {light: head}",
+            "Palms, role: follower",
+            "Palms, role: head",
+            "on-stale-readings: close, stale-after: 30 s, outdoor: {light: head}",
+            "outdoor: {light: local}");
+    assertThat(units(steps)).containsExactly("StopSoftware", "Wire", "ResumeSoftware");
+    assertThat(((Step.Wire) steps.get(1).work()).places())
+        .filteredOn(place -> place.actions().stream().anyMatch(FieldAction.Set.class::isInstance))
+        .containsExactly(
+            new WiringPlace(
+                "Head House",
+                List.of(
+                    new FieldAction.Set(
+                        List.of(
+                            new ValueChange("role", "head", "follower"),
+                            new ValueChange("light", "local", "head"),
+                            new ValueChange("on-stale-readings", null, "close")),
+                        true))),
+            new WiringPlace(
+                "Palms",
+                List.of(
+                    new FieldAction.Set(
+                        List.of(
+                            new ValueChange("role", "follower", "head"),
+                            new ValueChange("light", "head", "local"),
+                            new ValueChange("on-stale-readings", "close", null),
+                            new ValueChange("stale-after", "30 s", null),
+                            new ValueChange("traffic.broadcast", null, "12 registers every 5 s")),
+                        false))));
+  }
+
   /** A sensor is fitted before anybody takes its reading for what it is. */
   @Test
   void aNewReadingIsTakenOnceItIsMeasured() {
