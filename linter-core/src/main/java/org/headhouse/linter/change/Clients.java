@@ -103,8 +103,8 @@ final class Clients {
         last.add(PollingChange.add(will, item.name(), to));
       }
     } else if (from != null && to != null && !from.equals(to) && was != null) {
-      if (phase.step() instanceof Step.Wire) {
-        // Another may join at the earlier address in the same step.
+      if (phase.step() instanceof Step.Wire || phase.step() instanceof Step.Separate) {
+        // Another may join at the earlier address in the same step, or stay there.
         first.add(PollingChange.pause(was, earlier(item), from));
         last.add(PollingChange.move(was, earlier(item), null, to));
       } else {

@@ -59,9 +59,17 @@ final class PlanBuilder {
               names(missed.ventsStill(phase)),
               polling.last(),
               checks.of(phase, polling, measured.getOrDefault(phase, List.of())),
-              new WayBack(undone(polling.last()), phase.back(), undone(polling.first()))));
+              wayBack(phase, polling)));
     }
     return planned;
+  }
+
+  /** What is left off the line is not asked either: at its old address another may answer. */
+  private static WayBack wayBack(Phase phase, Clients.Changes polling) {
+    return new WayBack(
+        undone(polling.last()),
+        phase.back(),
+        phase.back() == null ? List.of() : undone(polling.first()));
   }
 
   private Clients.Changes polling(Phase phase) {
@@ -108,6 +116,7 @@ final class PlanBuilder {
     Step step = phase.step();
     if (step instanceof Step.SetLine
         || step instanceof Step.SwitchOff
+        || step instanceof Step.Separate
         || step instanceof Step.SetAside
         || step instanceof Step.BringBack) {
       return true;

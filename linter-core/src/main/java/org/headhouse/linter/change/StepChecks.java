@@ -2,6 +2,7 @@ package org.headhouse.linter.change;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.headhouse.linter.change.Check.Kind;
 import org.headhouse.linter.change.PollingChange.Client;
 import org.headhouse.linter.proof.Proof;
@@ -33,6 +34,7 @@ final class StepChecks {
             || polling.first().stream().anyMatch(one -> one.client() == Client.SOFTWARE);
     if (asks) {
       readBack(phase, checks);
+      freed(phase, checks);
     }
     readings(phase, checks);
     measured(due, Proof.Kind.IDLE_VOLTAGE, Kind.IDLE_VOLTAGE, checks);
@@ -61,6 +63,8 @@ final class StepChecks {
     } else if (step instanceof Step.SetAddress set) {
       checks.add(Check.of(Kind.RESTARTED, set.unit(), set.to()));
       settingsShown(set.unit(), set.settings(), checks);
+    } else if (step instanceof Step.Separate one) {
+      checks.add(Check.of(Kind.RESTARTED, one.unit(), one.to()));
     } else if (step instanceof Step.SetUnit set) {
       settingsShown(set.unit(), set.settings(), checks);
     } else if (step instanceof Step.SetLine line) {
@@ -103,6 +107,21 @@ final class StepChecks {
       }
       if (from != null && !phase.after().answering().containsValue(from)) {
         checks.add(new Check(Kind.NO_ANSWER, List.of(), from, null));
+      }
+    }
+  }
+
+  /** Where one of two that shared an address is left, it answers there alone. */
+  private static void freed(Phase phase, List<Check> checks) {
+    for (TrackedItem item : phase.places()) {
+      Integer from = phase.before().answering().get(item);
+      List<TrackedItem> left =
+          phase.after().answering().entrySet().stream()
+              .filter(one -> one.getValue().equals(from))
+              .map(Map.Entry::getKey)
+              .toList();
+      if (left.size() == 1 && left.get(0) != item) {
+        checks.add(Check.of(Kind.NAME_READ_BACK, left.get(0).name(), from));
       }
     }
   }

@@ -27,9 +27,12 @@ final class StepWords {
     if (step instanceof Step.SwitchOff off) {
       return "Switch off "
           + ChangeWords.quoted(off.unit())
-          + " for good and lock its supply off: another unit gets its address "
+          + " for good and lock its supply off: another unit has or gets its address "
           + off.address()
           + ".";
+    }
+    if (step instanceof Step.Separate one) {
+      return separate(one);
     }
     if (step instanceof Step.SwitchOn on) {
       return "Switch on " + ChangeWords.quoted(on.unit()) + " again.";
@@ -73,6 +76,21 @@ final class StepWords {
         + prepare.address()
         + also(prepare.settings())
         + ". Restart it, then switch it off. Its address as delivered may be in use on the line.";
+  }
+
+  private static String separate(Step.Separate one) {
+    return "Another device has address "
+        + one.from()
+        + " too: isolate "
+        + ChangeWords.quoted(one.unit())
+        + ", take it off the line so that the cable runs on, and restore its supply. Set its address"
+        + " from "
+        + one.from()
+        + " to "
+        + one.to()
+        + (one.spare() ? ", a spare one for the time being," : "")
+        + " there, and restart it. Isolate it again, put it back on the line, and restore its"
+        + " supply.";
   }
 
   private static String aside(Step step) {

@@ -67,6 +67,28 @@ class AnyChangeTest {
     assertThat(measured.get()).isPositive();
   }
 
+  /** Two or three devices share an address at first: the plan leads out of that. */
+  @Promise("one-address")
+  @ParameterizedTest
+  @EnumSource(Trouble.class)
+  void sharedAddressesAreSeparated(Trouble trouble) {
+    double shared =
+        RandomCases.share(
+            SOME,
+            random -> {
+              Played played = new Played(random, trouble, true);
+              played.plan.play(played.steps);
+              played.line.assertSettled();
+              played.assertLater();
+              return played.steps.stream()
+                  .anyMatch(
+                      step ->
+                          step.work() instanceof Step.Separate
+                              || step.work() instanceof Step.SwitchOff);
+            });
+    assertThat(shared).isGreaterThan(0.8);
+  }
+
   @Promise("way-back")
   @Test
   void eachStepHasItsWayBack() {
@@ -97,8 +119,15 @@ class AnyChangeTest {
     private final LivePolling head = new LivePolling(Client.HEAD);
 
     Played(Random random, Trouble trouble) {
+      this(random, trouble, false);
+    }
+
+    Played(Random random, Trouble trouble, boolean shared) {
       RandomSite before = RandomSite.of(random, 7);
       after = RandomEdits.edited(before, random);
+      if (shared) {
+        RandomEdits.share(before, random);
+      }
       SiteChange.Changed changed =
           SiteComparison.of(
               States.site(before.text()), States.site(after.text()), ExcludedAddresses.NONE);

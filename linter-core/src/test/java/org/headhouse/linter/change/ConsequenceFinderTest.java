@@ -32,7 +32,7 @@ class ConsequenceFinderTest {
   private static List<String> reported(String before, String after) {
     Site was = States.site(before);
     Site will = States.site(after);
-    return ConsequenceFinder.of(was, will, SiteDifferences.between(was, will), false).stream()
+    return ConsequenceFinder.of(was, will, SiteDifferences.between(was, will), true).stream()
         .map(one -> one.kind().word() + ": " + one.text())
         .toList();
   }
@@ -42,14 +42,14 @@ class ConsequenceFinderTest {
       delimiter = '|',
       value = {
         "title: x           | title: y             |",
-        "baud: 9600         | baud: 19200          | supervision: set the software's port to baud 19200",
-        "parity: even       | parity: odd          | supervision: set the software's port to parity odd",
-        "stop-bits: 1       | stop-bits: 2         | supervision: set the software's port to stop-bits 2",
-        "unit: Cacti        | unit: Agaves         | supervision: rename the zone \"Cacti\" to \"Agaves\"; labels: correct labels and drawings of \"Agaves\"",
-        "address: 3         | address: 5           | supervision: poll the zone \"Cacti\" at address 5, not 3; labels: correct labels and drawings of \"Cacti\"",
+        "baud: 9600         | baud: 19200          | ",
+        "parity: even       | parity: odd          | ",
+        "stop-bits: 1       | stop-bits: 2         | ",
+        "unit: Cacti        | unit: Agaves         | labels: correct labels and drawings of \"Agaves\"",
+        "address: 3         | address: 5           | labels: correct labels and drawings of \"Cacti\"",
         // A repeater is no zone, but it has a label.
         "repeater: Boiler   | repeater: East       | labels: correct labels and drawings of \"East\"",
-        "'{unit: Palms, '   | '{unit: Ferns, '     | supervision: rename the zone \"Palms\" to \"Ferns\"; labels: correct labels and drawings of \"Ferns\"; suppression: write unit: Ferns in the suppression of address.gap, which still names \"Palms\"",
+        "'{unit: Palms, '   | '{unit: Ferns, '     | labels: correct labels and drawings of \"Ferns\"; suppression: write unit: Ferns in the suppression of address.gap, which still names \"Palms\"",
       })
   void oneEdit(String text, String other, String expected) {
     assertThat(reported(SITE, SITE.replace(text, other)))
@@ -61,8 +61,8 @@ class ConsequenceFinderTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "'  - {unit: Cacti, role: follower, address: 3}' | supervision: delete the zone \"Cacti\"; labels: correct labels and drawings of \"Cacti\"",
-        "'  - {unit: Palms, role: follower, address: 2}' | supervision: delete the zone \"Palms\"; labels: correct labels and drawings of \"Palms\"; suppression: delete the suppression of address.gap at \"Palms\", which is gone",
+        "'  - {unit: Cacti, role: follower, address: 3}' | labels: correct labels and drawings of \"Cacti\"",
+        "'  - {unit: Palms, role: follower, address: 2}' | labels: correct labels and drawings of \"Palms\"; suppression: delete the suppression of address.gap at \"Palms\", which is gone",
         "'  - {repeater: Boiler}'                        | labels: correct labels and drawings of \"Boiler\"",
       })
   void anItemLess(String item, String expected) {
@@ -74,8 +74,8 @@ class ConsequenceFinderTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "'  - {unit: Ferns, role: follower, address: 4}' | supervision: add the zone \"Ferns\" at address 4; labels: correct labels and drawings of \"Ferns\"",
-        "'  - {unit: Ferns, role: follower}'             | supervision: add the zone \"Ferns\"; labels: correct labels and drawings of \"Ferns\"",
+        "'  - {unit: Ferns, role: follower, address: 4}' | labels: correct labels and drawings of \"Ferns\"",
+        "'  - {unit: Ferns, role: follower}'             | labels: correct labels and drawings of \"Ferns\"",
         "'  - {repeater: Gate}'                          | labels: correct labels and drawings of \"Gate\"",
       })
   void anItemMore(String item, String expected) {
@@ -85,7 +85,7 @@ class ConsequenceFinderTest {
 
   /** Where nobody polls there are no zones; where one of the states has them, there are. */
   @ParameterizedTest
-  @CsvSource({"true, true, 2", "true, false, 2", "false, true, 2", "false, false, 1"})
+  @CsvSource({"true, true, 1", "true, false, 2", "false, true, 2", "false, false, 1"})
   void zonesAreThoseOfASupervision(boolean was, boolean will, int consequences) {
     String before = was ? SITE : SITE.replace("supervision:", "overview:");
     String after = SITE.replace("supervision:", (FERNS + "supervision:"));

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -28,6 +29,9 @@ final class LiveLine {
   private final Map<String, String> backward = new HashMap<>();
   private final Map<String, LiveItem> later = new HashMap<>();
 
+  /** Those that share an address from the start, until each has one of its own. */
+  private final Map<Integer, Set<String>> sharing = new HashMap<>();
+
   /** At which end of which run a surge protector is fitted. */
   private final Set<String> protectors = new TreeSet<>();
 
@@ -45,6 +49,11 @@ final class LiveLine {
       }
     }
     protectors.addAll(protectors(chain));
+    for (LiveItem item : chain) {
+      if (item.address() != null) {
+        sharing.computeIfAbsent(item.address(), address -> new HashSet<>()).add(item.name());
+      }
+    }
     assertWhole();
   }
 
@@ -198,17 +207,40 @@ final class LiveLine {
     assertThat(device.stored).as("%s was set before", name).isEqualTo(address);
   }
 
-  /** The device that answers at an address; two are one too many. */
+  /** The device that answers at an address; two are one too many, and cannot be read. */
   @Nullable String at(int address) {
-    String found = null;
+    List<String> found = new ArrayList<>();
     for (Map.Entry<String, LiveDevice> entry : devices.entrySet()) {
       LiveDevice device = entry.getValue();
       if (device.answers() && device.active != null && device.active == address) {
-        assertThat(found).as("at %s answer %s and", address, entry.getKey()).isNull();
-        found = entry.getKey();
+        found.add(entry.getKey());
       }
     }
-    return found;
+    assertShared(address, found);
+    return found.size() == 1 ? found.get(0) : null;
+  }
+
+  private void assertShared(int address, List<String> names) {
+    if (names.size() > 1) {
+      assertThat(sharing.getOrDefault(address, Set.of()))
+          .as("that answer at %s", address)
+          .containsAll(names);
+    }
+  }
+
+  /** What left a shared address must not come back to it. */
+  void settle() {
+    sharing.forEach(
+        (address, names) ->
+            names.removeIf(
+                name ->
+                    !isOn(name)
+                        || device(name).lockedOff
+                        || !Objects.equals(device(name).stored, address)));
+  }
+
+  void assertSettled() {
+    assertThat(sharing.values()).allMatch(names -> names.size() <= 1);
   }
 
   String typeOf(String name) {
@@ -228,16 +260,14 @@ final class LiveLine {
 
   /** Never two devices at one address, nor two head units. */
   void assertSafe() {
-    Map<Integer, String> seen = new HashMap<>();
+    Map<Integer, List<String>> seen = new HashMap<>();
     String head = null;
     for (Map.Entry<String, LiveDevice> entry : devices.entrySet()) {
       LiveDevice device = entry.getValue();
       if (device.answers() && device.active != null) {
-        String other = seen.put(device.active, entry.getKey());
-        if (other != null) {
-          throw new AssertionError(
-              "two at " + device.active + ": " + other + ", " + entry.getKey());
-        }
+        List<String> all = seen.computeIfAbsent(device.active, address -> new ArrayList<>());
+        all.add(entry.getKey());
+        assertShared(device.active, all);
         if (device.head && head != null) {
           throw new AssertionError("two head units: " + head + ", " + entry.getKey());
         }

@@ -110,6 +110,7 @@ final class PlayedPlan {
   /** Between two steps the line is whole, and the supply may fail. */
   private void finish() {
     line.assertWhole();
+    line.settle();
     look();
     if (trouble == Trouble.POWER_FAILS) {
       line.devices.values().forEach(LiveDevice::powerOff);
@@ -188,6 +189,8 @@ final class PlayedPlan {
       stopped(off.unit());
       device.powerOff();
       device.lockedOff = true;
+    } else if (step instanceof Step.Separate one) {
+      separate(one);
     } else if (step instanceof Step.SwitchOn on) {
       line.device(on.unit()).lockedOff = false;
       line.device(on.unit()).powerOn();
@@ -225,6 +228,22 @@ final class PlayedPlan {
       wire(wire);
     }
     look();
+  }
+
+  private void separate(Step.Separate one) {
+    LiveDevice device = line.device(one.unit());
+    assertThat(device.active).isEqualTo(one.from()).isNotEqualTo(one.to());
+    stopped(one.unit());
+    device.powerOff();
+    look();
+    device.attached = false;
+    device.powerOn();
+    look();
+    device.set(one.to());
+    device.powerOff();
+    look();
+    device.attached = true;
+    device.powerOn();
   }
 
   private void address(Step.SetAddress set) {

@@ -180,6 +180,15 @@ final class RandomEdits {
     return head;
   }
 
+  /** One or two more get the address of another. */
+  static void share(RandomSite site, Random random) {
+    List<Map<String, String>> items = site.addressed();
+    String address = items.get(random.nextInt(items.size())).getOrDefault("address", "1");
+    for (int i = 0; i < 2; i++) {
+      items.get(random.nextInt(items.size())).put("address", address);
+    }
+  }
+
   /** Each has an address of its own again. */
   private static void free(RandomSite site) {
     List<String> taken = new ArrayList<>();
