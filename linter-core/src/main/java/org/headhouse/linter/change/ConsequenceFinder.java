@@ -27,6 +27,8 @@ final class ConsequenceFinder {
       return found;
     }
     software(before, after, found);
+    SoftwareChanges.of(before, after, differences)
+        .forEach(text -> found.add(new Consequence(Consequence.Kind.SUPERVISION, text)));
     exchanged(before, differences, found);
     if (before.wasCommissioned() && ReprovingCheck.isDue(differences)) {
       found.add(new Consequence(Consequence.Kind.RECORD, proving(after, differences)));

@@ -109,6 +109,10 @@ public final class SiteComparison {
           "The earlier state is planned: where nothing is set up yet, set it up as the file says;"
               + " the order is for a line that is live.");
     }
+    if (!work && differences.stream().anyMatch(SiteComparison::isOfSoftware)) {
+      remarks.add(
+          "There is nothing to do at the units; what is to be done at the software is below.");
+    }
     if (work && !LineState.of(chains, Set.copyOf(chains.all().items())).isWhole()) {
       remarks.add(
           "The later state has a segment without a terminator at each end, or with one more:"
@@ -124,6 +128,11 @@ public final class SiteComparison {
               + " and land it in one go, with the supply of all units isolated.");
     }
     return remarks;
+  }
+
+  private static boolean isOfSoftware(Difference difference) {
+    return difference instanceof Difference.SiteSet set
+        && set.setting().what().startsWith("supervision.");
   }
 
   /** Why there cannot be a plan: items that cannot be distinguished. Null where there can. */

@@ -34,7 +34,9 @@ final class StepChecks {
             || polling.first().stream().anyMatch(one -> one.client() == Client.SOFTWARE);
     if (asks) {
       readBack(phase, checks);
-      freed(phase, checks);
+      if (phase.step() instanceof Step.Separate) {
+        freed(phase, checks);
+      }
     }
     readings(phase, checks);
     measured(due, Proof.Kind.IDLE_VOLTAGE, Kind.IDLE_VOLTAGE, checks);

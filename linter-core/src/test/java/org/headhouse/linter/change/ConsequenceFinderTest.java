@@ -3,6 +3,7 @@ package org.headhouse.linter.change;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.headhouse.linter.site.ExcludedAddresses;
 import org.headhouse.linter.site.Site;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +43,10 @@ class ConsequenceFinderTest {
       delimiter = '|',
       value = {
         "title: x           | title: y             |",
+        "link: serial       | link: through-head   | supervision: with the software stopped, take it off the pair; then let it ask the head unit alone; both ways must never ask at once; at each zone, read the name of the unit back before the software may write",
+        "link: serial       | 'link: serial, at: Office' | supervision: with the software stopped, take it off the pair; then attach it to the pair at \"Office\" and set its port to baud 9600, parity even, stop-bits 1; both ways must never ask at once; at each zone, read the name of the unit back before the software may write",
+        "link: serial       | 'link: serial, polling: {timeout: 2 s}' | supervision: set the polling of the software: timeout to 2 s",
+        "zones: [Palms, Cacti] | zones: [Palms, Head House] | supervision: add the zone \"Head House\" at address 1; supervision: delete the zone \"Cacti\": nobody sees its alarms any more",
         "baud: 9600         | baud: 19200          | ",
         "parity: even       | parity: odd          | ",
         "stop-bits: 1       | stop-bits: 2         | ",
@@ -54,7 +59,26 @@ class ConsequenceFinderTest {
   void oneEdit(String text, String other, String expected) {
     assertThat(reported(SITE, SITE.replace(text, other)))
         .containsExactlyElementsOf(
-            expected == null ? List.of() : List.of(expected.split("; ", -1)));
+            expected == null ? List.of() : List.of(expected.split("; (?=[a-z]+: )", -1)));
+  }
+
+  /** The work at the software is named where nothing is to be done on the line. */
+  @Test
+  void anotherLinkOfTheSoftwareIsWork() {
+    String before = SITE.replace("link: serial", "link: through-head");
+    String after = SITE.replace("link: serial", "link: serial, at: Office");
+    assertThat(reported(before, after))
+        .singleElement()
+        .asString()
+        .contains(
+            "end all that the head unit asks and writes for it; then attach it to the pair at"
+                + " \"Office\" and set its port to baud 9600, parity even, stop-bits 1");
+    FieldWork work =
+        SiteComparison.of(States.site(before), States.site(after), ExcludedAddresses.NONE).work();
+    assertThat(((FieldWork.Plan) work).remarks())
+        .singleElement()
+        .asString()
+        .startsWith("There is nothing to do at the units; what is to be done at the software");
   }
 
   @ParameterizedTest
