@@ -35,6 +35,8 @@ final class ConsequenceFinder {
     }
     renamedDevices(after, differences, found);
     labels(differences, found);
+    CableLabels.of(before, after, differences)
+        .ifPresent(text -> found.add(new Consequence(Consequence.Kind.LABELS, text)));
     suppressions(after, differences, found);
     return found;
   }

@@ -96,20 +96,20 @@ public final class SiteComparison {
         PlanBuilder.of(before, after, chains, work, differences),
         Stream.concat(
                 Stream.ofNullable(separation.remark()),
-                remarks(before, chains, differences, !work.isEmpty()).stream())
+                remarks(before, after, chains, differences, !work.isEmpty()).stream())
             .toList(),
         AddressingWays.of(before, chains, keptFree, work));
   }
 
   private static List<String> remarks(
-      Site before, ChainStates chains, List<Difference> differences, boolean work) {
+      Site before, Site after, ChainStates chains, List<Difference> differences, boolean work) {
     List<String> remarks = new ArrayList<>();
     if (work && !before.stage().is(Stage.COMMISSIONED)) {
       remarks.add(
           "The earlier state is planned: where nothing is set up yet, set it up as the file says;"
               + " the order is for a line that is live.");
     }
-    if (!work && differences.stream().anyMatch(SiteComparison::isOfSoftware)) {
+    if (!work && !SoftwareChanges.of(before, after, differences).isEmpty()) {
       remarks.add(
           "There is nothing to do at the units; what is to be done at the software is below.");
     }
@@ -128,11 +128,6 @@ public final class SiteComparison {
               + " and land it in one go, with the supply of all units isolated.");
     }
     return remarks;
-  }
-
-  private static boolean isOfSoftware(Difference difference) {
-    return difference instanceof Difference.SiteSet set
-        && set.setting().what().startsWith("supervision.");
   }
 
   /** Why there cannot be a plan: items that cannot be distinguished. Null where there can. */

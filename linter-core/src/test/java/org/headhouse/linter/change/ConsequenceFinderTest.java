@@ -31,6 +31,12 @@ class ConsequenceFinderTest {
   private static final String FERNS = "  - {unit: Ferns, role: follower, address: 4}\n";
 
   private static List<String> reported(String before, String after) {
+    return all(before, after).stream()
+        .filter(one -> !one.startsWith("labels: label these cables"))
+        .toList();
+  }
+
+  private static List<String> all(String before, String after) {
     Site was = States.site(before);
     Site will = States.site(after);
     return ConsequenceFinder.of(was, will, SiteDifferences.between(was, will), true).stream()
@@ -60,6 +66,33 @@ class ConsequenceFinderTest {
     assertThat(reported(SITE, SITE.replace(text, other)))
         .containsExactlyElementsOf(
             expected == null ? List.of() : List.of(expected.split("; (?=[a-z]+: )", -1)));
+  }
+
+  /** A label has the names at both ends of its cable. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "unit: Palms | unit: Ferns | label these cables anew at both ends: \"Boiler\" to \"Ferns\", \"Ferns\" to \"Cacti\"",
+        "'  - {repeater: Boiler}\n' | '' | label these cables anew at both ends, and correct the drawings of the wiring: \"Head House\" to \"Palms\"; other cables get another number, so print their labels too",
+        "baud: 9600 | baud: 19200 |",
+      })
+  void cablesAreLabelled(String text, String other, String expected) {
+    assertThat(
+            all(SITE, SITE.replace(text.replace("\\n", "\n"), other)).stream()
+                .filter(one -> one.startsWith("labels: label these cables")))
+        .containsExactlyElementsOf(expected == null ? List.of() : List.of("labels: " + expected));
+  }
+
+  /** One that is moved keeps its own label, and its cables get others. */
+  @Test
+  void aMovedUnitHasOtherCables() {
+    String palms = "  - {unit: Palms, role: follower, address: 2}\n";
+    String cacti = "  - {unit: Cacti, role: follower, address: 3}\n";
+    assertThat(all(SITE, SITE.replace(palms + cacti, cacti + palms)))
+        .containsExactly(
+            "labels: label these cables anew at both ends, and correct the drawings of the wiring:"
+                + " \"Boiler\" to \"Cacti\", \"Cacti\" to \"Palms\"");
   }
 
   /** The work at the software is named where nothing is to be done on the line. */
