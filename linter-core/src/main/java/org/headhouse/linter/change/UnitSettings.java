@@ -13,6 +13,9 @@ import org.headhouse.linter.site.Unit;
 final class UnitSettings {
   private static final Set<String> OF_FOLLOWERS = Set.of("on-stale-readings", "stale-after");
 
+  /** A fact that somebody takes the time of; there is nothing to set. */
+  private static final String MEASURED = "close-time";
+
   private UnitSettings() {}
 
   /** At a unit that stays, but for its role, which changes together with that of another unit. */
@@ -27,6 +30,7 @@ final class UnitSettings {
         changes.addAll(ItemChanges.sources(before, after));
       }
       ItemChanges.settings(before, after).stream()
+          .filter(change -> !MEASURED.equals(change.what()))
           .filter(change -> keepsRole || !OF_FOLLOWERS.contains(change.what()))
           .forEach(changes::add);
     }
@@ -90,7 +94,6 @@ final class UnitSettings {
     add("vents", unit.vents(), changes);
     add("on-stale-readings", unit.onStaleReadings(), changes);
     add("stale-after", unit.staleAfter(), changes);
-    add("close-time", unit.closeTime(), changes);
     if (unit.network().orNull() != null) {
       add("network.ip", unit.network().orNull().ip(), changes);
       add("network.gateway", unit.network().orNull().gateway(), changes);
