@@ -66,8 +66,13 @@ final class Clients {
     List<PollingChange> first = new ArrayList<>();
     List<PollingChange> last = new ArrayList<>();
     for (TrackedItem item : concerned(phase)) {
-      move(item, phase, first, last);
-      rename(item, phase.step(), last);
+      List<PollingChange> before = new ArrayList<>();
+      List<PollingChange> after = new ArrayList<>();
+      move(item, phase, before, after);
+      rename(item, phase.step(), after);
+      boolean isUnit = item.latest() instanceof Unit;
+      before.forEach(one -> first.add(isUnit ? one : one.ofOtherDevice()));
+      after.forEach(one -> last.add(isUnit ? one : one.ofOtherDevice()));
     }
     return new Changes(first, last);
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.headhouse.linter.change.Check.Kind;
 import org.headhouse.linter.change.PollingChange.Client;
 import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.site.Unit;
 
 /**
  * What has to be seen before the next step begins, so that what was forgotten or set wrong is found
@@ -105,12 +106,18 @@ final class StepChecks {
       Integer from = phase.before().answering().get(item);
       Integer to = phase.after().answering().get(item);
       if (to != null && (!to.equals(from) || isExchanged(item, phase))) {
-        checks.add(Check.of(Kind.NAME_READ_BACK, item.name(), to));
+        checks.add(asked(item, to));
       }
       if (from != null && !phase.after().answering().containsValue(from)) {
         checks.add(new Check(Kind.NO_ANSWER, List.of(), from, null));
       }
     }
+  }
+
+  /** Only a unit has a name that can be read. */
+  private static Check asked(TrackedItem item, int address) {
+    boolean isUnit = item.latest() instanceof Unit;
+    return Check.of(isUnit ? Kind.NAME_READ_BACK : Kind.ANSWERS, item.name(), address);
   }
 
   /** Where one of two that shared an address is left, it answers there alone. */
@@ -123,7 +130,7 @@ final class StepChecks {
               .map(Map.Entry::getKey)
               .toList();
       if (left.size() == 1 && left.get(0) != item) {
-        checks.add(Check.of(Kind.NAME_READ_BACK, left.get(0).name(), from));
+        checks.add(asked(left.get(0), from));
       }
     }
   }

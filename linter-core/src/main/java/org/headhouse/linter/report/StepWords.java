@@ -70,12 +70,21 @@ final class StepWords {
     return "Set "
         + (prepare.instead() ? "the new device for " : "")
         + ChangeWords.quoted(prepare.unit())
-        + " before its pair is landed: address"
-        + (prepare.delivered() == null ? "" : " from " + prepare.delivered() + " as delivered")
-        + " to "
-        + prepare.address()
+        + " before its pair is landed: "
+        + address(prepare)
         + also(prepare.settings())
         + ". Restart it, then switch it off. Its address as delivered may be in use on the line.";
+  }
+
+  private static String address(Step.Prepare prepare) {
+    Integer delivered = prepare.delivered();
+    if (delivered != null && delivered == prepare.address()) {
+      return "address " + delivered + ", as delivered";
+    }
+    return "address"
+        + (delivered == null ? "" : " from " + delivered + " as delivered")
+        + " to "
+        + prepare.address();
   }
 
   private static String separate(Step.Separate one) {

@@ -343,7 +343,7 @@ final class PlayedPlan {
       case ZONES_LIVE -> software.running;
       case DARK -> !line.device(check.at().get(0)).powered;
       case NO_ANSWER -> address != null && line.at(address) == null;
-      case NAME_READ_BACK -> address != null && check.at().get(0).equals(line.at(address));
+      case NAME_READ_BACK, ANSWERS -> address != null && check.at().get(0).equals(line.at(address));
       case RESTARTED -> isRestarted(check);
       case READINGS_SHOWN ->
           check.at().stream()

@@ -100,8 +100,8 @@ class StepOrderTest {
         .hasSize(3);
     assertThat(steps.stream().flatMap(one -> one.pollingLast().stream()))
         .containsSubsequence(
-            PollingChange.move(PollingChange.Client.HEAD, "Meter", 9, 10),
-            PollingChange.move(PollingChange.Client.HEAD, "Meter", 10, 3));
+            PollingChange.move(PollingChange.Client.HEAD, "Meter", 9, 10).ofOtherDevice(),
+            PollingChange.move(PollingChange.Client.HEAD, "Meter", 10, 3).ofOtherDevice());
   }
 
   /** As long as a unit follows, it knows what to do when the readings stop, and not after. */
@@ -144,6 +144,41 @@ class StepOrderTest {
                             new ValueChange("stale-after", "30 s", null),
                             new ValueChange("traffic.broadcast", null, "12 registers every 5 s")),
                         false))));
+  }
+
+  /** Software has it in a list of its own, and it has no name to read. */
+  @Test
+  void otherEquipmentIsNoZone() {
+    List<PlannedStep> steps =
+        steps(
+            "  - {unit: Ferns",
+            "  - {equipment: Scales, address: 7, conductors: [A, B], termination: none, polled: {by:"
+                + " supervision, registers: 4, every: 10 s}, cable-to-next: 5 m}\n  - {unit: Ferns");
+    assertThat(steps)
+        .flatExtracting(PlannedStep::pollingLast)
+        .containsExactly(
+            PollingChange.add(PollingChange.Client.SOFTWARE, "Scales", 7).ofOtherDevice());
+    assertThat(steps)
+        .flatExtracting(PlannedStep::checks)
+        .contains(Check.of(Check.Kind.ANSWERS, "Scales", 7))
+        .extracting(Check::kind)
+        .doesNotContain(Check.Kind.NAME_READ_BACK);
+  }
+
+  /** Nobody can set how long a vent takes. */
+  @Test
+  void theCloseTimeIsNotSet() {
+    assertThat(steps("vents: roof", "vents: roof, close-time: 90 s")).isEmpty();
+    String timed = SITE.replace("vents: side", "vents: side, close-time: 90 s, serial-number: S");
+    assertThat(stepsOf(timed, "serial-number: S", "serial-number: T"))
+        .extracting(PlannedStep::work)
+        .first()
+        .satisfies(
+            step ->
+                assertThat(((Step.Prepare) step).settings())
+                    .extracting(ValueChange::what)
+                    .contains("vents")
+                    .doesNotContain("close-time"));
   }
 
   /** A sensor is fitted before anybody takes its reading for what it is. */
