@@ -35,7 +35,7 @@ final class DueMeasurements {
     List<Proof> measured = new ArrayList<>();
     for (Proof proof : phase.step() instanceof Step.Wire ? due : List.<Proof>of()) {
       if (proof.kind().isMeasured()
-          && segments(proof).stream().anyMatch(segment -> last(segment) == phase)) {
+          && segments(proof).stream().anyMatch(segment -> phase.equals(last(segment)))) {
         measured.add(proof);
       }
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.site.Link;
@@ -34,7 +33,7 @@ final class PlanBuilder {
     PlanBuilder builder = new PlanBuilder(before, after, chains);
     DueMeasurements found = new DueMeasurements(after, work, differences);
     List<Phase> phases = new ArrayList<>();
-    Map<Phase, List<Proof>> measured = new IdentityHashMap<>();
+    IdentityHashMap<Phase, List<Proof>> measured = new IdentityHashMap<>();
     for (Phase phase : work) {
       Phase isolated =
           phase.step() instanceof Step.Wire
@@ -46,7 +45,8 @@ final class PlanBuilder {
     return builder.planned(builder.withSoftwareStopped(phases), measured);
   }
 
-  private List<PlannedStep> planned(List<Phase> phases, Map<Phase, List<Proof>> measured) {
+  private List<PlannedStep> planned(
+      List<Phase> phases, IdentityHashMap<Phase, List<Proof>> measured) {
     StepChecks checks = new StepChecks(clients.hasSoftware(), missed);
     List<PlannedStep> planned = new ArrayList<>();
     for (Phase phase : phases) {

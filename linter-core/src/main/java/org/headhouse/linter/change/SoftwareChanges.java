@@ -151,8 +151,9 @@ final class SoftwareChanges {
   private static @Nullable Boolean isZone(Site site, List<String> names) {
     Supervision supervision = site.supervision().orNull();
     List<Setting<String>> zones = supervision == null ? null : supervision.zones().orNull();
-    return zones == null || zones.stream().anyMatch(Setting::isFaulty)
-        ? null
-        : (Boolean) zones.stream().anyMatch(zone -> names.stream().anyMatch(zone::is));
+    if (zones == null || zones.stream().anyMatch(Setting::isFaulty)) {
+      return null;
+    }
+    return zones.stream().anyMatch(zone -> names.stream().anyMatch(zone::is));
   }
 }

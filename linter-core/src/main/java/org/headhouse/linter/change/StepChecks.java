@@ -2,7 +2,6 @@ package org.headhouse.linter.change;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.headhouse.linter.change.Check.Kind;
 import org.headhouse.linter.change.PollingChange.Client;
 import org.headhouse.linter.proof.Proof;
@@ -35,8 +34,8 @@ final class StepChecks {
             || polling.first().stream().anyMatch(one -> one.client() == Client.SOFTWARE);
     if (asks) {
       readBack(phase, checks);
-      if (phase.step() instanceof Step.Separate) {
-        freed(phase, checks);
+      if (phase.step() instanceof Step.Separate one) {
+        freed(phase, one.from(), checks);
       }
     }
     readings(phase, checks);
@@ -121,17 +120,19 @@ final class StepChecks {
   }
 
   /** Where one of two that shared an address is left, it answers there alone. */
-  private static void freed(Phase phase, List<Check> checks) {
-    for (TrackedItem item : phase.places()) {
-      Integer from = phase.before().answering().get(item);
-      List<TrackedItem> left =
-          phase.after().answering().entrySet().stream()
-              .filter(one -> one.getValue().equals(from))
-              .map(Map.Entry::getKey)
-              .toList();
-      if (left.size() == 1 && left.get(0) != item) {
-        checks.add(asked(left.get(0), from));
-      }
+  private static void freed(Phase phase, int address, List<Check> checks) {
+    List<TrackedItem> left = new ArrayList<>();
+    phase
+        .after()
+        .answering()
+        .forEach(
+            (item, at) -> {
+              if (at == address) {
+                left.add(item);
+              }
+            });
+    if (left.size() == 1) {
+      checks.add(asked(left.get(0), address));
     }
   }
 
