@@ -59,6 +59,9 @@ final class ActionInverse {
       return new FieldAction.Replace(
           replace.onward(), replace.other(), StepInverse.of(replace.cable()));
     }
+    if (action instanceof FieldAction.Protect protect) {
+      return new FieldAction.Protect(protect.onward(), protect.other(), !protect.fitted());
+    }
     if (action instanceof FieldAction.Exchange exchange) {
       return new FieldAction.Exchange(
           StepInverse.of(exchange.device()), wasAnswering ? item.addressBefore() : null);

@@ -53,7 +53,8 @@ final class AddressingWays {
   }
 
   private static boolean isOnlyReaddressing(Step step) {
-    return step instanceof Step.SetAside
+    return step instanceof Step.Separate
+        || step instanceof Step.SetAside
         || (step instanceof Step.SetAddress set && set.settings().isEmpty())
         || (step instanceof Step.BringBack back && back.settings().isEmpty());
   }

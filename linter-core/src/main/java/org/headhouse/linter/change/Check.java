@@ -27,6 +27,8 @@ public record Check(Kind kind, List<String> at, @Nullable Integer address, @Null
     DARK("dark"),
     /** Asked once by hand at an address, a device gives its name. */
     NAME_READ_BACK("name-read-back"),
+    /** Asked once by hand at an address, a device without a name to read gives its values. */
+    ANSWERS("answers"),
     /** Asked once by hand, nothing answers at an address. */
     NO_ANSWER("no-answer"),
     /** The displays show the outdoor readings of the head unit. */

@@ -66,8 +66,13 @@ final class Clients {
     List<PollingChange> first = new ArrayList<>();
     List<PollingChange> last = new ArrayList<>();
     for (TrackedItem item : concerned(phase)) {
-      move(item, phase, first, last);
-      rename(item, phase.step(), last);
+      List<PollingChange> before = new ArrayList<>();
+      List<PollingChange> after = new ArrayList<>();
+      move(item, phase, before, after);
+      rename(item, phase.step(), after);
+      boolean isUnit = item.latest() instanceof Unit;
+      before.forEach(one -> first.add(isUnit ? one : one.ofOtherDevice()));
+      after.forEach(one -> last.add(isUnit ? one : one.ofOtherDevice()));
     }
     return new Changes(first, last);
   }
@@ -103,8 +108,8 @@ final class Clients {
         last.add(PollingChange.add(will, item.name(), to));
       }
     } else if (from != null && to != null && !from.equals(to) && was != null) {
-      if (phase.step() instanceof Step.Wire) {
-        // Another may join at the earlier address in the same step.
+      if (phase.step() instanceof Step.Wire || phase.step() instanceof Step.Separate) {
+        // Another may join at the earlier address in the same step, or stay there.
         first.add(PollingChange.pause(was, earlier(item), from));
         last.add(PollingChange.move(was, earlier(item), null, to));
       } else {

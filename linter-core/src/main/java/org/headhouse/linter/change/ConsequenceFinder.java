@@ -11,7 +11,6 @@ import org.headhouse.linter.site.Equipment;
 import org.headhouse.linter.site.ItemKind;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.SuppressionEntry;
-import org.headhouse.linter.site.Unit;
 
 /** Names what a change touches that is not on the line. */
 final class ConsequenceFinder {
@@ -23,17 +22,21 @@ final class ConsequenceFinder {
   static List<Consequence> of(
       Site before, Site after, List<Difference> differences, boolean isPlanned) {
     List<Consequence> found = new ArrayList<>();
-    if (isPlanned) {
-      software(before, after, found);
-      exchanged(before, differences, found);
-    } else if (before.supervision().isGiven() || after.supervision().isGiven()) {
-      supervision(after, differences, found);
+    if (!isPlanned) {
+      // A zone that moves or a label that changes alone leads to the wrong house.
+      return found;
     }
+    software(before, after, found);
+    SoftwareChanges.of(before, after, differences)
+        .forEach(text -> found.add(new Consequence(Consequence.Kind.SUPERVISION, text)));
+    exchanged(before, differences, found);
     if (before.wasCommissioned() && ReprovingCheck.isDue(differences)) {
       found.add(new Consequence(Consequence.Kind.RECORD, proving(after, differences)));
     }
     renamedDevices(after, differences, found);
     labels(differences, found);
+    CableLabels.of(before, after, differences)
+        .ifPresent(text -> found.add(new Consequence(Consequence.Kind.LABELS, text)));
     suppressions(after, differences, found);
     return found;
   }
@@ -103,46 +106,6 @@ final class ConsequenceFinder {
                     + "\" wherever it is asked"));
       }
     }
-  }
-
-  private static void supervision(
-      Site after, List<Difference> differences, List<Consequence> found) {
-    for (Difference difference : differences) {
-      String text = zone(after, difference);
-      if (!text.isEmpty()) {
-        found.add(new Consequence(Consequence.Kind.SUPERVISION, text));
-      }
-    }
-  }
-
-  private static String zone(Site after, Difference difference) {
-    if (difference instanceof Difference.Added added && added.kind() == ItemKind.UNIT) {
-      Unit unit = after.unit(added.item());
-      Integer address = unit == null ? null : unit.address().orNull();
-      return "add the zone \""
-          + added.item()
-          + "\""
-          + (address == null ? "" : " at address " + address);
-    }
-    if (difference instanceof Difference.Removed removed && removed.kind() == ItemKind.UNIT) {
-      return "delete the zone \"" + removed.item() + "\"";
-    }
-    if (difference instanceof Difference.Renamed renamed && after.unit(renamed.item()) != null) {
-      return "rename the zone \"" + renamed.from() + "\" to \"" + renamed.item() + "\"";
-    }
-    if (difference instanceof Difference.Readdressed readdressed) {
-      return "poll the zone \""
-          + readdressed.item()
-          + "\" at address "
-          + readdressed.to()
-          + ", not "
-          + readdressed.from();
-    }
-    if (difference instanceof Difference.LineSet line
-        && Set.of("baud", "parity", "stop-bits").contains(line.setting().what())) {
-      return "set the software's port to " + line.setting().what() + " " + line.setting().to();
-    }
-    return "";
   }
 
   private static void labels(List<Difference> differences, List<Consequence> found) {

@@ -10,10 +10,14 @@ import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Segment;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Where the pair is measured in the course of the wiring: with the last piece of a segment, whose
- * supplies are off anyway or nearly so, and not in a visit of its own.
+ * Where the pair is measured in the course of the wiring: with the last piece that opens a segment,
+ * whose supplies are off anyway or nearly so, and not in a visit of its own.
+ *
+ * <p>It has to know which items a piece opens. One that is only isolated for the meter, such as the
+ * repeater that two segments share, makes no piece the last of the other segment.
  */
 final class DueMeasurements {
   private final Site after;
@@ -31,7 +35,7 @@ final class DueMeasurements {
     List<Proof> measured = new ArrayList<>();
     for (Proof proof : phase.step() instanceof Step.Wire ? due : List.<Proof>of()) {
       if (proof.kind().isMeasured()
-          && segments(proof).stream().anyMatch(segment -> last(segment).equals(phase))) {
+          && segments(proof).stream().anyMatch(segment -> phase.equals(last(segment)))) {
         measured.add(proof);
       }
     }
@@ -69,8 +73,9 @@ final class DueMeasurements {
     return found;
   }
 
-  private Phase last(Segment segment) {
-    Phase last = phases.get(0);
+  /** Null where no piece opens the segment: it is measured when the line is proved. */
+  private @Nullable Phase last(Segment segment) {
+    Phase last = null;
     for (Phase phase : phases) {
       if (phase.step() instanceof Step.Wire
           && phase.places().stream().anyMatch(item -> contains(segment, item))) {

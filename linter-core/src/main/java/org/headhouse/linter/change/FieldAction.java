@@ -40,6 +40,15 @@ public sealed interface FieldAction {
    */
   record Replace(boolean onward, String other, ValueChange cable) implements FieldAction {}
 
+  /**
+   * The surge protector at this end of a run comes or goes.
+   *
+   * @param onward whether the run is the one that leads away from the head unit
+   * @param other the item at its other end
+   * @param fitted whether it is fitted, or removed
+   */
+  record Protect(boolean onward, String other, boolean fitted) implements FieldAction {}
+
   /** A unit or repeater leaves for good. */
   record TakeOut() implements FieldAction {}
 

@@ -59,8 +59,22 @@ final class ItemChanges {
     SettingComparison.compare("stub" + side, before.stub(), after.stub(), changes);
   }
 
-  /** The cable from an item to the next. */
+  /** The cable from an item to the next, and the surge protectors at its ends. */
   static List<ValueChange> cable(TrackedItem item) {
+    List<ValueChange> changes = run(item);
+    if (item.before() != null && item.after() != null) {
+      changes.addAll(
+          SettingComparison.change(
+              "surge-protection-to-next",
+              item.before().surgeProtectionToNext(),
+              item.after().surgeProtectionToNext(),
+              SurgeProtection.NONE));
+    }
+    return changes;
+  }
+
+  /** The cable from an item to the next alone. */
+  static List<ValueChange> run(TrackedItem item) {
     List<ValueChange> changes = new ArrayList<>();
     var before = item.before();
     var after = item.after();
@@ -70,12 +84,6 @@ final class ItemChanges {
       changes.addAll(
           SettingComparison.change(
               "run-to-next", before.runToNext(), after.runToNext(), Run.INSIDE));
-      changes.addAll(
-          SettingComparison.change(
-              "surge-protection-to-next",
-              before.surgeProtectionToNext(),
-              after.surgeProtectionToNext(),
-              SurgeProtection.NONE));
     }
     return changes;
   }

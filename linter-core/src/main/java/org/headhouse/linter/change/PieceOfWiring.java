@@ -9,6 +9,7 @@ import org.headhouse.linter.site.Repeater;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.SurgeProtection;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
@@ -79,6 +80,7 @@ final class PieceOfWiring {
     List<FieldAction> actions = new ArrayList<>();
     takeOff(item, actions);
     land(item, actions);
+    surgeProtectors(item, actions);
     boolean isPrepared = item.joins() && item.isExchanged();
     for (ValueChange change : isPrepared ? NOTHING : ItemChanges.termination(item)) {
       if (!isNone(change.from()) || !isNone(change.to())) {
@@ -152,32 +154,52 @@ final class PieceOfWiring {
     return item.after() == null ? null : SettingComparison.text(item.after().cableToNext());
   }
 
+  /** A run has one at each end: it goes with its cable, and comes with a new one. */
+  private void surgeProtectors(TrackedItem item, List<FieldAction> actions) {
+    surgeProtector(
+        false, chains.before().previous(item), chains.after().previous(item), item, actions);
+    surgeProtector(true, chains.before().next(item), chains.after().next(item), item, actions);
+  }
+
+  private static void surgeProtector(
+      boolean onward,
+      @Nullable TrackedItem was,
+      @Nullable TrackedItem will,
+      TrackedItem item,
+      List<FieldAction> actions) {
+    ChainItem from = was == null ? null : (onward ? item : was).before();
+    ChainItem to = will == null ? null : (onward ? item : will).after();
+    boolean isKept = was == will && isProtected(from) == isProtected(to);
+    if (was != null && isProtected(from) && !isKept && !isUnclear(was, will, to)) {
+      actions.add(new FieldAction.Protect(onward, was.name(), false));
+    }
+    if (will != null && isProtected(to) && !isKept && !isUnclear(was, will, from)) {
+      actions.add(new FieldAction.Protect(onward, will.name(), true));
+    }
+  }
+
+  private static boolean isProtected(@Nullable ChainItem from) {
+    return from != null && from.surgeProtectionToNext().is(SurgeProtection.FITTED);
+  }
+
+  /** Of a run that stays, what is not understood is no change. */
+  private static boolean isUnclear(
+      @Nullable TrackedItem was, @Nullable TrackedItem will, @Nullable ChainItem from) {
+    return was == will && from != null && from.surgeProtectionToNext().isFaulty();
+  }
+
   /** Cables that are exchanged between items that stay neighbours. */
   private void exchange(TrackedItem item, List<FieldAction> actions) {
     TrackedItem previous = chains.after().previous(item);
-    if (previous != null && exchangedTo(previous) == item) {
-      actions.addAll(exchangedFrom(previous));
+    if (previous != null && previous == chains.before().previous(item)) {
+      ItemChanges.run(previous)
+          .forEach(change -> actions.add(new FieldAction.Replace(false, previous.name(), change)));
     }
-    TrackedItem next = exchangedTo(item);
-    if (next != null) {
-      ItemChanges.cable(item)
+    TrackedItem next = chains.after().next(item);
+    if (next != null && next == chains.before().next(item)) {
+      ItemChanges.run(item)
           .forEach(change -> actions.add(new FieldAction.Replace(true, next.name(), change)));
     }
-  }
-
-  private static List<FieldAction> exchangedFrom(TrackedItem previous) {
-    List<FieldAction> actions = new ArrayList<>();
-    ItemChanges.cable(previous)
-        .forEach(change -> actions.add(new FieldAction.Replace(false, previous.name(), change)));
-    return actions;
-  }
-
-  /** The next item, where it stays and the cable to it is exchanged; else null. */
-  private @Nullable TrackedItem exchangedTo(TrackedItem item) {
-    TrackedItem next = chains.after().next(item);
-    return next == null || next != chains.before().next(item) || ItemChanges.cable(item).isEmpty()
-        ? null
-        : next;
   }
 
   private static void terminals(@Nullable ChainItem item, List<FieldAction> actions) {

@@ -2,8 +2,10 @@ package org.headhouse.linter.change;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
+import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.site.Link;
 import org.headhouse.linter.site.Site;
 
@@ -31,18 +33,21 @@ final class PlanBuilder {
     PlanBuilder builder = new PlanBuilder(before, after, chains);
     DueMeasurements found = new DueMeasurements(after, work, differences);
     List<Phase> phases = new ArrayList<>();
+    IdentityHashMap<Phase, List<Proof>> measured = new IdentityHashMap<>();
     for (Phase phase : work) {
-      phases.add(
+      Phase isolated =
           phase.step() instanceof Step.Wire
               ? phase.isolating(found.isolated(phase, chains))
-              : phase);
+              : phase;
+      phases.add(isolated);
+      measured.put(isolated, found.in(phase));
     }
-    return builder.planned(
-        builder.withSoftwareStopped(phases), new DueMeasurements(after, phases, differences));
+    return builder.planned(builder.withSoftwareStopped(phases), measured);
   }
 
-  private List<PlannedStep> planned(List<Phase> phases, DueMeasurements measurements) {
-    StepChecks checks = new StepChecks(clients.hasSoftware(), missed, measurements);
+  private List<PlannedStep> planned(
+      List<Phase> phases, IdentityHashMap<Phase, List<Proof>> measured) {
+    StepChecks checks = new StepChecks(clients.hasSoftware(), missed);
     List<PlannedStep> planned = new ArrayList<>();
     for (Phase phase : phases) {
       Clients.Changes polling = polling(phase);
@@ -53,10 +58,18 @@ final class PlanBuilder {
               names(missed.during(phase)),
               names(missed.ventsStill(phase)),
               polling.last(),
-              checks.of(phase, polling),
-              new WayBack(undone(polling.last()), phase.back(), undone(polling.first()))));
+              checks.of(phase, polling, measured.getOrDefault(phase, List.of())),
+              wayBack(phase, polling)));
     }
     return planned;
+  }
+
+  /** What is left off the line is not asked either: at its old address another may answer. */
+  private static WayBack wayBack(Phase phase, Clients.Changes polling) {
+    return new WayBack(
+        undone(polling.last()),
+        phase.back(),
+        phase.back() == null ? List.of() : undone(polling.first()));
   }
 
   private Clients.Changes polling(Phase phase) {
@@ -103,6 +116,7 @@ final class PlanBuilder {
     Step step = phase.step();
     if (step instanceof Step.SetLine
         || step instanceof Step.SwitchOff
+        || step instanceof Step.Separate
         || step instanceof Step.SetAside
         || step instanceof Step.BringBack) {
       return true;

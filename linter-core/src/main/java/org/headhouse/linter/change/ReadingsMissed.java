@@ -87,6 +87,7 @@ final class ReadingsMissed {
   private List<TrackedItem> missed(Phase phase, List<TrackedItem> units) {
     Step step = phase.step();
     if (step instanceof Step.Wire
+        || step instanceof Step.Separate
         || step instanceof Step.SetAside
         || step instanceof Step.BringBack) {
       Set<TrackedItem> cut = new HashSet<>(cutOff(phase.before(), phase, units));
@@ -168,6 +169,7 @@ final class ReadingsMissed {
   private static boolean isolates(Phase phase) {
     return phase.step() instanceof Step.Wire
         || phase.step() instanceof Step.SwitchOff
+        || phase.step() instanceof Step.Separate
         || phase.step() instanceof Step.SetAside
         || phase.step() instanceof Step.BringBack;
   }

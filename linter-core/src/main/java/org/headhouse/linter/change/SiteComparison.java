@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.headhouse.linter.materials.MaterialChange;
 import org.headhouse.linter.site.AddressHole;
 import org.headhouse.linter.site.ChainItem;
@@ -33,7 +34,7 @@ public final class SiteComparison {
         keptFree.and(before.addressesOfEquipment()).and(after.addressesOfEquipment());
     ExcludedAddresses excluded = others.and(AddressHole.held(after, others, LocalDate.MIN));
     List<Difference> differences = SiteDifferences.between(before, after, items);
-    FieldWork work = work(before, after, ChainStates.of(items), differences, excluded);
+    FieldWork work = work(before, after, items, differences, excluded);
     return new SiteChange.Changed(
         id(after),
         after.source().path(),
@@ -66,7 +67,7 @@ public final class SiteComparison {
   private static FieldWork work(
       Site before,
       Site after,
-      ChainStates chains,
+      List<TrackedItem> items,
       List<Difference> differences,
       ExcludedAddresses keptFree) {
     String obstacle = obstacle(before);
@@ -75,13 +76,28 @@ public final class SiteComparison {
           "in the earlier state " + obstacle + ": put the line in order first");
     }
     obstacle = obstacle(after);
+    if (obstacle == null) {
+      obstacle = sharedAddress(after);
+    }
     if (obstacle != null) {
       return new FieldWork.None("in the later state " + obstacle + ": check and correct it first");
     }
-    List<Phase> work = WorkPlanner.phases(before, after, chains, keptFree);
+    Separation separation = Separation.of(items, keptFree);
+    if (separation == null) {
+      return new FieldWork.None(
+          "in the earlier state "
+              + sharedAddress(before)
+              + ", and no address is free: keep fewer addresses free, or take a unit off the line"
+              + " first");
+    }
+    ChainStates chains = ChainStates.of(separation.items());
+    List<Phase> work = WorkPlanner.phases(before, after, chains, separation, keptFree);
     return new FieldWork.Plan(
         PlanBuilder.of(before, after, chains, work, differences),
-        remarks(before, after, chains, differences, !work.isEmpty()),
+        Stream.concat(
+                Stream.ofNullable(separation.remark()),
+                remarks(before, after, chains, differences, !work.isEmpty()).stream())
+            .toList(),
         AddressingWays.of(before, chains, keptFree, work));
   }
 
@@ -97,6 +113,10 @@ public final class SiteComparison {
       remarks.add(
           "The earlier state is planned: where nothing is set up yet, set it up as the file says;"
               + " the order is for a line that is live.");
+    }
+    if (!work && !SoftwareChanges.of(before, after, differences).isEmpty()) {
+      remarks.add(
+          "There is nothing to do at the units; what is to be done at the software is below.");
     }
     if (work && !LineState.of(chains, Set.copyOf(chains.all().items())).isWhole()) {
       remarks.add(
@@ -121,7 +141,6 @@ public final class SiteComparison {
       return "there is no chain";
     }
     Set<String> names = new HashSet<>();
-    Set<Integer> addresses = new HashSet<>();
     for (ChainItem item : site.items()) {
       String name = item.name().orNull();
       if (name == null) {
@@ -135,9 +154,17 @@ public final class SiteComparison {
         if (address == null) {
           return "\"" + name + "\" has no address";
         }
-        if (!addresses.add(address)) {
-          return "address " + address + " is used twice";
-        }
+      }
+    }
+    return null;
+  }
+
+  private static @Nullable String sharedAddress(Site site) {
+    Set<Integer> addresses = new HashSet<>();
+    for (ChainItem item : site.items()) {
+      Integer address = item.address().orNull();
+      if (TrackedItem.isLive(item) && address != null && !addresses.add(address)) {
+        return "address " + address + " is used twice";
       }
     }
     return null;

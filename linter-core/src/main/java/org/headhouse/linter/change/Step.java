@@ -32,6 +32,13 @@ public sealed interface Step {
     }
   }
 
+  /**
+   * A device that shares its address with another gets another one while it is off the pair.
+   *
+   * @param spare whether the address is only for the time being
+   */
+  record Separate(String unit, int from, int to, boolean spare) implements Step {}
+
   /** A device that leaves is switched off for good, since its address is wanted. */
   record SwitchOff(String unit, int address) implements Step {}
 

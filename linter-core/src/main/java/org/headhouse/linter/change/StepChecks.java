@@ -5,6 +5,7 @@ import java.util.List;
 import org.headhouse.linter.change.Check.Kind;
 import org.headhouse.linter.change.PollingChange.Client;
 import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.site.Unit;
 
 /**
  * What has to be seen before the next step begins, so that what was forgotten or set wrong is found
@@ -13,18 +14,19 @@ import org.headhouse.linter.proof.Proof;
 final class StepChecks {
   private final boolean hasSoftware;
   private final ReadingsMissed missed;
-  private final DueMeasurements measurements;
 
-  StepChecks(boolean hasSoftware, ReadingsMissed missed, DueMeasurements measurements) {
+  StepChecks(boolean hasSoftware, ReadingsMissed missed) {
     this.hasSoftware = hasSoftware;
     this.missed = missed;
-    this.measurements = measurements;
   }
 
-  List<Check> of(Phase phase, Clients.Changes polling) {
+  /**
+   * @param due what is measured in the course of the step
+   */
+  List<Check> of(Phase phase, Clients.Changes polling, List<Proof> due) {
     List<Check> checks = new ArrayList<>();
     // First, while the supplies are off.
-    measured(phase, Proof.Kind.PAIR_RESISTANCE, Kind.PAIR_RESISTANCE, checks);
+    measured(due, Proof.Kind.PAIR_RESISTANCE, Kind.PAIR_RESISTANCE, checks);
     atTheDevice(phase, checks);
     boolean asks =
         (hasSoftware && phase.places().stream().anyMatch(item -> isExchanged(item, phase)))
@@ -32,14 +34,17 @@ final class StepChecks {
             || polling.first().stream().anyMatch(one -> one.client() == Client.SOFTWARE);
     if (asks) {
       readBack(phase, checks);
+      if (phase.step() instanceof Step.Separate one) {
+        freed(phase, one.from(), checks);
+      }
     }
     readings(phase, checks);
-    measured(phase, Proof.Kind.IDLE_VOLTAGE, Kind.IDLE_VOLTAGE, checks);
+    measured(due, Proof.Kind.IDLE_VOLTAGE, Kind.IDLE_VOLTAGE, checks);
     return checks;
   }
 
-  private void measured(Phase phase, Proof.Kind proven, Kind kind, List<Check> checks) {
-    for (Proof proof : measurements.in(phase)) {
+  private static void measured(List<Proof> due, Proof.Kind proven, Kind kind, List<Check> checks) {
+    for (Proof proof : due) {
       if (proof.kind() == proven) {
         checks.add(new Check(kind, List.of(proof.at()), null, proof.side()));
       }
@@ -60,6 +65,8 @@ final class StepChecks {
     } else if (step instanceof Step.SetAddress set) {
       checks.add(Check.of(Kind.RESTARTED, set.unit(), set.to()));
       settingsShown(set.unit(), set.settings(), checks);
+    } else if (step instanceof Step.Separate one) {
+      checks.add(Check.of(Kind.RESTARTED, one.unit(), one.to()));
     } else if (step instanceof Step.SetUnit set) {
       settingsShown(set.unit(), set.settings(), checks);
     } else if (step instanceof Step.SetLine line) {
@@ -98,11 +105,34 @@ final class StepChecks {
       Integer from = phase.before().answering().get(item);
       Integer to = phase.after().answering().get(item);
       if (to != null && (!to.equals(from) || isExchanged(item, phase))) {
-        checks.add(Check.of(Kind.NAME_READ_BACK, item.name(), to));
+        checks.add(asked(item, to));
       }
       if (from != null && !phase.after().answering().containsValue(from)) {
         checks.add(new Check(Kind.NO_ANSWER, List.of(), from, null));
       }
+    }
+  }
+
+  /** Only a unit has a name that can be read. */
+  private static Check asked(TrackedItem item, int address) {
+    boolean isUnit = item.latest() instanceof Unit;
+    return Check.of(isUnit ? Kind.NAME_READ_BACK : Kind.ANSWERS, item.name(), address);
+  }
+
+  /** Where one of two that shared an address is left, it answers there alone. */
+  private static void freed(Phase phase, int address, List<Check> checks) {
+    List<TrackedItem> left = new ArrayList<>();
+    phase
+        .after()
+        .answering()
+        .forEach(
+            (item, at) -> {
+              if (at == address) {
+                left.add(item);
+              }
+            });
+    if (left.size() == 1) {
+      checks.add(asked(left.get(0), address));
     }
   }
 

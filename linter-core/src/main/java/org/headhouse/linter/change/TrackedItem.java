@@ -19,12 +19,26 @@ public final class TrackedItem {
   private final @Nullable ChainItem before;
   private final @Nullable ChainItem after;
 
+  /** Instead of the one in the file; null for that one. */
+  private final @Nullable Integer addressBefore;
+
   TrackedItem(@Nullable ChainItem before, @Nullable ChainItem after) {
+    this(before, after, null);
+  }
+
+  private TrackedItem(
+      @Nullable ChainItem before, @Nullable ChainItem after, @Nullable Integer addressBefore) {
     if (before == null && after == null) {
       throw new IllegalArgumentException("an item of neither state");
     }
     this.before = before;
     this.after = after;
+    this.addressBefore = addressBefore;
+  }
+
+  /** The same item, set to another address before all other work. */
+  TrackedItem withAddressBefore(int address) {
+    return new TrackedItem(before, after, address);
   }
 
   /** The item in the earlier state, or null where it joins. */
@@ -128,7 +142,7 @@ public final class TrackedItem {
 
   /** Its address in the earlier state; only for devices whose addresses are known. */
   int addressBefore() {
-    return address(before);
+    return addressBefore == null ? address(before) : addressBefore;
   }
 
   private static int address(@Nullable ChainItem item) {

@@ -2,6 +2,7 @@ package org.headhouse.linter.change;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.headhouse.linter.site.LineSettings;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
@@ -10,6 +11,11 @@ import org.headhouse.linter.site.Unit;
 
 /** What is set at a unit itself, but for the address. */
 final class UnitSettings {
+  private static final Set<String> OF_FOLLOWERS = Set.of("on-stale-readings", "stale-after");
+
+  /** A fact that somebody takes the time of; there is nothing to set. */
+  private static final String MEASURED = "close-time";
+
   private UnitSettings() {}
 
   /** At a unit that stays, but for its role, which changes together with that of another unit. */
@@ -19,15 +25,22 @@ final class UnitSettings {
     Unit after = item.unitAfter();
     if (before != null && after != null && !item.isExchanged()) {
       SettingComparison.compare("name", before.name(), after.name(), changes);
-      if (role(item).isEmpty()) {
+      boolean keepsRole = role(item).isEmpty();
+      if (keepsRole) {
         changes.addAll(ItemChanges.sources(before, after));
       }
-      changes.addAll(ItemChanges.settings(before, after));
+      ItemChanges.settings(before, after).stream()
+          .filter(change -> !MEASURED.equals(change.what()))
+          .filter(change -> keepsRole || !OF_FOLLOWERS.contains(change.what()))
+          .forEach(changes::add);
     }
     return changes;
   }
 
-  /** The role of a unit that stays, and the sources that go with it. */
+  /**
+   * The role of a unit that stays, and what goes with it: the sources, and what it does when the
+   * readings stop, which it needs exactly as long as it follows.
+   */
   static List<ValueChange> role(TrackedItem item) {
     Unit before = item.unitBefore();
     Unit after = item.unitAfter();
@@ -40,6 +53,9 @@ final class UnitSettings {
     List<ValueChange> changes = new ArrayList<>();
     SettingComparison.compare("role", before.role(), after.role(), changes);
     changes.addAll(ItemChanges.sources(before, after));
+    ItemChanges.settings(before, after).stream()
+        .filter(change -> OF_FOLLOWERS.contains(change.what()))
+        .forEach(changes::add);
     return changes;
   }
 
@@ -78,7 +94,6 @@ final class UnitSettings {
     add("vents", unit.vents(), changes);
     add("on-stale-readings", unit.onStaleReadings(), changes);
     add("stale-after", unit.staleAfter(), changes);
-    add("close-time", unit.closeTime(), changes);
     if (unit.network().orNull() != null) {
       add("network.ip", unit.network().orNull().ip(), changes);
       add("network.gateway", unit.network().orNull().gateway(), changes);

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.headhouse.linter.change.ReaddressingOrder.Kind;
 import org.headhouse.linter.change.ReaddressingOrder.Turn;
@@ -13,10 +14,11 @@ import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Puts the field work in order. First, devices that join are set before they are connected, and
- * those that leave are switched off where another gets their address. Then units are set on the
- * live line, the settings of the whole line follow, and the wiring is last, so that the line is
- * opened once at each place. What a reading needs that is not measured before is set after it.
+ * Puts the field work in order. First, devices that join are set before they are connected, those
+ * that share an address are separated, and those that leave are switched off where another gets
+ * their address. Then units are set on the live line, the settings of the whole line follow, and
+ * the wiring is last, so that the line is opened once at each place. What a reading needs that is
+ * not measured before is set after it.
  */
 final class WorkPlanner {
   private final Site before;
@@ -25,31 +27,51 @@ final class WorkPlanner {
   private final ExcludedAddresses keptFree;
   private final List<List<TrackedItem>> pieces;
   private final NewReadings newReadings;
+  private final Separation separation;
   private final List<Phase> phases = new ArrayList<>();
   private LineMoment now;
 
-  private WorkPlanner(Site before, Site after, ChainStates chains, ExcludedAddresses keptFree) {
+  private WorkPlanner(
+      Site before,
+      Site after,
+      ChainStates chains,
+      Separation separation,
+      ExcludedAddresses keptFree) {
+    this.separation = separation;
     this.keptFree = keptFree;
     this.before = before;
     this.after = after;
     this.chains = chains;
     this.pieces = Wiring.pieces(before, after, chains);
     this.newReadings = new NewReadings(before, after);
-    this.now = LineMoment.before(chains);
+    LineMoment start = LineMoment.before(chains);
+    for (Map.Entry<TrackedItem, Integer> one : separation.shared().entrySet()) {
+      start = start.with(one.getKey(), one.getValue());
+    }
+    this.now = start;
   }
 
-  /** The work between two states in which each device has a name and an address of its own. */
+  /**
+   * The work between two states in which each device has a name of its own, and in the later one an
+   * address of its own.
+   */
   static List<Phase> phases(
-      Site before, Site after, ChainStates chains, ExcludedAddresses keptFree) {
-    WorkPlanner planner = new WorkPlanner(before, after, chains, keptFree);
+      Site before,
+      Site after,
+      ChainStates chains,
+      Separation separation,
+      ExcludedAddresses keptFree) {
+    WorkPlanner planner = new WorkPlanner(before, after, chains, separation, keptFree);
     planner.prepare();
+    planner.separate();
     planner.offTheLine();
     boolean sendsLess = LineChanges.sendsLess(before, after);
     if (!sendsLess) {
       planner.broadcast();
     }
     Set<TrackedItem> off = planner.leavingFirst();
-    off.forEach(planner::switchOff);
+    off.stream().filter(item -> !planner.now.off().contains(item)).forEach(planner::switchOff);
+    off.addAll(planner.now.off());
     planner.set(off);
     if (sendsLess) {
       // Followers wait longer for a reading before it comes less often.
@@ -99,6 +121,28 @@ final class WorkPlanner {
         }
       }
     }
+  }
+
+  /** Nobody wants a shared address back: once a device has another, undoing ends there. */
+  private void separate() {
+    for (TrackedItem item : separation.leaving()) {
+      Step step = new Step.SwitchOff(item.name(), item.addressBefore());
+      addForGood(step, now.switchedOff(item), item);
+    }
+    separation
+        .shared()
+        .forEach(
+            (item, from) -> {
+              int to = item.addressBefore();
+              boolean isSpare = !item.liveThroughout() || item.addressAfter() != to;
+              addForGood(
+                  new Step.Separate(item.name(), from, to, isSpare), now.with(item, to), item);
+            });
+  }
+
+  private void addForGood(Step step, LineMoment then, TrackedItem item) {
+    phases.add(new Phase(step, null, now, then, List.of(item)));
+    now = then;
   }
 
   private void switchOff(TrackedItem item) {

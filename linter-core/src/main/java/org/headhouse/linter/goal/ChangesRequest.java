@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.headhouse.linter.SiteInput;
 import org.headhouse.linter.SiteLinter;
 import org.headhouse.linter.change.SiteChange;
@@ -18,6 +20,7 @@ import org.headhouse.linter.files.UserError;
 import org.headhouse.linter.materials.Slack;
 import org.headhouse.linter.report.ChangeJson;
 import org.headhouse.linter.report.ChangeReport;
+import org.headhouse.linter.report.OpenResults;
 import org.headhouse.linter.repository.SiteState;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Notification;
@@ -147,9 +150,11 @@ public record ChangesRequest(
       throws UserError {
     SiteState later = state(now);
     List<SiteChange> changes = linter.changes(earlier, later);
-    ChangeReport.text(compared, changes, slack).forEach(line -> console.found(Level.NOTE, line));
+    OpenResults open = open(changes, now, linter);
+    ChangeReport.text(compared, changes, slack, open)
+        .forEach(line -> console.found(Level.NOTE, line));
     if (output != null) {
-      write(output, compared, changes);
+      write(output, compared, changes, open);
       console.report(Level.NOTE, "Changes are in " + now.base().shown(output));
     }
     List<Notification> notifications = new ArrayList<>(earlier.notifications());
@@ -158,12 +163,27 @@ public record ChangesRequest(
     return Outcome.of(notifications);
   }
 
-  private void write(Path folder, String compared, List<SiteChange> changes) throws UserError {
+  /** What is wrong in the sites that differ, so that no plan leads to a faulty line unsaid. */
+  private static OpenResults open(List<SiteChange> changes, SiteRun now, SiteLinter linter) {
+    Set<String> differing =
+        changes.stream()
+            .filter(SiteChange.Changed.class::isInstance)
+            .map(SiteChange::file)
+            .collect(Collectors.toSet());
+    return new OpenResults(
+        linter
+            .check(now.inputs().filter(input -> differing.contains(input.path())))
+            .at(Level.WARNING));
+  }
+
+  private void write(Path folder, String compared, List<SiteChange> changes, OpenResults open)
+      throws UserError {
     StaleParts.sweep(folder);
     AtomicFile.write(
         folder.resolve("changes.md"),
-        out -> out.write(ChangeReport.markdown(compared, changes, slack).getBytes(UTF_8)));
+        out -> out.write(ChangeReport.markdown(compared, changes, slack, open).getBytes(UTF_8)));
     AtomicFile.write(
-        folder.resolve("changes.json"), out -> ChangeJson.write(compared, changes, slack, out));
+        folder.resolve("changes.json"),
+        out -> ChangeJson.write(compared, changes, slack, open, out));
   }
 }

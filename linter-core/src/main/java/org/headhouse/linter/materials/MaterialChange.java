@@ -93,6 +93,9 @@ public record MaterialChange(BillOfMaterials needed, BillOfMaterials removed) {
       Part was = there == null ? null : there.poll();
       if (was == null || (was.isAbsent() && !part.isAbsent())) {
         needed.add(part);
+      } else if (part.isAbsent() && !was.isAbsent()) {
+        needed.add(part);
+        removed.add(was);
       } else if (!isSameAmount(was, part)
           || (!part.material().isLength() && !isSameType(was, part))) {
         exchange(was, part);

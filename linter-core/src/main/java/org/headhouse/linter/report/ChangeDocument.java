@@ -38,10 +38,12 @@ final class ChangeDocument {
   }
 
   private final Slack slack;
+  private final OpenResults open;
   private final List<Block> blocks = new ArrayList<>();
 
-  private ChangeDocument(Slack slack) {
+  private ChangeDocument(Slack slack, OpenResults open) {
     this.slack = slack;
+    this.open = open;
   }
 
   /** The head of the document. */
@@ -50,8 +52,8 @@ final class ChangeDocument {
         new Title(1, "Changes since " + compared), new Title(2, "Cautions"), new Bullets(CAUTIONS));
   }
 
-  static List<Block> of(SiteChange change, Slack slack) {
-    ChangeDocument document = new ChangeDocument(slack);
+  static List<Block> of(SiteChange change, Slack slack, OpenResults open) {
+    ChangeDocument document = new ChangeDocument(slack, open);
     document.add(change);
     return document.blocks;
   }
@@ -84,6 +86,12 @@ final class ChangeDocument {
     }
     blocks.add(new Title(3, "What differs"));
     blocks.add(new Bullets(changed.differences().stream().map(ChangeWords::of).toList()));
+    String verdict = open.verdict(changed.file());
+    if (verdict != null) {
+      blocks.add(new Title(3, "Results of the later state"));
+      text(verdict);
+      blocks.add(new Bullets(open.lines(changed.file())));
+    }
     if (changed.work() instanceof FieldWork.Plan plan && !plan.addressing().isEmpty()) {
       blocks.add(new Title(3, "Two ways of giving addresses"));
       blocks.add(new Bullets(AddressingWords.of(plan.addressing())));

@@ -11,6 +11,7 @@ import org.headhouse.linter.change.ValueChange;
 import org.headhouse.linter.materials.BillOfMaterials;
 import org.headhouse.linter.materials.MaterialChange;
 import org.headhouse.linter.materials.Slack;
+import org.headhouse.linter.result.Result;
 import org.jspecify.annotations.Nullable;
 
 /** Changes and the order of the field work as JSON, for programs. */
@@ -19,14 +20,17 @@ public final class ChangeJson {
 
   private final Slack slack;
 
-  private ChangeJson(JsonWriter json, Slack slack) {
+  private final OpenResults open;
+
+  private ChangeJson(JsonWriter json, Slack slack, OpenResults open) {
     this.json = json;
     this.slack = slack;
+    this.open = open;
   }
 
   /** Writes all changes with the usual slack of cable; the stream is left open. */
   public static void write(String compared, List<SiteChange> changes, OutputStream out) {
-    write(compared, changes, Slack.USUAL, out);
+    write(compared, changes, Slack.USUAL, OpenResults.NONE, out);
   }
 
   /**
@@ -34,11 +38,12 @@ public final class ChangeJson {
    *
    * @param compared what the sites are compared with, such as a revision
    * @param slack the cable that is ordered beyond the measured lengths
+   * @param open what a check finds in the later state
    */
   public static void write(
-      String compared, List<SiteChange> changes, Slack slack, OutputStream out) {
+      String compared, List<SiteChange> changes, Slack slack, OpenResults open, OutputStream out) {
     try (JsonWriter json = PrettyJson.to(out)) {
-      ChangeJson writer = new ChangeJson(json, slack);
+      ChangeJson writer = new ChangeJson(json, slack, open);
       json.writeStartObject();
       json.writeStringProperty("since", compared);
       json.writeArrayPropertyStart("cautions");
@@ -73,6 +78,9 @@ public final class ChangeJson {
       json.writeArrayPropertyStart("differences");
       changed.differences().forEach(this::difference);
       json.writeEndArray();
+      json.writeArrayPropertyStart("results");
+      open.of(changed.file()).forEach(this::result);
+      json.writeEndArray();
       work(changed.work());
       json.writeName("materials");
       materials(changed.materials().needed(), changed.materials().removed());
@@ -80,6 +88,16 @@ public final class ChangeJson {
       changed.consequences().forEach(this::consequence);
       json.writeEndArray();
     }
+    json.writeEndObject();
+  }
+
+  private void result(Result result) {
+    json.writeStartObject();
+    json.writeStringProperty("rule", result.rule());
+    json.writeStringProperty("level", result.level().word());
+    json.writeNumberProperty("line", result.location().region().startLine());
+    json.writeNumberProperty("column", result.location().region().startColumn());
+    json.writeStringProperty("text", result.message().text());
     json.writeEndObject();
   }
 

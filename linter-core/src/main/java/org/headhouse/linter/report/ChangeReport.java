@@ -12,7 +12,7 @@ public final class ChangeReport {
 
   /** Lines for a terminal, with the usual slack of cable. */
   public static List<String> text(String compared, List<SiteChange> changes) {
-    return text(compared, changes, Slack.USUAL);
+    return text(compared, changes, Slack.USUAL, OpenResults.NONE);
   }
 
   /**
@@ -20,10 +20,12 @@ public final class ChangeReport {
    *
    * @param compared what the sites are compared with, such as a revision
    * @param slack the cable that is ordered beyond the measured lengths
+   * @param open what a check finds in the later state
    */
-  public static List<String> text(String compared, List<SiteChange> changes, Slack slack) {
+  public static List<String> text(
+      String compared, List<SiteChange> changes, Slack slack, OpenResults open) {
     List<String> lines = new ArrayList<>();
-    for (Block block : blocks(compared, changes, slack)) {
+    for (Block block : blocks(compared, changes, slack, open)) {
       text(block, lines);
     }
     return lines.stream().map(TextReport::printable).toList();
@@ -31,24 +33,29 @@ public final class ChangeReport {
 
   /** A page in Markdown, with the usual slack of cable. */
   public static String markdown(String compared, List<SiteChange> changes) {
-    return markdown(compared, changes, Slack.USUAL);
+    return markdown(compared, changes, Slack.USUAL, OpenResults.NONE);
   }
 
-  /** A page in Markdown; the parameters are those of {@link #text(String, List, Slack)}. */
-  public static String markdown(String compared, List<SiteChange> changes, Slack slack) {
+  /**
+   * A page in Markdown; the parameters are those of {@link #text(String, List, Slack,
+   * OpenResults)}.
+   */
+  public static String markdown(
+      String compared, List<SiteChange> changes, Slack slack, OpenResults open) {
     List<String> parts = new ArrayList<>();
-    for (Block block : blocks(compared, changes, slack)) {
+    for (Block block : blocks(compared, changes, slack, open)) {
       parts.add(markdown(block));
     }
     return String.join("\n\n", parts) + "\n";
   }
 
-  private static List<Block> blocks(String compared, List<SiteChange> changes, Slack slack) {
+  private static List<Block> blocks(
+      String compared, List<SiteChange> changes, Slack slack, OpenResults open) {
     List<Block> blocks = new ArrayList<>(ChangeDocument.head(compared));
     if (changes.isEmpty()) {
       blocks.add(new ChangeDocument.Paragraph("No site differs."));
     }
-    changes.forEach(change -> blocks.addAll(ChangeDocument.of(change, slack)));
+    changes.forEach(change -> blocks.addAll(ChangeDocument.of(change, slack, open)));
     return blocks;
   }
 

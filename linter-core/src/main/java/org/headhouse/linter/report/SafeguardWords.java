@@ -54,7 +54,7 @@ final class SafeguardWords {
 
   private static String of(PollingChange change) {
     boolean isHead = change.client() == PollingChange.Client.HEAD;
-    String what = (isHead ? "" : "zone ") + ChangeWords.quoted(change.name());
+    String what = (isHead || !change.isUnit() ? "" : "zone ") + ChangeWords.quoted(change.name());
     return (isHead ? "at the head unit " : "in the software ")
         + switch (change.kind()) {
           case DELETE -> "delete " + what + " (address " + change.from() + ")";
@@ -87,6 +87,12 @@ final class SafeguardWords {
       case DARK -> display + at + " is dark";
       case NAME_READ_BACK ->
           "asked once by hand at address " + check.address() + ", " + at + " gives its name";
+      case ANSWERS ->
+          "asked once by hand at address "
+              + check.address()
+              + ", "
+              + at
+              + " gives values of its own";
       case NO_ANSWER -> "asked once by hand, nothing answers at address " + check.address();
       case READINGS_SHOWN ->
           display

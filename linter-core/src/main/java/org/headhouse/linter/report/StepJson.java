@@ -30,6 +30,11 @@ final class StepJson {
       json.writeStringProperty("kind", "stop-software");
     } else if (step instanceof Step.ResumeSoftware) {
       json.writeStringProperty("kind", "resume-software");
+    } else if (step instanceof Step.Separate one) {
+      at("separate", one.unit());
+      json.writeNumberProperty("from", one.from());
+      json.writeNumberProperty("to", one.to());
+      json.writeBooleanProperty("spare", one.spare());
     } else if (step instanceof Step.SwitchOff off) {
       at("switch-off", off.unit());
       json.writeNumberProperty("from", off.address());
@@ -126,6 +131,9 @@ final class StepJson {
     } else if (act instanceof FieldAction.Replace replace) {
       cable("replace", replace.onward(), replace.other());
       change(replace.cable());
+    } else if (act instanceof FieldAction.Protect protect) {
+      cable("protect", protect.onward(), protect.other());
+      json.writeBooleanProperty("fitted", protect.fitted());
     } else if (act instanceof FieldAction.Fit fit) {
       json.writeStringProperty("kind", "fit");
       change(fit.change());

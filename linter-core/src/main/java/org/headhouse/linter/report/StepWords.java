@@ -27,9 +27,12 @@ final class StepWords {
     if (step instanceof Step.SwitchOff off) {
       return "Switch off "
           + ChangeWords.quoted(off.unit())
-          + " for good and lock its supply off: another unit gets its address "
+          + " for good and lock its supply off: another unit has or gets its address "
           + off.address()
           + ".";
+    }
+    if (step instanceof Step.Separate one) {
+      return separate(one);
     }
     if (step instanceof Step.SwitchOn on) {
       return "Switch on " + ChangeWords.quoted(on.unit()) + " again.";
@@ -67,12 +70,36 @@ final class StepWords {
     return "Set "
         + (prepare.instead() ? "the new device for " : "")
         + ChangeWords.quoted(prepare.unit())
-        + " before its pair is landed: address"
-        + (prepare.delivered() == null ? "" : " from " + prepare.delivered() + " as delivered")
-        + " to "
-        + prepare.address()
+        + " before its pair is landed: "
+        + address(prepare)
         + also(prepare.settings())
         + ". Restart it, then switch it off. Its address as delivered may be in use on the line.";
+  }
+
+  private static String address(Step.Prepare prepare) {
+    Integer delivered = prepare.delivered();
+    if (delivered != null && delivered == prepare.address()) {
+      return "address " + delivered + ", as delivered";
+    }
+    return "address"
+        + (delivered == null ? "" : " from " + delivered + " as delivered")
+        + " to "
+        + prepare.address();
+  }
+
+  private static String separate(Step.Separate one) {
+    return "Another device has address "
+        + one.from()
+        + " too: isolate "
+        + ChangeWords.quoted(one.unit())
+        + ", take it off the line so that the cable runs on, and restore its supply. Set its address"
+        + " from "
+        + one.from()
+        + " to "
+        + one.to()
+        + (one.spare() ? ", a spare one for the time being," : "")
+        + " there, and restart it. Isolate it again, put it back on the line, and restore its"
+        + " supply.";
   }
 
   private static String aside(Step step) {
@@ -183,6 +210,12 @@ final class StepWords {
           + ChangeWords.quoted(replace.other())
           + " is really another, exchange it: "
           + ChangeWords.of(replace.cable());
+    }
+    if (act instanceof FieldAction.Protect protect) {
+      return (protect.fitted() ? "fit a" : "remove the")
+          + " surge protector at this end of the run "
+          + direction(protect.onward())
+          + ChangeWords.quoted(protect.other());
     }
     if (act instanceof FieldAction.Exchange exchange) {
       return "take the old device out and put the new one in, on the same cables"

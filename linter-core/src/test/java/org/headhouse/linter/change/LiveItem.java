@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param address null for what has none, or has no module
  * @param in whether it has a terminator; of a repeater, on the side in
  * @param out whether a repeater has a terminator on the side out
+ * @param isProtected whether the run to the next item has surge protectors
  */
 record LiveItem(
     String name,
@@ -18,6 +19,7 @@ record LiveItem(
     boolean vents,
     boolean in,
     boolean out,
+    boolean isProtected,
     String type) {
 
   enum Kind {
@@ -37,6 +39,7 @@ record LiveItem(
         true,
         item.isRepeater() || end,
         item.isRepeater(),
+        false,
         item.more().toString());
   }
 }

@@ -9,8 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import org.headhouse.linter.site.Side;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +29,12 @@ final class LiveLine {
   private final Map<String, String> backward = new HashMap<>();
   private final Map<String, LiveItem> later = new HashMap<>();
 
+  /** Those that share an address from the start, until each has one of its own. */
+  private final Map<Integer, Set<String>> sharing = new HashMap<>();
+
+  /** At which end of which run a surge protector is fitted. */
+  private final Set<String> protectors = new TreeSet<>();
+
   /**
    * @param serial rate and framing
    */
@@ -39,7 +48,33 @@ final class LiveLine {
         backward.put(item.name(), chain.get(i - 1).name());
       }
     }
+    protectors.addAll(protectors(chain));
+    for (LiveItem item : chain) {
+      if (item.address() != null) {
+        sharing.computeIfAbsent(item.address(), address -> new HashSet<>()).add(item.name());
+      }
+    }
     assertWhole();
+  }
+
+  private static Set<String> protectors(List<LiveItem> chain) {
+    Set<String> protectors = new TreeSet<>();
+    for (int i = 1; i < chain.size(); i++) {
+      if (chain.get(i - 1).isProtected()) {
+        protectors.add(protector(chain.get(i - 1).name(), true, chain.get(i).name()));
+        protectors.add(protector(chain.get(i).name(), false, chain.get(i - 1).name()));
+      }
+    }
+    return protectors;
+  }
+
+  private static String protector(String at, boolean onward, String other) {
+    return "at " + at + (onward ? " to " : " from ") + other;
+  }
+
+  /** Each run that is to have surge protectors has them, and no other. */
+  void assertProtected(List<LiveItem> chain) {
+    assertThat(protectors).isEqualTo(protectors(chain));
   }
 
   LiveDevice device(String name) {
@@ -102,6 +137,11 @@ final class LiveLine {
       String side = change.what().replaceAll("termination ?", "");
       assertThat(device.isFitted(side)).isEqualTo(!PieceOfWiring.isNone(change.from()));
       device.terminators.put(side, !PieceOfWiring.isNone(change.to()));
+    } else if (act instanceof FieldAction.Protect protect) {
+      String protector = protector(name, protect.onward(), protect.other());
+      assertThat(protect.fitted() ? protectors.add(protector) : protectors.remove(protector))
+          .as("%s, to be fitted: %s", protector, protect.fitted())
+          .isTrue();
     } else if (act instanceof FieldAction.TakeOut) {
       LiveDevice gone = devices.remove(name);
       if (gone != null) {
@@ -167,17 +207,40 @@ final class LiveLine {
     assertThat(device.stored).as("%s was set before", name).isEqualTo(address);
   }
 
-  /** The device that answers at an address; two are one too many. */
+  /** The device that answers at an address; two are one too many, and cannot be read. */
   @Nullable String at(int address) {
-    String found = null;
+    List<String> found = new ArrayList<>();
     for (Map.Entry<String, LiveDevice> entry : devices.entrySet()) {
       LiveDevice device = entry.getValue();
       if (device.answers() && device.active != null && device.active == address) {
-        assertThat(found).as("at %s answer %s and", address, entry.getKey()).isNull();
-        found = entry.getKey();
+        found.add(entry.getKey());
       }
     }
-    return found;
+    assertShared(address, found);
+    return found.size() == 1 ? found.get(0) : null;
+  }
+
+  private void assertShared(int address, List<String> names) {
+    if (names.size() > 1) {
+      assertThat(sharing.getOrDefault(address, Set.of()))
+          .as("that answer at %s", address)
+          .containsAll(names);
+    }
+  }
+
+  /** What left a shared address must not come back to it. */
+  void settle() {
+    sharing.forEach(
+        (address, names) ->
+            names.removeIf(
+                name ->
+                    !isOn(name)
+                        || device(name).lockedOff
+                        || !Objects.equals(device(name).stored, address)));
+  }
+
+  void assertSettled() {
+    assertThat(sharing.values()).allMatch(names -> names.size() <= 1);
   }
 
   String typeOf(String name) {
@@ -197,16 +260,14 @@ final class LiveLine {
 
   /** Never two devices at one address, nor two head units. */
   void assertSafe() {
-    Map<Integer, String> seen = new HashMap<>();
+    Map<Integer, List<String>> seen = new HashMap<>();
     String head = null;
     for (Map.Entry<String, LiveDevice> entry : devices.entrySet()) {
       LiveDevice device = entry.getValue();
       if (device.answers() && device.active != null) {
-        String other = seen.put(device.active, entry.getKey());
-        if (other != null) {
-          throw new AssertionError(
-              "two at " + device.active + ": " + other + ", " + entry.getKey());
-        }
+        List<String> all = seen.computeIfAbsent(device.active, address -> new ArrayList<>());
+        all.add(entry.getKey());
+        assertShared(device.active, all);
         if (device.head && head != null) {
           throw new AssertionError("two head units: " + head + ", " + entry.getKey());
         }
@@ -278,6 +339,21 @@ final class LiveLine {
     return segments;
   }
 
+  /**
+   * All that a meter at an item is connected to.
+   *
+   * @param side of a repeater; else null
+   */
+  List<String> segment(String name, @Nullable Side side) {
+    List<List<String>> around =
+        segments(around(name)).stream().filter(segment -> segment.contains(name)).toList();
+    assertThat(around).as("segments of %s, side %s", name, side).isNotEmpty();
+    return around.stream()
+        .filter(segment -> side == null || (side == Side.OUT) == (segment.indexOf(name) == 0))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** All that cables with both ends landed lead to. */
   private List<String> around(String name) {
     String first = name;
@@ -314,6 +390,6 @@ final class LiveLine {
 
   /** All that can be seen of the line. */
   String state() {
-    return chain() + " " + new TreeMap<>(devices);
+    return chain() + " " + new TreeMap<>(devices) + protectors;
   }
 }

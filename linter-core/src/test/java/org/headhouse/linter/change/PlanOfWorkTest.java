@@ -107,7 +107,6 @@ class PlanOfWorkTest {
         "unit: B     | unit: H    | the name \"H\" is used twice",
         "unit: B     | units: B   | item 2 of the chain has no name",
         "address: 2  | address: x | \"B\" has no address",
-        "address: 2  | address: 1 | address 1 is used twice",
         "chain:      | chian:     | there is no chain",
       })
   void withoutAnOrder(String text, String other, String obstacle) {
@@ -124,6 +123,86 @@ class PlanOfWorkTest {
                 .work())
         .isEqualTo(
             new FieldWork.None("in the later state " + obstacle + ": check and correct it first"));
+  }
+
+  /** All but one of those that share an address are set off the line, or go; else none is left. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "H 1, B 2, C 2, D 4 | H 1, B 2, C 3, D 4 | C 2>3",
+        "H 1, B 2, C 2, D 4 | H 1, B 3, C 2, D 4 | B 2>3",
+        // The head unit stays, and a spare address is used where the other's is taken.
+        "H 1, B 1, C 2      | H 1, B 2, C 3      | B 1>4 spare; set C 2>3; set B 4>2",
+        "H 1, B 2, C 2, D 2 | H 1, B 2, C 3, D 4 | C 2>3; D 2>4",
+        "H 1, B 2, C 2      | H 1, C 2           | off B; wire H B C",
+      })
+  void sharedAddressesAreSeparatedFirst(String before, String after, String expected) {
+    FieldWork work =
+        SiteComparison.of(
+                States.site(chain(before)), States.site(chain(after)), ExcludedAddresses.NONE)
+            .work();
+    assertThat(work).isInstanceOf(FieldWork.Plan.class);
+    FieldWork.Plan plan = (FieldWork.Plan) work;
+    assertThat(plan.remarks()).hasSize(1).allMatch(one -> one.contains("share an address"));
+    assertThat(plan.steps().stream().map(PlannedStep::work).map(PlanOfWorkTest::separated))
+        .containsExactly(expected.split("; ", -1));
+  }
+
+  private static String separated(Step step) {
+    if (step instanceof Step.Separate one) {
+      return one.unit() + " " + one.from() + ">" + one.to() + (one.spare() ? " spare" : "");
+    }
+    if (step instanceof Step.Wire wire) {
+      return "wire "
+          + wire.places().stream().map(WiringPlace::item).collect(Collectors.joining(" "));
+    }
+    return step instanceof Step.SetAddress set
+        ? "set " + set.unit() + " " + set.from() + ">" + set.to()
+        : step instanceof Step.SwitchOff off ? "off " + off.unit() : step.toString();
+  }
+
+  /** Whoever gives up leaves the device off the line, and asks nobody at the shared address. */
+  @Test
+  void nobodyComesBackToASharedAddress() {
+    String software = "supervision: {link: serial, zones: [H, B, C]}\n";
+    SiteChange.Changed changed =
+        SiteComparison.of(
+            States.site(States.text(chain("H 1, B 2, C 2"), 9600) + software),
+            States.site(States.text(chain("H 1, B 2, C 3"), 9600) + software),
+            ExcludedAddresses.NONE);
+    assertThat(((FieldWork.Plan) changed.work()).steps().get(1))
+        .satisfies(
+            step -> {
+              assertThat(step.work()).isEqualTo(new Step.Separate("C", 2, 3, false));
+              assertThat(step.pollingFirst())
+                  .containsExactly(PollingChange.pause(PollingChange.Client.SOFTWARE, "C", 2));
+              assertThat(step.checks())
+                  .contains(
+                      Check.of(Check.Kind.NAME_READ_BACK, "C", 3),
+                      Check.of(Check.Kind.NAME_READ_BACK, "B", 2));
+              assertThat(step.wayBack())
+                  .isEqualTo(
+                      new WayBack(
+                          List.of(PollingChange.pause(PollingChange.Client.SOFTWARE, "C", 3)),
+                          null,
+                          List.of()));
+            });
+  }
+
+  /** No address moves and no zone with it where nobody knows the order. */
+  @Test
+  void withoutAnOrderNothingElseIsToDo() {
+    SiteChange.Changed changed =
+        SiteComparison.of(
+            States.site(chain("H 1, B 2, C 3")),
+            States.site(chain("H 1, B 2, C 2")),
+            ExcludedAddresses.NONE);
+    assertThat(changed.work())
+        .isEqualTo(
+            new FieldWork.None(
+                "in the later state address 2 is used twice: check and correct it first"));
+    assertThat(changed.consequences()).isEmpty();
   }
 
   /** A unit that is not on the line disturbs nobody, whatever its address. */

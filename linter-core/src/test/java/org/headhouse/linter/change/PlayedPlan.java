@@ -32,6 +32,7 @@ final class PlayedPlan {
   private final Trouble trouble;
   private final Set<String> opened = new HashSet<>();
   private int addressesSet;
+  private int measured;
   private @Nullable PlannedStep at;
   private Set<String> counted = Set.of();
 
@@ -44,6 +45,11 @@ final class PlayedPlan {
 
   int addressesSet() {
     return addressesSet;
+  }
+
+  /** How often the resistance of the pair was measured. */
+  int measured() {
+    return measured;
   }
 
   void play(List<PlannedStep> steps) {
@@ -104,6 +110,7 @@ final class PlayedPlan {
   /** Between two steps the line is whole, and the supply may fail. */
   private void finish() {
     line.assertWhole();
+    line.settle();
     look();
     if (trouble == Trouble.POWER_FAILS) {
       line.devices.values().forEach(LiveDevice::powerOff);
@@ -182,6 +189,8 @@ final class PlayedPlan {
       stopped(off.unit());
       device.powerOff();
       device.lockedOff = true;
+    } else if (step instanceof Step.Separate one) {
+      separate(one);
     } else if (step instanceof Step.SwitchOn on) {
       line.device(on.unit()).lockedOff = false;
       line.device(on.unit()).powerOn();
@@ -219,6 +228,22 @@ final class PlayedPlan {
       wire(wire);
     }
     look();
+  }
+
+  private void separate(Step.Separate one) {
+    LiveDevice device = line.device(one.unit());
+    assertThat(device.active).isEqualTo(one.from()).isNotEqualTo(one.to());
+    stopped(one.unit());
+    device.powerOff();
+    look();
+    device.attached = false;
+    device.powerOn();
+    look();
+    device.set(one.to());
+    device.powerOff();
+    look();
+    device.attached = true;
+    device.powerOn();
   }
 
   private void address(Step.SetAddress set) {
@@ -261,6 +286,7 @@ final class PlayedPlan {
         .filter(
             place -> place.actions().stream().anyMatch(act -> !(act instanceof FieldAction.Set)))
         .forEach(place -> opened.add(place.item()));
+    measure(wire);
     for (String name : wire.isolated()) {
       if (line.isOn(name)) {
         line.device(name).open = false;
@@ -271,6 +297,21 @@ final class PlayedPlan {
       }
     }
     settings(wire, false);
+  }
+
+  /** A meter for resistance is held to a pair that no supply feeds. */
+  private void measure(Step.Wire wire) {
+    if (at == null || at.work() != wire) {
+      return;
+    }
+    for (Check check : at.checks()) {
+      if (check.kind() == Check.Kind.PAIR_RESISTANCE) {
+        measured++;
+        assertThat(wire.isolated())
+            .as("isolated for %s in %s", check, wire)
+            .containsAll(line.segment(check.at().get(0), check.side()));
+      }
+    }
   }
 
   private void settings(Step.Wire wire, boolean first) {
@@ -302,7 +343,7 @@ final class PlayedPlan {
       case ZONES_LIVE -> software.running;
       case DARK -> !line.device(check.at().get(0)).powered;
       case NO_ANSWER -> address != null && line.at(address) == null;
-      case NAME_READ_BACK -> address != null && check.at().get(0).equals(line.at(address));
+      case NAME_READ_BACK, ANSWERS -> address != null && check.at().get(0).equals(line.at(address));
       case RESTARTED -> isRestarted(check);
       case READINGS_SHOWN ->
           check.at().stream()

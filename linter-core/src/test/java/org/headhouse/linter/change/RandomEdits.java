@@ -97,7 +97,8 @@ final class RandomEdits {
         List.of(
             "cable-to-next: 77 m",
             "run-to-next: between-buildings",
-            "surge-protection-to-next: fitted")) {
+            "surge-protection-to-next: fitted",
+            "surge-protection-to-next: none")) {
       edits.add((site, random) -> put(any(site, random), setting));
     }
     edits.add(
@@ -177,6 +178,15 @@ final class RandomEdits {
     old.put("outdoor", head.getOrDefault("outdoor", "{}"));
     head.put("outdoor", sources);
     return head;
+  }
+
+  /** One or two more get the address of another. */
+  static void share(RandomSite site, Random random) {
+    List<Map<String, String>> items = site.addressed();
+    String address = items.get(random.nextInt(items.size())).getOrDefault("address", "1");
+    for (int i = 0; i < 2; i++) {
+      items.get(random.nextInt(items.size())).put("address", address);
+    }
   }
 
   /** Each has an address of its own again. */

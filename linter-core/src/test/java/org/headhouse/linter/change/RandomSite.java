@@ -64,6 +64,9 @@ final class RandomSite {
     if (random.nextInt(3) == 0) {
       site.chain.add(1 + random.nextInt(site.chain.size() - 1), converter("Office"));
     }
+    if (random.nextBoolean()) {
+      site.chain.get(random.nextInt(site.chain.size())).put("surge-protection-to-next", "fitted");
+    }
     site.number(random, random.nextBoolean());
     site.dress(site.chain.get(0));
     return site;
@@ -222,6 +225,7 @@ final class RandomSite {
               is(item, "unit") && !"none".equals(item.get("vents")),
               end || isRepeater,
               isRepeater,
+              "fitted".equals(item.get("surge-protection-to-next")),
               item.getOrDefault("device-type", "")));
     }
     return items;

@@ -120,6 +120,8 @@ class SiteComparisonTest {
         "cable-to-next: 30 m | cable-to-next: 35 m | - \"Palms\": where the cable to \"Cacti\" is really another, exchange it: cable-to-next from 30 m to 35 m",
         "cable-to-next: 30 m | cable-to-next: 35 m | - \"Cacti\": where the cable from \"Palms\" is really another, exchange it: cable-to-next from 30 m to 35 m",
         "cable-to-next: 30 m | cable-to-next: 35 m | 1. Isolate the supply of \"Boiler\", \"Palms\", \"Cacti\", lock it off, and work in one go. Then restore the supply. Without readings meanwhile: \"Palms\", \"Cacti\".",
+        "stub: 0.5 m | surge-protection-to-next: fitted | - \"Palms\": fit a surge protector at this end of the run to \"Cacti\"; stub from 0.5 m to nothing",
+        "stub: 0.5 m | surge-protection-to-next: fitted | - \"Cacti\": fit a surge protector at this end of the run from \"Palms\"",
         "at: Head House, readings | at: Palms, readings | - \"Palms\": wire the weather station to it",
         "stage: commissioned | stage: planned | There is nothing to do on the line.",
         "address: 3 | address: 2 | None can be given: in the later state address 2 is used twice: check and correct it first.",

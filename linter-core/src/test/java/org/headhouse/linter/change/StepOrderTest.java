@@ -100,8 +100,85 @@ class StepOrderTest {
         .hasSize(3);
     assertThat(steps.stream().flatMap(one -> one.pollingLast().stream()))
         .containsSubsequence(
-            PollingChange.move(PollingChange.Client.HEAD, "Meter", 9, 10),
-            PollingChange.move(PollingChange.Client.HEAD, "Meter", 10, 3));
+            PollingChange.move(PollingChange.Client.HEAD, "Meter", 9, 10).ofOtherDevice(),
+            PollingChange.move(PollingChange.Client.HEAD, "Meter", 10, 3).ofOtherDevice());
+  }
+
+  /** As long as a unit follows, it knows what to do when the readings stop, and not after. */
+  @Test
+  void whatAFollowerDoesWithoutReadingsGoesWithItsRole() {
+    List<PlannedStep> steps =
+        stepsOf(
+            SITE.replace("stale-after: 30 s", "on-stale-readings: close, stale-after: 30 s"),
+            "at: Head House",
+            "at: Palms",
+            "Head House, role: head",
+            "Head House, on-stale-readings: close, role: follower",
+            "outdoor: {light: local}",
+            "outdoor: {light: head}",
+            "Palms, role: follower",
+            "Palms, role: head",
+            "on-stale-readings: close, stale-after: 30 s, outdoor: {light: head}",
+            "outdoor: {light: local}");
+    assertThat(units(steps)).containsExactly("StopSoftware", "Wire", "ResumeSoftware");
+    assertThat(((Step.Wire) steps.get(1).work()).places())
+        .filteredOn(place -> place.actions().stream().anyMatch(FieldAction.Set.class::isInstance))
+        .containsExactly(
+            new WiringPlace(
+                "Head House",
+                List.of(
+                    new FieldAction.Set(
+                        List.of(
+                            new ValueChange("role", "head", "follower"),
+                            new ValueChange("light", "local", "head"),
+                            new ValueChange("on-stale-readings", null, "close")),
+                        true))),
+            new WiringPlace(
+                "Palms",
+                List.of(
+                    new FieldAction.Set(
+                        List.of(
+                            new ValueChange("role", "follower", "head"),
+                            new ValueChange("light", "head", "local"),
+                            new ValueChange("on-stale-readings", "close", null),
+                            new ValueChange("stale-after", "30 s", null),
+                            new ValueChange("traffic.broadcast", null, "12 registers every 5 s")),
+                        false))));
+  }
+
+  /** Software has it in a list of its own, and it has no name to read. */
+  @Test
+  void otherEquipmentIsNoZone() {
+    List<PlannedStep> steps =
+        steps(
+            "  - {unit: Ferns",
+            "  - {equipment: Scales, address: 7, conductors: [A, B], termination: none, polled: {by:"
+                + " supervision, registers: 4, every: 10 s}, cable-to-next: 5 m}\n  - {unit: Ferns");
+    assertThat(steps)
+        .flatExtracting(PlannedStep::pollingLast)
+        .containsExactly(
+            PollingChange.add(PollingChange.Client.SOFTWARE, "Scales", 7).ofOtherDevice());
+    assertThat(steps)
+        .flatExtracting(PlannedStep::checks)
+        .contains(Check.of(Check.Kind.ANSWERS, "Scales", 7))
+        .extracting(Check::kind)
+        .doesNotContain(Check.Kind.NAME_READ_BACK);
+  }
+
+  /** Nobody can set how long a vent takes. */
+  @Test
+  void theCloseTimeIsNotSet() {
+    assertThat(steps("vents: roof", "vents: roof, close-time: 90 s")).isEmpty();
+    String timed = SITE.replace("vents: side", "vents: side, close-time: 90 s, serial-number: S");
+    assertThat(stepsOf(timed, "serial-number: S", "serial-number: T"))
+        .extracting(PlannedStep::work)
+        .first()
+        .satisfies(
+            step ->
+                assertThat(((Step.Prepare) step).settings())
+                    .extracting(ValueChange::what)
+                    .contains("vents")
+                    .doesNotContain("close-time"));
   }
 
   /** A sensor is fitted before anybody takes its reading for what it is. */

@@ -328,6 +328,25 @@ class GoalsTest {
     assertThat(files("o")).containsExactlyInAnyOrder("changes.md", "changes.json");
   }
 
+  /** A plan that leads to a faulty line says so before the order of the work. */
+  @Test
+  void changesShowWhatIsWrongInTheLaterState() throws IOException {
+    write("before/example.yaml", Example.SITE);
+    assertThat(call("changes --before=before").out()).doesNotContain("STOP");
+    write("sites/example.yaml", Example.with("termination: none", "termination: 120 ohm"));
+    String found = "termination.mid-line";
+    assertThat(call("changes --before=before --outputDirectory=o").out())
+        .containsSubsequence(
+            "Results of the later state",
+            "STOP: the later state has 1 error, and work by this file leads to a line with it.",
+            "- sites/example.yaml:",
+            "[" + found + "]",
+            "Order of the field work");
+    assertThat(Files.readString(folder.resolve("o/changes.md"))).contains("STOP", found);
+    assertThat(Files.readString(folder.resolve("o/changes.json")))
+        .contains("\"rule\" : \"" + found + "\"", "\"level\" : \"error\"");
+  }
+
   @Test
   void aListBecomesASiteAndChangesOneOnlyWhereThatIsAskedFor() throws IOException {
     write("units.csv", LIST);

@@ -174,6 +174,18 @@ class MaterialChangeTest {
                 + " new");
   }
 
+  /** What the later file says is not there comes off, and is told as lacking. */
+  @Test
+  void whatIsAbsentLaterComesOff() throws Exception {
+    String between = "cable-to-next: 60 m\n    run-to-next: between-buildings";
+    String bare = Example.with("cable-to-next: 60 m", between);
+    String fitted =
+        Example.with("cable-to-next: 60 m", between + "\n    surge-protection-to-next: fitted");
+    MaterialChange change = change(fitted, bare);
+    assertThat(words(change.removed())).containsExactly("2.0 surge-protector");
+    assertThat(words(change.needed())).hasSize(2).contains("null surge-protector");
+  }
+
   @Test
   void aNewSiteNeedsAllOfIt() throws Exception {
     SiteInput types = SiteInput.file(Sheets.SAMPLE_TYPES);

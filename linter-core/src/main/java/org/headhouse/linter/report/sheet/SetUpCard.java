@@ -53,6 +53,14 @@ record SetUpCard(
         attention.settings(unit));
   }
 
+  /** Nobody can set it. */
+  private static String closeTime(Unit unit) {
+    return "Take the time by a watch from a reading over the limit until its slowest vent is shut"
+        + (unit.closeTime().isGiven()
+            ? "; the file has " + VentWords.closeTime(unit) + "."
+            : ", and write it into the file as close-time.");
+  }
+
   private static String about(Unit unit, Site site) {
     String type = UnitWords.type(unit);
     return SheetHead.title(site) + (type.isEmpty() ? "" : ", " + type);
@@ -85,7 +93,6 @@ record SetUpCard(
     if (VentWords.mayMove(unit)) {
       settings.add(new Fact("On stale readings", VentWords.fallback(unit)));
       settings.add(new Fact("Stale after", VentWords.staleAfter(unit)));
-      settings.add(new Fact("Close time", VentWords.closeTime(unit)));
     }
   }
 
@@ -127,6 +134,9 @@ record SetUpCard(
                 .filter(address -> !unit.address().is(address))
                 .map(address -> " Delivered with address " + address + ".")
                 .orElse(""));
+    if (VentWords.mayMove(unit)) {
+      advice.add(closeTime(unit));
+    }
     if (site.hasStation(unit)) {
       advice.add("The weather station is wired to this unit.");
     }

@@ -207,9 +207,10 @@ class ProvingSheetTest {
             "Vents: not known: look",
             "On stale readings: not known: ask",
             "Stale after: not known: ask",
-            "Close time: not known: ask");
+            "until its slowest vent is shut, and write it into the file as close-time.")
+        .doesNotContain("Close time");
     assertThat(LARGE.select(".card").get(2).text())
-        .contains("On stale readings: stay where they are", "Close time: 80 s");
+        .contains("On stale readings: stay where they are", "vent is shut; the file has 80 s.");
   }
 
   @Test
