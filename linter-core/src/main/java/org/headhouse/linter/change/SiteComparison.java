@@ -82,6 +82,14 @@ public final class SiteComparison {
     if (obstacle != null) {
       return new FieldWork.None("in the later state " + obstacle + ": check and correct it first");
     }
+    String name = nameOfTwo(items);
+    if (name != null) {
+      return new FieldWork.None(
+          "\""
+              + name
+              + "\" is one device before and another one after, at another place or of another"
+              + " kind: take the old one out in one change, and put the new one in with the next");
+    }
     Separation separation = Separation.of(items, keptFree);
     if (separation == null) {
       return new FieldWork.None(
@@ -157,6 +165,20 @@ public final class SiteComparison {
       }
     }
     return null;
+  }
+
+  /**
+   * Steps and zones go by names: while both devices are there, nobody could tell which is meant.
+   */
+  private static @Nullable String nameOfTwo(List<TrackedItem> items) {
+    Set<String> leaving = new HashSet<>();
+    items.stream().filter(item -> item.after() == null).forEach(item -> leaving.add(item.name()));
+    return items.stream()
+        .filter(item -> item.before() == null)
+        .map(TrackedItem::name)
+        .filter(leaving::contains)
+        .findFirst()
+        .orElse(null);
   }
 
   private static @Nullable String sharedAddress(Site site) {

@@ -125,6 +125,22 @@ class PlanOfWorkTest {
             new FieldWork.None("in the later state " + obstacle + ": check and correct it first"));
   }
 
+  /** With two devices of one name on the line, no step says which of them it means. */
+  @Test
+  void withoutAnOrderForTwoDevicesOfOneName() {
+    assertThat(
+            SiteComparison.of(
+                    States.site(chain("H 1, B 2 device-type: x, C 3, D 4")),
+                    States.site(chain("H 1, C 3, B 2 device-type: y, D 4")),
+                    ExcludedAddresses.NONE)
+                .work())
+        .isEqualTo(
+            new FieldWork.None(
+                "\"B\" is one device before and another one after, at another place or of another"
+                    + " kind: take the old one out in one change, and put the new one in with the"
+                    + " next"));
+  }
+
   /** All but one of those that share an address are set off the line, or go; else none is left. */
   @ParameterizedTest
   @CsvSource(
