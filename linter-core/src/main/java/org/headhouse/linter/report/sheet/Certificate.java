@@ -12,6 +12,8 @@ import org.headhouse.linter.site.Site;
  *
  * @param name of the page of the site, without its ending
  * @param customer empty for none
+ * @param byHand the names of the units whose vents do not close by themselves when readings are
+ *     lost, joined; empty for none
  * @param houses what was seen of the vents
  * @param still the names of the units that move no vents, joined; empty for none
  * @param history what the earlier states of the file say
@@ -27,6 +29,7 @@ record Certificate(
     String title,
     String customer,
     CertificateVerdict verdict,
+    String byHand,
     List<HouseProof> houses,
     String still,
     List<ProofRow> proofs,
@@ -56,6 +59,7 @@ record Certificate(
         SheetHead.title(site),
         PlainText.name(site.customer().or("")),
         verdict,
+        VentWords.stayingOpen(site),
         HouseProof.of(facts),
         SpokenText.names(still, MOST_STILL),
         ProofRow.of(site, history),

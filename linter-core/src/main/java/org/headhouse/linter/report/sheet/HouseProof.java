@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
@@ -14,7 +15,7 @@ import org.headhouse.linter.site.Unit;
  *
  * @param house its name, or the names joined
  * @param wind whether wind closed them, and in which time
- * @param lost whether lost readings closed them
+ * @param lost what they were seen to do when readings were lost
  */
 record HouseProof(String house, String wind, String lost) {
   /** Of more houses those are put together of which the same was seen. */
@@ -62,7 +63,12 @@ record HouseProof(String house, String wind, String lost) {
       String name = unit.name().or("");
       boolean hasLapsed =
           lapsed.stream().anyMatch(proof -> proof.kind() == kind && proof.at().equals(name));
-      return isInUse && !hasLapsed ? "seen to close" : EARLIER;
+      if (!isInUse || hasLapsed) {
+        return EARLIER;
+      }
+      return kind == Proof.Kind.STALE_RESPONSE && StaleResponse.staysOpen(unit)
+          ? "seen: they stay where they are, as set"
+          : "seen to close";
     }
 
     String wind(Unit unit) {

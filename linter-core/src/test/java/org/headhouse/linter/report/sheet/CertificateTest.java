@@ -97,7 +97,7 @@ class CertificateTest {
     assertThat(reasons(whole))
         .containsExactly("2 rules not applied in full, by the policy: see below.");
     assertThat(whole.text())
-        .contains("For every unit with vents, the record says that it closed them");
+        .contains("For every unit with vents, the record says that a storm closed them");
     Document lacking =
         Papers.paper(
             "-certificate",
