@@ -94,6 +94,44 @@ class NightCardTest {
     assertThat(under(page, "nobody saw it")).hasSize(1);
   }
 
+  /**
+   * MODBUS over Serial Line V1.02, section 3.4.6: some devices need the pair to be polarized while
+   * nobody sends. Without the supply that does so, such devices are not sure to get anything.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "needed, House 3, true",
+    // Nobody knows whether they need it.
+    "'', House 3, true",
+    "not-needed, House 3, false",
+    // Without the head unit there are no readings at all.
+    "needed, Head House, false"
+  })
+  void theOthersDoNotGoOnWithoutTheirBias(String need, String at, boolean named) {
+    Document page = card(needingBias(need, at));
+    String text =
+        Objects.requireNonNull(page.selectFirst("h2:contains(one house fails) + p")).text();
+    String others =
+        named
+            ? "The others go on, but not if it is House 3: its supply also feeds the bias, and without"
+                + " it no house may get readings. Then treat all others as under 2, in the same"
+                + " order."
+            : "The others go on.";
+    assertThat(text)
+        .isEqualTo("Its vents stay where they are. Close that house by hand. " + others);
+  }
+
+  /** A line of which one receiver needs bias, or needs none. */
+  static String needingBias(String need, String at) {
+    String meter =
+        "  - equipment: Meter\n    address: 57\n    broadcasts: ignored\n    conductors: [A, B, C]\n"
+            + "    isolated: true\n    termination: none\n    cable-to-next: 8 m\n"
+            + (need.isEmpty() ? "" : "    idle-bias: " + need + "\n");
+    return Papers.PROVED
+        .replace("{at: Head House, resistors", "{at: " + at + ", resistors")
+        .replace("  - unit: House 2\n", meter + "  - unit: House 2\n");
+  }
+
   /** Units that move no vents are on no list; nor is the card empty. */
   @Test
   void aLineWithoutVentsSaysSo() {
