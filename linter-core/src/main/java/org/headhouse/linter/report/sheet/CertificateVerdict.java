@@ -187,6 +187,10 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
           "Not all vents close by themselves when readings are lost: see the houses named at the"
               + " top.");
     }
+    LastSeen last = LastSeen.of(facts.site());
+    if (facts.site().units().stream().anyMatch(last::disputesNoVents)) {
+      exceptions.add("The file and its record disagree whether there are vents: see below.");
+    }
     int accepted = AcceptedException.of(facts, settings).size();
     if (accepted > 0) {
       exceptions.add(SpokenText.count(accepted, "exception") + " accepted on purpose: see below.");

@@ -49,9 +49,10 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
     Map<Integer, StormSum> sums = new HashMap<>();
     facts.figures().storm().sums().forEach(sum -> sums.put(sum.unit().index(), sum));
     Set<String> seen = seen(facts);
+    LastSeen last = LastSeen.of(site);
     List<NightHouse> houses = new ArrayList<>();
     for (Unit unit : site.units()) {
-      if (VentWords.mayMove(unit)) {
+      if (VentWords.mayMove(unit) || last.disputesNoVents(unit)) {
         houses.add(of(unit, site, sums.get(unit.index()), seen));
       }
     }
@@ -110,7 +111,7 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
     if (!unit.isFollower()) {
       return "its role is not known";
     }
-    if (vents == null) {
+    if (vents == null || vents == Vents.NONE) {
       return "whether it moves vents is not known";
     }
     if (action == null) {

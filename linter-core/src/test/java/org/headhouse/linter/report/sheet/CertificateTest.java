@@ -226,6 +226,32 @@ class CertificateTest {
     assertThat(page.text()).doesNotContain("seen to close");
   }
 
+  /** Somebody saw vents close in a house that has none: one of the two is wrong. */
+  @ParameterizedTest
+  @CsvSource({"'', true", "storm-response-seen, true", "stale-response-seen, true", "both, false"})
+  void aHouseWithoutVentsThatWereSeenIsMarked(String gone, boolean marked) {
+    String site =
+        Papers.PROVED.replaceFirst("(?s)(unit: House 3\n.*?)vents: roof", "$1vents: none");
+    if (gone.equals("both") || gone.equals("storm-response-seen")) {
+      site = site.replace("{unit: House 3, limit: 12 m/s, closed-in: 63 s}, ", "");
+    }
+    if (gone.equals("both") || gone.equals("stale-response-seen")) {
+      site = site.replace("[Head House, House 2, House 3,", "[Head House, House 2,");
+    }
+    Document page = Papers.certificate(site);
+    assertThat(heading(page)).isEqualTo(marked ? "Proved, with exceptions" : "Proved");
+    String no =
+        "No vents as the file says, but with vents that closed as its record says: House 3.";
+    if (marked) {
+      assertThat(page.text()).contains(no).doesNotContain("No vents: ");
+    } else {
+      assertThat(page.text()).contains("No vents: House 3.").doesNotContain("as the file says");
+    }
+    Document card = Papers.paper("-night-card", Papers.YEARLY, site);
+    assertThat(card.select(".first li").eachText().toString().contains("House 3"))
+        .isEqualTo(marked);
+  }
+
   /** The page of one site never takes the place of a paper of another. */
   @Test
   void noPaperTakesTheNameOfAPage() {
