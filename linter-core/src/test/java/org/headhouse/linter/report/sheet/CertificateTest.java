@@ -252,6 +252,19 @@ class CertificateTest {
         .isEqualTo(marked);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "1 s, in 1 second",
+    "1 min, in 1 minute",
+    "1.0 s, in 1.0 seconds",
+    "11 s, in 11 seconds",
+    "21 s, in 21 seconds"
+  })
+  void oneIsNotSeveral(String written, String spoken) {
+    assertThat(Papers.certificate(edited("closed-in: 63 s", "closed-in: " + written)).text())
+        .contains("House 3 seen to close, " + spoken + " seen");
+  }
+
   /** The page of one site never takes the place of a paper of another. */
   @Test
   void noPaperTakesTheNameOfAPage() {
