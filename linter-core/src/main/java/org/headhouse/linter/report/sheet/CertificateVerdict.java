@@ -187,6 +187,14 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
           "Not all vents close by themselves when readings are lost: see the houses named at the"
               + " top.");
     }
+    List<String> calm =
+        facts.site().units().stream().filter(VentWords::getsNoWind).map(PlainText::name).toList();
+    if (!calm.isEmpty()) {
+      exceptions.add(
+          "The file gives no reading of the wind to "
+              + SpokenText.names(calm, calm.size())
+              + ": wind does not close the vents there.");
+    }
     LastSeen last = LastSeen.of(facts.site());
     if (facts.site().units().stream().anyMatch(last::disputesNoVents)) {
       exceptions.add("The file and its record disagree whether there are vents: see below.");

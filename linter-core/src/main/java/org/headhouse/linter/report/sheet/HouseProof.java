@@ -80,7 +80,8 @@ record HouseProof(String house, String wind, String lost) {
       return words
           + (response.closedIn().isEmpty()
               ? ", not timed"
-              : ", in " + SpokenText.quantity(response.closedIn()));
+              : ", in " + SpokenText.quantity(response.closedIn()))
+          + (VentWords.getsNoWind(unit) ? ", though the file gives it no reading of the wind" : "");
     }
   }
 

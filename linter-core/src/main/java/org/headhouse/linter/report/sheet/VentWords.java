@@ -3,6 +3,8 @@ package org.headhouse.linter.report.sheet;
 import java.util.List;
 import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.Reading;
+import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.StaleAction;
@@ -45,6 +47,15 @@ final class VentWords {
     List<String> names =
         site.units().stream().filter(StaleResponse::staysOpen).map(PlainText::name).toList();
     return SpokenText.names(names, names.size());
+  }
+
+  /** Whether it moves vents and, as the file sets it, no reading of the wind closes them. */
+  static boolean getsNoWind(Unit unit) {
+    return mayMove(unit)
+        && unit.outdoor()
+            .optional()
+            .filter(outdoor -> outdoor.source(Reading.WIND_SPEED).is(ReadingSource.NONE))
+            .isPresent();
   }
 
   private static String words(StaleAction action) {

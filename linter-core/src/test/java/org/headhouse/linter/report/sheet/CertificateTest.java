@@ -252,6 +252,25 @@ class CertificateTest {
         .isEqualTo(marked);
   }
 
+  /** Without a reading of the wind, the wind that somebody saw close the vents was none of it. */
+  @Test
+  void aHouseWithoutAReadingOfTheWindIsMarked() {
+    String site =
+        Papers.PROVED.replaceFirst(
+                "(?s)(unit: House 3\n.*?)outdoor: head",
+                "$1outdoor: {temperature: head, wind-speed: none, rain: head}")
+            + "suppressions: [{rule: outdoor.not-from-head, unit: House 3, justification: Low.}]\n";
+    Document page = Papers.certificate(site);
+    assertThat(reasons(page))
+        .contains(
+            "The file gives no reading of the wind to House 3: wind does not close the vents there.");
+    assertThat(page.select("tbody").get(1).select("tr").eachText())
+        .contains(
+            "House 3 seen to close, in 63 seconds, though the file gives it no reading of the wind"
+                + " seen to close",
+            "House 4 seen to close, in 64 seconds seen to close");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "1 s, in 1 second",

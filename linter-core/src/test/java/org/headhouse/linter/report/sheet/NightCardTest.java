@@ -56,7 +56,9 @@ class NightCardTest {
         "stale-after: 40 s | firmware: '1' | after how long it closes is not known",
         "vents: roof | firmware: '1' | whether it moves vents is not known",
         "outdoor: head | outdoor: {temperature: head, wind-speed: local, rain: head} | it goes on with readings of its own",
-        "outdoor: head | firmware: '1' | it goes on with readings of its own"
+        "outdoor: head | outdoor: {temperature: head, wind-speed: none, rain: head} | it gets no reading of the wind",
+        "outdoor: head | outdoor: {temperature: head, rain: head} | where its readings come from is not known",
+        "outdoor: head | firmware: '1' | where its readings come from is not known"
       })
   void whatDoesNotCloseIsClosedByHand(String from, String to, String why) {
     Document page = card(house3(from, to));
