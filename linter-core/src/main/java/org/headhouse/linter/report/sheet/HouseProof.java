@@ -22,6 +22,7 @@ record HouseProof(String house, String wind, String lost) {
   private static final int MOST_SINGLE = 48;
 
   private static final String NOT_SEEN = "not seen";
+  private static final String STAYING = "they stay where they are, as set";
   private static final String EARLIER = "seen in an earlier state of the line only";
 
   /** Of the units that move vents, and of those of which the file does not say. */
@@ -67,7 +68,7 @@ record HouseProof(String house, String wind, String lost) {
         return EARLIER;
       }
       return kind == Proof.Kind.STALE_RESPONSE && StaleResponse.staysOpen(unit)
-          ? "seen: they stay where they are, as set"
+          ? "seen: " + STAYING
           : "seen to close";
     }
 
@@ -94,7 +95,8 @@ record HouseProof(String house, String wind, String lost) {
     return words
         .replace("seen to close, in ", "")
         .replace("seen to close, ", "")
-        .replace("seen to close", "seen");
+        .replace("seen to close", "seen")
+        .replace(STAYING, "they stay");
   }
 
   private static List<HouseProof> together(List<Unit> units, Seen seen) {
