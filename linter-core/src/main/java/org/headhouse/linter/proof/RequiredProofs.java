@@ -42,8 +42,8 @@ public final class RequiredProofs {
   }
 
   /**
-   * That each unit with vents shuts them in a storm, and when readings do not come. A unit that
-   * says nothing of vents may have them.
+   * That each unit with vents shuts them in a storm, and does with them as set when readings do not
+   * come. A unit that says nothing of vents may have them.
    */
   public static Set<Proof> responses(Site site) {
     Set<Proof> responses = new LinkedHashSet<>();

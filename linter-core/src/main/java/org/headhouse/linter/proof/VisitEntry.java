@@ -12,6 +12,8 @@ public enum VisitEntry {
   STORM_RESPONSE("storm response: vents shut in"),
   WIND_LIMIT("storm response: wind limit"),
   STALE_RESPONSE("vents shut without readings"),
+  /** Of a unit whose vents do not close by themselves then, as its file sets it. */
+  STALE_HOLD("vents stay where they are without readings"),
   PAIR_RESISTANCE("pair resistance"),
   IDLE_VOLTAGE("idle voltage");
 

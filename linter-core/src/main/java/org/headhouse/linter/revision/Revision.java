@@ -183,7 +183,8 @@ public final class Revision implements AutoCloseable {
     return folder;
   }
 
-  private static RevCommit commit(Repository repository, String name, String since, String otherwise)
+  private static RevCommit commit(
+      Repository repository, String name, String since, String otherwise)
       throws IOException, UserError {
     requireReadable(repository, name, since, otherwise);
     try (RevWalk walk = new RevWalk(repository)) {

@@ -19,6 +19,9 @@ import java.util.regex.Pattern;
  * @param ownKey whether the schema knows the value's key; examples of another key would mislead
  */
 record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
+  /** Begins the comment of words that nobody is to get by a guess. */
+  private static final String UNSAFE = "unsafe: ";
+
   private static final Set<String> ARTICLES = Set.of("the", "a", "an");
 
   private static final Pattern END_OF_CLAUSE = Pattern.compile("[.:;](?=\\s|$)");
@@ -119,6 +122,18 @@ record ExpectedValue(JsonNode schema, List<JsonNode> layers, boolean ownKey) {
     List<String> texts = new ArrayList<>();
     get(member).forEach(text -> texts.add(text.asText()));
     return texts;
+  }
+
+  /**
+   * Whether a text is taken for a word by its spelling alone that leaves vents open, or a fault
+   * unseen, where the guess is wrong. Capitals and spaces are no guess.
+   */
+  boolean isUnsafeGuess(String text, String word) {
+    String comment = get("$comment").asText("");
+    String plain = text.strip().replace('_', '-').replace(' ', '-');
+    return comment.startsWith(UNSAFE)
+        && List.of(comment.substring(UNSAFE.length()).split(", ")).contains(word)
+        && !plain.equalsIgnoreCase(word);
   }
 
   /** Whether the allowed values are text. */

@@ -59,6 +59,7 @@ record Remedy(String keyword, ExpectedValue expected, ActualValue actual, boolea
     return "write "
         + SpellingSuggester.suggest(text, words)
             .filter(near -> near.length() > 1 || near.equalsIgnoreCase(text))
+            .filter(near -> !expected.isUnsafeGuess(text, near))
             .orElse(alternatives(words));
   }
 

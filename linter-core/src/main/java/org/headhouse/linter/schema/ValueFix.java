@@ -44,7 +44,7 @@ final class ValueFix {
   private static @Nullable FixDraft nearest(Scalar scalar, Place place, ExpectedValue expected) {
     SpellingSuggester words = new SpellingSuggester(expected.words());
     String near = words.suggest(scalar.text()).orElse(null);
-    if (near == null) {
+    if (near == null || expected.isUnsafeGuess(scalar.text(), near)) {
       return null;
     }
     if (!expected.wordsAreText()) {

@@ -35,7 +35,7 @@ enum Measurand {
       case IDLE_VOLTAGE -> VOLTAGE;
       case STORM_RESPONSE -> TIME;
       case WIND_LIMIT -> WIND;
-      case SITE, READINGS, STALE_RESPONSE -> null;
+      case SITE, READINGS, STALE_RESPONSE, STALE_HOLD -> null;
     };
   }
 

@@ -61,7 +61,7 @@ final class RecordText {
     measured();
     seen("outdoor-readings-seen", VisitEntry.READINGS);
     storms();
-    seen("stale-response-seen", VisitEntry.STALE_RESPONSE);
+    seen("stale-response-seen", VisitEntry.STALE_RESPONSE, VisitEntry.STALE_HOLD);
     return this;
   }
 
@@ -89,9 +89,9 @@ final class RecordText {
         .toList();
   }
 
-  private void seen(String key, VisitEntry entry) {
+  private void seen(String key, VisitEntry... entries) {
     List<Object> names = new ArrayList<>();
-    for (VisitRow row : rows(entry)) {
+    for (VisitRow row : rows(entries)) {
       if (names.isEmpty()) {
         lines.add(key + ":");
         content.put(key, names);

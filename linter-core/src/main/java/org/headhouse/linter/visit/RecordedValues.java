@@ -44,6 +44,7 @@ final class RecordedValues {
   private void add(ProvingRecord one) {
     seen(VisitEntry.READINGS, one.outdoorReadingsSeen());
     seen(VisitEntry.STALE_RESPONSE, one.staleResponseSeen());
+    seen(VisitEntry.STALE_HOLD, one.staleResponseSeen());
     for (Setting<StormResponse> storm : one.stormResponseSeen().or(List.of())) {
       storm.optional().ifPresent(this::storm);
     }

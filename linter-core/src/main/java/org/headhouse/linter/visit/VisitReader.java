@@ -227,7 +227,8 @@ final class VisitReader {
     VisitRow.Signed signature = isSigned ? signature(by, date) : null;
     if (place == null
         || (!blank && value == Found.Nothing.NOTHING)
-        || (isSigned && signature == null)) {
+        || (isSigned && signature == null)
+        || SeenResponse.reportsOther(what.entry(), value, place.item(), found, faults)) {
       return null;
     }
     return new VisitRow(

@@ -52,6 +52,24 @@ class RefusedVisitsTest {
         .contains(fact);
   }
 
+  /** The record would say the opposite of what was seen. */
+  @ParameterizedTest
+  @CsvSource({
+    "hold, vents shut without readings, to shut its vents",
+    "alarm, vents shut without readings, to shut its vents",
+    "close, vents stay where they are without readings, to leave its vents where they are",
+    "close-and-alarm, vents stay where they are without readings, to leave its vents where they are"
+  })
+  void whatTheFileDoesNotSetIsAskedAbout(String action, String what, String seen) {
+    String row = what + ",Hardening Bay,,yes,R.O.,2026-03-14,";
+    String site = Visits.SITE.replace("on-stale-readings: close", "on-stale-readings: " + action);
+    assertThat(Visits.faults(Visits.list(row), site))
+        .singleElement()
+        .asString()
+        .contains("\"Hardening Bay\" was seen " + seen);
+    Visits.made(Visits.list(row.replace(",yes,", ",no,")).getBytes(UTF_8), site.getBytes(UTF_8));
+  }
+
   /** A point before three digits, in a list whose decimal sign is the comma. */
   @Test
   void thousandsAreAskedAbout() {

@@ -63,6 +63,21 @@ class VisitRecordTest {
             """);
   }
 
+  /** Vents that are set to stay where they are were not seen to shut, and are in the same list. */
+  @Test
+  void ventsThatStayedAreSeenToDoSo() {
+    String site = Visits.SITE.replace("on-stale-readings: close", "on-stale-readings: hold");
+    String stayed =
+        "vents stay where they are without readings (yes),Hardening Bay,,yes,R.O.,2026-03-14,";
+    String after = Visits.after(site, stayed);
+    assertThat(Added.of(site, after)).endsWith("  stale-response-seen:\n    - Hardening Bay\n");
+    assertThat(Visits.after(after, stayed)).isEqualTo(after);
+    assertThat(Visits.remarks(after, stayed.replace(",yes,", ",no,").replace("03-14", "04-14")))
+        .contains(
+            "warning: Not seen: vents stay where they are without readings, Hardening Bay. A record"
+                + " says that it was seen before: set stage: planned until it is proved again");
+  }
+
   @Test
   void furtherVisitsRenewIt() {
     String later = SEEN.replace("03-14", "05-02").replace("R.O.", "Kim Ash");

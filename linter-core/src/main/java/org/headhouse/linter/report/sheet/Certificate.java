@@ -12,8 +12,12 @@ import org.headhouse.linter.site.Site;
  *
  * @param name of the page of the site, without its ending
  * @param customer empty for none
+ * @param byHand the names of the units whose vents do not close by themselves when readings are
+ *     lost, joined; empty for none
  * @param houses what was seen of the vents
  * @param still the names of the units that move no vents, joined; empty for none
+ * @param disputed the names of those of them whose vents the record says to have closed, joined;
+ *     empty for none
  * @param history what the earlier states of the file say
  * @param due what is due, each with its day
  * @param voids the changes after which the line has to be proved again
@@ -27,8 +31,10 @@ record Certificate(
     String title,
     String customer,
     CertificateVerdict verdict,
+    String byHand,
     List<HouseProof> houses,
     String still,
+    String disputed,
     List<ProofRow> proofs,
     String history,
     List<AcceptedException> accepted,
@@ -44,10 +50,12 @@ record Certificate(
 
   static Certificate of(SiteFacts facts, String name, SheetSettings settings) {
     Site site = facts.site();
+    LastSeen last = LastSeen.of(site);
     List<String> still = new ArrayList<>();
+    List<String> disputed = new ArrayList<>();
     site.units().stream()
         .filter(unit -> !VentWords.mayMove(unit))
-        .forEach(unit -> still.add(PlainText.name(unit)));
+        .forEach(unit -> (last.disputesNoVents(unit) ? disputed : still).add(PlainText.name(unit)));
     ProofHistory history = facts.provenance().history();
     CertificateVerdict verdict = CertificateVerdict.of(facts, settings);
     return new Certificate(
@@ -56,8 +64,10 @@ record Certificate(
         SheetHead.title(site),
         PlainText.name(site.customer().or("")),
         verdict,
+        VentWords.stayingOpen(site),
         HouseProof.of(facts),
         SpokenText.names(still, MOST_STILL),
+        SpokenText.names(disputed, disputed.size()),
         ProofRow.of(site, history),
         history(history),
         AcceptedException.of(facts, settings),

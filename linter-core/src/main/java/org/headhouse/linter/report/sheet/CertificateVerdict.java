@@ -8,10 +8,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.headhouse.linter.proof.GivenProofs;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.RequiredProofs;
 import org.headhouse.linter.proof.Signature;
+import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Commissioning;
@@ -84,12 +86,12 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
       reasons.add("The file has no record of a proof.");
     } else {
       signatures(commissioning, settings.date(), reasons);
-      missing(unproved(site, commissioning), reasons);
+      missing(site, unproved(site, commissioning), reasons);
     }
     ProofHistory history = facts.provenance().history();
     if (history.isOutdated()) {
       reasons.add("The line was changed after its record, and nobody proved the change.");
-      missing(history.unproved(), reasons);
+      missing(site, history.unproved(), reasons);
     }
     errors(facts, reasons);
     List<String> exceptions = exceptions(facts, settings);
@@ -128,18 +130,28 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
     return List.copyOf(unproved);
   }
 
-  private static void missing(Collection<Proof> unproved, List<String> reasons) {
+  private static void missing(Site site, Collection<Proof> unproved, List<String> reasons) {
+    Set<String> staying =
+        site.units().stream()
+            .filter(StaleResponse::staysOpen)
+            .map(unit -> unit.name().or(""))
+            .collect(Collectors.toSet());
     Map<Proof.Kind, List<String>> places = new EnumMap<>(Proof.Kind.class);
+    List<String> held = new ArrayList<>();
     for (Proof proof : unproved) {
-      places
-          .computeIfAbsent(proof.kind(), kind -> new ArrayList<>())
+      boolean stays = proof.kind() == Proof.Kind.STALE_RESPONSE && staying.contains(proof.at());
+      (stays ? held : places.computeIfAbsent(proof.kind(), kind -> new ArrayList<>()))
           .add(PlainText.name(proof.at()));
     }
-    places.forEach(
-        (kind, names) -> {
-          String joined = SpokenText.names(names.stream().distinct().toList(), MOST_NAMES);
-          reasons.add(start(kind) + joined + PlainText.stop(joined));
-        });
+    places.forEach((kind, names) -> reasons.add(start(kind) + listed(names)));
+    if (!held.isEmpty()) {
+      reasons.add("Nobody saw what the vents do when readings are lost at " + listed(held));
+    }
+  }
+
+  private static String listed(List<String> names) {
+    String joined = SpokenText.names(names.stream().distinct().toList(), MOST_NAMES);
+    return joined + PlainText.stop(joined);
   }
 
   private static String start(Proof.Kind kind) {
@@ -176,6 +188,23 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
 
   private static List<String> exceptions(SiteFacts facts, SheetSettings settings) {
     List<String> exceptions = new ArrayList<>();
+    if (facts.site().units().stream().anyMatch(StaleResponse::staysOpen)) {
+      exceptions.add(
+          "Not all vents close by themselves when readings are lost: see the houses named at the"
+              + " top.");
+    }
+    List<String> calm =
+        facts.site().units().stream().filter(VentWords::getsNoWind).map(PlainText::name).toList();
+    if (!calm.isEmpty()) {
+      exceptions.add(
+          "The file gives no reading of the wind to "
+              + SpokenText.names(calm, calm.size())
+              + ": wind does not close the vents there.");
+    }
+    LastSeen last = LastSeen.of(facts.site());
+    if (facts.site().units().stream().anyMatch(last::disputesNoVents)) {
+      exceptions.add("The file and its record disagree whether there are vents: see below.");
+    }
     int accepted = AcceptedException.of(facts, settings).size();
     if (accepted > 0) {
       exceptions.add(SpokenText.count(accepted, "exception") + " accepted on purpose: see below.");

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import org.headhouse.linter.figures.Measure;
 import org.headhouse.linter.figures.MeasuringPlace;
 import org.headhouse.linter.figures.SegmentLine;
+import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
@@ -48,7 +49,8 @@ final class CommissioningRecord {
     record.seen(
         "stale-response-seen:  # vents shut when the readings stopped",
         "",
-        record.names(VentWords::mayMove));
+        record.names(VentWords::mayMove),
+        record.names(StaleResponse::staysOpen));
     return String.join("\n", record.lines) + "\n";
   }
 
@@ -89,10 +91,24 @@ final class CommissioningRecord {
   }
 
   private void seen(String key, String details, Set<String> names) {
+    seen(key, details, names, Set.of());
+  }
+
+  /**
+   * @param staying those of the names whose vents do not close, as they are set
+   */
+  private void seen(String key, String details, Set<String> names, Set<String> staying) {
     if (!names.isEmpty()) {
       lines.add("  #" + key);
       String start = details.isEmpty() ? "" : "{unit: ";
-      names.forEach(name -> lines.add("  #  - " + start + DoubleQuoted.of(name) + details));
+      names.forEach(
+          name ->
+              lines.add(
+                  "  #  - "
+                      + start
+                      + DoubleQuoted.of(name)
+                      + details
+                      + (staying.contains(name) ? "  # they stay where they are, as set" : "")));
     }
   }
 

@@ -15,8 +15,9 @@ final class FailureAdvice {
    * Sentences, the most urgent first.
    *
    * @param bypasses by the places of the units in the chain
+   * @param feeds whether its supply feeds the bias of others
    */
-  static List<String> of(Unit unit, Map<Integer, Bypass> bypasses) {
+  static List<String> of(Unit unit, Map<Integer, Bypass> bypasses, boolean feeds) {
     Bypass bypass = bypasses.get(unit.index());
     List<String> advice = new ArrayList<>();
     if (unit.isHead() || bypass == null) {
@@ -25,9 +26,13 @@ final class FailureAdvice {
               + " not run, even with its cables joined: fit another with the settings of this card.");
     } else {
       advice.add(
-          VentWords.mayMove(unit)
-              ? "Its house loses readings and control: close its vents by hand. The others go on."
-              : "It loses readings and control. The others go on.");
+          (VentWords.mayMove(unit)
+                  ? "Its house loses readings and control: close its vents by hand. "
+                  : "It loses readings and control. ")
+              + (feeds
+                  ? "Its supply also feeds the bias, and without it no other house may get readings:"
+                      + " treat all others as the night card says under 2."
+                  : "The others go on."));
       advice.add(lineWithout(bypass));
       outside(bypass, advice);
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
@@ -14,13 +15,14 @@ import org.headhouse.linter.site.Unit;
  *
  * @param house its name, or the names joined
  * @param wind whether wind closed them, and in which time
- * @param lost whether lost readings closed them
+ * @param lost what they were seen to do when readings were lost
  */
 record HouseProof(String house, String wind, String lost) {
   /** Of more houses those are put together of which the same was seen. */
   private static final int MOST_SINGLE = 48;
 
   private static final String NOT_SEEN = "not seen";
+  private static final String STAYING = "they stay where they are, as set";
   private static final String EARLIER = "seen in an earlier state of the line only";
 
   /** Of the units that move vents, and of those of which the file does not say. */
@@ -62,7 +64,12 @@ record HouseProof(String house, String wind, String lost) {
       String name = unit.name().or("");
       boolean hasLapsed =
           lapsed.stream().anyMatch(proof -> proof.kind() == kind && proof.at().equals(name));
-      return isInUse && !hasLapsed ? "seen to close" : EARLIER;
+      if (!isInUse || hasLapsed) {
+        return EARLIER;
+      }
+      return kind == Proof.Kind.STALE_RESPONSE && StaleResponse.staysOpen(unit)
+          ? "seen: " + STAYING
+          : "seen to close";
     }
 
     String wind(Unit unit) {
@@ -74,7 +81,8 @@ record HouseProof(String house, String wind, String lost) {
       return words
           + (response.closedIn().isEmpty()
               ? ", not timed"
-              : ", in " + SpokenText.quantity(response.closedIn()));
+              : ", in " + SpokenText.quantity(response.closedIn()))
+          + (VentWords.getsNoWind(unit) ? ", though the file gives it no reading of the wind" : "");
     }
   }
 
@@ -87,7 +95,8 @@ record HouseProof(String house, String wind, String lost) {
     return words
         .replace("seen to close, in ", "")
         .replace("seen to close, ", "")
-        .replace("seen to close", "seen");
+        .replace("seen to close", "seen")
+        .replace(STAYING, "they stay");
   }
 
   private static List<HouseProof> together(List<Unit> units, Seen seen) {

@@ -80,6 +80,16 @@ final class LastSeen {
         .ifPresent(it -> byKind.computeIfAbsent(kind, any -> new HashMap<>()).put(it, seen));
   }
 
+  /**
+   * Whether it says of a unit that its vents closed which has none, as the file says: nobody knows
+   * which of the two is right.
+   */
+  boolean disputesNoVents(Unit unit) {
+    return !VentWords.mayMove(unit)
+        && (of(Proof.Kind.STORM_RESPONSE, unit) != null
+            || of(Proof.Kind.STALE_RESPONSE, unit) != null);
+  }
+
   /** What the record has of a unit; null where it has nothing. */
   @Nullable Seen of(Proof.Kind kind, Unit unit) {
     return byKind.getOrDefault(kind, Map.of()).get(unit.name().or(""));

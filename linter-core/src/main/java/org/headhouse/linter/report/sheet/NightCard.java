@@ -20,6 +20,8 @@ import org.headhouse.linter.site.Unit;
  * @param byHand the followers that do not close by themselves, put together by the reason
  * @param neverSeen those that are set to close, and nobody saw it, by the time that they take
  * @param closing those that close by themselves, by the time that they take
+ * @param feeding the names of the houses and devices whose supply feeds the bias of others, joined;
+ *     empty for none but the head unit
  * @param repeaters their names joined; empty for none
  */
 record NightCard(
@@ -32,6 +34,7 @@ record NightCard(
     List<Group> byHand,
     List<Group> neverSeen,
     List<Group> closing,
+    String feeding,
     String repeaters) {
 
   /**
@@ -64,10 +67,21 @@ record NightCard(
         groups(houses, Closing.BY_HAND),
         groups(houses, Closing.NEVER_SEEN),
         groups(houses, Closing.SEEN),
+        feeding(site),
         site.items().stream()
             .filter(item -> item.kind() == ItemKind.REPEATER)
             .map(PlainText::name)
             .collect(Collectors.joining(", ")));
+  }
+
+  /** But for the head unit, whose failure is on the card by itself. */
+  private static String feeding(Site site) {
+    List<String> names =
+        BiasFeed.of(site).stream()
+            .filter(item -> !item.isSameItemAs(site.head()))
+            .map(PlainText::name)
+            .toList();
+    return String.join(" or ", names);
   }
 
   private static List<Group> groups(List<NightHouse> houses, Closing closing) {

@@ -10,7 +10,6 @@ import org.headhouse.linter.figures.StormSum;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.LineSettings;
-import org.headhouse.linter.site.Outdoor;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Site;
@@ -49,9 +48,10 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
     Map<Integer, StormSum> sums = new HashMap<>();
     facts.figures().storm().sums().forEach(sum -> sums.put(sum.unit().index(), sum));
     Set<String> seen = seen(facts);
+    LastSeen last = LastSeen.of(site);
     List<NightHouse> houses = new ArrayList<>();
     for (Unit unit : site.units()) {
-      if (VentWords.mayMove(unit)) {
+      if (VentWords.mayMove(unit) || last.disputesNoVents(unit)) {
         houses.add(of(unit, site, sums.get(unit.index()), seen));
       }
     }
@@ -110,7 +110,7 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
     if (!unit.isFollower()) {
       return "its role is not known";
     }
-    if (vents == null) {
+    if (vents == null || vents == Vents.NONE) {
       return "whether it moves vents is not known";
     }
     if (action == null) {
@@ -119,8 +119,9 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
     if (!action.closes()) {
       return "its vents stay where they are";
     }
-    if (!takesWindFromHead(unit, site)) {
-      return "it goes on with readings of its own";
+    String own = readingsOfItsOwn(unit, site);
+    if (!own.isEmpty()) {
+      return own;
     }
     if (!unit.staleAfter().isGiven()) {
       return "after how long it closes is not known";
@@ -131,17 +132,31 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
     return sum == null || !sum.closing().isGiven() ? "how long it takes is not known" : "";
   }
 
-  /** Readings of its own do not stop with the line, so nothing makes it close. */
-  private static boolean takesWindFromHead(Unit unit, Site site) {
-    Outdoor outdoor = unit.outdoor().orNull();
+  /**
+   * Readings of its own do not stop with the line, so nothing makes it close; nor does anything
+   * where it gets none.
+   */
+  private static String readingsOfItsOwn(Unit unit, Site site) {
     WeatherStation station = site.weatherStation().orNull();
-    if (outdoor == null || station == null) {
-      return false;
+    if (station == null) {
+      return "the file has no weather station";
     }
     Reading decisive =
         station.measures(Reading.WIND_SPEED)
             ? Reading.WIND_SPEED
             : station.measured().stream().findFirst().orElse(Reading.WIND_SPEED);
-    return outdoor.source(decisive).is(ReadingSource.HEAD);
+    ReadingSource source =
+        unit.outdoor().optional().flatMap(all -> all.source(decisive).optional()).orElse(null);
+    if (source == null) {
+      return "where its readings come from is not known";
+    }
+    return switch (source) {
+      case HEAD -> "";
+      case LOCAL -> "it goes on with readings of its own";
+      case NONE ->
+          decisive == Reading.WIND_SPEED
+              ? "it gets no reading of the wind"
+              : "it gets no reading of the station";
+    };
   }
 }

@@ -11,6 +11,8 @@ import org.headhouse.linter.site.Site;
  * @param runs of cable, tested before they are landed
  * @param terminators those that are back in place before power returns
  * @param notices what to expect in the houses once the broadcast stops
+ * @param byHand the names of the units whose vents stay where they are when readings stop, joined;
+ *     empty for none
  * @param recorded the record that the file has
  * @param record the part of the file that records the proof
  */
@@ -22,6 +24,7 @@ record Proving(
     List<Measurement> measurements,
     List<StaleNotice> notices,
     List<UnitProof> units,
+    String byHand,
     RecordFacts recorded,
     String record) {
 
@@ -44,6 +47,7 @@ record Proving(
         Measurements.of(site, facts.figures(), settings.policy().ohmmeter()),
         StaleNotice.of(site),
         UnitProof.of(site),
+        VentWords.stayingOpen(site),
         RecordFacts.of(site),
         CommissioningRecord.of(site, facts.figures().segments(), settings.measure()));
   }

@@ -49,7 +49,7 @@ record SetUpCard(
         settings(unit, site),
         readings(unit),
         advice(unit, site),
-        FailureAdvice.of(unit, facts.bypasses()),
+        FailureAdvice.of(unit, facts.bypasses(), BiasFeed.isAt(unit, site)),
         attention.settings(unit));
   }
 

@@ -13,6 +13,10 @@ final class SpokenText {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
   private static final Pattern QUANTITY = Pattern.compile("([-+.0-9]+) *([a-zA-Z/0-9]+)");
+
+  /** The end of the first word, which alone is in the plural. */
+  private static final Pattern PLURAL = Pattern.compile("s(?= |$)");
+
   private static final Map<String, String> UNITS =
       Map.ofEntries(
           Map.entry("ohm", "ohms"),
@@ -33,11 +37,18 @@ final class SpokenText {
     return DAY.format(day);
   }
 
-  /** {@code 85 seconds} for {@code 85 s}; what is not understood stays as it is. */
+  /**
+   * {@code 85 seconds} for {@code 85 s}, and {@code 1 second} for {@code 1 s}; what is not
+   * understood stays as it is.
+   */
   static String quantity(String written) {
     Matcher parts = QUANTITY.matcher(written.strip());
     String unit = parts.matches() ? UNITS.get(parts.group(2)) : null;
-    return unit == null ? PlainText.name(written) : parts.group(1) + " " + unit;
+    if (unit == null) {
+      return PlainText.name(written);
+    }
+    boolean one = parts.group(1).matches("[-+]?1");
+    return parts.group(1) + " " + (one ? PLURAL.matcher(unit).replaceFirst("") : unit);
   }
 
   /** {@code A, B and C}; of more than some the first, and how many there are. */

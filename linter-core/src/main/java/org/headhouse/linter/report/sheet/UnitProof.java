@@ -2,6 +2,7 @@ package org.headhouse.linter.report.sheet;
 
 import java.util.List;
 import org.headhouse.linter.proof.Proof;
+import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
@@ -18,8 +19,9 @@ import org.jspecify.annotations.Nullable;
  * @param lastClosedIn what the watch showed then; empty where nobody took it
  * @param closeTime how long its slowest vent takes to shut
  * @param fallback what its vents do once readings stop
+ * @param staysOpen whether that is not to close
  * @param staleAfter after which time they do so
- * @param lastStale when the record says that lost readings shut its vents; empty for never
+ * @param lastStale when the record says that it did so; empty for never
  */
 record UnitProof(
     String name,
@@ -33,6 +35,7 @@ record UnitProof(
     String lastClosedIn,
     String closeTime,
     String fallback,
+    boolean staysOpen,
     String staleAfter,
     String lastStale) {
 
@@ -55,6 +58,7 @@ record UnitProof(
         storm == null ? "" : storm.closedIn(),
         VentWords.closeTime(unit),
         VentWords.fallback(unit),
+        StaleResponse.staysOpen(unit),
         VentWords.staleAfter(unit),
         day(last.of(Proof.Kind.STALE_RESPONSE, unit)));
   }

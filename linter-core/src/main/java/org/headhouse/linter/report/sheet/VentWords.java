@@ -1,7 +1,12 @@
 package org.headhouse.linter.report.sheet;
 
+import java.util.List;
+import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.site.Interval;
+import org.headhouse.linter.site.Reading;
+import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Setting;
+import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.StaleAction;
 import org.headhouse.linter.site.Unit;
 import org.headhouse.linter.site.Vents;
@@ -32,6 +37,25 @@ final class VentWords {
   /** What its vents do once readings stop: {@code close}. */
   static String fallback(Unit unit) {
     return unit.onStaleReadings().optional().map(VentWords::words).orElse(ASK);
+  }
+
+  /**
+   * The units whose vents do not close by themselves once readings stop, as they are set, joined;
+   * empty for none. All of them: whoever reads it closes these by hand.
+   */
+  static String stayingOpen(Site site) {
+    List<String> names =
+        site.units().stream().filter(StaleResponse::staysOpen).map(PlainText::name).toList();
+    return SpokenText.names(names, names.size());
+  }
+
+  /** Whether it moves vents and, as the file sets it, no reading of the wind closes them. */
+  static boolean getsNoWind(Unit unit) {
+    return mayMove(unit)
+        && unit.outdoor()
+            .optional()
+            .filter(outdoor -> outdoor.source(Reading.WIND_SPEED).is(ReadingSource.NONE))
+            .isPresent();
   }
 
   private static String words(StaleAction action) {

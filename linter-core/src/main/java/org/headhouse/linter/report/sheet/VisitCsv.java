@@ -15,6 +15,7 @@ import org.headhouse.linter.figures.SegmentReadings;
 import org.headhouse.linter.line.ReadingRange;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.RequiredProofs;
+import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.proof.VisitEntry;
 import org.headhouse.linter.report.CsvLine;
 import org.headhouse.linter.site.ChainItem;
@@ -71,11 +72,20 @@ final class VisitCsv {
         row(VisitEntry.STORM_RESPONSE.asked("s"), where, closeTime(proof));
         row(VisitEntry.WIND_LIMIT.asked(speed), where, "");
       }
-      case STALE_RESPONSE -> row(VisitEntry.STALE_RESPONSE.asked(SEEN), where, "");
+      case STALE_RESPONSE -> row(staleResponse(proof).asked(SEEN), where, "");
       case PAIR_RESISTANCE ->
           row(VisitEntry.PAIR_RESISTANCE.asked("ohm"), where, acceptable(proof));
       case IDLE_VOLTAGE -> row(VisitEntry.IDLE_VOLTAGE.asked("V"), where, acceptable(proof));
     }
+  }
+
+  /** What is seen there: a list that asks whether vents shut gets a no where they are to stay. */
+  private VisitEntry staleResponse(Proof proof) {
+    return facts.site().units().stream()
+            .filter(unit -> unit.name().is(proof.at()))
+            .anyMatch(StaleResponse::staysOpen)
+        ? VisitEntry.STALE_HOLD
+        : VisitEntry.STALE_RESPONSE;
   }
 
   private void row(String what, String where, String acceptable) {

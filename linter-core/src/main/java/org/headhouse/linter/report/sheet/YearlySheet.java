@@ -21,6 +21,8 @@ import org.headhouse.linter.site.SurgeProtection;
  * @param scope what there is at the site
  * @param measurements of the line as it is in use
  * @param units in the order of the chain
+ * @param byHand the names of the units whose vents stay where they are when readings are lost,
+ *     joined; empty for none
  * @param runs the runs of cable between buildings, each with what is to be looked at there
  */
 record YearlySheet(
@@ -31,6 +33,7 @@ record YearlySheet(
     ProvingScope scope,
     List<Measurement> measurements,
     List<UnitProof> units,
+    String byHand,
     List<String> runs) {
 
   YearlySheet {
@@ -52,6 +55,7 @@ record YearlySheet(
             .filter(Measurement::isOfWholeLine)
             .toList(),
         UnitProof.of(site),
+        VentWords.stayingOpen(site),
         runs(site));
   }
 

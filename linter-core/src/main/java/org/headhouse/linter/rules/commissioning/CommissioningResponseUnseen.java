@@ -7,6 +7,7 @@ import org.headhouse.linter.proof.GivenProofs;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.proof.RequiredProofs;
+import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Message;
 import org.headhouse.linter.rule.RuleContext;
@@ -28,8 +29,8 @@ public final class CommissioningResponseUnseen implements SiteRule {
   private static final RuleDescriptor DESCRIPTOR =
       RuleDescriptor.of(
               "commissioning.response-unseen",
-              "For every unit with vents, the record says that it closed them in a storm and"
-                  + " without readings.",
+              "For every unit with vents, the record says that a storm closed them, and that they"
+                  + " did as set without readings.",
               Level.ERROR)
           .yieldingTo("commissioning.missing", "reference.unknown");
 
@@ -52,6 +53,7 @@ public final class CommissioningResponseUnseen implements SiteRule {
     if (!unseen.isEmpty()) {
       Set<String> units = unseen.stream().map(Proof::at).collect(Collectors.toSet());
       List<String> silent = sayingNothingOfVents(site, units);
+      String staying = stayingOpen(site, unseen);
       context.report(
           context
               .finding(
@@ -71,6 +73,11 @@ public final class CommissioningResponseUnseen implements SiteRule {
                                   + " moves none; ")
                           + "in calm, mild weather and with nobody near the vents, watch "
                           + ProofWords.remedied(LACKS, unseen)
+                          + (staying.isEmpty()
+                              ? ""
+                              : " (without readings the vents of "
+                                  + staying
+                                  + " stay where they are, as set)")
                           + ", and then add "
                           + (units.size() == 1 ? "the unit" : "each unit")
                           + " to "
@@ -102,6 +109,20 @@ public final class CommissioningResponseUnseen implements SiteRule {
     return kinds.get(0) == Proof.Kind.STORM_RESPONSE
         ? "storm-response-seen"
         : "stale-response-seen";
+  }
+
+  /** Those that are named once their vents were seen to stay where they are. */
+  private static String stayingOpen(Site site, Set<Proof> unseen) {
+    return site.units().stream()
+        .filter(StaleResponse::staysOpen)
+        .filter(
+            unit ->
+                unseen.stream()
+                    .anyMatch(
+                        one -> one.kind() == Proof.Kind.STALE_RESPONSE && unit.name().is(one.at())))
+        .map(Unit::called)
+        .distinct()
+        .collect(Collectors.joining(", "));
   }
 
   private static List<String> sayingNothingOfVents(Site site, Set<String> unseen) {

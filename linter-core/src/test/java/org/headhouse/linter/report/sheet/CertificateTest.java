@@ -118,7 +118,7 @@ class CertificateTest {
     assertThat(reasons(whole))
         .containsExactly("2 rules not applied in full, by the policy: see below.");
     assertThat(whole.text())
-        .contains("For every unit with vents, the record says that it closed them");
+        .contains("For every unit with vents, the record says that a storm closed them");
     Document lacking =
         Papers.paper(
             "-certificate",
@@ -245,6 +245,64 @@ class CertificateTest {
         .hasSize(2 * 4)
         .containsOnly("seen in an earlier state of the line only");
     assertThat(page.text()).doesNotContain("seen to close");
+  }
+
+  /** Somebody saw vents close in a house that has none: one of the two is wrong. */
+  @ParameterizedTest
+  @CsvSource({"'', true", "storm-response-seen, true", "stale-response-seen, true", "both, false"})
+  void aHouseWithoutVentsThatWereSeenIsMarked(String gone, boolean marked) {
+    String site =
+        Papers.PROVED.replaceFirst("(?s)(unit: House 3\n.*?)vents: roof", "$1vents: none");
+    if (gone.equals("both") || gone.equals("storm-response-seen")) {
+      site = site.replace("{unit: House 3, limit: 12 m/s, closed-in: 63 s}, ", "");
+    }
+    if (gone.equals("both") || gone.equals("stale-response-seen")) {
+      site = site.replace("[Head House, House 2, House 3,", "[Head House, House 2,");
+    }
+    Document page = Papers.certificate(site);
+    assertThat(heading(page)).isEqualTo(marked ? "Proved, with exceptions" : "Proved");
+    String no =
+        "No vents as the file says, but with vents that closed as its record says: House 3.";
+    if (marked) {
+      assertThat(page.text()).contains(no).doesNotContain("No vents: ");
+    } else {
+      assertThat(page.text()).contains("No vents: House 3.").doesNotContain("as the file says");
+    }
+    Document card = Papers.paper("-night-card", Papers.YEARLY, site);
+    assertThat(card.select(".first li").eachText().toString().contains("House 3"))
+        .isEqualTo(marked);
+  }
+
+  /** Without a reading of the wind, the wind that somebody saw close the vents was none of it. */
+  @Test
+  void aHouseWithoutAReadingOfTheWindIsMarked() {
+    String site =
+        Papers.PROVED.replaceFirst(
+                "(?s)(unit: House 3\n.*?)outdoor: head",
+                "$1outdoor: {temperature: head, wind-speed: none, rain: head}")
+            + "suppressions: [{rule: outdoor.not-from-head, unit: House 3, justification: Low.}]\n";
+    Document page = Papers.certificate(site);
+    assertThat(reasons(page))
+        .contains(
+            "The file gives no reading of the wind to House 3: wind does not close the vents there.");
+    assertThat(page.select("tbody").get(1).select("tr").eachText())
+        .contains(
+            "House 3 seen to close, in 63 seconds, though the file gives it no reading of the wind"
+                + " seen to close",
+            "House 4 seen to close, in 64 seconds seen to close");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1 s, in 1 second",
+    "1 min, in 1 minute",
+    "1.0 s, in 1.0 seconds",
+    "11 s, in 11 seconds",
+    "21 s, in 21 seconds"
+  })
+  void oneIsNotSeveral(String written, String spoken) {
+    assertThat(Papers.certificate(edited("closed-in: 63 s", "closed-in: " + written)).text())
+        .contains("House 3 seen to close, " + spoken + " seen");
   }
 
   /** The page of one site never takes the place of a paper of another. */

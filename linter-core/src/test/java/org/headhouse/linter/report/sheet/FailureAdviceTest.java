@@ -40,6 +40,19 @@ class FailureAdviceTest {
   }
 
   @Test
+  void withoutItsBiasTheOthersDoNotGoOn() {
+    String others =
+        "Its supply also feeds the bias, and without it no other house may get readings: treat all"
+            + " others as the night card says under 2.";
+    Document page = Sheets.page(NightCardTest.needingBias("needed", "House 3"));
+    assertThat(failing(page, 3))
+        .contains("Its house loses readings and control: close its vents by hand. " + others);
+    assertThat(failing(page, 2)).noneMatch(text -> text.contains("feeds the bias"));
+    assertThat(failing(Sheets.page(NightCardTest.needingBias("not-needed", "House 3")), 3))
+        .noneMatch(text -> text.contains("feeds the bias"));
+  }
+
+  @Test
   void theTerminatorOfTheLastUnitMovesToTheNewEnd() {
     assertThat(failing(Sheets.page(Papers.PROVED), 4))
         .contains(

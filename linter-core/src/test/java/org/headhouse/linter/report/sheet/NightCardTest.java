@@ -56,7 +56,9 @@ class NightCardTest {
         "stale-after: 40 s | firmware: '1' | after how long it closes is not known",
         "vents: roof | firmware: '1' | whether it moves vents is not known",
         "outdoor: head | outdoor: {temperature: head, wind-speed: local, rain: head} | it goes on with readings of its own",
-        "outdoor: head | firmware: '1' | it goes on with readings of its own"
+        "outdoor: head | outdoor: {temperature: head, wind-speed: none, rain: head} | it gets no reading of the wind",
+        "outdoor: head | outdoor: {temperature: head, rain: head} | where its readings come from is not known",
+        "outdoor: head | firmware: '1' | where its readings come from is not known"
       })
   void whatDoesNotCloseIsClosedByHand(String from, String to, String why) {
     Document page = card(house3(from, to));
@@ -94,10 +96,52 @@ class NightCardTest {
     assertThat(under(page, "nobody saw it")).hasSize(1);
   }
 
+  /**
+   * MODBUS over Serial Line V1.02, section 3.4.6: some devices need the pair to be polarized while
+   * nobody sends. Without the supply that does so, such devices are not sure to get anything.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "needed, House 3, true",
+    // Nobody knows whether they need it.
+    "'', House 3, true",
+    "not-needed, House 3, false",
+    // Without the head unit there are no readings at all.
+    "needed, Head House, false"
+  })
+  void theOthersDoNotGoOnWithoutTheirBias(String need, String at, boolean named) {
+    Document page = card(needingBias(need, at));
+    String text =
+        Objects.requireNonNull(page.selectFirst("h2:contains(one house fails) + p")).text();
+    String others =
+        named
+            ? "The others go on, but not if it is House 3: its supply also feeds the bias, and without"
+                + " it no house may get readings. Then treat all others as under 2, in the same"
+                + " order."
+            : "The others go on.";
+    assertThat(text)
+        .isEqualTo("Its vents stay where they are. Close that house by hand. " + others);
+  }
+
+  /** A line of which one receiver needs bias, or needs none. */
+  static String needingBias(String need, String at) {
+    String meter =
+        "  - equipment: Meter\n    address: 57\n    broadcasts: ignored\n    conductors: [A, B, C]\n"
+            + "    isolated: true\n    termination: none\n    cable-to-next: 8 m\n"
+            + (need.isEmpty() ? "" : "    idle-bias: " + need + "\n");
+    return Papers.PROVED
+        .replace("{at: Head House, resistors", "{at: " + at + ", resistors")
+        .replace("  - unit: House 2\n", meter + "  - unit: House 2\n");
+  }
+
   /** Units that move no vents are on no list; nor is the card empty. */
   @Test
   void aLineWithoutVentsSaysSo() {
-    Document page = card(Papers.PROVED.replace("vents: roof", "vents: none"));
+    Document page =
+        card(
+            Papers.PROVED
+                .replace("vents: roof", "vents: none")
+                .replaceAll("(?m)^  (?:storm|stale)-response-seen: .*\n", ""));
     assertThat(page.select("h3")).isEmpty();
     assertThat(page.text()).contains("No unit of this line moves vents");
   }

@@ -38,6 +38,11 @@ class VisitCsvTest {
         .ofCsvRecord(new ByteArrayInputStream(csv.getBytes(UTF_8)));
   }
 
+  /** What the list of a site asks for, and where. */
+  static List<String> asked(String site) {
+    return asked(site, Measure.METRIC);
+  }
+
   private static List<String> asked(String site, Measure measure) {
     return rows(site, measure).stream()
         .skip(1)

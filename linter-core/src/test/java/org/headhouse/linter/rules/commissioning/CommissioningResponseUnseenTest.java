@@ -84,6 +84,24 @@ class CommissioningResponseUnseenTest {
                 + " \"Bay 3\", and then add each unit to storm-response-seen and stale-response-seen");
   }
 
+  /** Nobody can see vents close that are set to stay where they are. */
+  @ParameterizedTest
+  @CsvSource({"hold, true", "alarm, true", "close-and-alarm, false"})
+  void ventsThatStayAreToBeSeenToStay(String action, boolean stays) {
+    LineCheck check =
+        site("storm-response-seen: [Head House, Bay 3], stale-response-seen: [Bay 3],")
+            .with("on-stale-readings: close", "on-stale-readings: " + action);
+    assertThat(check.reportedBy(RULE))
+        .singleElement()
+        .asString()
+        .contains(
+            "watch it"
+                + (stays
+                    ? " (without readings the vents of \"Head House\" stay where they are, as set)"
+                    : "")
+                + ", and then add it to stale-response-seen");
+  }
+
   @Test
   void ventsThatAreNotUnderstoodAreNotJudged() {
     LineCheck check =
