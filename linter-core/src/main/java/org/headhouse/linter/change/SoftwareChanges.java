@@ -2,8 +2,10 @@ package org.headhouse.linter.change;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.headhouse.linter.site.CommModule;
 import org.headhouse.linter.site.LineSettings;
@@ -122,22 +124,26 @@ final class SoftwareChanges {
         renamed.put(one.item(), one.from());
       }
     }
+    Set<String> were = zones(before);
+    Set<String> are = zones(after);
     List<String> zones = new ArrayList<>();
+    if (were == null || are == null) {
+      return zones;
+    }
     for (Unit unit : after.units()) {
       String name = unit.name().orNull();
       Integer address = unit.address().orNull();
-      String earlier = name == null ? null : renamed.getOrDefault(name, name);
-      Unit was = earlier == null ? null : before.unit(earlier);
-      if (name != null && earlier != null && address != null && isLive(unit) && isLive(was)) {
-        Boolean wasZone = isZone(before, List.of(earlier));
-        // One that has its earlier name in the list is the same, and a check finds the name.
-        Boolean isZone = isZone(after, List.of(name, earlier));
-        if (wasZone != null && isZone != null && !wasZone.equals(isZone)) {
-          zones.add(
-              isZone
-                  ? "add the zone \"" + name + "\" at address " + address
-                  : "delete the zone \"" + name + "\": nobody sees its alarms any more");
-        }
+      if (name == null || address == null) {
+        continue;
+      }
+      String earlier = renamed.getOrDefault(name, name);
+      // One that has its earlier name in the list is the same, and a check finds the name.
+      boolean isZone = are.contains(name) || are.contains(earlier);
+      if (isZone != were.contains(earlier) && isLive(unit) && isLive(before.unit(earlier))) {
+        zones.add(
+            isZone
+                ? "add the zone \"" + name + "\" at address " + address
+                : "delete the zone \"" + name + "\": nobody sees its alarms any more");
       }
     }
     return zones;
@@ -148,12 +154,14 @@ final class SoftwareChanges {
   }
 
   /** Null where the zones are not understood. */
-  private static @Nullable Boolean isZone(Site site, List<String> names) {
+  private static @Nullable Set<String> zones(Site site) {
     Supervision supervision = site.supervision().orNull();
     List<Setting<String>> zones = supervision == null ? null : supervision.zones().orNull();
     if (zones == null || zones.stream().anyMatch(Setting::isFaulty)) {
       return null;
     }
-    return zones.stream().anyMatch(zone -> names.stream().anyMatch(zone::is));
+    Set<String> names = new HashSet<>();
+    zones.forEach(zone -> zone.optional().ifPresent(names::add));
+    return names;
   }
 }
