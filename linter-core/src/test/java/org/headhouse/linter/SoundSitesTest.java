@@ -249,7 +249,7 @@ class SoundSitesTest {
             "with thirty heavy units in one house",
             site(
                 cable("18 AWG") + bias("Head House").replace("510 ohm", "560 ohm"),
-                unit(1, "half", "A, B, G", to("120 ohm", "6 m"))
+                unit(1, "half", "A, B, G", to("120 ohm", "20 ft"))
                     + IntStream.range(2, 30)
                         .mapToObj(one -> unit(one, "half", "A, B", to("none", "20 ft")))
                         .collect(Collectors.joining())

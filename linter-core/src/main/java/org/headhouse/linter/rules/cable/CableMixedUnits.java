@@ -27,7 +27,7 @@ public final class CableMixedUnits implements SiteRule {
           "fewest",
           "how many lengths a file has at least for this rule; both units in a short file are seen"
               + " at once",
-          ParameterType.within(ParameterType.count(), Integer::doubleValue, "2", "999"),
+          ParameterType.within(ParameterType.count(), Integer::doubleValue, "2", "500"),
           "8");
 
   private static final RuleDescriptor DESCRIPTOR =

@@ -16,6 +16,8 @@ class FullStopsTest {
       Papers.PROVED
               .replace("address: 4\n", "address: 5\n")
               .replaceFirst("(?s)vents: roof(?!.*vents: roof)", "vents: none")
+              .replaceFirst(
+                  "storm-response-seen: .*", "storm-response-seen: [Head House, House 2, House 3]")
               .replaceFirst("stale-response-seen: .*", "stale-response-seen: [House 2]")
           + "suppressions: [{rule: address.gap, justification: Unit 4 is in store}]\n";
 

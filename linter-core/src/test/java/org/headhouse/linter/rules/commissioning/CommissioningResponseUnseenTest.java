@@ -99,7 +99,7 @@ class CommissioningResponseUnseenTest {
                 + (stays
                     ? " (without readings the vents of \"Head House\" stay where they are, as set)"
                     : "")
-                + ", and then add it to stale-response-seen");
+                + ", and then add the unit to stale-response-seen");
   }
 
   @Test
