@@ -10,6 +10,7 @@ import org.headhouse.linter.figures.StormSum;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.site.Interval;
 import org.headhouse.linter.site.LineSettings;
+import org.headhouse.linter.site.OpenMark;
 import org.headhouse.linter.site.Reading;
 import org.headhouse.linter.site.ReadingSource;
 import org.headhouse.linter.site.Site;
@@ -36,7 +37,7 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
   enum Closing {
     /** They do, and somebody saw it. */
     SEEN,
-    /** They are set to, and nobody saw it. */
+    /** They are set to, and nobody saw it, or not as the line is now. */
     NEVER_SEEN,
     /** They do not, or nobody knows. */
     BY_HAND
@@ -59,13 +60,14 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
   }
 
   /**
-   * The units of which the record says so. On a line that is not in use, or that was changed after
-   * that, the record says nothing of it as it is now.
+   * The units of which the record says so. On a line that is not in use, that was changed after
+   * that, or that has open points, such as what a later visit did not see, the record says nothing
+   * of it as it is now.
    */
   private static Set<String> seen(SiteFacts facts) {
     Set<String> seen = new HashSet<>();
     Site site = facts.site();
-    if (site.stage().is(Stage.COMMISSIONED)) {
+    if (site.stage().is(Stage.COMMISSIONED) && !OpenMark.isIn(site.source().text())) {
       LastSeen last = LastSeen.of(site);
       for (Unit unit : site.units()) {
         if (last.of(Proof.Kind.STALE_RESPONSE, unit) != null) {

@@ -45,6 +45,17 @@ class NightCardTest {
     assertThat(page.text()).contains("Close every house by hand.");
   }
 
+  /** What a later visit did not see stands in the file as an open point. */
+  @Test
+  void whileAPointIsOpenNoHouseCountsAsSeen() {
+    Document page =
+        card(Papers.PROVED + "# look: vents shut without readings, House 3: not seen\n");
+    assertThat(under(page, "not proved"))
+        .containsExactly(
+            "House 2, House 3, House 4: if not shut within 105 seconds, close by hand");
+    assertThat(under(page, "by themselves")).isEmpty();
+  }
+
   /** What is not known counts as open. */
   @ParameterizedTest
   @CsvSource(
@@ -82,7 +93,7 @@ class NightCardTest {
             Papers.PROVED.replace(
                 "stale-response-seen: [Head House, House 2, House 3,",
                 "stale-response-seen: [Head House, House 2,"));
-    assertThat(under(page, "nobody saw it"))
+    assertThat(under(page, "not proved"))
         .containsExactly("House 3: if not shut within 105 seconds, close by hand");
     assertThat(under(page, "by themselves"))
         .containsExactly("House 2, House 4: shut within 105 seconds");
@@ -93,7 +104,7 @@ class NightCardTest {
   void onAPlannedLineNothingWasSeen() {
     Document page = card(Papers.PROVED.replace("stage: commissioned", "stage: planned"));
     assertThat(under(page, "by themselves")).isEmpty();
-    assertThat(under(page, "nobody saw it")).hasSize(1);
+    assertThat(under(page, "not proved")).hasSize(1);
   }
 
   /**
