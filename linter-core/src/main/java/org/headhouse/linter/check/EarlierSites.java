@@ -27,16 +27,20 @@ public interface EarlierSites {
   /**
    * The state of a site that was proved last, at the earlier state or before it; null where none is
    * known. The earlier state itself may be one that was planned for a change.
+   *
+   * @param earlier what the site was in the earlier state, perhaps in another file
    */
-  default @Nullable Site proved(Site later) {
+  default @Nullable Site proved(Site earlier) {
     return null;
   }
 
   /**
    * Whether the line of a site may have been in operation at any time, though neither the file nor
    * its earlier state says so: somebody may have deleted the record long ago.
+   *
+   * @param site as it is, or as it was in the earlier state, perhaps in another file
    */
-  default boolean mayHaveBeenLive(Site later) {
+  default boolean mayHaveBeenLive(Site site) {
     return false;
   }
 

@@ -143,7 +143,13 @@ public final class SiteCheck {
     boolean known = trouble == null && MainParts.areKnown(root, document.findings(), faults);
     RuleRun run =
         new RuleRun(
-            site, known, state, () -> compared.mayHaveBeenLive(site), setup, parameters, today);
+            site,
+            known,
+            state,
+            () -> mayHaveBeenLive(before, site, compared),
+            setup,
+            parameters,
+            today);
     for (SiteRule rule : rules) {
       run.run(rule);
     }
@@ -182,9 +188,14 @@ public final class SiteCheck {
   private static Site proved(Site before, Site site, EarlierSites compared) {
     Site proved =
         !before.stage().is(Stage.COMMISSIONED) && site.stage().is(Stage.COMMISSIONED)
-            ? compared.proved(site)
+            ? compared.proved(before)
             : null;
     return proved == null ? before : proved;
+  }
+
+  /** The history of a file that somebody moves ends where it was: no revision has the new place. */
+  private static boolean mayHaveBeenLive(@Nullable Site before, Site site, EarlierSites compared) {
+    return compared.mayHaveBeenLive(site) || (before != null && compared.mayHaveBeenLive(before));
   }
 
   /** Whether keys are not known, and that fails whatever the site accepts. */

@@ -32,13 +32,13 @@ public record AllEarlierSites(SiteState state) implements EarlierSites {
   }
 
   @Override
-  public @Nullable Site proved(Site later) {
-    return state.proved(later);
+  public @Nullable Site proved(Site earlier) {
+    return state.proved(earlier);
   }
 
   @Override
-  public boolean mayHaveBeenLive(Site later) {
-    return state.mayHaveBeenLive(later);
+  public boolean mayHaveBeenLive(Site site) {
+    return state.mayHaveBeenLive(site);
   }
 
   @Override

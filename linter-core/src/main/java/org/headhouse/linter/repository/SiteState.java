@@ -101,14 +101,14 @@ public final class SiteState {
     return state;
   }
 
-  /** The last commissioned state of the file of a later site, or null where none is known. */
-  @Nullable Site proved(Site later) {
-    return past.proved(later.source().path());
+  /** The last commissioned state of the file of one of these sites, or null where none is known. */
+  @Nullable Site proved(Site earlier) {
+    return past.proved(earlier.source().path());
   }
 
-  /** Whether the line of a later site may have been in operation at any time. */
-  boolean mayHaveBeenLive(Site later) {
-    return past.mayHaveBeenLive(later.source().path());
+  /** Whether any state of the file of a site, of these or of today, may have been in operation. */
+  boolean mayHaveBeenLive(Site site) {
+    return past.mayHaveBeenLive(site.source().path());
   }
 
   /**

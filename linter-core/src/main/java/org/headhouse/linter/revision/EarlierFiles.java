@@ -47,8 +47,9 @@ public final class EarlierFiles {
   /** The state of the repository then; the revision must stay open while it is used. */
   public SiteState state() throws UserError {
     try {
-      return SiteState.named(revision.name(), paths().stream().map(this::input), deviceTypes())
-          .after(this::past);
+      List<Path> paths = paths();
+      return SiteState.named(revision.name(), paths.stream().map(this::input), deviceTypes())
+          .after(reader -> past(paths, reader));
     } catch (IOException failure) {
       throw UserError.of(
           revision.parameter() + ": " + revision.name() + " cannot be read", failure);
@@ -56,8 +57,9 @@ public final class EarlierFiles {
   }
 
   /** The states before, and those up to now, read as that of the revision is. */
-  private SitePast past(SiteReader reader) {
+  private SitePast past(List<Path> earlier, SiteReader reader) {
     Map<String, Path> files = new HashMap<>();
+    earlier.forEach(file -> files.put(shown.apply(file), file));
     found.files().forEach(file -> files.put(shown.apply(file.path()), file.path()));
     List<Path> types = placesOfTypes(found);
     return new PastStates(

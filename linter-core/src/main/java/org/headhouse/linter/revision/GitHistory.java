@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.eclipse.jgit.errors.LargeObjectException;
 import org.eclipse.jgit.lib.Constants;
@@ -178,9 +179,10 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
   /**
    * One of them.
    *
-   * @param deviceTypes those of the revision, or null where it had none
+   * @param deviceTypes finds those of the revision, or gives null where it had none
    */
-  record PastState(FileHistory.Content content, FileHistory.@Nullable Content deviceTypes) {}
+  record PastState(
+      FileHistory.Content content, Supplier<FileHistory.@Nullable Content> deviceTypes) {}
 
   Past past(Path file) {
     if (repository == null) {
@@ -189,13 +191,16 @@ public final class GitHistory implements SiteHistory, AutoCloseable {
     GitWalk all = walked(repository);
     List<PastState> found = new ArrayList<>();
     for (GitWalk.State state : all.states(file)) {
-      ObjectId types = types(repository, all, state);
       found.add(
           new PastState(
-              () -> read(repository, state.blob()),
-              types == null ? null : () -> read(repository, types)));
+              () -> read(repository, state.blob()), () -> typesOf(repository, all, state)));
     }
     return new Past(found, all.isWhole());
+  }
+
+  private FileHistory.@Nullable Content typesOf(Repository from, GitWalk all, GitWalk.State state) {
+    ObjectId types = types(from, all, state);
+    return types == null ? null : () -> read(from, types);
   }
 
   /** The content as it is, and as git keeps it where it writes other line ends on checkout. */

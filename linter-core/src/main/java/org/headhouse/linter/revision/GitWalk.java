@@ -194,7 +194,7 @@ final class GitWalk {
 
   /** The states of a file, the newest first; none of what is outside or was never committed. */
   List<State> states(Path file) {
-    String path = Files.exists(file) ? path(root, file) : null;
+    String path = path(root, file);
     return path == null ? List.of() : states(path, 0);
   }
 

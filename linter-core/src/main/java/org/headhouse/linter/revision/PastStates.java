@@ -32,7 +32,7 @@ final class PastStates implements SitePast {
    *
    * @param before the history up to the earlier state
    * @param whole the same and that up to now
-   * @param files where each file is that results show
+   * @param files where each file is, or was in the earlier state, that results show
    */
   PastStates(GitHistory before, GitHistory whole, Map<String, Path> files, SiteReader reader) {
     this.before = before;
@@ -53,9 +53,9 @@ final class PastStates implements SitePast {
     if (file != null) {
       for (GitHistory.PastState state : before.past(file).states()) {
         try {
-          Site site = reader(state.deviceTypes()).read(path, state.content().read());
-          if (site != null && site.stage().is(Stage.COMMISSIONED) && hasRecord(site)) {
-            return site;
+          byte[] content = state.content().read();
+          if (isProved(path, content)) {
+            return reader(state.deviceTypes().get()).read(path, content);
           }
         } catch (IOException unreadable) {
           // The state after it was planned, and what was before cannot be told from this one.
@@ -71,8 +71,10 @@ final class PastStates implements SitePast {
     return types == null ? reader : SiteState.reader("", types.read());
   }
 
-  private static boolean hasRecord(Site site) {
-    return site.commissioning().isGiven();
+  /** Device types decide nothing of it, and are read for the one state alone that is compared. */
+  private boolean isProved(String path, byte[] content) {
+    Site site = hasMark(content) ? reader.read(path, content) : null;
+    return site != null && site.stage().is(Stage.COMMISSIONED) && site.commissioning().isGiven();
   }
 
   @Override
@@ -100,10 +102,15 @@ final class PastStates implements SitePast {
 
   /** A state that is no YAML counts as live where it has the words for it. */
   private boolean isLive(String path, byte[] content) {
-    if (!new String(content, UTF_8).contains(MARK)) {
+    if (!hasMark(content)) {
       return false;
     }
     Site site = reader.read(path, content);
     return site == null || site.stage().is(Stage.COMMISSIONED) || !site.commissioning().isMissing();
+  }
+
+  /** Hundreds of states of a plan are not read as YAML only to find nothing. */
+  private static boolean hasMark(byte[] content) {
+    return new String(content, UTF_8).contains(MARK);
   }
 }

@@ -156,8 +156,26 @@ class PastStatesTest {
         .contains("The line was changed after its record, and nobody proved the change.");
   }
 
+  private Path moved() throws IOException {
+    Path place = Files.createDirectory(folder.resolve("sites/example")).resolve("site.yaml");
+    return Files.move(folder.resolve("sites/example.yaml"), place);
+  }
+
+  /** The history of the file is in its old place, which the base has too. */
+  @Test
+  void aFileThatIsMovedKeepsItsProof() throws Exception {
+    commit(PROVED);
+    commit(planned(CHANGED));
+    Files.writeString(moved(), CHANGED);
+    assertThat(check("HEAD"))
+        .contains("error: the line has changed, but its record is still that of 2026-03-14");
+  }
+
   private String fix() throws IOException {
-    Path file = folder.resolve("sites/example.yaml");
+    return fix(folder.resolve("sites/example.yaml"));
+  }
+
+  private String fix(Path file) throws IOException {
     Files.writeString(
         file, Files.readString(file).replace("address: 3", "address: 5").replace("2,", "3,"));
     assertThat(CommandCall.of(folder, "fix", "--write").code()).isZero();
@@ -171,6 +189,13 @@ class PastStatesTest {
     commit(withoutRecord(PROVED));
     commit(withoutRecord(PROVED) + "# Planned anew.\n");
     assertThat(fix()).contains("address: 3,", "address: 5,");
+  }
+
+  @Test
+  void aLineThatWasLiveInAnotherFileIsNotRenumbered() throws Exception {
+    commit(PROVED);
+    commit(withoutRecord(PROVED));
+    assertThat(fix(moved())).contains("address: 3,", "address: 5,");
   }
 
   @Test
