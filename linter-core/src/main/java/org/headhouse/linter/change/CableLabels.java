@@ -8,18 +8,37 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.headhouse.linter.site.ChainItem;
+import org.headhouse.linter.site.Length;
+import org.headhouse.linter.site.Repeater;
+import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A label of a cable has the names at both of its ends, and its number along the chain: one that is
- * laid anew or has another name at an end needs new ones.
+ * A label of a cable has the names at both of its ends, its number along the chain and its length:
+ * one that is laid anew, has another length or another name at an end needs new ones.
  */
 final class CableLabels {
-  private record Run(String from, String to) {}
+  /** Where a cable ends: at an item, or where the branch to it leaves the trunk. */
+  private record End(String item, boolean isTap) {
+    @Override
+    public String toString() {
+      return (isTap ? "the tap of " : "") + "\"" + item + "\"";
+    }
+  }
 
-  private final Map<Run, Integer> before;
-  private final Map<Run, Integer> after;
+  private record Run(End from, End to) {
+    @Override
+    public String toString() {
+      return from + " to " + to;
+    }
+  }
+
+  private record Cable(int number, Setting<Length> length) {}
+
+  private final Map<Run, Cable> before;
+  private final Map<Run, Cable> after;
   private final Map<String, String> earlier = new HashMap<>();
 
   private CableLabels(Site before, Site after, List<Difference> differences) {
@@ -41,14 +60,17 @@ final class CableLabels {
     Set<String> anew = new LinkedHashSet<>();
     boolean laid = false;
     boolean shifted = false;
-    for (Map.Entry<Run, Integer> one : after.entrySet()) {
+    for (Map.Entry<Run, Cable> one : after.entrySet()) {
       Run run = one.getKey();
-      Integer was = before.get(earlier(run));
-      if (was == null || !before.containsKey(run)) {
-        anew.add("\"" + run.from() + "\" to \"" + run.to() + "\"");
-        laid |= was == null;
+      Cable was = before.get(earlier(run));
+      Cable is = one.getValue();
+      if (was == null || SettingComparison.differ(was.length(), is.length())) {
+        anew.add(run.toString());
+        laid = true;
+      } else if (!before.containsKey(run)) {
+        anew.add(run.toString());
       } else {
-        shifted |= !was.equals(one.getValue());
+        shifted |= was.number() != is.number();
       }
     }
     if (anew.isEmpty()) {
@@ -63,24 +85,53 @@ final class CableLabels {
   }
 
   private Run earlier(Run run) {
-    return new Run(
-        earlier.getOrDefault(run.from(), run.from()), earlier.getOrDefault(run.to(), run.to()));
+    return new Run(earlier(run.from()), earlier(run.to()));
+  }
+
+  private End earlier(End end) {
+    return new End(earlier.getOrDefault(end.item(), end.item()), end.isTap());
   }
 
   /** As the sheets count: the cable of a branch has a number of its own. */
-  private static Map<Run, Integer> numbered(Site site) {
-    Map<Run, Integer> runs = new LinkedHashMap<>();
+  private static Map<Run, Cable> numbered(Site site) {
+    Map<Run, Cable> runs = new LinkedHashMap<>();
     List<ChainItem> items = site.items();
     int number = 0;
     for (int i = 0; i < items.size(); i++) {
-      number += items.get(i).connection(Side.IN).stub().isMissing() ? 0 : 1;
-      String from = items.get(i).name().orNull();
-      String to = i + 1 == items.size() ? null : items.get(i + 1).name().orNull();
-      number++;
-      if (from != null && to != null) {
-        runs.put(new Run(from, to), number);
+      ChainItem item = items.get(i);
+      End trunk = end(item);
+      if (hasBranch(item)) {
+        number++;
+        add(trunk, end(item, false), new Cable(number, stub(item)), runs);
+      }
+      if (i + 1 < items.size()) {
+        number++;
+        add(trunk, end(items.get(i + 1)), new Cable(number, item.cableToNext()), runs);
       }
     }
     return runs;
+  }
+
+  private static void add(@Nullable End from, @Nullable End to, Cable cable, Map<Run, Cable> runs) {
+    if (from != null && to != null) {
+      runs.put(new Run(from, to), cable);
+    }
+  }
+
+  /** The trunk passes an item on a branch at its tap. */
+  private static @Nullable End end(ChainItem item) {
+    return end(item, hasBranch(item) && !(item instanceof Repeater));
+  }
+
+  private static @Nullable End end(ChainItem item, boolean isTap) {
+    return item.name().optional().map(name -> new End(name, isTap)).orElse(null);
+  }
+
+  private static boolean hasBranch(ChainItem item) {
+    return !stub(item).isMissing();
+  }
+
+  private static Setting<Length> stub(ChainItem item) {
+    return item.connection(Side.IN).stub();
   }
 }

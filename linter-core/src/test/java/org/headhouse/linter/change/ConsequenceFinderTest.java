@@ -68,13 +68,15 @@ class ConsequenceFinderTest {
             expected == null ? List.of() : List.of(expected.split("; (?=[a-z]+: )", -1)));
   }
 
-  /** A label has the names at both ends of its cable. */
+  /** A label has the names at both ends of its cable, its number and its length. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
         "unit: Palms | unit: Ferns | label these cables anew at both ends: \"Boiler\" to \"Ferns\", \"Ferns\" to \"Cacti\"",
         "'  - {repeater: Boiler}\n' | '' | label these cables anew at both ends, and correct the drawings of the wiring: \"Head House\" to \"Palms\"; other cables get another number, so print their labels too",
+        "address: 2} | 'address: 2, stub: 2 m}' | label these cables anew at both ends, and correct the drawings of the wiring: \"Boiler\" to the tap of \"Palms\", the tap of \"Palms\" to \"Palms\", the tap of \"Palms\" to \"Cacti\"",
+        "address: 2} | 'address: 2, cable-to-next: 50 m}' | label these cables anew at both ends, and correct the drawings of the wiring: \"Palms\" to \"Cacti\"",
         "baud: 9600 | baud: 19200 |",
       })
   void cablesAreLabelled(String text, String other, String expected) {
