@@ -19,11 +19,14 @@ final class AddressingWays {
   private final ChainStates chains;
   private final ExcludedAddresses keptFree;
   private final Set<TrackedItem> visitedAnyway = new HashSet<>();
+  private int separated;
 
   private AddressingWays(ChainStates chains, ExcludedAddresses keptFree, List<Phase> phases) {
     this.chains = chains;
     this.keptFree = keptFree;
     for (Phase phase : phases) {
+      // Either way begins with these.
+      separated += phase.step() instanceof Step.Separate ? 1 : 0;
       if (!isOnlyReaddressing(phase.step())) {
         visitedAnyway.addAll(phase.places());
       }
@@ -53,8 +56,7 @@ final class AddressingWays {
   }
 
   private static boolean isOnlyReaddressing(Step step) {
-    return step instanceof Step.Separate
-        || step instanceof Step.SetAside
+    return step instanceof Step.SetAside
         || (step instanceof Step.SetAddress set && set.settings().isEmpty())
         || (step instanceof Step.BringBack back && back.settings().isEmpty());
   }
@@ -125,7 +127,8 @@ final class AddressingWays {
             turns.stream()
                 .filter(turn -> turn.kind() == Kind.SPARE || turn.kind() == Kind.ASIDE)
                 .count();
-    int settings = (int) turns.stream().filter(turn -> turn.kind() != Kind.BACK).count();
+    int settings =
+        separated + (int) turns.stream().filter(turn -> turn.kind() != Kind.BACK).count();
     return new AddressingWay(kind, addresses, settings, visited.size() + again, asWritten);
   }
 

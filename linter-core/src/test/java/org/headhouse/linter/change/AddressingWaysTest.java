@@ -54,6 +54,8 @@ class AddressingWaysTest {
         "H 1, B 3, C 2      | H 1, B 3, C 2, N 4      | next-free {N=4} 0 2 written | chain-order {B=2, C=3, N=4} 3 4",
         // The file has neither.
         "H 1, B 2, C 3      | H 1, N 9, B 2, C 3      | next-free {N=4} 0 3 | chain-order {N=2, B=3, C=4} 2 4",
+        // B and C share an address: one of them is visited and set in either way.
+        "H 1, B 2, C 2, D 4 | H 1, B 2, C 3, D 4, N 5 | next-free {N=5} 1 3 written | chain-order {N=5} 1 3 written",
       })
   void bothWaysAreCounted(String before, String after, String nextFree, String chainOrder) {
     assertThat(
