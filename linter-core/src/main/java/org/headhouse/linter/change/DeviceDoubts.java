@@ -2,12 +2,12 @@ package org.headhouse.linter.change;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.ProofWords;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Site;
+import org.headhouse.linter.site.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -63,7 +63,9 @@ final class DeviceDoubts {
         + ".";
   }
 
-  /** A device that leaves, of the same kind, another name and the same address. */
+  /**
+   * A device that leaves, of the same kind and address; it has another name, or there is no plan.
+   */
   private static @Nullable TrackedItem leftAddressOf(TrackedItem joining, ChainStates chains) {
     ChainItem is = joining.after();
     Integer address = is == null ? null : is.address().orNull();
@@ -74,7 +76,6 @@ final class DeviceDoubts {
         .filter(item -> item.after() == null && item.liveBefore())
         .filter(item -> item.latest().kind() == is.kind())
         .filter(item -> item.latest().address().is(address))
-        .filter(item -> !Objects.equals(item.name(), joining.name()))
         .filter(item -> !TrackedItem.isAnotherDevice(item.latest(), is))
         .findFirst()
         .orElse(null);
@@ -117,7 +118,10 @@ final class DeviceDoubts {
             : ": their serial numbers are entered for the first time, so nothing shows whether the"
                 + " devices are others. Of each that was exchanged: before the pair of the new one is"
                 + " landed, set")
-        + " it as the file and its set-up card say"
+        + " it as the file"
+        + (items.stream().allMatch(item -> item.latest() instanceof Unit)
+            ? " and its set-up card say"
+            : " says")
         + (one ? address(items.get(0)) : "")
         + (due.isEmpty()
             ? "."

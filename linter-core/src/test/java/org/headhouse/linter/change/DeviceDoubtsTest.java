@@ -119,6 +119,20 @@ class DeviceDoubtsTest {
     assertThat(plan(States.site(planned), States.site(numbered)).remarks()).isEmpty();
   }
 
+  /** Only a unit has a set-up card. */
+  @Test
+  void aRepeaterIsSetAsTheFileSays() {
+    String text =
+        States.text(line(unit("Head", 1), Item.repeater("Boiler"), unit("Palms", 2)), 9600);
+    String numbered =
+        text.replace("repeater: Boiler\n", "repeater: Boiler\n    serial-number: R-9\n");
+    assertThat(numbered).isNotEqualTo(text);
+    assertThat(plan(States.site(text), States.site(numbered)).remarks())
+        .singleElement()
+        .asString()
+        .contains("landed, set it as the file says; prove again");
+  }
+
   @Test
   void manyFirstSerialNumbersAreOneRemark() {
     String text = States.text(LINE, 9600);
