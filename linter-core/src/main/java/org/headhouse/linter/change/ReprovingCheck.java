@@ -24,7 +24,7 @@ public final class ReprovingCheck {
   /**
    * Whether something has to be proved again: wiring, addresses, sources, units or what they are
    * set to, what is known of their types, the weather station, polling, or the settings of the line
-   * differ. What is noted of a type for the first time changes nothing.
+   * differ. What is noted of a type for the first time, or not any more, changes nothing.
    */
   public static boolean isDue(List<Difference> differences) {
     return differences.stream().anyMatch(ReprovingCheck::concerns);
