@@ -462,6 +462,16 @@ public final class SiteLinter {
     }
 
     /**
+     * Where nobody looks at earlier states, any line may have been in operation: no fix that needs
+     * work on site is safe.
+     */
+    @Internal
+    public Builder perhapsLive() {
+      this.earlier = EarlierSites.PERHAPS_LIVE;
+      return this;
+    }
+
+    /**
      * What a check knows of files that an earlier one found clean, by all else that an outcome
      * depends on but the code. Not used with rules besides those that are built in, nor where the
      * linter compares with an earlier state.

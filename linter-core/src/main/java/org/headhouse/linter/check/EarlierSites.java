@@ -13,6 +13,20 @@ public interface EarlierSites {
   /** No earlier state is known. */
   EarlierSites NONE = later -> null;
 
+  /** No earlier state is known, and any line may have been in operation. */
+  EarlierSites PERHAPS_LIVE =
+      new EarlierSites() {
+        @Override
+        public @Nullable Site of(Site later) {
+          return null;
+        }
+
+        @Override
+        public boolean mayHaveBeenLive(Site site) {
+          return true;
+        }
+      };
+
   /** The earlier state of a site, or null where it was not there or cannot be read. */
   @Nullable Site of(Site later);
 

@@ -94,7 +94,7 @@ final class Surroundings {
 
   private SiteLinter linter(SettingsFiles files, Function<Path, @Nullable OpenText> open)
       throws UserError {
-    SiteLinter.Builder builder = SiteLinter.builder().shownFrom(base().path());
+    SiteLinter.Builder builder = SiteLinter.builder().shownFrom(base().path()).perhapsLive();
     Path policy = files.policy();
     if (policy != null) {
       builder.policy(input(policy, open));

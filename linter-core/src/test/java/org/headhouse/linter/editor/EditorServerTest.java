@@ -187,6 +187,21 @@ class EditorServerTest {
     assertThat(editor.actions(site, shown.get(0).getRange(), shown, "refactor")).isEmpty();
   }
 
+  /** An editor looks at no earlier states: the record of a live line may have gone with one. */
+  @Test
+  void noLineIsRenumberedWithoutAsking() throws Exception {
+    String text = Example.SITE.replaceFirst("address: 3", "address: 4");
+    assertThat(fixed(text, FixKind.SAFE)).isEqualTo(Example.SITE);
+    List<Diagnostic> shown = editor.open(site, text);
+    assertThat(shown)
+        .singleElement()
+        .satisfies(one -> assertThat(one.getCode().getLeft()).isEqualTo("address.gap"));
+    assertThat(editor.actions(site, shown.get(0).getRange(), shown, "source")).isEmpty();
+    assertThat(editor.actions(site, shown.get(0).getRange(), shown, "quickfix"))
+        .singleElement()
+        .satisfies(one -> assertThat(one.getTitle()).startsWith("Proposed, with work on site: "));
+  }
+
   private String fixed(String text, FixKind kind) throws IOException {
     StringBuilder after = new StringBuilder();
     SiteLinter.builder()
