@@ -90,6 +90,34 @@ class CertificateTest {
     Document page = Papers.certificate(after);
     assertThat(heading(page)).isEqualTo("Not proved");
     assertThat(reasons(page)).anyMatch(text -> text.contains("finds 1 open error"));
+    Document accepted =
+        Papers.certificate(
+            after + "suppressions:\n  - {rule: draft.open-point, justification: It is old.}\n");
+    for (Document each : List.of(page, accepted)) {
+      assertThat(heading(each)).isEqualTo("Not proved");
+      assertThat(reasons(each))
+          .contains(
+              "A visit left this open: vents shut without readings, House 2: not seen on 2026-05-02"
+                  + " by R.O.; stayed open.");
+      assertThat(each.select("tbody").get(1).select("tr").eachText())
+          .contains(
+              "House 2 seen to close, in 62 seconds seen once, but not on another visit",
+              "House 3 seen to close, in 63 seconds seen to close");
+    }
+  }
+
+  @Test
+  void manyOpenPointsAreCounted() {
+    String open = ": not seen on 2026-05-02 by R.O.\n";
+    Document page =
+        Papers.certificate(
+            Papers.PROVED
+                + "# look: storm response: vents shut in, House 2"
+                + open
+                + ("# look: outdoor readings seen, House 2" + open).repeat(4));
+    assertThat(reasons(page)).contains("Visits left 2 more points open.");
+    assertThat(page.select("tbody").get(1).select("tr").eachText())
+        .contains("House 2 seen once, but not on another visit seen to close");
   }
 
   private static String edited(String from, @Nullable String to) {
