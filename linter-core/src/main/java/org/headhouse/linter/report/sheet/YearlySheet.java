@@ -108,10 +108,12 @@ record YearlySheet(
     if (!unit.mayMove()) {
       return "no vents";
     }
+    String doubt = unit.isDisputed() ? unit.vents() + ". Last: " : "";
     if (unit.lastStorm().isEmpty()) {
-      return "never seen";
+      return doubt + "never seen";
     }
-    return (unit.lastClosedIn().isEmpty() ? "seen, not timed" : unit.lastClosedIn())
+    return doubt
+        + (unit.lastClosedIn().isEmpty() ? "seen, not timed" : unit.lastClosedIn())
         + (unit.lastLimit().isEmpty() ? "" : " at " + unit.lastLimit());
   }
 

@@ -298,6 +298,14 @@ class CertificateTest {
     Document card = Papers.paper("-night-card", Papers.YEARLY, site);
     assertThat(card.select(".first li").eachText().toString().contains("House 3"))
         .isEqualTo(marked);
+    Document yearly = Papers.paper("-yearly", Papers.YEARLY, site);
+    assertThat(yearly.text().contains("no vents by the file, but seen to close: look"))
+        .isEqualTo(marked);
+    Document sheets = Sheets.page(site);
+    assertThat(sheets.select("table.vents th[scope=row]").eachText().toString().contains("House 3"))
+        .isEqualTo(marked);
+    assertThat(sheets.select("#proving li:contains(stale after)").text().contains("House 3"))
+        .isEqualTo(marked);
   }
 
   /** Without a reading of the wind, the wind that somebody saw close the vents was none of it. */
