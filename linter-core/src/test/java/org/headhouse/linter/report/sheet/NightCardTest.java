@@ -45,7 +45,7 @@ class NightCardTest {
     assertThat(page.text()).contains("Close every house by hand.");
   }
 
-  /** What a later visit did not see stands in the file as an open point. */
+  /** What a later visit did not see is an open point of the file. */
   @Test
   void whileAPointIsOpenNoHouseCountsAsSeen() {
     Document page =
@@ -127,7 +127,7 @@ class NightCardTest {
     String others =
         named
             ? "The others go on, but not if it is House 3: its supply also feeds the bias, and without"
-                + " it no house may get readings. Then treat all others as under 2, in the same"
+                + " bias perhaps no house gets readings. Then treat all others as under 2, in the same"
                 + " order."
             : "The others go on.";
     assertThat(text)
