@@ -38,6 +38,7 @@ class CertificateTest {
     Document page = Papers.certificate(Papers.PROVED);
     assertThat(reasons(page)).isEmpty();
     assertThat(heading(page)).isEqualTo("Proved");
+    assertThat(page.text()).contains("What makes this invalid", "It stays valid if");
     assertThat(page.select("tbody").get(0).text())
         .isEqualTo(
             "14 March 2026 Robin Oakfield the line 62 ohms 0.31 volts true-RMS hand meter, number"
@@ -95,6 +96,7 @@ class CertificateTest {
             after + "suppressions:\n  - {rule: draft.open-point, justification: It is old.}\n");
     for (Document each : List.of(page, accepted)) {
       assertThat(heading(each)).isEqualTo("Not proved");
+      assertThat(each.text()).doesNotContain("It stays valid", "What makes this invalid");
       assertThat(reasons(each))
           .contains(
               "A visit left this open: vents shut without readings, House 2: not seen on 2026-05-02"
@@ -306,6 +308,14 @@ class CertificateTest {
         .isEqualTo(marked);
     assertThat(sheets.select("#proving li:contains(stale after)").text().contains("House 3"))
         .isEqualTo(marked);
+  }
+
+  @Test
+  void whereNoUnitHasVentsTheRecordStillCounts() {
+    Document page = Papers.certificate(Papers.PROVED.replace("vents: roof", "vents: none"));
+    assertThat(page.text()).contains("seen to close by its record").doesNotContain("No unit moves");
+    assertThat(Sheets.page(Papers.PROVED.replace("vents: roof", "vents: none")).text())
+        .contains("Vents: wind, rain, and readings that stop");
   }
 
   /** Without a reading of the wind, the wind that somebody saw close the vents was none of it. */
