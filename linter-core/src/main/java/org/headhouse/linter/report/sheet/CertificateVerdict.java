@@ -97,7 +97,7 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
       reasons.add("The line was changed after its record, and nobody proved the change.");
       missing(site, history.unproved(), reasons);
     }
-    notSeen(site, reasons);
+    reasons.addAll(notSeen(site));
     errors(facts, reasons);
     List<String> exceptions = exceptions(facts, settings);
     Heading heading =
@@ -169,17 +169,19 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
     };
   }
 
-  /** What a visit did not see is not proved, whatever is accepted or turned off. */
-  private static void notSeen(Site site, List<String> reasons) {
+  /** What visits did not see: none of it is proved, whatever is accepted or turned off. */
+  static List<String> notSeen(Site site) {
     List<String> points = OpenMark.notSeenIn(site.source().text());
+    List<String> said = new ArrayList<>();
     for (String point : points.stream().limit(MOST_POINTS).toList()) {
       String shown = PlainText.sentence(point);
-      reasons.add("A visit left this open: " + shown + PlainText.stop(shown));
+      said.add("A visit left this open: " + shown + PlainText.stop(shown));
     }
     if (points.size() > MOST_POINTS) {
       int more = points.size() - MOST_POINTS;
-      reasons.add("Visits left " + SpokenText.count(more, "more point") + " open.");
+      said.add("Visits left " + SpokenText.count(more, "more point") + " open.");
     }
+    return said;
   }
 
   private static void errors(SiteFacts facts, List<String> reasons) {

@@ -111,13 +111,16 @@ class CertificateTest {
   @Test
   void manyOpenPointsAreCounted() {
     String open = ": not seen on 2026-05-02 by R.O.\n";
-    Document page =
-        Papers.certificate(
-            Papers.PROVED
-                + "# look: storm response: vents shut in, House 2"
-                + open
-                + ("# look: outdoor readings seen, House 2" + open).repeat(4));
+    String site =
+        Papers.PROVED
+            + "# look: storm response: vents shut in, House 2"
+            + open
+            + ("# look: outdoor readings seen, House 2" + open).repeat(4);
+    Document page = Papers.certificate(site);
     assertThat(reasons(page)).contains("Visits left 2 more points open.");
+    assertThat(reasons(Papers.paper("-yearly", Papers.YEARLY, site)))
+        .hasSize(4)
+        .contains("Visits left 2 more points open.");
     assertThat(page.select("tbody").get(1).select("tr").eachText())
         .contains("House 2 seen once, but not on another visit seen to close");
   }
