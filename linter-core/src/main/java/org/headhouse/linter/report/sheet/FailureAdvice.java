@@ -37,8 +37,8 @@ final class FailureAdvice {
       outside(bypass, advice);
     }
     advice.add(
-        "Set-points are not in the file: note them here. Work inside is for licensed people, supply"
-            + " isolated and locked off.");
+        "Set-points are not in the file: note them here. Work inside is for licensed people, with"
+            + " the supply isolated and locked off.");
     return advice;
   }
 
