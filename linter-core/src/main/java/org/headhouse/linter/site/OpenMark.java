@@ -1,6 +1,7 @@
 package org.headhouse.linter.site;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.regex.Pattern;
 
 /**
@@ -25,6 +26,14 @@ public final class OpenMark {
   public static String notSeen(String what, LocalDate day, String by, String remark) {
     String end = remark.isEmpty() ? "" : "; " + remark;
     return MARK + " " + what + ": not seen on " + day + " by " + by + end;
+  }
+
+  /** What visits did not see, as the comments in a text say, each without its mark. */
+  public static List<String> notSeenIn(String text) {
+    return text.lines()
+        .filter(line -> isNotSeen(line) && isIn(line))
+        .map(line -> line.substring(line.indexOf(MARK) + MARK.length()).strip())
+        .toList();
   }
 
   /** Whether a visit left a point open, and not a draft. */

@@ -20,7 +20,7 @@ import org.headhouse.linter.site.Site;
  *     empty for none
  * @param history what the earlier states of the file say
  * @param due what is due, each with its day
- * @param voids the changes after which the line has to be proved again
+ * @param voids the changes after which a line that is proved has to be proved again
  * @param keeps the changes after which it does not
  * @param origin which file this page is made of
  * @param fingerprint the SHA-256 of that file, in groups of eight digits

@@ -17,6 +17,7 @@ import org.headhouse.linter.proof.StaleResponse;
 import org.headhouse.linter.result.Level;
 import org.headhouse.linter.result.Result;
 import org.headhouse.linter.site.Commissioning;
+import org.headhouse.linter.site.OpenMark;
 import org.headhouse.linter.site.ProvingRecord;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
@@ -50,6 +51,9 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
   }
 
   private static final int MOST_NAMES = 8;
+
+  /** So that the page stays one. */
+  private static final int MOST_POINTS = 3;
 
   /** What is said of the record itself here, so that its results are not counted once more. */
   private static final Set<String> SAID =
@@ -93,6 +97,7 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
       reasons.add("The line was changed after its record, and nobody proved the change.");
       missing(site, history.unproved(), reasons);
     }
+    reasons.addAll(notSeen(site));
     errors(facts, reasons);
     List<String> exceptions = exceptions(facts, settings);
     Heading heading =
@@ -162,6 +167,21 @@ record CertificateVerdict(Heading heading, List<String> reasons, List<String> ex
       case PAIR_RESISTANCE -> "The resistance of the line was not measured at ";
       case IDLE_VOLTAGE -> "The idle voltage of the line was not measured at ";
     };
+  }
+
+  /** What visits did not see: none of it is proved, whatever is accepted or turned off. */
+  static List<String> notSeen(Site site) {
+    List<String> points = OpenMark.notSeenIn(site.source().text());
+    List<String> said = new ArrayList<>();
+    for (String point : points.stream().limit(MOST_POINTS).toList()) {
+      String shown = PlainText.sentence(point);
+      said.add("A visit left this open: " + shown + PlainText.stop(shown));
+    }
+    if (points.size() > MOST_POINTS) {
+      int more = points.size() - MOST_POINTS;
+      said.add("Visits left " + SpokenText.count(more, "more point") + " open.");
+    }
+    return said;
   }
 
   private static void errors(SiteFacts facts, List<String> reasons) {

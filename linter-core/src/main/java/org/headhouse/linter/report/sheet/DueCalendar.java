@@ -52,10 +52,7 @@ public final class DueCalendar {
         "DESCRIPTION",
         escaped(
             (recorded == null ? "" : "Last record: " + SpokenText.day(recorded) + ".\n")
-                + (entry.isProved()
-                    ? ""
-                    : "Not proved when this was made: see its certificate, and do not wait for"
-                        + " this day.\n")
+                + (entry.isProved() ? "" : "Not proved when this was made: see its certificate.\n")
                 + "Take the yearly sheet along: "
                 + entry.sheet()));
     line("TRANSP", "TRANSPARENT");

@@ -29,13 +29,14 @@ public record DueEntry(
     if (due == null) {
       return null;
     }
+    boolean isProved = CertificateVerdict.of(facts, settings).isProved();
     String key = "commissioning.retest-due/" + site.id().or(site.source().path());
     return new DueEntry(
         UUID.nameUUIDFromBytes(key.getBytes(StandardCharsets.UTF_8)).toString(),
         SheetHead.title(site),
-        due,
+        isProved ? due : settings.date(),
         facts.proof().day(),
-        CertificateVerdict.of(facts, settings).isProved(),
+        isProved,
         PageNames.yearly(name));
   }
 }

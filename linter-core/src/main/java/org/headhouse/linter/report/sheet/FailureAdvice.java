@@ -30,15 +30,15 @@ final class FailureAdvice {
                   ? "Its house loses readings and control: close its vents by hand. "
                   : "It loses readings and control. ")
               + (feeds
-                  ? "Its supply also feeds the bias, and without it no other house may get readings:"
-                      + " treat all others as the night card says under 2."
+                  ? "Its supply also feeds the bias, and without bias perhaps no other house gets"
+                      + " readings: treat all others as the night card says under 2."
                   : "The others go on."));
       advice.add(lineWithout(bypass));
       outside(bypass, advice);
     }
     advice.add(
-        "Set-points are not in the file: note them here. Work inside is for licensed people, supply"
-            + " isolated and locked off.");
+        "Set-points are not in the file: note them here. Work inside is for licensed people, with"
+            + " the supply isolated and locked off.");
     return advice;
   }
 

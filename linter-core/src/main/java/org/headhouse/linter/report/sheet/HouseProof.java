@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.headhouse.linter.proof.Proof;
 import org.headhouse.linter.proof.StaleResponse;
+import org.headhouse.linter.proof.VisitEntry;
+import org.headhouse.linter.site.OpenMark;
 import org.headhouse.linter.site.Site;
 import org.headhouse.linter.site.Stage;
 import org.headhouse.linter.site.Unit;
@@ -24,6 +26,7 @@ record HouseProof(String house, String wind, String lost) {
   private static final String NOT_SEEN = "not seen";
   private static final String STAYING = "they stay where they are, as set";
   private static final String EARLIER = "seen in an earlier state of the line only";
+  private static final String DOUBTED = "seen once, but not on another visit";
 
   /** Of the units that move vents, and of those of which the file does not say. */
   static List<HouseProof> of(SiteFacts facts) {
@@ -44,17 +47,20 @@ record HouseProof(String house, String wind, String lost) {
 
   /**
    * What the record says of the line as it is now: that of a line that is planned again, or was
-   * changed after it, says nothing of what was changed.
+   * changed after it, says nothing of what was changed; nor does it count against a visit that did
+   * not see it.
    */
   private static final class Seen {
     private final LastSeen last;
     private final boolean isInUse;
     private final List<Proof> lapsed;
+    private final List<String> open;
 
     Seen(SiteFacts facts) {
       last = LastSeen.of(facts.site());
       isInUse = facts.site().stage().is(Stage.COMMISSIONED);
       lapsed = facts.provenance().history().unproved();
+      open = OpenMark.notSeenIn(facts.site().source().text());
     }
 
     String of(Proof.Kind kind, Unit unit) {
@@ -67,15 +73,30 @@ record HouseProof(String house, String wind, String lost) {
       if (!isInUse || hasLapsed) {
         return EARLIER;
       }
+      if (isOpen(kind, name)) {
+        return DOUBTED;
+      }
       return kind == Proof.Kind.STALE_RESPONSE && StaleResponse.staysOpen(unit)
           ? "seen: " + STAYING
           : "seen to close";
     }
 
+    private boolean isOpen(Proof.Kind kind, String name) {
+      List<VisitEntry> entries =
+          kind == Proof.Kind.STORM_RESPONSE
+              ? List.of(VisitEntry.STORM_RESPONSE)
+              : List.of(VisitEntry.STALE_RESPONSE, VisitEntry.STALE_HOLD);
+      return open.stream()
+          .anyMatch(
+              point ->
+                  entries.stream()
+                      .anyMatch(entry -> point.startsWith(entry.words() + ", " + name + ": ")));
+    }
+
     String wind(Unit unit) {
       String words = of(Proof.Kind.STORM_RESPONSE, unit);
       LastSeen.Seen response = last.of(Proof.Kind.STORM_RESPONSE, unit);
-      if (response == null || words.equals(EARLIER)) {
+      if (response == null || words.equals(EARLIER) || words.equals(DOUBTED)) {
         return words;
       }
       return words

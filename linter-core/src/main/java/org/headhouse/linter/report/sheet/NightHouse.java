@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param isHead whether it is the head unit
  * @param closing whether they close by themselves
  * @param seconds from the failure until they are shut, at most; 0 where they do not close
- * @param why they do not close by themselves; empty where they do
+ * @param why they do not close by themselves, said of one house or of several; empty where they do
  */
 record NightHouse(String name, boolean isHead, Closing closing, double seconds, String why) {
 
@@ -43,7 +43,7 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
     BY_HAND
   }
 
-  /** The units that move vents, and those of which the file does not say, along the chain. */
+  /** The units that move vents, and those that may do so, along the chain. */
   static List<NightHouse> of(SiteFacts facts) {
     Site site = facts.site();
     Map<Integer, StormSum> sums = new HashMap<>();
@@ -92,7 +92,7 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
           unit.isHead(),
           Closing.BY_HAND,
           0,
-          why.isEmpty() ? "how long it takes is not known" : why);
+          why.isEmpty() ? "how long the vents take is not known" : why);
     }
     return new NightHouse(
         name,
@@ -110,35 +110,35 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
       return "it is the head unit";
     }
     if (!unit.isFollower()) {
-      return "its role is not known";
+      return "the role is not known";
     }
     if (vents == null || vents == Vents.NONE) {
-      return "whether it moves vents is not known";
+      return "whether there are vents is not known";
     }
     if (action == null) {
-      return "what it does is not known";
+      return "what the vents do is not known";
     }
     if (!action.closes()) {
-      return "its vents stay where they are";
+      return "the vents stay where they are";
     }
-    String own = readingsOfItsOwn(unit, site);
-    if (!own.isEmpty()) {
-      return own;
+    String unaffected = unaffected(unit, site);
+    if (!unaffected.isEmpty()) {
+      return unaffected;
     }
     if (!unit.staleAfter().isGiven()) {
-      return "after how long it closes is not known";
+      return "after how long the vents close is not known";
     }
     if (line == null || !line.broadcast().isGiven()) {
       return "how often readings come is not known";
     }
-    return sum == null || !sum.closing().isGiven() ? "how long it takes is not known" : "";
+    return sum == null || !sum.closing().isGiven() ? "how long the vents take is not known" : "";
   }
 
   /**
-   * Readings of its own do not stop with the line, so nothing makes it close; nor does anything
-   * where it gets none.
+   * Why lost readings make it do nothing: local ones do not stop with the line, and none at all
+   * cannot stop. Empty where they come from the head unit.
    */
-  private static String readingsOfItsOwn(Unit unit, Site site) {
+  private static String unaffected(Unit unit, Site site) {
     WeatherStation station = site.weatherStation().orNull();
     if (station == null) {
       return "the file has no weather station";
@@ -150,15 +150,15 @@ record NightHouse(String name, boolean isHead, Closing closing, double seconds, 
     ReadingSource source =
         unit.outdoor().optional().flatMap(all -> all.source(decisive).optional()).orElse(null);
     if (source == null) {
-      return "where its readings come from is not known";
+      return "where the readings come from is not known";
     }
     return switch (source) {
       case HEAD -> "";
-      case LOCAL -> "it goes on with readings of its own";
+      case LOCAL -> "local readings go on";
       case NONE ->
           decisive == Reading.WIND_SPEED
-              ? "it gets no reading of the wind"
-              : "it gets no reading of the station";
+              ? "no reading of the wind is used"
+              : "no reading of the station is used";
     };
   }
 }

@@ -59,7 +59,7 @@ record Proving(
         .toList();
   }
 
-  /** The units with vents, and those of which the file does not say. */
+  /** The units with vents, and those that may have some. */
   List<UnitProof> moving() {
     return units.stream().filter(UnitProof::mayMove).toList();
   }

@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
  * @param polled whether supervising software sends over the pair
  * @param bias where the pair is biased, joined; empty for none
  * @param shielded whether the cable has a shield, as far as the file says
- * @param vents whether a unit moves vents, or may do so because the file does not say
+ * @param vents whether a unit moves vents, or may do so because the file does not say, or its
+ *     record says otherwise
  */
 record ProvingScope(
     String head,
@@ -50,6 +51,7 @@ record ProvingScope(
   static ProvingScope of(Site site) {
     ChainItem head = site.head();
     WeatherStation station = site.weatherStation().orNull();
+    LastSeen last = LastSeen.of(site);
     return new ProvingScope(
         head == null ? "the head unit" : PlainText.name(head),
         station == null ? "" : PlainText.name(station.at().or("the head unit")),
@@ -61,7 +63,8 @@ record ProvingScope(
         isPolled(site.supervision().orNull()),
         bias(site.line().orNull()),
         isShielded(site.line().orNull()),
-        site.units().stream().anyMatch(VentWords::mayMove));
+        site.units().stream()
+            .anyMatch(unit -> VentWords.mayMove(unit) || last.disputesNoVents(unit)));
   }
 
   private static String names(Site site, ItemKind kind) {

@@ -21,8 +21,9 @@ record StaleNotice(String after, String action, String units) {
   /** Of the followers with vents, and of those of which the file does not say. */
   static List<StaleNotice> of(Site site) {
     Map<List<String>, List<String>> names = new LinkedHashMap<>();
+    LastSeen last = LastSeen.of(site);
     for (Unit unit : site.units()) {
-      if (unit.isFollower() && VentWords.mayMove(unit)) {
+      if (unit.isFollower() && (VentWords.mayMove(unit) || last.disputesNoVents(unit))) {
         List<String> same = List.of(after(unit), action(unit));
         names.computeIfAbsent(same, key -> new ArrayList<>()).add(PlainText.name(unit));
       }

@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param readings whether the shared readings are looked for on its display
  * @param lastReadings when the record says that they were seen; empty for never
  * @param vents which vents it moves
- * @param mayMove whether it moves vents, or may do so because the file does not say
+ * @param mayMove whether it moves vents, or may do so because the file does not say, or its record
+ *     says otherwise
  * @param lastStorm when the record says that wind shut its vents; empty for never
  * @param lastLimit the wind limit that was passed then; empty where none is written
  * @param lastClosedIn what the watch showed then; empty where nobody took it
@@ -39,6 +40,8 @@ record UnitProof(
     String staleAfter,
     String lastStale) {
 
+  private static final String DISPUTED = "no vents by the file, but seen to close: look";
+
   static List<UnitProof> of(Site site) {
     LastSeen last = LastSeen.of(site);
     return site.units().stream().map(unit -> of(unit, last)).toList();
@@ -46,13 +49,14 @@ record UnitProof(
 
   private static UnitProof of(Unit unit, LastSeen last) {
     LastSeen.Seen storm = last.of(Proof.Kind.STORM_RESPONSE, unit);
+    boolean isDisputed = last.disputesNoVents(unit);
     return new UnitProof(
         PlainText.name(unit),
         UnitWords.address(unit),
         unit.isFollower(),
         day(last.of(Proof.Kind.READINGS, unit)),
-        VentWords.vents(unit),
-        VentWords.mayMove(unit),
+        isDisputed ? DISPUTED : VentWords.vents(unit),
+        VentWords.mayMove(unit) || isDisputed,
         day(storm),
         storm == null ? "" : storm.limit(),
         storm == null ? "" : storm.closedIn(),
@@ -68,9 +72,15 @@ record UnitProof(
     if (fallback.equals(VentWords.ASK)) {
       return VentWords.ASK;
     }
-    return staleAfter.equals(VentWords.ASK)
-        ? fallback + " after an unknown time: ask"
-        : fallback + (fallback.contains(",") ? ", after " : " after ") + staleAfter;
+    String after = fallback.contains(",") ? ", after " : staysOpen ? ", also after " : " after ";
+    return fallback
+        + after
+        + (staleAfter.equals(VentWords.ASK) ? "an unknown time: ask" : staleAfter);
+  }
+
+  /** Whether it has no vents by the file, and its record says that they closed. */
+  boolean isDisputed() {
+    return vents.equals(DISPUTED);
   }
 
   private static String day(LastSeen.@Nullable Seen seen) {

@@ -18,6 +18,7 @@ import org.headhouse.linter.site.SurgeProtection;
  * @param name of the page of the site, without its ending
  * @param last of which day and by whom the record of the line is, with which meter, and when it is
  *     due
+ * @param open what visits did not see
  * @param scope what there is at the site
  * @param measurements of the line as it is in use
  * @param units in the order of the chain
@@ -30,6 +31,7 @@ record YearlySheet(
     PageFrame frame,
     String title,
     List<Fact> last,
+    List<String> open,
     ProvingScope scope,
     List<Measurement> measurements,
     List<UnitProof> units,
@@ -38,6 +40,7 @@ record YearlySheet(
 
   YearlySheet {
     last = List.copyOf(last);
+    open = List.copyOf(open);
     measurements = List.copyOf(measurements);
     units = List.copyOf(units);
     runs = List.copyOf(runs);
@@ -49,7 +52,8 @@ record YearlySheet(
         name,
         PageFrame.ofSite(name, facts, settings.paper()),
         SheetHead.title(site),
-        last(facts),
+        last(facts, settings),
+        CertificateVerdict.notSeen(site),
         ProvingScope.of(site),
         Measurements.of(site, facts.figures(), settings.policy().ohmmeter()).stream()
             .filter(Measurement::isOfWholeLine)
@@ -59,7 +63,7 @@ record YearlySheet(
         runs(site));
   }
 
-  private static List<Fact> last(SiteFacts facts) {
+  private static List<Fact> last(SiteFacts facts, SheetSettings settings) {
     Site site = facts.site();
     List<Fact> last = new ArrayList<>();
     Commissioning commissioning = site.commissioning().orNull();
@@ -78,7 +82,9 @@ record YearlySheet(
           .ifPresent(meter -> last.add(new Fact("Meter", meter)));
     }
     LocalDate due = facts.proof().next();
-    if (due != null) {
+    if (CertificateVerdict.isUnproved(facts, settings)) {
+      last.add(new Fact("Due", "now: it is not proved, as its certificate says"));
+    } else if (due != null) {
       last.add(new Fact("Due", SpokenText.day(due)));
     }
     return last;
@@ -108,10 +114,12 @@ record YearlySheet(
     if (!unit.mayMove()) {
       return "no vents";
     }
+    String doubt = unit.isDisputed() ? unit.vents() + ". Last: " : "";
     if (unit.lastStorm().isEmpty()) {
-      return "never seen";
+      return doubt + "never seen";
     }
-    return (unit.lastClosedIn().isEmpty() ? "seen, not timed" : unit.lastClosedIn())
+    return doubt
+        + (unit.lastClosedIn().isEmpty() ? "seen, not timed" : unit.lastClosedIn())
         + (unit.lastLimit().isEmpty() ? "" : " at " + unit.lastLimit());
   }
 

@@ -25,7 +25,7 @@ public final class CableMixedUnits implements SiteRule {
   private static final Parameter<Integer> FEWEST =
       new Parameter<>(
           "fewest",
-          "how many lengths a file has at least for this rule; both units in a short file are seen"
+          "how many lengths a file has at least for this rule; a short file shows both units"
               + " at once",
           ParameterType.within(ParameterType.count(), Integer::doubleValue, "2", "500"),
           "8");

@@ -38,6 +38,7 @@ class CertificateTest {
     Document page = Papers.certificate(Papers.PROVED);
     assertThat(reasons(page)).isEmpty();
     assertThat(heading(page)).isEqualTo("Proved");
+    assertThat(page.text()).contains("What makes this invalid", "It stays valid if");
     assertThat(page.select("tbody").get(0).text())
         .isEqualTo(
             "14 March 2026 Robin Oakfield the line 62 ohms 0.31 volts true-RMS hand meter, number"
@@ -90,6 +91,38 @@ class CertificateTest {
     Document page = Papers.certificate(after);
     assertThat(heading(page)).isEqualTo("Not proved");
     assertThat(reasons(page)).anyMatch(text -> text.contains("finds 1 open error"));
+    Document accepted =
+        Papers.certificate(
+            after + "suppressions:\n  - {rule: draft.open-point, justification: It is old.}\n");
+    for (Document each : List.of(page, accepted)) {
+      assertThat(heading(each)).isEqualTo("Not proved");
+      assertThat(each.text()).doesNotContain("It stays valid", "What makes this invalid");
+      assertThat(reasons(each))
+          .contains(
+              "A visit left this open: vents shut without readings, House 2: not seen on 2026-05-02"
+                  + " by R.O.; stayed open.");
+      assertThat(each.select("tbody").get(1).select("tr").eachText())
+          .contains(
+              "House 2 seen to close, in 62 seconds seen once, but not on another visit",
+              "House 3 seen to close, in 63 seconds seen to close");
+    }
+  }
+
+  @Test
+  void manyOpenPointsAreCounted() {
+    String open = ": not seen on 2026-05-02 by R.O.\n";
+    String site =
+        Papers.PROVED
+            + "# look: storm response: vents shut in, House 2"
+            + open
+            + ("# look: outdoor readings seen, House 2" + open).repeat(4);
+    Document page = Papers.certificate(site);
+    assertThat(reasons(page)).contains("Visits left 2 more points open.");
+    assertThat(reasons(Papers.paper("-yearly", Papers.YEARLY, site)))
+        .hasSize(4)
+        .contains("Visits left 2 more points open.");
+    assertThat(page.select("tbody").get(1).select("tr").eachText())
+        .contains("House 2 seen once, but not on another visit seen to close");
   }
 
   private static String edited(String from, @Nullable String to) {
@@ -270,6 +303,22 @@ class CertificateTest {
     Document card = Papers.paper("-night-card", Papers.YEARLY, site);
     assertThat(card.select(".first li").eachText().toString().contains("House 3"))
         .isEqualTo(marked);
+    Document yearly = Papers.paper("-yearly", Papers.YEARLY, site);
+    assertThat(yearly.text().contains("no vents by the file, but seen to close: look"))
+        .isEqualTo(marked);
+    Document sheets = Sheets.page(site);
+    assertThat(sheets.select("table.vents th[scope=row]").eachText().toString().contains("House 3"))
+        .isEqualTo(marked);
+    assertThat(sheets.select("#proving li:contains(stale after)").text().contains("House 3"))
+        .isEqualTo(marked);
+  }
+
+  @Test
+  void whereNoUnitHasVentsTheRecordStillCounts() {
+    Document page = Papers.certificate(Papers.PROVED.replace("vents: roof", "vents: none"));
+    assertThat(page.text()).contains("seen to close by its record").doesNotContain("No unit moves");
+    assertThat(Sheets.page(Papers.PROVED.replace("vents: roof", "vents: none")).text())
+        .contains("Vents: wind, rain, and readings that stop");
   }
 
   /** Without a reading of the wind, the wind that somebody saw close the vents was none of it. */

@@ -12,6 +12,10 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.headhouse.linter.SiteInput;
+import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.report.Paper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -94,7 +98,7 @@ class DueCalendarTest {
             .replace("stage: commissioned", "stage: planned");
     String later =
         Papers.PROVED.replace("site: proved", "site: later").replace("2026-03-14", "2026-05-31");
-    Sheets sheets = Papers.of(Papers.YEARLY, Papers.PROVED, planned, later);
+    Sheets sheets = named(Papers.PROVED, planned, later);
     ICalendar calendar = read(sheets.file("due.ics").getBytes(UTF_8));
     assertThat(calendar.getEvents())
         .extracting(
@@ -110,17 +114,42 @@ class DueCalendarTest {
         .extracting(event -> event.getUid().getValue())
         .doesNotHaveDuplicates();
     assertThat(sheets.file("due.ics"))
-        .isEqualTo(Papers.of(Papers.YEARLY, Papers.PROVED, planned, later).file("due.ics"));
+        .isEqualTo(named(Papers.PROVED, planned, later).file("due.ics"));
   }
 
-  /** A day a year ahead is no reason to wait with a line that nobody proved. */
+  /** Each in a file of its name: another one is an error, and the line is not proved. */
+  private static Sheets named(String proved, String planned, String later) {
+    return Sheets.of(
+        Papers.linter(Papers.YEARLY),
+        Stream.of(
+            SiteInput.text("sites/proved.yaml", proved),
+            SiteInput.text("sites/planned.yaml", planned),
+            SiteInput.text("sites/later.yaml", later)),
+        Measure.METRIC,
+        Paper.A4);
+  }
+
+  /** A line that nobody proved is due now, and not a year after its record. */
   @Test
-  void anEntrySaysThatALineIsNotProved() {
+  void aLineThatIsNotProvedIsDueToday() {
     String unsigned = Papers.PROVED.replace("by: Robin Oakfield", "by: tbd");
     VEvent event =
         read(Papers.of(Papers.YEARLY, unsigned).file("due.ics").getBytes(UTF_8)).getEvents().get(0);
     assertThat(event.getDescription().getValue())
-        .contains("Not proved when this was made: see its certificate, and do not wait");
+        .contains("Not proved when this was made: see its certificate.");
+    assertThat(
+            event
+                .getDateStart()
+                .getValue()
+                .toInstant()
+                .atZone(ZoneId.systemDefault())
+                .toLocalDate())
+        .isEqualTo(LocalDate.of(2026, 11, 25));
+    assertThat(Papers.paper("-yearly", Papers.YEARLY, unsigned).text())
+        .contains("Due now: it is not proved, as its certificate says")
+        .doesNotContain("14 March 2027");
+    assertThat(Papers.paper("-yearly", Papers.YEARLY, Papers.PROVED).text())
+        .contains("Due 14 March 2027");
   }
 
   @Test

@@ -42,8 +42,8 @@ class FailureAdviceTest {
   @Test
   void withoutItsBiasTheOthersDoNotGoOn() {
     String others =
-        "Its supply also feeds the bias, and without it no other house may get readings: treat all"
-            + " others as the night card says under 2.";
+        "Its supply also feeds the bias, and without bias perhaps no other house gets readings: treat"
+            + " all others as the night card says under 2.";
     Document page = Sheets.page(NightCardTest.needingBias("needed", "House 3"));
     assertThat(failing(page, 3))
         .contains("Its house loses readings and control: close its vents by hand. " + others);

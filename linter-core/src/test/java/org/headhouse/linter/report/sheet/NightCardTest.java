@@ -45,7 +45,7 @@ class NightCardTest {
     assertThat(page.text()).contains("Close every house by hand.");
   }
 
-  /** What a later visit did not see stands in the file as an open point. */
+  /** What a later visit did not see is an open point of the file. */
   @Test
   void whileAPointIsOpenNoHouseCountsAsSeen() {
     Document page =
@@ -61,15 +61,15 @@ class NightCardTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "on-stale-readings: close | on-stale-readings: hold | its vents stay where they are",
-        "on-stale-readings: close | on-stale-readings: alarm | its vents stay where they are",
-        "on-stale-readings: close | firmware: '1' | what it does is not known",
-        "stale-after: 40 s | firmware: '1' | after how long it closes is not known",
-        "vents: roof | firmware: '1' | whether it moves vents is not known",
-        "outdoor: head | outdoor: {temperature: head, wind-speed: local, rain: head} | it goes on with readings of its own",
-        "outdoor: head | outdoor: {temperature: head, wind-speed: none, rain: head} | it gets no reading of the wind",
-        "outdoor: head | outdoor: {temperature: head, rain: head} | where its readings come from is not known",
-        "outdoor: head | firmware: '1' | where its readings come from is not known"
+        "on-stale-readings: close | on-stale-readings: hold | the vents stay where they are",
+        "on-stale-readings: close | on-stale-readings: alarm | the vents stay where they are",
+        "on-stale-readings: close | firmware: '1' | what the vents do is not known",
+        "stale-after: 40 s | firmware: '1' | after how long the vents close is not known",
+        "vents: roof | firmware: '1' | whether there are vents is not known",
+        "outdoor: head | outdoor: {temperature: head, wind-speed: local, rain: head} | local readings go on",
+        "outdoor: head | outdoor: {temperature: head, wind-speed: none, rain: head} | no reading of the wind is used",
+        "outdoor: head | outdoor: {temperature: head, rain: head} | where the readings come from is not known",
+        "outdoor: head | firmware: '1' | where the readings come from is not known"
       })
   void whatDoesNotCloseIsClosedByHand(String from, String to, String why) {
     Document page = card(house3(from, to));
@@ -127,7 +127,7 @@ class NightCardTest {
     String others =
         named
             ? "The others go on, but not if it is House 3: its supply also feeds the bias, and without"
-                + " it no house may get readings. Then treat all others as under 2, in the same"
+                + " bias perhaps no house gets readings. Then treat all others as under 2, in the same"
                 + " order."
             : "The others go on.";
     assertThat(text)

@@ -67,6 +67,7 @@ class VentsThatStayTest {
     String told = "Not those of House 3: they stay where they are, as set. Close these by hand.";
     Document sheet = Papers.paper("-yearly", Papers.YEARLY, house3(Papers.line(units), "hold"));
     assertThat(sheet.text()).contains(told).containsOnlyOnce("Not those of");
+    assertThat(sheet.text().contains("stay where they are, also after 40 s")).isEqualTo(units <= 8);
     if (units > 8) {
       assertThat(sheet.select(".checks li").eachText())
           .filteredOn(text -> text.contains("lost: stay"))
