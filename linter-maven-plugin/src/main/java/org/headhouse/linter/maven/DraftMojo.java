@@ -89,8 +89,10 @@ public final class DraftMojo extends SettingsMojo {
 
   @Override
   GoalRequest request() throws UserError {
+    // Maven makes an empty list of one that is not given.
+    List<String> asked = readings == null || readings.isEmpty() ? null : readings;
     DraftOptions options =
-        new DraftOptions(title, readings, baud, parity, gauge, shielded, impedance, biasSupply);
+        new DraftOptions(title, asked, baud, parity, gauge, shielded, impedance, biasSupply);
     return new DraftChoice(
             settingsRequest(), path(csv), path(visit), site, path(output), write, options)
         .request();
