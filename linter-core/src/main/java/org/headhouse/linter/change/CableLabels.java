@@ -7,10 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.headhouse.linter.site.CableRun;
 import org.headhouse.linter.site.ChainItem;
-import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.Repeater;
-import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 import org.jspecify.annotations.Nullable;
@@ -35,10 +34,8 @@ final class CableLabels {
     }
   }
 
-  private record Cable(int number, Setting<Length> length) {}
-
-  private final Map<Run, Cable> before;
-  private final Map<Run, Cable> after;
+  private final Map<Run, CableRun> before;
+  private final Map<Run, CableRun> after;
   private final Map<String, String> earlier = new HashMap<>();
 
   private CableLabels(Site before, Site after, List<Difference> differences) {
@@ -60,10 +57,10 @@ final class CableLabels {
     Set<String> anew = new LinkedHashSet<>();
     boolean laid = false;
     boolean shifted = false;
-    for (Map.Entry<Run, Cable> one : after.entrySet()) {
+    for (Map.Entry<Run, CableRun> one : after.entrySet()) {
       Run run = one.getKey();
-      Cable was = before.get(earlier(run));
-      Cable is = one.getValue();
+      CableRun was = before.get(earlier(run));
+      CableRun is = one.getValue();
       if (was == null || SettingComparison.differ(was.length(), is.length())) {
         anew.add(run.toString());
         laid = true;
@@ -92,46 +89,25 @@ final class CableLabels {
     return new End(earlier.getOrDefault(end.item(), end.item()), end.isTap());
   }
 
-  /** As the sheets count: the cable of a branch has a number of its own. */
-  private static Map<Run, Cable> numbered(Site site) {
-    Map<Run, Cable> runs = new LinkedHashMap<>();
-    List<ChainItem> items = site.items();
-    int number = 0;
-    for (int i = 0; i < items.size(); i++) {
-      ChainItem item = items.get(i);
-      End trunk = end(item);
-      if (hasBranch(item)) {
-        number++;
-        add(trunk, end(item, false), new Cable(number, stub(item)), runs);
-      }
-      if (i + 1 < items.size()) {
-        number++;
-        add(trunk, end(items.get(i + 1)), new Cable(number, item.cableToNext()), runs);
+  /** With the numbers that the printed labels have. */
+  private static Map<Run, CableRun> numbered(Site site) {
+    Map<Run, CableRun> runs = new LinkedHashMap<>();
+    for (CableRun cable : CableRun.of(site)) {
+      End from = end(cable.from());
+      End to = cable.isBranch() ? end(cable.to(), false) : end(cable.to());
+      if (from != null && to != null) {
+        runs.put(new Run(from, to), cable);
       }
     }
     return runs;
   }
 
-  private static void add(@Nullable End from, @Nullable End to, Cable cable, Map<Run, Cable> runs) {
-    if (from != null && to != null) {
-      runs.put(new Run(from, to), cable);
-    }
-  }
-
   /** The trunk passes an item on a branch at its tap. */
   private static @Nullable End end(ChainItem item) {
-    return end(item, hasBranch(item) && !(item instanceof Repeater));
+    return end(item, !item.connection(Side.IN).stub().isMissing() && !(item instanceof Repeater));
   }
 
   private static @Nullable End end(ChainItem item, boolean isTap) {
     return item.name().optional().map(name -> new End(name, isTap)).orElse(null);
-  }
-
-  private static boolean hasBranch(ChainItem item) {
-    return !stub(item).isMissing();
-  }
-
-  private static Setting<Length> stub(ChainItem item) {
-    return item.connection(Side.IN).stub();
   }
 }

@@ -174,7 +174,7 @@ class MaterialChangeTest {
                 + " new");
   }
 
-  /** What the later file says is not there comes off, and is told as lacking. */
+  /** What the later file says is not there comes off, and is named as missing. */
   @Test
   void whatIsAbsentLaterComesOff() throws Exception {
     String between = "cable-to-next: 60 m\n    run-to-next: between-buildings";

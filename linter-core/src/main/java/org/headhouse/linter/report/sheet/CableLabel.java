@@ -3,10 +3,10 @@ package org.headhouse.linter.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.headhouse.linter.figures.Measure;
+import org.headhouse.linter.site.CableRun;
 import org.headhouse.linter.site.ChainItem;
 import org.headhouse.linter.site.Length;
 import org.headhouse.linter.site.Repeater;
-import org.headhouse.linter.site.Setting;
 import org.headhouse.linter.site.Side;
 import org.headhouse.linter.site.Site;
 
@@ -22,22 +22,12 @@ record CableLabel(String here, String there, String cable) {
   /** Both ends of every cable, along the chain; the cable of a branch after the one before it. */
   static List<CableLabel> of(Site site, Measure measure) {
     List<CableLabel> labels = new ArrayList<>();
-    List<ChainItem> items = site.items();
-    int number = 0;
-    for (int i = 0; i < items.size(); i++) {
-      ChainItem item = items.get(i);
-      Setting<Length> stub = item.connection(Side.IN).stub();
-      if (!stub.isMissing()) {
-        number++;
-        both(tap(item), PlainText.wholeName(item), cable(number, stub, measure), labels);
-      }
-      if (i + 1 < items.size()) {
-        number++;
-        both(
-            end(item, Side.OUT),
-            end(items.get(i + 1), Side.IN),
-            cable(number, item.cableToNext(), measure),
-            labels);
+    for (CableRun run : CableRun.of(site)) {
+      String cable = cable(run, measure);
+      if (run.isBranch()) {
+        both(tap(run.from()), PlainText.wholeName(run.to()), cable, labels);
+      } else {
+        both(end(run.from(), Side.OUT), end(run.to(), Side.IN), cable, labels);
       }
     }
     return labels;
@@ -60,10 +50,10 @@ record CableLabel(String here, String there, String cable) {
     return "Tap of " + PlainText.wholeName(item);
   }
 
-  private static String cable(int number, Setting<Length> setting, Measure measure) {
-    Length length = setting.orNull();
+  private static String cable(CableRun run, Measure measure) {
+    Length length = run.length().orNull();
     return "Cable "
-        + number
+        + run.number()
         + ", "
         + (length == null ? "length not known" : measure.length(length.metres()));
   }
